@@ -1,0 +1,32 @@
+package org.hidewright.api.drawing;
+
+/** Which point of a text sits at its place. */
+public enum Anchor {
+    TOP_LEFT(0, 1),
+    TOP(0.5, 1),
+    TOP_RIGHT(1, 1),
+    LEFT(0, 0.5),
+    CENTRE(0.5, 0.5),
+    RIGHT(1, 0.5),
+    BOTTOM_LEFT(0, 0),
+    BOTTOM(0.5, 0),
+    BOTTOM_RIGHT(1, 0);
+
+    private final double along;
+    private final double up;
+
+    Anchor(double along, double up) {
+        this.along = along;
+        this.up = up;
+    }
+
+    /** Share of the text's length before the place: 0, one half or 1. */
+    public double along() {
+        return along;
+    }
+
+    /** Share of the capitals' height below the place: 0 at the foot of the letters, 1 at the top of a capital. */
+    public double up() {
+        return up;
+    }
+}

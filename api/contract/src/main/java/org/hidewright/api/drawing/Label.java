@@ -1,0 +1,80 @@
+package org.hidewright.api.drawing;
+
+import java.util.List;
+import java.util.Objects;
+
+/** A line of text on the sheet, level or turned. */
+public final class Label extends Value implements Shape {
+    /** Length of a usual letter with its space, as a share of the height of a capital; only an estimate. */
+    static final double LETTER_LENGTH = 0.85;
+
+    private final String text;
+    private final Point at;
+    private final Anchor anchor;
+    private final double height;
+    private final double turn;
+
+    private Label(String text, Point at, Anchor anchor, double height, double turn) {
+        this.text = Objects.requireNonNull(text, "text");
+        this.at = Objects.requireNonNull(at, "at");
+        this.anchor = Objects.requireNonNull(anchor, "anchor");
+        this.height = above0(height, "height");
+        this.turn = finite(turn, "turn");
+    }
+
+    /**
+     * A level text.
+     *
+     * @param heightMm height of a capital letter in millimetres
+     */
+    public static Label of(String text, Point at, Anchor anchor, double heightMm) {
+        return new Label(text, at, anchor, heightMm, 0);
+    }
+
+    /** The same text, turned about its place by an angle in radians from level, counter-clockwise. */
+    public Label turned(double turnRad) {
+        return new Label(text, at, anchor, height, turnRad);
+    }
+
+    /** Always {@link Role#NOTE}: a text leaves no trace on the leather. */
+    @Override
+    public Role role() {
+        return Role.NOTE;
+    }
+
+    public String text() {
+        return text;
+    }
+
+    public Point at() {
+        return at;
+    }
+
+    public Anchor anchor() {
+        return anchor;
+    }
+
+    /** Height of a capital letter in millimetres. */
+    public double height() {
+        return height;
+    }
+
+    /** Angle from level, radians. */
+    public double turn() {
+        return turn;
+    }
+
+    @Override
+    public Box bounds() {
+        double length = text.codePointCount(0, text.length()) * height * LETTER_LENGTH;
+        Point foot = at.towards(turn, -anchor.along() * length).towards(turn + Math.PI / 2, -anchor.up() * height);
+        Point end = foot.towards(turn, length);
+        return Box.around(
+                foot, end, foot.towards(turn + Math.PI / 2, height), end.towards(turn + Math.PI / 2, height));
+    }
+
+    @Override
+    List<Object> parts() {
+        return List.of(text, at, anchor, height, turn);
+    }
+}

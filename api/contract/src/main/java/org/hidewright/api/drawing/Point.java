@@ -1,0 +1,50 @@
+package org.hidewright.api.drawing;
+
+import java.util.List;
+
+/** A place on the sheet: millimetres to the right and millimetres up. */
+public final class Point extends Value {
+    private final double x;
+    private final double y;
+
+    private Point(double x, double y) {
+        this.x = finite(x, "x");
+        this.y = finite(y, "y");
+    }
+
+    /** @throws IllegalArgumentException if a coordinate is not finite */
+    public static Point of(double xMm, double yMm) {
+        return new Point(xMm, yMm);
+    }
+
+    /** The place at a distance and a direction (radians from the x axis, counter-clockwise) from this one. */
+    public Point towards(double directionRad, double distanceMm) {
+        return new Point(x + distanceMm * Math.cos(directionRad), y + distanceMm * Math.sin(directionRad));
+    }
+
+    public Point plus(double dxMm, double dyMm) {
+        return new Point(x + dxMm, y + dyMm);
+    }
+
+    public double x() {
+        return x;
+    }
+
+    public double y() {
+        return y;
+    }
+
+    public double distanceTo(Point other) {
+        return Math.hypot(other.x - x, other.y - y);
+    }
+
+    /** Direction from here to another place, radians from the x axis, counter-clockwise, -π to π. */
+    public double directionTo(Point other) {
+        return Math.atan2(other.y - y, other.x - x);
+    }
+
+    @Override
+    List<Object> parts() {
+        return List.of(x, y);
+    }
+}
