@@ -3,7 +3,11 @@ package org.hidewright.api.drawing;
 import java.util.List;
 import java.util.Objects;
 
-/** A measured distance: two places, and a line with arrows and a text at a distance beside them. */
+/**
+ * A measured distance: two places, and a line with arrows and a text at a distance beside them.
+ *
+ * <p>Like the height of the letters, the distance of the line from the two places is on paper, at any scale.
+ */
 public final class DimensionLine extends Value implements Shape {
     private final Point from;
     private final Point to;
@@ -25,8 +29,8 @@ public final class DimensionLine extends Value implements Shape {
     /**
      * A distance along the straight line between two places.
      *
-     * @param offsetMm how far beside the two places the line is drawn; positive is to the left when going from the first
-     *     to the second
+     * @param offsetMm how far beside the two places the line is drawn, on paper; positive is to the left when going
+     *     from the first to the second
      * @param text the value with its unit, as it is to be read
      * @param heightMm height of a capital letter of the text
      * @throws IllegalArgumentException if both places are the same
@@ -62,12 +66,12 @@ public final class DimensionLine extends Value implements Shape {
         return height;
     }
 
-    /** First end of the drawn line. */
+    /** First end of the drawn line in true size. */
     public Point lineStart() {
         return from.towards(from.directionTo(to) + Math.PI / 2, offset);
     }
 
-    /** Second end of the drawn line. */
+    /** Second end of the drawn line in true size. */
     public Point lineEnd() {
         return to.towards(from.directionTo(to) + Math.PI / 2, offset);
     }
@@ -83,14 +87,8 @@ public final class DimensionLine extends Value implements Shape {
         Point start = lineStart();
         Point end = lineEnd();
         boolean below = upsideDown ? offset > 0 : offset < 0;
-        double gap = (below ? -0.5 : 0.5) * height;
-        return Label.of(
-                        text,
-                        Point.of((start.x() + end.x()) / 2, (start.y() + end.y()) / 2)
-                                .towards(turn + Math.PI / 2, gap),
-                        below ? Anchor.TOP : Anchor.BOTTOM,
-                        height)
-                .turned(turn);
+        Point middle = Point.of((start.x() + end.x()) / 2, (start.y() + end.y()) / 2);
+        return Label.of(text, middle, below ? Anchor.TOP : Anchor.BOTTOM, height).turned(turn);
     }
 
     @Override

@@ -3,7 +3,12 @@ package org.hidewright.api.drawing;
 import java.util.List;
 import java.util.Objects;
 
-/** A line of text on the sheet, level or turned. */
+/**
+ * A line of text on the sheet, level or turned.
+ *
+ * <p>Letters have their height on paper at any scale of the drawing, so that they stay readable when a long strap is drawn
+ * small. Unless anchored at its centre, a text keeps half a letter's height away from its place.
+ */
 public final class Label extends Value implements Shape {
     /** Length of a usual letter with its space, as a share of the height of a capital; only an estimate. */
     static final double LETTER_LENGTH = 0.85;
@@ -25,7 +30,7 @@ public final class Label extends Value implements Shape {
     /**
      * A level text.
      *
-     * @param heightMm height of a capital letter in millimetres
+     * @param heightMm height of a capital letter in millimetres on paper
      */
     public static Label of(String text, Point at, Anchor anchor, double heightMm) {
         return new Label(text, at, anchor, heightMm, 0);
@@ -54,7 +59,7 @@ public final class Label extends Value implements Shape {
         return anchor;
     }
 
-    /** Height of a capital letter in millimetres. */
+    /** Height of a capital letter in millimetres on paper. */
     public double height() {
         return height;
     }
@@ -64,10 +69,17 @@ public final class Label extends Value implements Shape {
         return turn;
     }
 
+    /** Where the foot of the first letter stands in true size, for a text of a known length. */
+    public Point foot(double lengthMm) {
+        double along = (0.5 - anchor.along()) * height - anchor.along() * lengthMm;
+        double up = (0.5 - anchor.up()) * height - anchor.up() * height;
+        return at.towards(turn, along).towards(turn + Math.PI / 2, up);
+    }
+
     @Override
     public Box bounds() {
         double length = text.codePointCount(0, text.length()) * height * LETTER_LENGTH;
-        Point foot = at.towards(turn, -anchor.along() * length).towards(turn + Math.PI / 2, -anchor.up() * height);
+        Point foot = foot(length);
         Point end = foot.towards(turn, length);
         return Box.around(
                 foot, end, foot.towards(turn + Math.PI / 2, height), end.towards(turn + Math.PI / 2, height));
