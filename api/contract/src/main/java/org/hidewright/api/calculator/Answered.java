@@ -1,0 +1,31 @@
+package org.hidewright.api.calculator;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * Declares one answer: a component of an answer record.
+ *
+ * <p>Types: the kinds of {@link Asked} without variants, {@link Phrase}, and
+ * {@code org.hidewright.api.drawing.Drawing}. Answers are exact; rounding happens once, where they are shown.
+ */
+@Retention(RetentionPolicy.RUNTIME)
+@Target({ElementType.RECORD_COMPONENT, ElementType.FIELD})
+public @interface Answered {
+    /** Symbol of the unit it is shown in. */
+    String unit() default "";
+
+    /** The step it is shown to on paper in metric, for example {@code 0.1 mm}; empty: three decimals. */
+    String step() default "";
+
+    /** The direction rounding is safe in when shown. */
+    Rounding round() default Rounding.NEAREST;
+
+    /** Key of the formula or source the answer comes from; the host prints its source. */
+    String by() default "";
+
+    /** Whether this is an answer the maker looks for first: it is shown largest. */
+    boolean lead() default false;
+}

@@ -1,0 +1,40 @@
+package org.hidewright.api.calculator;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * Declares one question: a component of a question record.
+ *
+ * <p>The component's type sets the kind: {@code Length}, {@code Angle}, {@code Area}, {@code Mass}, {@code Density},
+ * {@code Size}, {@code int} (count), {@code double} (ratio), {@code boolean} (flag), {@code String} (text), an enum
+ * (choice), {@code List} of any of the quantities (typed as {@code 3 mm; 4 mm}), a record (a group of questions), a
+ * sealed interface of records (one of several variants), {@code List} of a record or of variants (rows). Wrapped in
+ * {@code Optional} the question may stay unanswered.
+ *
+ * <p>The key is the component's name in lower-case words joined by hyphens. Values are written as a maker would type
+ * them; bare numbers take {@link #unit()}.
+ */
+@Retention(RetentionPolicy.RUNTIME)
+@Target({ElementType.RECORD_COMPONENT, ElementType.FIELD})
+public @interface Asked {
+    /** Symbol of the unit that a bare number is read in and that is shown; empty for kinds without unit. */
+    String unit() default "";
+
+    /** Hard lower limit, itself allowed; below it the calculator is not called. Empty: none. */
+    String min() default "";
+
+    /** Hard upper limit, itself allowed. Empty: none. */
+    String max() default "";
+
+    /** Usual limits as a range, {@code 1-4 mm}; outside them the host adds a note. Empty: none. */
+    String usual() default "";
+
+    /** The answer taken when nothing is typed. For groups, rows and variants JSON as in a project file. */
+    String preset() default "";
+
+    /** A typical answer where no preset makes sense, used in documentation and contract tests. */
+    String example() default "";
+}

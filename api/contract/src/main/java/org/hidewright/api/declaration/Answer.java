@@ -1,0 +1,60 @@
+package org.hidewright.api.declaration;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hidewright.api.calculator.Rounding;
+import org.hidewright.api.measure.Unit;
+
+/** One declared answer. */
+public final class Answer extends Field {
+    private final double step;
+    private final Rounding rounding;
+    private final String by;
+    private final boolean lead;
+    private final List<Answer> columns;
+
+    Answer(
+            String key,
+            String labelKey,
+            Kind kind,
+            Kind itemKind,
+            Unit unit,
+            List<Option> options,
+            double step,
+            Rounding rounding,
+            String by,
+            boolean lead,
+            List<Answer> columns) {
+        super(key, labelKey, kind, itemKind, unit, options);
+        this.step = step;
+        this.rounding = rounding;
+        this.by = by;
+        this.lead = lead;
+        this.columns = List.copyOf(columns);
+    }
+
+    /** The step it is shown to in base units; empty where none was declared. */
+    public OptionalDouble step() {
+        return step > 0 ? OptionalDouble.of(step) : OptionalDouble.empty();
+    }
+
+    public Rounding rounding() {
+        return rounding;
+    }
+
+    /** Key of the formula or source it comes from. */
+    public Optional<String> by() {
+        return by.isEmpty() ? Optional.empty() : Optional.of(by);
+    }
+
+    /** Whether it is an answer the maker looks for first. */
+    public boolean lead() {
+        return lead;
+    }
+
+    /** The columns of {@link Kind#ROWS}, the parts of a {@link Kind#GROUP}. */
+    public List<Answer> columns() {
+        return columns;
+    }
+}

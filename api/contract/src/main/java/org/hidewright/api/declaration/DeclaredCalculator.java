@@ -1,0 +1,20 @@
+package org.hidewright.api.declaration;
+
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+import org.osgi.annotation.versioning.ProviderType;
+
+/** A calculator as the host sees it: a declaration, a function over values, and texts. */
+@ProviderType
+public interface DeclaredCalculator {
+    Declaration declaration();
+
+    /**
+     * Works the answers out.
+     *
+     * @param questions a value for every question that is not optional, of the type its kind names
+     */
+    Outcome<Values> work(Values questions, Working working);
+
+    Texts texts();
+}

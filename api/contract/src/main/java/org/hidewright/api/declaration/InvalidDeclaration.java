@@ -1,0 +1,14 @@
+package org.hidewright.api.declaration;
+
+/** A calculator whose records cannot be a declaration; the message names class, component and what would be right. */
+public final class InvalidDeclaration extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    InvalidDeclaration(Class<?> where, String component, String problem) {
+        super(where.getName() + (component.isEmpty() ? "" : ", component " + component) + ": " + problem);
+    }
+
+    InvalidDeclaration(Class<?> where, String problem) {
+        this(where, "", problem);
+    }
+}

@@ -1,0 +1,46 @@
+package org.hidewright.api.declaration;
+
+import java.util.Optional;
+import org.hidewright.api.measure.Dimension;
+
+/** The kinds of question and answer; the host owns one reader, one editor and one printer for each. */
+public enum Kind {
+    LENGTH(Dimension.LENGTH),
+    ANGLE(Dimension.ANGLE),
+    AREA(Dimension.AREA),
+    MASS(Dimension.MASS),
+    DENSITY(Dimension.DENSITY),
+    /** A whole number, an {@code Integer}. */
+    COUNT(Dimension.NUMBER),
+    /** A plain number or share, a {@code Double}. */
+    RATIO(Dimension.NUMBER),
+    /** Two lengths typed together. */
+    SIZE(null),
+    /** One of several keys, a {@code String}. */
+    CHOICE(null),
+    FLAG(null),
+    TEXT(null),
+    /** Several values of one scalar kind, typed with {@code ;} between them. */
+    LIST(null),
+    /** A table: rows with ids, each holding the same questions or one of several variants. */
+    ROWS(null),
+    /** One of several variants, each with its own questions. */
+    VARIANTS(null),
+    /** Questions that belong together. */
+    GROUP(null),
+    /** A text by key; answers only. */
+    PHRASE(null),
+    /** A drawing; answers only. */
+    DRAWING(null);
+
+    private final Dimension dimension;
+
+    Kind(Dimension dimension) {
+        this.dimension = dimension;
+    }
+
+    /** What a scalar of this kind measures; empty for the kinds that are not one number. */
+    public Optional<Dimension> dimension() {
+        return Optional.ofNullable(dimension);
+    }
+}

@@ -1,0 +1,111 @@
+package org.hidewright.api.declaration;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hidewright.api.calculator.Asked;
+import org.hidewright.api.measure.Dimension;
+import org.hidewright.api.measure.Range;
+import org.hidewright.api.measure.Reading;
+import org.hidewright.api.measure.Typed;
+import org.hidewright.api.measure.TypedText;
+import org.hidewright.api.measure.Unit;
+
+/** Reads the declaration of questions off an annotated record. */
+final class QuestionReader {
+    private QuestionReader() {}
+
+    /**
+     * The questions of a record.
+     *
+     * @param owner the first part of their label keys: the calculator's id, or the key of a nested record
+     */
+    static List<Question> questions(Class<?> record, String owner) {
+        List<Question> questions = new ArrayList<>();
+        for (RecordComponent component : record.getRecordComponents()) {
+            if (!ComponentType.isRowId(component)) {
+                questions.add(question(record, owner, component));
+            }
+        }
+        return questions;
+    }
+
+    private static Question question(Class<?> record, String owner, RecordComponent component) {
+        Asked asked = component.getAnnotation(Asked.class);
+        if (asked == null) {
+            throw new InvalidDeclaration(record, component.getName(), "annotate it with @Asked");
+        }
+        ComponentType type = ComponentType.of(record, component);
+        if (type.itemKind() == Kind.PHRASE || type.itemKind() == Kind.DRAWING) {
+            throw new InvalidDeclaration(record, component.getName(), "a " + type.itemKind() + " can only be an answer");
+        }
+        if (type.optional() && !asked.preset().isEmpty()) {
+            throw new InvalidDeclaration(record, component.getName(), "with a preset it is never absent: leave Optional out");
+        }
+        String key = Keys.of(component.getName());
+        Unit unit = type.unit(record, component, asked.unit());
+        return new Question(
+                key,
+                owner + "." + key,
+                type.kind(),
+                type.kind() == Kind.LIST ? type.itemKind() : type.kind(),
+                unit,
+                type.options(),
+                limits(record, component, type, asked, unit),
+                asked.preset(),
+                asked.example(),
+                type.optional(),
+                type.itemKind() == Kind.VARIANTS ? variants(type.type()) : List.of(),
+                type.itemKind() == Kind.GROUP ? questions(type.type(), Keys.of(type.type())) : List.of());
+    }
+
+    private static List<Variant> variants(Class<?> sealed) {
+        List<Variant> variants = new ArrayList<>();
+        for (Class<?> variant : sealed.getPermittedSubclasses()) {
+            if (!variant.isRecord()) {
+                throw new InvalidDeclaration(sealed, "variant " + variant.getSimpleName() + " must be a record");
+            }
+            String key = Keys.of(variant);
+            variants.add(new Variant(key, Keys.of(sealed) + "." + key, questions(variant, key)));
+        }
+        return variants;
+    }
+
+    private static Question.Limits limits(
+            Class<?> record, RecordComponent component, ComponentType type, Asked asked, Unit unit) {
+        Kind limited = type.itemKind() == Kind.SIZE ? Kind.LENGTH : type.itemKind();
+        Optional<Dimension> dimension = limited.dimension();
+        if (dimension.isEmpty()) {
+            if (!(asked.min() + asked.max() + asked.usual()).isEmpty()) {
+                throw new InvalidDeclaration(record, component.getName(), type.kind() + " has no limits");
+            }
+            return Question.Limits.NONE;
+        }
+        OptionalDouble min = limit(record, component, asked.min(), dimension.get(), unit);
+        OptionalDouble max = limit(record, component, asked.max(), dimension.get(), unit);
+        if (min.isPresent() && max.isPresent() && min.getAsDouble() > max.getAsDouble()) {
+            throw new InvalidDeclaration(record, component.getName(), "min " + asked.min() + " is above max " + asked.max());
+        }
+        Range usual = asked.usual().isEmpty()
+                ? null
+                : typed(record, component, asked.usual(), dimension.get(), unit).range();
+        return new Question.Limits(min, max, usual);
+    }
+
+    private static OptionalDouble limit(
+            Class<?> record, RecordComponent component, String text, Dimension dimension, Unit unit) {
+        return text.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(typed(record, component, text, dimension, unit).range().nominal());
+    }
+
+    static Typed typed(Class<?> record, RecordComponent component, String text, Dimension dimension, Unit unit) {
+        Reading<Typed> reading = TypedText.quantity(text, dimension, Optional.ofNullable(unit));
+        if (reading instanceof Reading.Understood<Typed> understood) {
+            return understood.value();
+        }
+        throw new InvalidDeclaration(record, component.getName(), "\"" + text + "\" cannot be read as " + dimension);
+    }
+}

@@ -1,0 +1,101 @@
+package org.hidewright.api.declaration;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.util.HashSet;
+import java.util.Objects;
+import java.util.Set;
+import org.hidewright.api.calculator.Calculates;
+import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+
+/** A {@link Calculator} of records, its declaration derived and checked. */
+public final class RecordCalculator implements DeclaredCalculator {
+    private final Calculator<Record, Record> calculator;
+    private final Class<?> questions;
+    private final Declaration declaration;
+    private final Texts texts;
+
+    private RecordCalculator(
+            Calculator<Record, Record> calculator, Class<?> questions, Declaration declaration, Texts texts) {
+        this.calculator = calculator;
+        this.questions = questions;
+        this.declaration = declaration;
+        this.texts = texts;
+    }
+
+    /**
+     * Derives the declaration of a calculator.
+     *
+     * @throws InvalidDeclaration if its annotations or records cannot be one; the message says where and why
+     */
+    public static RecordCalculator of(Calculator<?, ?> calculator) {
+        Class<?> type = calculator.getClass();
+        Calculates calculates = type.getAnnotation(Calculates.class);
+        if (calculates == null) {
+            throw new InvalidDeclaration(type, "annotate it with @Calculates(\"its-id\")");
+        }
+        if (!calculates.value().matches("[a-z][a-z0-9]*(-[a-z0-9]+)*")) {
+            throw new InvalidDeclaration(type, "the id \"" + calculates.value() + "\" must be lower-case words joined by hyphens");
+        }
+        Type[] records = typeArguments(type);
+        Class<?> questions = (Class<?>) records[0];
+        Declaration declaration = new Declaration(
+                calculates.value(),
+                calculates.version(),
+                QuestionReader.questions(questions, calculates.value()),
+                AnswerReader.answers((Class<?>) records[1], calculates.value() + ".answer"),
+                calculator.formulas(),
+                calculator.notices(),
+                calculator.phrases(),
+                calculator.sources());
+        checkSources(type, declaration);
+        @SuppressWarnings("unchecked") // the records were just read off its type arguments
+        Calculator<Record, Record> ofRecords = (Calculator<Record, Record>) calculator;
+        return new RecordCalculator(ofRecords, questions, declaration, new BundleTexts(type));
+    }
+
+    private static Type[] typeArguments(Class<?> type) {
+        for (Type implemented : type.getGenericInterfaces()) {
+            if (implemented instanceof ParameterizedType
+                    && ((ParameterizedType) implemented).getRawType() == Calculator.class) {
+                Type[] arguments = ((ParameterizedType) implemented).getActualTypeArguments();
+                if (arguments[0] instanceof Class<?> && arguments[1] instanceof Class<?>) {
+                    return arguments;
+                }
+            }
+        }
+        throw new InvalidDeclaration(type, "implement Calculator<Questions, Answers> directly, with its two record classes");
+    }
+
+    private static void checkSources(Class<?> type, Declaration declaration) {
+        Set<String> keys = new HashSet<>();
+        declaration.questions().forEach(question -> keys.add(question.key()));
+        if (keys.size() != declaration.questions().size()) {
+            throw new InvalidDeclaration(type, "two questions have the same key");
+        }
+        for (Answer answer : declaration.answers()) {
+            if (answer.by().isPresent() && declaration.sourceOf(answer).isEmpty()) {
+                throw new InvalidDeclaration(type, "answer " + answer.key() + " names \"" + answer.by().get()
+                        + "\", which is neither in formulas() nor in sources()");
+            }
+        }
+    }
+
+    @Override
+    public Declaration declaration() {
+        return declaration;
+    }
+
+    @Override
+    public Outcome<Values> work(Values values, Working working) {
+        Record bound = RecordBinder.of(questions).bind(Objects.requireNonNull(values, "values"));
+        return calculator.calculate(bound, working).map(answers -> RecordBinder.of(answers.getClass()).take(answers));
+    }
+
+    @Override
+    public Texts texts() {
+        return texts;
+    }
+}

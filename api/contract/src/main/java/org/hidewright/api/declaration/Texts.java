@@ -1,0 +1,13 @@
+package org.hidewright.api.declaration;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.osgi.annotation.versioning.ConsumerType;
+
+/** The texts of a bundle by key and language. */
+@FunctionalInterface
+@ConsumerType
+public interface Texts {
+    /** The text in the language nearest to the one asked for, as a {@link java.text.MessageFormat} pattern. */
+    Optional<String> find(String key, Locale language);
+}

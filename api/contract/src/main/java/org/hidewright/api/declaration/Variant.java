@@ -1,0 +1,28 @@
+package org.hidewright.api.declaration;
+
+import java.util.List;
+
+/** One of several variants and the questions asked only when it is chosen. */
+public final class Variant {
+    private final String key;
+    private final String labelKey;
+    private final List<Question> questions;
+
+    Variant(String key, String labelKey, List<Question> questions) {
+        this.key = key;
+        this.labelKey = labelKey;
+        this.questions = List.copyOf(questions);
+    }
+
+    public String key() {
+        return key;
+    }
+
+    public String labelKey() {
+        return labelKey;
+    }
+
+    public List<Question> questions() {
+        return questions;
+    }
+}
