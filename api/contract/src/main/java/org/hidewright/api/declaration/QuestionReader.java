@@ -11,6 +11,7 @@ import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Reading;
 import org.hidewright.api.measure.Typed;
 import org.hidewright.api.measure.TypedText;
+import org.hidewright.api.measure.Understood;
 import org.hidewright.api.measure.Unit;
 
 /** Reads the declaration of questions off an annotated record. */
@@ -103,7 +104,7 @@ final class QuestionReader {
 
     static Typed typed(Class<?> record, RecordComponent component, String text, Dimension dimension, Unit unit) {
         Reading<Typed> reading = TypedText.quantity(text, dimension, Optional.ofNullable(unit));
-        if (reading instanceof Reading.Understood<Typed> understood) {
+        if (reading instanceof Understood<Typed> understood) {
             return understood.value();
         }
         throw new InvalidDeclaration(record, component.getName(), "\"" + text + "\" cannot be read as " + dimension);
