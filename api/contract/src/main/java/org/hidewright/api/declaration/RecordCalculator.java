@@ -53,7 +53,7 @@ public final class RecordCalculator implements DeclaredCalculator {
         checkSources(type, declaration);
         @SuppressWarnings("unchecked") // the records were just read off its type arguments
         Calculator<Record, Record> ofRecords = (Calculator<Record, Record>) calculator;
-        return new RecordCalculator(ofRecords, questions, declaration, new BundleTexts(type));
+        return new RecordCalculator(ofRecords, questions, declaration, Texts.beside(type));
     }
 
     private static Type[] typeArguments(Class<?> type) {

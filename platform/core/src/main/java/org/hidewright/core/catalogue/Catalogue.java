@@ -1,0 +1,45 @@
+package org.hidewright.core.catalogue;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.core.wording.Remark;
+
+/** What is installed. Looking a calculator up is what loads it, so a start pays only for what is used. */
+public interface Catalogue {
+    /** The calculator with this id, if it is installed and sound. */
+    Optional<Installed> find(String id);
+
+    /** Ids of all calculators, in alphabetical order. */
+    List<String> ids();
+
+    /** What is wrong with calculators that were looked at and cannot be used. */
+    List<Remark> problems();
+
+    /** A catalogue of given calculators, all from one bundle. */
+    static Catalogue of(String bundle, DeclaredCalculator... calculators) {
+        Map<String, Installed> byId = new LinkedHashMap<>();
+        Arrays.stream(calculators)
+                .map(calculator -> new Installed(calculator, bundle))
+                .forEach(installed -> byId.put(installed.id(), installed));
+        return new Catalogue() {
+            @Override
+            public Optional<Installed> find(String id) {
+                return Optional.ofNullable(byId.get(id));
+            }
+
+            @Override
+            public List<String> ids() {
+                return byId.keySet().stream().sorted().toList();
+            }
+
+            @Override
+            public List<Remark> problems() {
+                return List.of();
+            }
+        };
+    }
+}

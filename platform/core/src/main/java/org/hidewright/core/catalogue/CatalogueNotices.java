@@ -1,0 +1,18 @@
+package org.hidewright.core.catalogue;
+
+import java.util.List;
+import org.hidewright.api.calculator.NoticeKind;
+
+/** What can be wrong with a calculator that a bundle brings. */
+public final class CatalogueNotices {
+    public static final NoticeKind INVALID_DECLARATION = NoticeKind.check("invalid-declaration");
+    public static final NoticeKind ID_TAKEN = NoticeKind.check("id-taken");
+    public static final NoticeKind DID_NOT_START = NoticeKind.check("did-not-start");
+
+    private CatalogueNotices() {}
+
+    /** Every kind, so that texts can be checked and listed. */
+    public static List<NoticeKind> all() {
+        return List.of(INVALID_DECLARATION, ID_TAKEN, DID_NOT_START);
+    }
+}

@@ -1,0 +1,163 @@
+package org.hidewright.core.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hidewright.core.json.JsonNode.JsonArray;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonNode.JsonScalar;
+import org.hidewright.core.json.JsonNode.Member;
+
+/**
+ * JSON text and the tree read from it.
+ *
+ * <p>A change replaces the characters of one value and leaves every other character as it was: what a maker or another
+ * program wrote there, understood or not, comes back byte for byte.
+ */
+public final class JsonText {
+    private static final JsonFactory FACTORY =
+            JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+
+    private final String text;
+    private final JsonNode root;
+
+    private JsonText(String text, JsonNode root) {
+        this.text = text;
+        this.root = root;
+    }
+
+    /**
+     * Reads a text.
+     *
+     * @throws JsonTrouble if it is not JSON, has a key twice, or goes on after its end
+     */
+    public static JsonText read(String text) throws JsonTrouble {
+        int skipped = text.startsWith("\uFEFF") ? 1 : 0;
+        try (JsonParser parser = FACTORY.createParser(new StringReader(text.substring(skipped)))) {
+            Reader reader = new Reader(parser, skipped);
+            if (parser.nextToken() == null) {
+                throw new JsonTrouble(new Place(1, 1), "there is nothing in it", null);
+            }
+            JsonNode root = reader.node();
+            if (parser.nextToken() != null) {
+                throw new JsonTrouble(placeOf(parser.currentTokenLocation()), "there is more after its end", null);
+            }
+            return new JsonText(text, root);
+        } catch (JsonProcessingException e) {
+            JsonLocation location = e.getLocation() == null ? JsonLocation.NA : e.getLocation();
+            throw new JsonTrouble(placeOf(location), e.getOriginalMessage(), e);
+        } catch (IOException e) {
+            throw new UncheckedIOException("reading from memory cannot fail", e);
+        }
+    }
+
+    private static Place placeOf(JsonLocation location) {
+        return new Place(Math.max(1, location.getLineNr()), Math.max(1, location.getColumnNr()));
+    }
+
+    public String text() {
+        return text;
+    }
+
+    public JsonNode root() {
+        return root;
+    }
+
+    /** The characters a node was read from. */
+    public String textOf(JsonNode node) {
+        return text.substring(node.start(), node.end());
+    }
+
+    /**
+     * The text with one value replaced.
+     *
+     * @param node a node of this text
+     * @param json what to put in its place
+     * @throws JsonTrouble if the result would no longer be JSON
+     */
+    public JsonText with(JsonNode node, String json) throws JsonTrouble {
+        return read(text.substring(0, node.start()) + json + text.substring(node.end()));
+    }
+
+    /**
+     * The text with a member added at the end of an object.
+     *
+     * @throws JsonTrouble if the result would no longer be JSON, for example because the key is there already
+     */
+    public JsonText withMember(JsonObject object, String key, String json) throws JsonTrouble {
+        int last = object.members().values().stream()
+                .mapToInt(member -> member.value().end())
+                .max()
+                .orElse(object.start() + 1);
+        String member = (object.members().isEmpty() ? "" : ", ") + quoted(key) + ": " + json;
+        return read(text.substring(0, last) + member + text.substring(last));
+    }
+
+    /** A text as JSON, with quotes and escapes. */
+    public static String quoted(String text) {
+        return '"' + new String(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
+    }
+
+    /** One pass over the tokens; the depth is bounded by the parser's own limit. */
+    private static final class Reader {
+        private final JsonParser parser;
+        private final int skipped;
+
+        Reader(JsonParser parser, int skipped) {
+            this.parser = parser;
+            this.skipped = skipped;
+        }
+
+        JsonNode node() throws IOException {
+            JsonLocation location = parser.currentTokenLocation();
+            int start = (int) location.getCharOffset() + skipped;
+            Place place = placeOf(location);
+            JsonToken token = parser.currentToken();
+            if (token == JsonToken.START_OBJECT) {
+                return object(start, place);
+            }
+            if (token == JsonToken.START_ARRAY) {
+                List<JsonNode> items = new ArrayList<>();
+                while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    items.add(node());
+                }
+                return new JsonArray(start, end(), place, items);
+            }
+            String text = parser.getText();
+            if (token == JsonToken.VALUE_STRING) {
+                return new JsonScalar(start, end(), place, JsonScalar.Type.TEXT, text);
+            }
+            JsonScalar.Type type = token.isNumeric()
+                    ? JsonScalar.Type.NUMBER
+                    : token.isBoolean() ? JsonScalar.Type.TRUTH : JsonScalar.Type.NULL;
+            return new JsonScalar(start, start + text.length(), place, type, text);
+        }
+
+        private JsonObject object(int start, Place place) throws IOException {
+            Map<String, Member> members = new LinkedHashMap<>();
+            while (parser.nextToken() != JsonToken.END_OBJECT) {
+                Place keyPlace = placeOf(parser.currentTokenLocation());
+                String key = parser.currentName();
+                parser.nextToken();
+                members.put(key, new Member(keyPlace, node()));
+            }
+            return new JsonObject(start, end(), place, members);
+        }
+
+        private int end() throws IOException {
+            parser.finishToken();
+            return (int) parser.currentLocation().getCharOffset() + skipped;
+        }
+    }
+}

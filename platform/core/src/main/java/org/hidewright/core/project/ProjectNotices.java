@@ -1,0 +1,56 @@
+package org.hidewright.core.project;
+
+import java.util.List;
+import org.hidewright.api.calculator.NoticeKind;
+
+/** What the host itself has to say about a project and what is typed in it. */
+public final class ProjectNotices {
+    public static final NoticeKind NOT_JSON = NoticeKind.stop("not-json");
+    public static final NoticeKind NOT_A_PROJECT = NoticeKind.stop("not-a-project");
+    public static final NoticeKind NEWER_FORMAT = NoticeKind.check("newer-format");
+    public static final NoticeKind UNKNOWN_KEY = NoticeKind.check("unknown-key");
+    public static final NoticeKind UNKNOWN_KEY_NEAREST = NoticeKind.check("unknown-key-nearest");
+    public static final NoticeKind WRONG_SHAPE = NoticeKind.stop("wrong-shape");
+    public static final NoticeKind SLIP_WITHOUT_ID = NoticeKind.stop("slip-without-id");
+    public static final NoticeKind SLIP_ID_TWICE = NoticeKind.stop("slip-id-twice");
+    public static final NoticeKind SLIP_WITHOUT_CALCULATOR = NoticeKind.stop("slip-without-calculator");
+    public static final NoticeKind ROW_ID_TWICE = NoticeKind.stop("row-id-twice");
+    public static final NoticeKind UNANSWERED = NoticeKind.stop("unanswered");
+    public static final NoticeKind NO_SUCH_OPTION = NoticeKind.stop("no-such-option");
+    public static final NoticeKind NO_SUCH_OPTION_NEAREST = NoticeKind.stop("no-such-option-nearest");
+    public static final NoticeKind NOT_YES_OR_NO = NoticeKind.stop("not-yes-or-no");
+    public static final NoticeKind NOT_WHOLE = NoticeKind.stop("not-whole");
+    public static final NoticeKind WHICH_VARIANT = NoticeKind.stop("which-variant");
+    public static final NoticeKind BELOW_LIMIT = NoticeKind.stop("below-limit");
+    public static final NoticeKind ABOVE_LIMIT = NoticeKind.stop("above-limit");
+    public static final NoticeKind RANGE_PAST_LIMIT = NoticeKind.check("range-past-limit");
+    public static final NoticeKind UNUSUAL = NoticeKind.note("unusual");
+    public static final NoticeKind MIDPOINT = NoticeKind.note("midpoint");
+    public static final NoticeKind LINK_NO_SLIP = NoticeKind.stop("link-no-slip");
+    public static final NoticeKind LINK_NO_SLIP_NEAREST = NoticeKind.stop("link-no-slip-nearest");
+    public static final NoticeKind LINK_NO_ANSWER = NoticeKind.stop("link-no-answer");
+    public static final NoticeKind LINK_NO_ANSWER_NEAREST = NoticeKind.stop("link-no-answer-nearest");
+    public static final NoticeKind LINK_NO_ROW = NoticeKind.stop("link-no-row");
+    public static final NoticeKind LINK_WRONG_KIND = NoticeKind.stop("link-wrong-kind");
+    public static final NoticeKind LINK_NOT_HERE = NoticeKind.stop("link-not-here");
+    public static final NoticeKind CIRCLE = NoticeKind.stop("circle");
+    public static final NoticeKind WAITS = NoticeKind.stop("waits");
+    public static final NoticeKind DORMANT = NoticeKind.stop("dormant");
+    public static final NoticeKind DORMANT_FROM = NoticeKind.stop("dormant-from");
+    public static final NoticeKind DORMANT_NEAREST = NoticeKind.stop("dormant-nearest");
+    public static final NoticeKind DORMANT_NEWER = NoticeKind.stop("dormant-newer");
+    public static final NoticeKind BROKEN = NoticeKind.stop("broken");
+
+    private ProjectNotices() {}
+
+    /** Every kind, so that texts can be checked and listed. */
+    public static List<NoticeKind> all() {
+        return List.of(
+                NOT_JSON, NOT_A_PROJECT, NEWER_FORMAT, UNKNOWN_KEY, UNKNOWN_KEY_NEAREST, WRONG_SHAPE, SLIP_WITHOUT_ID,
+                SLIP_ID_TWICE, SLIP_WITHOUT_CALCULATOR, ROW_ID_TWICE, UNANSWERED, NO_SUCH_OPTION,
+                NO_SUCH_OPTION_NEAREST, NOT_YES_OR_NO, NOT_WHOLE, WHICH_VARIANT, BELOW_LIMIT, ABOVE_LIMIT,
+                RANGE_PAST_LIMIT, UNUSUAL, MIDPOINT, LINK_NO_SLIP, LINK_NO_SLIP_NEAREST, LINK_NO_ANSWER,
+                LINK_NO_ANSWER_NEAREST, LINK_NO_ROW, LINK_WRONG_KIND, LINK_NOT_HERE, CIRCLE, WAITS, DORMANT,
+                DORMANT_FROM, DORMANT_NEAREST, DORMANT_NEWER, BROKEN);
+    }
+}

@@ -1,0 +1,143 @@
+package org.hidewright.core.project;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.Nearest;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonArray;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonNode.JsonScalar;
+import org.hidewright.core.json.JsonNode.Member;
+import org.hidewright.core.json.JsonText;
+import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.json.Place;
+import org.hidewright.core.wording.Remark;
+
+/** Reads the text of a project file. What it does not understand it names and leaves in place. */
+public final class ProjectReader {
+    /** The format of project files written by this version. */
+    public static final int FORMAT = 1;
+
+    private static final List<String> HEAD = List.of("hidewright", "name", "about", "show", "slips");
+    private static final List<String> SHOW = List.of("units", "paper", "language");
+    private static final List<String> SLIP = List.of("id", "calculator", "version", "from", "title", "questions");
+
+    private final List<Remark> remarks = new ArrayList<>();
+
+    private ProjectReader() {}
+
+    /** What reading came to: a project, or the reason there is none. */
+    public record Result(Optional<Project> project, List<Remark> remarks) {}
+
+    /** Reads a project file's text. */
+    public static Result read(String text) {
+        return new ProjectReader().readText(text);
+    }
+
+    private Result readText(String text) {
+        JsonText source;
+        try {
+            source = JsonText.read(text);
+        } catch (JsonTrouble e) {
+            say(ProjectNotices.NOT_JSON.with(e.getMessage()), e.place());
+            return new Result(Optional.empty(), remarks);
+        }
+        if (!(source.root() instanceof JsonObject head) || head.get("hidewright").isEmpty()) {
+            say(ProjectNotices.NOT_A_PROJECT.with(), source.root().place());
+            return new Result(Optional.empty(), remarks);
+        }
+        format(source, head.members().get("hidewright"));
+        unknownKeys(head, HEAD);
+        text(head, "name");
+        text(head, "about");
+        head.get("show").ifPresent(show -> {
+            if (show instanceof JsonObject settings) {
+                unknownKeys(settings, SHOW);
+                SHOW.forEach(setting -> text(settings, setting));
+            } else {
+                wrongShape("show", "{…}", show.place());
+            }
+        });
+        Project project = Project.read(source, slips(source, head), remarks);
+        return new Result(Optional.of(project), remarks);
+    }
+
+    private void format(JsonText source, Member member) {
+        String format = source.textOf(member.value());
+        if (!format.matches("[1-9]\\d{0,5}")) {
+            wrongShape("hidewright", String.valueOf(FORMAT), member.place());
+        } else if (Integer.parseInt(format) > FORMAT) {
+            say(ProjectNotices.NEWER_FORMAT.with(format, FORMAT), member.place());
+        }
+    }
+
+    private List<Slip> slips(JsonText source, JsonObject head) {
+        List<Slip> slips = new ArrayList<>();
+        JsonNode node = head.get("slips").orElse(null);
+        if (node != null && !(node instanceof JsonArray)) {
+            wrongShape("slips", "[…]", node.place());
+            return slips;
+        }
+        Set<String> ids = new HashSet<>();
+        List<JsonNode> items = node == null ? List.of() : ((JsonArray) node).items();
+        for (JsonNode item : items) {
+            if (!(item instanceof JsonObject object)) {
+                wrongShape("slips", "{…}", item.place());
+                continue;
+            }
+            Slip slip = Slip.in(source, object);
+            unknownKeys(object, SLIP, slip.id());
+            if (slip.id().isEmpty()) {
+                say(ProjectNotices.SLIP_WITHOUT_ID.with(), object.place());
+            } else if (!ids.add(slip.id())) {
+                say(ProjectNotices.SLIP_ID_TWICE.with(slip.id()), object.place());
+            } else if (slip.calculator().isEmpty()) {
+                say(ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), object.place());
+            }
+            object.get("questions").filter(questions -> !(questions instanceof JsonObject))
+                    .ifPresent(questions -> wrongShape("questions", "{…}", questions.place()));
+            slips.add(slip);
+        }
+        return slips;
+    }
+
+    private void text(JsonObject object, String key) {
+        object.get(key)
+                .filter(node -> !(node instanceof JsonScalar scalar && scalar.type() == JsonScalar.Type.TEXT))
+                .ifPresent(node -> wrongShape(key, "\"…\"", node.place()));
+    }
+
+    private void unknownKeys(JsonObject object, List<String> known) {
+        unknownKeys(object, known, "");
+    }
+
+    private void unknownKeys(JsonObject object, List<String> known, String slip) {
+        for (Map.Entry<String, Member> member : object.members().entrySet()) {
+            if (!known.contains(member.getKey())) {
+                remarks.add(unknownKey(member.getKey(), known).onSlip(slip).atPlace(member.getValue().place()));
+            }
+        }
+    }
+
+    /** A key that means nothing here, with the nearest one that does. */
+    static Remark unknownKey(String key, List<String> known) {
+        Notice notice = Nearest.to(key, known)
+                .map(near -> ProjectNotices.UNKNOWN_KEY_NEAREST.with(key, near))
+                .orElseGet(() -> ProjectNotices.UNKNOWN_KEY.with(key, String.join(", ", known)));
+        return Remark.of(notice, CoreTexts.TEXTS);
+    }
+
+    private void wrongShape(String key, String shape, Place place) {
+        say(ProjectNotices.WRONG_SHAPE.with(key, shape), place);
+    }
+
+    private void say(Notice notice, Place place) {
+        remarks.add(Remark.of(notice, CoreTexts.TEXTS).atPlace(place));
+    }
+}

@@ -1,0 +1,126 @@
+package org.hidewright.core.project;
+
+import java.util.Optional;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonText;
+import org.hidewright.core.json.JsonTrouble;
+
+/**
+ * One calculation on the bench: which calculator, and what was typed on it, kept as it was typed.
+ *
+ * <p>Two slips are equal when their text is.
+ */
+public final class Slip {
+    private static final JsonText EMPTY = empty();
+
+    private final String id;
+    private final String calculator;
+    private final JsonText source;
+    private final JsonObject node;
+
+    private Slip(String id, String calculator, JsonText source, JsonObject node) {
+        this.id = id;
+        this.calculator = calculator;
+        this.source = source;
+        this.node = node;
+    }
+
+    /** A slip that stands in a text; id and calculator may be empty where the text lacks them. */
+    static Slip in(JsonText source, JsonObject node) {
+        return new Slip(
+                node.text("id").orElse(""), node.text("calculator").orElse(""), source, node);
+    }
+
+    /** The id by which links name it. */
+    public String id() {
+        return id;
+    }
+
+    /** Id of the calculator, which may not be installed. */
+    public String calculator() {
+        return calculator;
+    }
+
+    /** The version of the calculator's declaration it was written for; 1 where none is given. */
+    public int version() {
+        return node.get("version").map(version -> source.textOf(version)).filter(text -> text.matches("\\d{1,9}"))
+                .map(Integer::valueOf).orElse(1);
+    }
+
+    /** The maker's own title. */
+    public Optional<String> title() {
+        return node.text("title");
+    }
+
+    /** The name of the bundle that brought the calculator when the slip was written. */
+    public Optional<String> from() {
+        return node.text("from");
+    }
+
+    /** What was typed, by question key; empty where nothing was. */
+    public JsonObject questions() {
+        return node.get("questions")
+                .filter(questions -> questions instanceof JsonObject)
+                .map(questions -> (JsonObject) questions)
+                .orElse((JsonObject) EMPTY.root());
+    }
+
+    /** The whole slip as an object. */
+    public JsonObject node() {
+        return node;
+    }
+
+    /** The slip exactly as it was written. */
+    public String text() {
+        return source.textOf(node);
+    }
+
+    /** The characters of one of its values. */
+    public String textOf(JsonNode value) {
+        return source.textOf(value);
+    }
+
+    /**
+     * The slip with one question answered anew; everything else stays as it was written.
+     *
+     * @param json the answer as JSON, a quoted text for what was typed
+     * @throws JsonTrouble if that is no JSON
+     */
+    Slip answering(String question, String json) throws JsonTrouble {
+        JsonText own = JsonText.read(text());
+        Slip alone = in(own, (JsonObject) own.root());
+        var there = alone.questions().get(question);
+        if (there.isPresent()) {
+            own = own.with(there.get(), json);
+        } else if (alone.node.get("questions").isPresent()) {
+            own = own.withMember(alone.questions(), question, json);
+        } else {
+            own = own.withMember(alone.node, "questions", "{" + JsonText.quoted(question) + ": " + json + "}");
+        }
+        return in(own, (JsonObject) own.root());
+    }
+
+    private static JsonText empty() {
+        try {
+            return JsonText.read("{}");
+        } catch (JsonTrouble e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Slip that && text().equals(that.text());
+    }
+
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return id + " (" + calculator + ")";
+    }
+}

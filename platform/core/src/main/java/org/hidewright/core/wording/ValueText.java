@@ -1,0 +1,135 @@
+package org.hidewright.core.wording;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hidewright.api.calculator.Rounding;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.measure.Dimension;
+import org.hidewright.api.measure.InchFraction;
+import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Unit;
+import org.hidewright.api.measure.Units;
+
+/** Numbers as they are shown: in the unit chosen, rounded once, with the decimal mark of the language. */
+public final class ValueText {
+    /** Hides the last bits of a conversion, so that an exact 146.1 is not rounded up to 146.2. */
+    private static final MathContext EXACT_DIGITS = new MathContext(12);
+
+    private static final int MOST_DECIMALS = 3;
+    private static final int INCH_DECIMALS = 3;
+    private static final int INCH_PARTS = 64;
+    private static final int WORKING_DIGITS = 5;
+
+    private final Locale language;
+    private final UnitSystem system;
+
+    ValueText(Locale language, UnitSystem system) {
+        this.language = PseudoLanguage.is(language) ? Locale.ENGLISH : language;
+        this.system = system;
+    }
+
+    /**
+     * A number with its unit apart, as large answers are shown.
+     *
+     * @param number ready to print
+     * @param unit symbol, empty for a plain number
+     * @param beside a second way to read it, such as the nearest fraction of an inch; may be empty
+     */
+    public record Shown(String number, String unit, String beside) {
+        /** Number and unit in one piece. */
+        public String inline() {
+            return unit.isEmpty() ? number : unit.equals("%") ? number + "\u202F%" : number + "\u00A0" + unit;
+        }
+    }
+
+    /** An answer's number, rounded as it declares. */
+    public Shown answer(Answer answer, double base) {
+        Unit declared = answer.unit().orElse(Units.ONE);
+        return shown(base, declared, answer.step(), answer.rounding());
+    }
+
+    /** A value in the unit a question or answer declares. */
+    public Shown of(double base, Unit declared) {
+        return shown(base, declared, OptionalDouble.empty(), Rounding.NEAREST);
+    }
+
+    private Shown shown(double base, Unit declared, OptionalDouble step, Rounding rounding) {
+        Unit unit = system.shown(declared);
+        boolean converted = !unit.equals(declared);
+        int decimals = converted
+                ? INCH_DECIMALS
+                : step.isPresent() ? decimalsOf(declared.fromBase(step.getAsDouble())) : MOST_DECIMALS;
+        BigDecimal exact = new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS);
+        BigDecimal rounded;
+        if (step.isPresent() && !converted) {
+            BigDecimal stepSize = BigDecimal.valueOf(declared.fromBase(step.getAsDouble())).round(EXACT_DIGITS);
+            rounded = exact.divide(stepSize, 0, mode(rounding)).multiply(stepSize).setScale(decimals, RoundingMode.HALF_UP);
+        } else {
+            rounded = exact.setScale(decimals, mode(rounding));
+        }
+        if (step.isEmpty() || converted) {
+            rounded = rounded.signum() == 0 && exact.signum() != 0
+                    ? exact.round(new MathContext(2))
+                    : trimmed(rounded);
+        }
+        return new Shown(format(rounded), unit.symbol(), beside(base, unit, converted));
+    }
+
+    private static String beside(double base, Unit unit, boolean converted) {
+        return converted && unit.equals(Units.INCH)
+                ? InchFraction.nearest(Length.ofMm(base), INCH_PARTS).text() + " in"
+                : "";
+    }
+
+    private static BigDecimal trimmed(BigDecimal number) {
+        return number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
+    }
+
+    private static RoundingMode mode(Rounding rounding) {
+        return switch (rounding) {
+            case NEAREST -> RoundingMode.HALF_UP;
+            case DOWN -> RoundingMode.FLOOR;
+            case UP -> RoundingMode.CEILING;
+        };
+    }
+
+    private static int decimalsOf(double step) {
+        return Math.max(0, new BigDecimal(step).round(EXACT_DIGITS).stripTrailingZeros().scale());
+    }
+
+    /** A number inside a formula: five digits, in the unit shown for its dimension, without the unit. */
+    String inFormula(double base, Dimension dimension) {
+        Unit unit = formulaUnit(dimension);
+        BigDecimal digits = new BigDecimal(unit.fromBase(base)).round(new MathContext(WORKING_DIGITS));
+        return format(trimmed(digits));
+    }
+
+    /** The unit numbers inside formulas are in. */
+    Unit formulaUnit(Dimension dimension) {
+        return dimension == Dimension.ANGLE ? Units.RADIAN : system.shown(Units.base(dimension));
+    }
+
+    private String format(BigDecimal number) {
+        DecimalFormat format = new DecimalFormat("0", DecimalFormatSymbols.getInstance(language));
+        format.setMaximumFractionDigits(Math.max(0, number.scale()));
+        format.setMinimumFractionDigits(Math.max(0, number.scale()));
+        return format.format(number);
+    }
+
+    /** A number that is only a number: a count, a factor. */
+    public String plain(Number number) {
+        BigDecimal exact = new BigDecimal(number.toString());
+        return format(trimmed(exact.scale() > MOST_DECIMALS + 1 ? exact.setScale(MOST_DECIMALS + 1, RoundingMode.HALF_UP) : exact));
+    }
+
+    /** The unit a declared one is shown in. */
+    public Optional<Unit> shownUnit(Optional<Unit> declared) {
+        return declared.map(system::shown);
+    }
+}

@@ -1,0 +1,132 @@
+package org.hidewright.core.wording;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.Optional;
+import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.declaration.Texts;
+import org.hidewright.api.measure.Quantity;
+import org.hidewright.api.measure.Size;
+import org.hidewright.api.measure.Unit;
+import org.hidewright.api.measure.Units;
+import org.hidewright.core.CoreTexts;
+
+/** Puts keys, values and remarks into the maker's language and units. Immutable. */
+public final class Wording {
+    private final Locale language;
+    private final ValueText values;
+
+    public Wording(Locale language, UnitSystem system) {
+        this.language = language;
+        this.values = new ValueText(language, system);
+    }
+
+    public Locale language() {
+        return language;
+    }
+
+    public ValueText values() {
+        return values;
+    }
+
+    /** A text of the host. */
+    public String host(String key, Object... args) {
+        return text(CoreTexts.TEXTS, key, args);
+    }
+
+    /**
+     * A text by key with its arguments; a key without a text is shown in guillemets, so that it is seen and the rest
+     * still works.
+     */
+    public String text(Texts texts, String key, Object... args) {
+        Locale lookUp = PseudoLanguage.is(language) ? Locale.ENGLISH : language;
+        return texts.find(key, lookUp)
+                .map(pattern -> PseudoLanguage.is(language) ? PseudoLanguage.of(pattern) : pattern)
+                .map(pattern -> filled(texts, pattern, args))
+                .orElse("«" + key + "»");
+    }
+
+    /** Whether a text for the key exists. */
+    public boolean has(Texts texts, String key) {
+        return texts.find(key, Locale.ENGLISH).isPresent();
+    }
+
+    private String filled(Texts texts, String pattern, Object... args) {
+        Object[] words = new Object[args.length];
+        for (int i = 0; i < args.length; i++) {
+            words[i] = argument(texts, args[i]);
+        }
+        return new MessageFormat(pattern, Locale.ROOT).format(words);
+    }
+
+    private String argument(Texts texts, Object arg) {
+        if (arg instanceof Phrase phrase) {
+            return phrase(texts, phrase);
+        } else if (arg instanceof Quantity<?> quantity) {
+            return quantity(quantity);
+        } else if (arg instanceof Size size) {
+            return size(size, Units.MM);
+        } else if (arg instanceof Number number) {
+            return values.plain(number);
+        } else if (arg instanceof Enum<?> constant) {
+            return option(texts, constant);
+        }
+        return String.valueOf(arg);
+    }
+
+    private String option(Texts texts, Enum<?> constant) {
+        String type = kebab(constant.getDeclaringClass().getSimpleName());
+        return text(texts, type + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    private static String kebab(String camel) {
+        return camel.replaceAll("(?<!^)([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    }
+
+    public String phrase(Texts texts, Phrase phrase) {
+        return text(texts, "phrase." + phrase.key(), phrase.args().toArray());
+    }
+
+    /** A quantity in the unit that suits its dimension: millimetres, degrees, square centimetres, grams. */
+    public String quantity(Quantity<?> quantity) {
+        Unit unit = switch (quantity.dimension()) {
+            case ANGLE -> Units.DEGREE;
+            case AREA -> Units.CM2;
+            default -> Units.base(quantity.dimension());
+        };
+        return values.of(quantity.base(), unit).inline();
+    }
+
+    public String size(Size size, Unit unit) {
+        return values.of(size.width().mm(), unit).number() + " × "
+                + values.of(size.height().mm(), unit).inline();
+    }
+
+    /** What is the matter; with where it stands, when told to somebody who reads the file. */
+    public String what(Remark remark) {
+        return text(remark.texts(), remark.key() + ".what", remark.args().toArray());
+    }
+
+    public String why(Remark remark) {
+        return text(remark.texts(), remark.key() + ".why", remark.args().toArray());
+    }
+
+    public String next(Remark remark) {
+        return text(remark.texts(), remark.key() + ".next", remark.args().toArray());
+    }
+
+    /** Where a remark belongs, in words: line, slip and question, as far as they are known. */
+    public Optional<String> where(Remark remark) {
+        StringBuilder where = new StringBuilder();
+        if (remark.place() != null) {
+            where.append(host("where.line", remark.place().line(), remark.place().column()));
+        }
+        if (!remark.slip().isEmpty()) {
+            where.append(where.isEmpty() ? "" : ", ").append(host("where.slip", remark.slip()));
+        }
+        if (!remark.question().isEmpty()) {
+            where.append(where.isEmpty() ? "" : ", ").append(host("where.question", remark.question()));
+        }
+        return where.isEmpty() ? Optional.empty() : Optional.of(where.toString());
+    }
+}

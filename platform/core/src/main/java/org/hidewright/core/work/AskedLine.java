@@ -1,0 +1,89 @@
+package org.hidewright.core.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.api.declaration.Chosen;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.declaration.Variant;
+import org.hidewright.core.project.Link;
+import org.hidewright.core.work.Entry.Answered;
+import org.hidewright.core.work.Entry.Origin;
+
+/**
+ * One question of a slip as it stands, nested ones after the one that holds them.
+ *
+ * @param question the question
+ * @param depth 0 for a question of the slip, more for those inside groups, variants and rows
+ * @param row id of the row it belongs to, empty outside tables
+ * @param origin typed, preset or linked
+ * @param text as typed, or the link; empty for what holds others
+ * @param link where it is linked to
+ * @param value what the calculator was given; empty where there is none
+ */
+public record AskedLine(
+        Question question, int depth, String row, Origin origin, String text, Optional<Link> link, Optional<Object> value) {
+    /** Whether it was typed, preset or linked. */
+    public boolean typed() {
+        return origin == Origin.TYPED;
+    }
+
+    public boolean preset() {
+        return origin == Origin.PRESET;
+    }
+
+    static List<AskedLine> of(List<Question> questions, Map<String, Answered> entries, Values values) {
+        List<AskedLine> lines = new ArrayList<>();
+        add(lines, questions, entries, values, 0, "");
+        return List.copyOf(lines);
+    }
+
+    private static void add(
+            List<AskedLine> lines,
+            List<Question> questions,
+            Map<String, Answered> entries,
+            Values values,
+            int depth,
+            String row) {
+        for (Question question : questions) {
+            Answered answered = entries.get(question.key());
+            if (answered.entry() instanceof Entry.Open) {
+                continue;
+            }
+            Optional<Object> value = Optional.ofNullable(values).flatMap(given -> given.get(question.key()));
+            Optional<Link> link =
+                    answered.entry() instanceof Entry.Linked linked ? Optional.of(linked.link()) : Optional.empty();
+            lines.add(new AskedLine(
+                    question,
+                    depth,
+                    row,
+                    answered.origin(),
+                    link.map(Link::toString).orElse(answered.text()),
+                    link,
+                    value));
+            inside(lines, question, answered.entry(), value.orElse(null), depth + 1, row);
+        }
+    }
+
+    private static void inside(
+            List<AskedLine> lines, Question question, Entry entry, Object value, int depth, String row) {
+        if (entry instanceof Entry.Group group) {
+            add(lines, question.questions(), group.answers(), value instanceof Values values ? values : null, depth, row);
+        } else if (entry instanceof Entry.OneOf oneOf) {
+            for (Variant variant : question.variants()) {
+                if (variant.key().equals(oneOf.variant())) {
+                    Values chosen = value instanceof Chosen given ? given.values() : null;
+                    add(lines, variant.questions(), oneOf.answers(), chosen, depth, row);
+                }
+            }
+        } else if (entry instanceof Entry.Table table) {
+            List<?> rows = value instanceof List<?> given ? given : List.of();
+            for (int i = 0; i < table.rows().size(); i++) {
+                Object rowValue = i < rows.size() ? rows.get(i) : null;
+                inside(lines, question, table.rows().get(i).entry(), rowValue, depth, table.rows().get(i).id());
+            }
+        }
+    }
+}

@@ -1,0 +1,177 @@
+package org.hidewright.core.work;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.Nearest;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.project.Project;
+import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.project.Slip;
+import org.hidewright.core.wording.Remark;
+
+/**
+ * Works out the slips of a project in the order of their links.
+ *
+ * <p>Given what came out before, a slip is worked again only if its text, its calculator or an answer it is linked to has
+ * changed. Nothing is kept here between calls.
+ */
+public final class Bench {
+    private final Catalogue catalogue;
+
+    public Bench(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
+
+    /** Works a project out from nothing. */
+    public WorkedProject work(Project project) {
+        return work(project, null);
+    }
+
+    /** Works a project out, taking over from before what has not changed. */
+    public WorkedProject work(Project project, WorkedProject before) {
+        Map<String, ReadSlip> read = new LinkedHashMap<>();
+        for (Slip slip : project.slips()) {
+            if (!slip.id().isEmpty()) {
+                read.putIfAbsent(slip.id(), read(slip, before == null ? null : before.slips().get(slip.id())));
+            }
+        }
+        Map<String, WorkedSlip> worked = new HashMap<>();
+        for (String id : inOrder(read)) {
+            WorkedSlip was = before == null ? null : before.slips().get(id);
+            worked.put(id, workOne(read.get(id), worked, read, was));
+        }
+        circles(read, worked);
+        Map<String, WorkedSlip> inFileOrder = new LinkedHashMap<>();
+        read.keySet().forEach(id -> inFileOrder.put(id, worked.get(id)));
+        return new WorkedProject(project, inFileOrder);
+    }
+
+    private ReadSlip read(Slip slip, WorkedSlip was) {
+        Optional<Installed> installed = catalogue
+                .find(slip.calculator())
+                .filter(found -> found.calculator().declaration().version() >= slip.version());
+        if (was != null && was.slip().equals(slip) && was.installed().equals(installed)) {
+            return was.read();
+        }
+        if (installed.isEmpty()) {
+            return new ReadSlip(slip, installed, Map.of(), List.of(dormant(slip)), Set.of());
+        }
+        EntryReader reader = new EntryReader(slip.id());
+        Map<String, Entry.Answered> entries = reader.read(
+                installed.get().calculator().declaration().questions(), slip.questions(), "", List.of());
+        return new ReadSlip(slip, installed, entries, List.copyOf(reader.remarks()), Links.sources(entries));
+    }
+
+    private Remark dormant(Slip slip) {
+        Optional<Installed> present = catalogue.find(slip.calculator());
+        Notice notice;
+        if (present.isPresent()) {
+            notice = ProjectNotices.DORMANT_NEWER.with(
+                    slip.calculator(), slip.version(), present.get().calculator().declaration().version(), present.get().bundle());
+        } else if (slip.from().isPresent()) {
+            notice = ProjectNotices.DORMANT_FROM.with(slip.calculator(), slip.from().get());
+        } else {
+            notice = Nearest.to(slip.calculator(), catalogue.ids())
+                    .map(near -> ProjectNotices.DORMANT_NEAREST.with(slip.calculator(), near))
+                    .orElseGet(() -> ProjectNotices.DORMANT.with(slip.calculator()));
+        }
+        return Remark.of(notice, CoreTexts.TEXTS).onSlip(slip.id()).atPlace(slip.node().place());
+    }
+
+    /** Slips with all they link to before them; those in a circle, and what hangs on them, are left out. */
+    private static List<String> inOrder(Map<String, ReadSlip> read) {
+        Map<String, Integer> open = new HashMap<>();
+        Map<String, List<String>> dependents = new HashMap<>();
+        Deque<String> ready = new ArrayDeque<>();
+        for (Map.Entry<String, ReadSlip> slip : read.entrySet()) {
+            List<String> sources = slip.getValue().sources().stream().filter(read::containsKey).toList();
+            open.put(slip.getKey(), sources.size());
+            sources.forEach(source -> dependents.computeIfAbsent(source, key -> new ArrayList<>()).add(slip.getKey()));
+            if (sources.isEmpty()) {
+                ready.add(slip.getKey());
+            }
+        }
+        List<String> order = new ArrayList<>();
+        while (!ready.isEmpty()) {
+            String id = ready.remove();
+            order.add(id);
+            for (String dependent : dependents.getOrDefault(id, List.of())) {
+                if (open.merge(dependent, -1, Integer::sum) == 0) {
+                    ready.add(dependent);
+                }
+            }
+        }
+        return order;
+    }
+
+    private WorkedSlip workOne(
+            ReadSlip slip, Map<String, WorkedSlip> worked, Map<String, ReadSlip> all, WorkedSlip was) {
+        if (slip.installed().isEmpty()) {
+            return was != null && was.read() == slip ? was : WorkedSlip.without(slip, WorkedSlip.State.DORMANT);
+        }
+        Links links = new Links(worked, all.keySet());
+        return new SlipWork(slip).work(links, was != null && was.read() == slip ? was : null);
+    }
+
+    /** Slips without a place in the order: those of a circle are told so by name, the rest wait for them. */
+    private static void circles(Map<String, ReadSlip> read, Map<String, WorkedSlip> worked) {
+        List<String> left =
+                read.keySet().stream().filter(id -> !worked.containsKey(id)).toList();
+        for (String id : left) {
+            ReadSlip slip = read.get(id);
+            List<String> circle = circleThrough(id, read);
+            String source = slip.sources().stream().filter(left::contains).findFirst().orElseThrow();
+            Notice notice = circle.isEmpty()
+                    ? ProjectNotices.WAITS.with(source)
+                    : ProjectNotices.CIRCLE.with(String.join(" → ", circle));
+            worked.put(
+                    id,
+                    WorkedSlip.without(
+                            slip,
+                            circle.isEmpty() ? WorkedSlip.State.WAITING : WorkedSlip.State.REFUSED,
+                            Remark.of(notice, CoreTexts.TEXTS)
+                                    .onSlip(id)
+                                    .atPlace(slip.slip().node().place())));
+        }
+    }
+
+    /** The ids along a circle that leads back to a slip; empty when none does. */
+    private static List<String> circleThrough(String start, Map<String, ReadSlip> read) {
+        Map<String, String> cameFrom = new HashMap<>();
+        Deque<String> open = new ArrayDeque<>(List.of(start));
+        Set<String> seen = new LinkedHashSet<>();
+        while (!open.isEmpty()) {
+            String id = open.remove();
+            for (String source : read.get(id).sources()) {
+                if (source.equals(start)) {
+                    return path(start, id, cameFrom);
+                }
+                if (read.containsKey(source) && seen.add(source)) {
+                    cameFrom.put(source, id);
+                    open.add(source);
+                }
+            }
+        }
+        return List.of();
+    }
+
+    private static List<String> path(String start, String last, Map<String, String> cameFrom) {
+        List<String> path = new ArrayList<>(List.of(start));
+        for (String id = last; id != null && !id.equals(start); id = cameFrom.get(id)) {
+            path.add(1, id);
+        }
+        path.add(start);
+        return path;
+    }
+}

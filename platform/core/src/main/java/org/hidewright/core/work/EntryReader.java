@@ -1,0 +1,268 @@
+package org.hidewright.core.work;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Option;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Variant;
+import org.hidewright.api.measure.Typed;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.Nearest;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonArray;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonNode.JsonScalar;
+import org.hidewright.core.json.JsonNode.Member;
+import org.hidewright.core.json.JsonText;
+import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.json.Place;
+import org.hidewright.core.project.Link;
+import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.work.Entry.Answered;
+import org.hidewright.core.work.Entry.Origin;
+
+/** Reads what was typed on a slip against the questions of its calculator. */
+final class EntryReader {
+    private static final String CHOSEN = "is";
+    private static final String ROW_ID = "id";
+
+    private final String slip;
+    private final List<Remark> remarks = new ArrayList<>();
+    private boolean inPreset;
+
+    EntryReader(String slip) {
+        this.slip = slip;
+    }
+
+    List<Remark> remarks() {
+        return remarks;
+    }
+
+    /** The entries for all questions; unknown keys are named with the nearest right one. */
+    Map<String, Answered> read(List<Question> questions, JsonObject typed, String path, List<String> alsoKnown) {
+        List<String> known = new ArrayList<>(questions.stream().map(Question::key).toList());
+        for (Map.Entry<String, Member> member : typed.members().entrySet()) {
+            if (!known.contains(member.getKey()) && !alsoKnown.contains(member.getKey())) {
+                say(unknownKey(member.getKey(), known), below(path, member.getKey()), member.getValue().place());
+            }
+        }
+        Map<String, Answered> entries = new LinkedHashMap<>();
+        for (Question question : questions) {
+            entries.put(question.key(), one(question, typed.get(question.key()), below(path, question.key()), typed.place()));
+        }
+        return entries;
+    }
+
+    private static Notice unknownKey(String key, List<String> known) {
+        return Nearest.to(key, known)
+                .map(near -> ProjectNotices.UNKNOWN_KEY_NEAREST.with(key, near))
+                .orElseGet(() -> ProjectNotices.UNKNOWN_KEY.with(key, String.join(", ", known)));
+    }
+
+    private Answered one(Question question, Optional<JsonNode> typed, String path, Place parent) {
+        Optional<JsonNode> node = typed.filter(given -> !isNull(given));
+        if (node.isPresent()) {
+            Entry entry = entry(question, node.get(), path);
+            return new Answered(
+                    entry,
+                    inPreset ? Origin.PRESET : entry instanceof Entry.Linked ? Origin.LINKED : Origin.TYPED,
+                    node.get() instanceof JsonScalar scalar ? scalar.text() : "",
+                    place(node.get()));
+        }
+        if (question.preset().isPresent()) {
+            return preset(question, path);
+        }
+        if (question.optional()) {
+            return new Answered(new Entry.Open(), Origin.PRESET, "", null);
+        }
+        return new Answered(
+                bad(ProjectNotices.UNANSWERED.with(question.key(), question.example().orElse("")), path, inPreset ? null : parent),
+                Origin.TYPED,
+                "",
+                null);
+    }
+
+    private Answered preset(Question question, String path) {
+        boolean outer = inPreset;
+        inPreset = true;
+        try {
+            String preset = question.preset().orElseThrow();
+            Entry entry = structured(question.kind())
+                    ? entry(question, JsonText.read(preset).root(), path)
+                    : scalarEntry(question, preset, path, null);
+            return new Answered(entry, Origin.PRESET, structured(question.kind()) ? "" : preset, null);
+        } catch (JsonTrouble e) {
+            throw new IllegalStateException("the preset of " + path + " is no JSON: " + e.getMessage(), e);
+        } finally {
+            inPreset = outer;
+        }
+    }
+
+    private static boolean structured(Kind kind) {
+        return kind == Kind.ROWS || kind == Kind.VARIANTS || kind == Kind.GROUP;
+    }
+
+    private static boolean isNull(JsonNode node) {
+        return node instanceof JsonScalar scalar && scalar.type() == JsonScalar.Type.NULL;
+    }
+
+    private Entry entry(Question question, JsonNode node, String path) {
+        Optional<Link> link = link(node);
+        if (link.isPresent()) {
+            return structured(question.kind())
+                    ? bad(ProjectNotices.LINK_NOT_HERE.with(link.get().toString()), path, place(node))
+                    : new Entry.Linked(link.get(), place(node));
+        }
+        return switch (question.kind()) {
+            case GROUP -> node instanceof JsonObject group
+                    ? new Entry.Group(read(question.questions(), group, path, List.of()))
+                    : wrongShape(question, "{…}", path, node);
+            case VARIANTS -> variant(question, node, path, List.of());
+            case ROWS -> node instanceof JsonArray rows
+                    ? rows(question, rows, path)
+                    : wrongShape(question, "[{…}, …]", path, node);
+            case LIST -> node instanceof JsonArray array ? listed(question, array, path) : scalar(question, node, path);
+            default -> scalar(question, node, path);
+        };
+    }
+
+    private Entry scalar(Question question, JsonNode node, String path) {
+        return node instanceof JsonScalar scalar
+                ? scalarEntry(question, scalar.text(), path, place(node))
+                : wrongShape(question, "\"" + question.example().orElse("…") + "\"", path, node);
+    }
+
+    private Entry scalarEntry(Question question, String text, String path, Place place) {
+        ScalarReader reader = new ScalarReader(question, text);
+        return reader.entry().orElseGet(() -> {
+            say(reader.trouble().onSlip(slip).atQuestion(path).atPlace(place));
+            return new Entry.Bad();
+        });
+    }
+
+    private Entry listed(Question question, JsonArray array, String path) {
+        List<Typed> typed = new ArrayList<>();
+        for (JsonNode item : array.items()) {
+            Entry entry = scalar(question, item, path);
+            if (!(entry instanceof Entry.Several several)) {
+                return new Entry.Bad();
+            }
+            typed.addAll(several.typed());
+        }
+        return new Entry.Several(List.copyOf(typed));
+    }
+
+    private Entry variant(Question question, JsonNode node, String path, List<String> alsoKnown) {
+        List<String> keys = question.variants().stream().map(Variant::key).toList();
+        if (node instanceof JsonScalar scalar) {
+            return chosen(question, scalar.text(), emptyObject(node), path, place(node));
+        }
+        if (!(node instanceof JsonObject object)) {
+            return wrongShape(question, "{\"" + keys.get(0) + "\": {…}}", path, node);
+        }
+        for (Map.Entry<String, Member> member : object.members().entrySet()) {
+            String key = member.getKey();
+            if (!keys.contains(key) && !key.equals(CHOSEN) && !alsoKnown.contains(key)) {
+                say(unknownKey(key, keys), below(path, key), member.getValue().place());
+            }
+        }
+        List<String> present = keys.stream().filter(key -> object.get(key).isPresent()).toList();
+        Optional<String> is = object.text(CHOSEN);
+        if (is.isEmpty() && present.size() != 1) {
+            return bad(ProjectNotices.WHICH_VARIANT.with(path, String.join(", ", keys)), path, place(node));
+        }
+        String choice = is.orElseGet(() -> present.get(0));
+        JsonNode answers = object.get(choice).orElse(emptyObject(node));
+        return answers instanceof JsonObject typed
+                ? chosen(question, choice, typed, path, place(node))
+                : wrongShape(question, "{\"" + choice + "\": {…}}", path, answers);
+    }
+
+    private static JsonObject emptyObject(JsonNode at) {
+        return new JsonObject(at.start(), at.end(), at.place(), Map.of());
+    }
+
+    private Entry chosen(Question question, String choice, JsonObject typed, String path, Place place) {
+        for (Variant variant : question.variants()) {
+            if (variant.key().equals(choice)) {
+                return new Entry.OneOf(choice, read(variant.questions(), typed, below(path, choice), List.of()));
+            }
+        }
+        return bad(ScalarReader.noSuchOption(choice, question.variants().stream().map(Variant::key).toList()), path, place);
+    }
+
+    private Entry rows(Question question, JsonArray array, String path) {
+        List<Entry.Row> rows = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        boolean good = true;
+        for (int i = 0; i < array.items().size(); i++) {
+            JsonNode item = array.items().get(i);
+            if (!(item instanceof JsonObject row)) {
+                good = false;
+                wrongShape(question, "[{…}, …]", path, item);
+                continue;
+            }
+            String id = row.text(ROW_ID).filter(given -> !given.isEmpty()).orElse("row-" + (i + 1));
+            String rowPath = path + "[" + id + "]";
+            if (!ids.add(id)) {
+                good = false;
+                bad(ProjectNotices.ROW_ID_TWICE.with(id), rowPath, place(item));
+                continue;
+            }
+            Entry entry = question.variants().isEmpty()
+                    ? new Entry.Group(read(question.questions(), row, rowPath, List.of(ROW_ID)))
+                    : variant(question, row, rowPath, List.of(ROW_ID));
+            rows.add(new Entry.Row(id, entry));
+        }
+        return good ? new Entry.Table(List.copyOf(rows)) : new Entry.Bad();
+    }
+
+    private static Optional<Link> link(JsonNode node) {
+        if (node instanceof JsonObject object && object.text("from").isPresent() && object.text("answer").isPresent()) {
+            return Optional.of(new Link(
+                    object.text("from").get(),
+                    object.text("answer").get(),
+                    object.text("row").orElse(""),
+                    object.text("column").orElse("")));
+        }
+        return Optional.empty();
+    }
+
+    private Entry wrongShape(Question question, String shape, String path, JsonNode node) {
+        return bad(ProjectNotices.WRONG_SHAPE.with(question.key(), shape), path, place(node));
+    }
+
+    private Entry bad(Notice notice, String path, Place place) {
+        say(notice, path, place);
+        return new Entry.Bad();
+    }
+
+    private void say(Notice notice, String path, Place place) {
+        say(Remark.of(notice, CoreTexts.TEXTS).onSlip(slip).atQuestion(path).atPlace(place));
+    }
+
+    private void say(Remark remark) {
+        remarks.add(remark);
+    }
+
+    private Place place(JsonNode node) {
+        return inPreset ? null : node.place();
+    }
+
+    private static String below(String path, String key) {
+        return path.isEmpty() ? key : path + "." + key;
+    }
+
+    /** The option keys of a choice. */
+    static List<String> keys(List<Option> options) {
+        return options.stream().map(Option::key).toList();
+    }
+}

@@ -1,0 +1,236 @@
+package org.hidewright.core.work;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Chosen;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.declaration.Variant;
+import org.hidewright.api.measure.Angle;
+import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Density;
+import org.hidewright.api.measure.Dimension;
+import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Mass;
+import org.hidewright.api.measure.Quantity;
+import org.hidewright.api.measure.Range;
+import org.hidewright.api.measure.Size;
+import org.hidewright.api.measure.Typed;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.json.Place;
+import org.hidewright.core.project.Link;
+import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.work.Entry.Answered;
+
+/** Turns entries into values: follows links, takes ranges at their midpoint, checks limits. */
+final class Resolver {
+    private final String slip;
+    private final Function<Link, LinkEnd> links;
+    private final List<Remark> remarks = new ArrayList<>();
+    private boolean complete = true;
+
+    /**
+     * What a link leads to.
+     *
+     * @param value the value; empty when there is none
+     * @param answer the declared answer or column the value stands under; null when there is none
+     * @param trouble why there is no value; null when there is one
+     */
+    record LinkEnd(Optional<Object> value, Answer answer, Notice trouble) {
+        static LinkEnd none(Notice trouble) {
+            return new LinkEnd(Optional.empty(), null, trouble);
+        }
+    }
+
+    Resolver(String slip, Function<Link, LinkEnd> links) {
+        this.slip = slip;
+        this.links = links;
+    }
+
+    List<Remark> remarks() {
+        return remarks;
+    }
+
+    /** The values of all questions; empty when one of them has none. */
+    Optional<Values> resolve(List<Question> questions, Map<String, Answered> entries) {
+        Map<String, Object> values = values(questions, entries, "");
+        return complete ? Optional.of(Values.of(values)) : Optional.empty();
+    }
+
+    private Map<String, Object> values(List<Question> questions, Map<String, Answered> entries, String path) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (Question question : questions) {
+            Answered answered = entries.get(question.key());
+            String at = path.isEmpty() ? question.key() : path + "." + question.key();
+            value(question, answered.entry(), at, answered.place()).ifPresent(value -> values.put(question.key(), value));
+        }
+        return values;
+    }
+
+    private Optional<Object> value(Question question, Entry entry, String path, Place place) {
+        if (entry instanceof Entry.Quantity quantity) {
+            return number(question, quantity.typed(), path, place);
+        } else if (entry instanceof Entry.TwoSides sides) {
+            return size(question, sides, path, place);
+        } else if (entry instanceof Entry.Several several) {
+            return several(question, several, path, place);
+        } else if (entry instanceof Entry.Plain plain) {
+            return Optional.of(plain.value());
+        } else if (entry instanceof Entry.Linked linked) {
+            return linked(question, linked, path);
+        } else if (entry instanceof Entry.Group group) {
+            return Optional.of(Values.of(values(question.questions(), group.answers(), path)));
+        } else if (entry instanceof Entry.OneOf oneOf) {
+            return Optional.of(chosen(question, oneOf, path, ""));
+        } else if (entry instanceof Entry.Table table) {
+            return Optional.of(table.rows().stream().map(row -> row(question, row, path)).toList());
+        } else if (entry instanceof Entry.Bad) {
+            complete = false;
+        }
+        return Optional.empty();
+    }
+
+    private Object row(Question question, Entry.Row row, String path) {
+        String rowPath = path + "[" + row.id() + "]";
+        if (row.entry() instanceof Entry.OneOf oneOf) {
+            return chosen(question, oneOf, rowPath, row.id());
+        }
+        if (row.entry() instanceof Entry.Group group) {
+            return Values.row(row.id(), values(question.questions(), group.answers(), rowPath));
+        }
+        complete = false;
+        return Values.row(row.id(), Map.of());
+    }
+
+    private Chosen chosen(Question question, Entry.OneOf oneOf, String path, String rowId) {
+        Variant variant = question.variants().stream()
+                .filter(candidate -> candidate.key().equals(oneOf.variant()))
+                .findFirst()
+                .orElseThrow();
+        return Chosen.of(
+                oneOf.variant(),
+                Values.row(rowId, values(variant.questions(), oneOf.answers(), path + "." + oneOf.variant())));
+    }
+
+    private Optional<Object> number(Question question, Typed typed, String path, Place place) {
+        Range range = typed.range();
+        if (!range.isExact()) {
+            say(ProjectNotices.MIDPOINT.with(typed.text(), quantity(typed.dimension(), range.nominal())), path, place);
+        }
+        return withinLimits(question, typed.dimension(), range, path, place)
+                ? Optional.of(inKind(question.itemKind(), range.nominal()))
+                : Optional.empty();
+    }
+
+    private Optional<Object> size(Question question, Entry.TwoSides sides, String path, Place place) {
+        boolean good = withinLimits(question, Dimension.LENGTH, sides.typed().width().range(), path, place)
+                & withinLimits(question, Dimension.LENGTH, sides.typed().height().range(), path, place);
+        if (!sides.typed().width().range().isExact() || !sides.typed().height().range().isExact()) {
+            say(ProjectNotices.MIDPOINT.with(sides.typed().text(), sides.typed().nominal()), path, place);
+        }
+        return good ? Optional.of(sides.typed().nominal()) : Optional.empty();
+    }
+
+    private Optional<Object> several(Question question, Entry.Several several, String path, Place place) {
+        List<Object> values = new ArrayList<>();
+        several.typed().forEach(typed -> number(question, typed, path, place).ifPresent(values::add));
+        return values.size() == several.typed().size() ? Optional.of(List.copyOf(values)) : Optional.empty();
+    }
+
+    private Optional<Object> linked(Question question, Entry.Linked linked, String path) {
+        LinkEnd end = links.apply(linked.link());
+        if (end.trouble() != null) {
+            return refuse(end.trouble(), path, linked.place());
+        }
+        if (!LinkFit.fits(question, end.answer(), end.value().orElseThrow())) {
+            return refuse(
+                    ProjectNotices.LINK_WRONG_KIND.with(
+                            linked.link().toString(), end.answer().kind().name().toLowerCase(), question.kind().name().toLowerCase()),
+                    path,
+                    linked.place());
+        }
+        Object value = LinkFit.converted(question, end.value().orElseThrow());
+        return linkedWithinLimits(question, value, path, linked.place()) ? Optional.of(value) : Optional.empty();
+    }
+
+    private boolean linkedWithinLimits(Question question, Object value, String path, Place place) {
+        if (value instanceof List<?> items) {
+            return items.stream().allMatch(item -> linkedWithinLimits(question, item, path, place));
+        } else if (value instanceof Quantity<?> quantity) {
+            return withinLimits(question, quantity.dimension(), Range.exact(quantity.base()), path, place);
+        } else if (value instanceof Size size) {
+            return withinLimits(question, Dimension.LENGTH, Range.exact(size.width().mm()), path, place)
+                    & withinLimits(question, Dimension.LENGTH, Range.exact(size.height().mm()), path, place);
+        } else if (value instanceof Number number) {
+            return withinLimits(question, Dimension.NUMBER, Range.exact(number.doubleValue()), path, place);
+        }
+        return true;
+    }
+
+    private boolean withinLimits(Question question, Dimension dimension, Range range, String path, Place place) {
+        double value = range.nominal();
+        if (question.min().isPresent() && value < question.min().getAsDouble()) {
+            refuse(
+                    ProjectNotices.BELOW_LIMIT.with(
+                            quantity(dimension, value), quantity(dimension, question.min().getAsDouble())),
+                    path,
+                    place);
+            return false;
+        }
+        if (question.max().isPresent() && value > question.max().getAsDouble()) {
+            refuse(
+                    ProjectNotices.ABOVE_LIMIT.with(
+                            quantity(dimension, value), quantity(dimension, question.max().getAsDouble())),
+                    path,
+                    place);
+            return false;
+        }
+        boolean endsOutside = question.min().isPresent() && range.low() < question.min().getAsDouble()
+                || question.max().isPresent() && range.high() > question.max().getAsDouble();
+        if (endsOutside) {
+            say(
+                    ProjectNotices.RANGE_PAST_LIMIT.with(quantity(dimension, range.low()), quantity(dimension, range.high())),
+                    path,
+                    place);
+        }
+        question.usual().filter(usual -> !usual.contains(value)).ifPresent(usual -> say(
+                ProjectNotices.UNUSUAL.with(
+                        quantity(dimension, value), quantity(dimension, usual.low()), quantity(dimension, usual.high())),
+                path,
+                place));
+        return true;
+    }
+
+    private Optional<Object> refuse(Notice notice, String path, Place place) {
+        complete = false;
+        say(notice, path, place);
+        return Optional.empty();
+    }
+
+    private void say(Notice notice, String path, Place place) {
+        remarks.add(Remark.of(notice, CoreTexts.TEXTS).onSlip(slip).atQuestion(path).atPlace(place));
+    }
+
+    private static Object inKind(Kind kind, double base) {
+        return kind == Kind.COUNT ? (Object) (int) base : quantity(kind.dimension().orElseThrow(), base);
+    }
+
+    private static Object quantity(Dimension dimension, double base) {
+        return switch (dimension) {
+            case LENGTH -> Length.ofMm(base);
+            case ANGLE -> Angle.ofRadians(base);
+            case AREA -> Area.ofMm2(base);
+            case MASS -> Mass.ofGrams(base);
+            case DENSITY -> Density.ofGramsPerCm3(base);
+            case NUMBER -> base;
+        };
+    }
+}

@@ -1,0 +1,120 @@
+package org.hidewright.core.work;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Source;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.work.WorkedSlip.State;
+import org.hidewright.core.work.WorkedSlip.Step;
+
+/** Works one slip out: resolves its entries, calls its calculator, takes down the working. */
+final class SlipWork {
+    private final ReadSlip read;
+    private final Installed installed;
+
+    SlipWork(ReadSlip read) {
+        this.read = read;
+        this.installed = read.installed().orElseThrow();
+    }
+
+    /**
+     * Works the slip.
+     *
+     * @param links what is known of the slips before it
+     * @param was what this very slip came to before; taken over when the values it gets are the same. May be null
+     */
+    WorkedSlip work(Links links, WorkedSlip was) {
+        Resolver resolver = new Resolver(read.slip().id(), links);
+        DeclaredCalculator calculator = installed.calculator();
+        Optional<Values> values = resolver.resolve(calculator.declaration().questions(), read.entries());
+        List<Remark> remarks = new ArrayList<>(read.remarks());
+        remarks.addAll(resolver.remarks());
+        if (values.isEmpty()) {
+            boolean waits = remarks.stream().anyMatch(SlipWork::waits)
+                    && remarks.stream().filter(Remark::stops).allMatch(SlipWork::waits);
+            return new WorkedSlip(
+                    read, waits ? State.WAITING : State.REFUSED, null, null, remarks, List.of(), Map.of());
+        }
+        if (was != null && was.questions().equals(values) && was.state() != State.BROKEN) {
+            return was;
+        }
+        return call(calculator, values.get(), remarks);
+    }
+
+    private static boolean waits(Remark remark) {
+        return remark.key().equals("notice." + ProjectNotices.WAITS.key());
+    }
+
+    private WorkedSlip call(DeclaredCalculator calculator, Values values, List<Remark> remarks) {
+        Notes notes = new Notes();
+        try {
+            Outcome<Values> outcome = calculator.work(values, notes);
+            outcome.answers().ifPresent(answers -> complete(calculator, answers));
+            outcome.notices().stream()
+                    .map(notice -> located(Remark.of(notice, calculator.texts()).onSlip(read.slip().id())))
+                    .forEach(remarks::add);
+            return new WorkedSlip(
+                    read,
+                    outcome.refused() ? State.REFUSED : State.WORKED,
+                    values,
+                    outcome.answers().orElse(null),
+                    remarks,
+                    notes.steps,
+                    notes.sources);
+        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+            remarks.add(Remark.of(ProjectNotices.BROKEN.with(installed.id(), installed.bundle(), e.toString()), CoreTexts.TEXTS)
+                    .onSlip(read.slip().id())
+                    .atPlace(read.slip().node().place()));
+            return new WorkedSlip(read, State.BROKEN, values, null, remarks, List.of(), Map.of());
+        }
+    }
+
+    /** A calculator that leaves a declared answer out has failed, unless the answer may be absent. */
+    private static void complete(DeclaredCalculator calculator, Values answers) {
+        for (Answer answer : calculator.declaration().answers()) {
+            Object value = answers.entries().get(answer.key());
+            if (value == null && answers.entries().containsKey(answer.key())) {
+                throw new IllegalStateException("answer " + answer.key() + " is null");
+            }
+            if (value instanceof Double number && !Double.isFinite(number)) {
+                throw new ArithmeticException("answer " + answer.key() + " is " + number);
+            }
+        }
+    }
+
+    /** The remark with the place of its question in the file, as far as it can be told from the question's key. */
+    private Remark located(Remark remark) {
+        String key = remark.question().split("[.\\[]", 2)[0];
+        Entry.Answered answered = read.entries().get(key);
+        return answered == null || answered.place() == null
+                ? remark.atPlace(read.slip().node().place())
+                : remark.atPlace(answered.place());
+    }
+
+    private static final class Notes implements Working {
+        private final List<Step> steps = new ArrayList<>();
+        private final Map<String, Source> sources = new HashMap<>();
+
+        @Override
+        public void step(Formula formula, Object result, Object... symbolsAndValues) {
+            steps.add(new Step(formula, result, List.of(symbolsAndValues)));
+        }
+
+        @Override
+        public void source(String answer, Source source) {
+            sources.put(answer, source);
+        }
+    }
+}

@@ -1,0 +1,131 @@
+package org.hidewright.core.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.api.calculator.Source;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.project.Slip;
+import org.hidewright.core.wording.Remark;
+
+/** A slip and what it came to. Immutable. */
+public final class WorkedSlip {
+    /** How a slip stands. */
+    public enum State {
+        WORKED,
+        /** What was typed cannot give an answer; a remark says why. */
+        REFUSED,
+        /** It waits for an answer of another slip. */
+        WAITING,
+        /** Its calculator is not installed, or older than the slip. */
+        DORMANT,
+        /** Its calculator failed: a fault of the bundle, not of the numbers. */
+        BROKEN
+    }
+
+    /**
+     * One step of the working.
+     *
+     * @param formula the formula used
+     * @param result what its left side came to
+     * @param symbolsAndValues each symbol followed by what was put in
+     */
+    public record Step(Formula formula, Object result, List<Object> symbolsAndValues) {}
+
+    private final ReadSlip read;
+    private final State state;
+    private final Values questions;
+    private final Values answers;
+    private final List<Remark> remarks;
+    private final List<Step> steps;
+    private final Map<String, Source> otherSources;
+
+    WorkedSlip(
+            ReadSlip read,
+            State state,
+            Values questions,
+            Values answers,
+            List<Remark> remarks,
+            List<Step> steps,
+            Map<String, Source> otherSources) {
+        this.read = read;
+        this.state = state;
+        this.questions = questions;
+        this.answers = answers;
+        this.remarks = List.copyOf(remarks);
+        this.steps = List.copyOf(steps);
+        this.otherSources = Map.copyOf(otherSources);
+    }
+
+    static WorkedSlip without(ReadSlip read, State state, Remark... more) {
+        List<Remark> remarks = new ArrayList<>(read.remarks());
+        remarks.addAll(List.of(more));
+        return new WorkedSlip(read, state, null, null, remarks, List.of(), Map.of());
+    }
+
+    ReadSlip read() {
+        return read;
+    }
+
+    public Slip slip() {
+        return read.slip();
+    }
+
+    /** The calculator; empty when dormant. */
+    public Optional<Installed> installed() {
+        return read.installed();
+    }
+
+    public State state() {
+        return state;
+    }
+
+    /** What the calculator was given; empty when it could not be called. */
+    public Optional<Values> questions() {
+        return Optional.ofNullable(questions);
+    }
+
+    /** What it answered; empty unless worked. */
+    public Optional<Values> answers() {
+        return Optional.ofNullable(answers);
+    }
+
+    /** Refusals, checks, cautions and notes, of the host and of the calculator. */
+    public List<Remark> remarks() {
+        return remarks;
+    }
+
+    public List<Remark> remarks(Severity severity) {
+        return remarks.stream().filter(remark -> remark.severity() == severity).toList();
+    }
+
+    public List<Step> steps() {
+        return steps;
+    }
+
+    /** The source an answer stands on: what the working named, else what is declared. */
+    public Optional<Source> source(Answer answer) {
+        Source other = otherSources.get(answer.key());
+        return other != null
+                ? Optional.of(other)
+                : installed().flatMap(known -> known.calculator().declaration().sourceOf(answer));
+    }
+
+    /** Sources that the working named besides those declared. */
+    public Set<Source> otherSources() {
+        return Set.copyOf(otherSources.values());
+    }
+
+    /** How each question stands, in the order asked. */
+    public List<AskedLine> asked() {
+        return read.installed()
+                .map(known -> AskedLine.of(known.calculator().declaration().questions(), read.entries(), questions))
+                .orElse(List.of());
+    }
+}
