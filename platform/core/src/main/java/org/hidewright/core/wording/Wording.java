@@ -97,6 +97,11 @@ public final class Wording {
         return values.of(quantity.base(), unit).inline();
     }
 
+    /** A quantity as it stands inside a formula: five digits in the unit its dimension is reckoned in, angles in radians. */
+    public String inFormula(Quantity<?> quantity) {
+        return values.inFormula(quantity.base(), quantity.dimension());
+    }
+
     public String size(Size size, Unit unit) {
         return values.of(size.width().mm(), unit).number() + " × "
                 + values.of(size.height().mm(), unit).inline();

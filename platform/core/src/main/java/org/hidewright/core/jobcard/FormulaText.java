@@ -1,0 +1,49 @@
+package org.hidewright.core.jobcard;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.hidewright.api.measure.Quantity;
+import org.hidewright.core.work.WorkedSlip.Step;
+import org.hidewright.core.wording.Wording;
+
+/** The right side of a formula with numbers in place of its symbols. */
+final class FormulaText {
+    private static final Pattern SYMBOL = Pattern.compile("\\p{L}[\\p{L}\\p{N}_\\u2080-\\u209c'\\u2032]*");
+
+    private FormulaText() {}
+
+    /** The numbers put in; empty where the step gives none. */
+    static String numbers(Step step, Wording wording) {
+        Map<String, String> numbers = new HashMap<>();
+        List<Object> given = step.symbolsAndValues();
+        for (int i = 0; i + 1 < given.size(); i += 2) {
+            numbers.put(String.valueOf(given.get(i)), number(given.get(i + 1), wording));
+        }
+        String symbols = step.formula().symbols();
+        String right = symbols.substring(symbols.indexOf('=') + 1).strip();
+        if (numbers.isEmpty()) {
+            return "";
+        }
+        Matcher matcher = SYMBOL.matcher(right);
+        return matcher.replaceAll(found -> Matcher.quoteReplacement(numbers.getOrDefault(found.group(), found.group())));
+    }
+
+    private static String number(Object value, Wording wording) {
+        if (value instanceof Quantity<?> quantity) {
+            return wording.inFormula(quantity);
+        }
+        return value instanceof Number number ? wording.values().plain(number) : String.valueOf(value);
+    }
+
+    /** What a step came to, with its unit. */
+    static String result(Step step, Wording wording) {
+        Object result = step.result();
+        if (result instanceof Quantity<?> quantity) {
+            return wording.quantity(quantity);
+        }
+        return result instanceof Number number ? wording.values().plain(number) : String.valueOf(result);
+    }
+}

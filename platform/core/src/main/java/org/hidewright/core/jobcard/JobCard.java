@@ -1,0 +1,139 @@
+package org.hidewright.core.jobcard;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Checks;
+import org.hidewright.api.document.Document;
+import org.hidewright.api.document.Paragraph;
+import org.hidewright.api.document.Section;
+import org.hidewright.api.document.SectionContributor;
+import org.hidewright.api.document.Severity;
+import org.hidewright.api.document.Table;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.work.WorkedSlip.State;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.ValueText.Shown;
+import org.hidewright.core.wording.Wording;
+
+/** Draws the job card of a worked project up as a document. */
+public final class JobCard {
+    private final WorkedProject worked;
+    private final Wording wording;
+
+    public JobCard(WorkedProject worked, Wording wording) {
+        this.worked = worked;
+        this.wording = wording;
+    }
+
+    /**
+     * The document: first page the whole job, then a section for each slip, then what bundles add.
+     *
+     * @param date the day printed on every page
+     * @param contributors bundles that add sections; one that fails is told in place of its sections
+     */
+    public Document document(LocalDate date, List<SectionContributor> contributors) {
+        Document.Builder document = Document.of(worked.project().name(), wording.host("job-card.title"))
+                .dated(date, dateText(date))
+                .pageText(pageText())
+                .language(wording.language());
+        worked.project().about().ifPresent(document::meta);
+        document.section(overview());
+        List<Remark> general = worked.project().remarks();
+        if (!general.isEmpty()) {
+            document.section(Section.of("file", wording.host("job-card.file"), checks(general)));
+        }
+        for (WorkedSlip slip : worked.slips().values()) {
+            document.section(new SlipSection(slip, wording, this).section());
+        }
+        document.sections(new ContributedSections(worked, wording, this).sections(contributors));
+        return document.build();
+    }
+
+    private String pageText() {
+        return wording.host("job-card.page", "{0}", "{1}");
+    }
+
+    private String dateText(LocalDate date) {
+        Locale language = wording.language();
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(language).format(date);
+    }
+
+    /** What a maker must know in ten seconds: the leading answers of every slip, and what is not as it should be. */
+    private Section overview() {
+        List<Block> blocks = new ArrayList<>();
+        Table.Builder table = Table.builder()
+                .column(wording.host("job-card.slip"))
+                .column(wording.host("job-card.answer"))
+                .numbers(wording.host("job-card.value"));
+        int rows = 0;
+        for (WorkedSlip slip : worked.slips().values()) {
+            SlipWording words = new SlipWording(slip, wording);
+            if (slip.state() != State.WORKED) {
+                table.row(words.title(), stateText(slip.state()), "–");
+                rows++;
+                continue;
+            }
+            String title = words.title();
+            for (Answer answer : leads(slip)) {
+                Shown shown = words.shown(answer, slip.answers().orElseThrow().get(answer.key()).orElseThrow());
+                String beside = shown.beside().isEmpty() ? "" : " (" + shown.beside() + ")";
+                table.row(title, words.label(answer), shown.inline() + beside);
+                title = "";
+                rows++;
+            }
+        }
+        blocks.add(rows == 0 ? Paragraph.of(wording.host("job-card.no-slips")) : table.build());
+        List<Remark> urgent = worked.remarks().stream()
+                .filter(remark -> remark.severity() != NoticeKind.Severity.NOTE)
+                .toList();
+        if (!urgent.isEmpty()) {
+            blocks.add(Paragraph.of(wording.host("job-card.look-first", urgent.size())));
+            blocks.add(checks(urgent));
+        }
+        return Section.of("overview", wording.host("job-card.overview"), blocks);
+    }
+
+    /** The answers of a slip that are shown largest and first; empty unless it is worked. */
+    static List<Answer> leads(WorkedSlip slip) {
+        return slip.installed().stream()
+                .flatMap(installed -> installed.calculator().declaration().answers().stream())
+                .filter(Answer::lead)
+                .filter(answer -> slip.answers().flatMap(values -> values.get(answer.key())).isPresent())
+                .toList();
+    }
+
+    String stateText(State state) {
+        return wording.host("state." + state.name().toLowerCase(Locale.ROOT));
+    }
+
+    Checks checks(List<Remark> remarks) {
+        return Checks.of(remarks.stream().map(this::check).toList());
+    }
+
+    Checks.Check check(Remark remark) {
+        String where = remark.slip().isEmpty() ? "" : place(remark) + ": ";
+        return Checks.Check.of(
+                Severity.valueOf(remark.severity().name()),
+                wording.host("severity." + remark.severity().name().toLowerCase(Locale.ROOT)),
+                where + wording.what(remark),
+                wording.why(remark),
+                wording.next(remark));
+    }
+
+    private String place(Remark remark) {
+        WorkedSlip slip = worked.slips().get(remark.slip());
+        String title = slip == null ? remark.slip() : new SlipWording(slip, wording).title();
+        String question = slip == null
+                ? remark.question()
+                : new QuestionPlace(slip, wording).words(remark.question());
+        return question.isEmpty() ? title : title + ", " + question;
+    }
+}

@@ -1,0 +1,27 @@
+package org.hidewright.core.jobcard;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.wording.Wording;
+
+/** The job card as JSON. */
+public final class JobCardJson {
+    private JobCardJson() {}
+
+    public static String write(WorkedProject worked, Wording wording, LocalDate date) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("project", worked.project().name());
+        worked.project().about().ifPresent(about -> tree.put("about", about));
+        tree.put("date", date.toString());
+        tree.put(
+                "notices",
+                worked.project().remarks().stream().map(remark -> SlipJson.remark(remark, wording)).toList());
+        tree.put(
+                "slips",
+                worked.slips().values().stream().map(slip -> new SlipJson(slip, wording).tree()).toList());
+        return JsonOut.write(tree);
+    }
+}

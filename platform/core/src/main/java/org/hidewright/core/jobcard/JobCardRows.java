@@ -1,0 +1,118 @@
+package org.hidewright.core.jobcard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.Wording;
+
+/**
+ * The job card as rows for a spreadsheet: the same values as its JSON, one a row. Numbers have a decimal point in every
+ * language.
+ */
+public final class JobCardRows {
+    private static final List<String> HEAD =
+            List.of("slip", "calculator", "part", "row", "key", "label", "value", "unit", "source");
+
+    private final Wording wording;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    private JobCardRows(Wording wording) {
+        this.wording = wording;
+    }
+
+    /** All rows, the headings first. */
+    public static List<List<String>> of(WorkedProject worked, Wording wording) {
+        JobCardRows card = new JobCardRows(wording);
+        card.rows.add(HEAD);
+        worked.project().remarks().forEach(remark -> card.remark("", "", remark));
+        worked.slips().values().forEach(card::slip);
+        return List.copyOf(card.rows);
+    }
+
+    private void slip(WorkedSlip slip) {
+        String id = slip.slip().id();
+        String calculator = slip.slip().calculator();
+        Map<String, Object> tree = new SlipJson(slip, wording).tree();
+        SlipWording words = new SlipWording(slip, wording);
+        row(id, calculator, "state", "", "state", "", String.valueOf(tree.get("state")), "", "");
+        values(id, calculator, "question", words, tree.get("questions"), "");
+        values(id, calculator, "answer", words, tree.get("answers"), "");
+        slip.remarks().forEach(remark -> remark(id, calculator, remark));
+    }
+
+    private void remark(String slip, String calculator, Remark remark) {
+        row(
+                slip,
+                calculator,
+                remark.severity().name().toLowerCase(Locale.ROOT),
+                "",
+                remark.question(),
+                remark.key(),
+                wording.what(remark) + " " + wording.why(remark) + " " + wording.next(remark),
+                "",
+                "");
+    }
+
+    private void values(String id, String calculator, String part, SlipWording words, Object values, String row) {
+        if (values instanceof Map<?, ?> map) {
+            map.forEach((key, value) -> value(id, calculator, part, words, String.valueOf(key), value, row));
+        }
+    }
+
+    /** One entry of the JSON tree: a value with its unit, or rows and groups, whose entries follow one by one. */
+    private void value(
+            String id, String calculator, String part, SlipWording words, String key, Object entry, String row) {
+        if (!(entry instanceof Map<?, ?> map) || !map.containsKey("value")) {
+            return;
+        }
+        Object value = map.get("value");
+        if (value instanceof List<?> items && items.stream().anyMatch(Map.class::isInstance)) {
+            items.forEach(item -> inside(id, calculator, part, words, key, item));
+        } else if (value instanceof Map<?, ?>) {
+            inside(id, calculator, part, words, key, value);
+        } else {
+            String text = value instanceof List<?> items
+                    ? String.join("; ", items.stream().map(String::valueOf).toList())
+                    : String.valueOf(value);
+            row(id, calculator, part, row, key, label(words, part, key), text, text(map.get("unit")), source(map));
+        }
+    }
+
+    private void inside(String id, String calculator, String part, SlipWording words, String key, Object item) {
+        if (!(item instanceof Map<?, ?> map)) {
+            return;
+        }
+        String row = text(map.get("id"));
+        map.forEach((inner, value) -> {
+            String path = key + "." + inner;
+            if (value instanceof Map<?, ?> nested && nested.containsKey("value")) {
+                value(id, calculator, part, words, path, value, row);
+            } else if (value instanceof Map<?, ?> nested) {
+                nested.forEach((deeper, deep) -> value(id, calculator, part, words, path + "." + deeper, deep, row));
+            }
+        });
+    }
+
+    private static String label(SlipWording words, String part, String key) {
+        return words.labelOf(part.equals("answer"), key).orElse("");
+    }
+
+    private static String source(Map<?, ?> entry) {
+        return Optional.ofNullable(entry.get("source"))
+                .map(source -> text(((Map<?, ?>) source).get("text")))
+                .orElse("");
+    }
+
+    private static String text(Object value) {
+        return value == null ? "" : String.valueOf(value);
+    }
+
+    private void row(String... cells) {
+        rows.add(List.of(cells));
+    }
+}

@@ -1,0 +1,199 @@
+package org.hidewright.core.jobcard;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.hidewright.api.calculator.Source;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.document.BigAnswer;
+import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Figure;
+import org.hidewright.api.document.NoteSpace;
+import org.hidewright.api.document.Paragraph;
+import org.hidewright.api.document.Section;
+import org.hidewright.api.document.Sources;
+import org.hidewright.api.document.Table;
+import org.hidewright.api.document.Working;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.core.work.AskedLine;
+import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.work.WorkedSlip.State;
+import org.hidewright.core.work.WorkedSlip.Step;
+import org.hidewright.core.wording.ValueText.Shown;
+import org.hidewright.core.wording.Wording;
+
+/** One slip on the job card: answers, what was typed, working, checks, sources. */
+final class SlipSection {
+    private static final int NOTE_LINES = 2;
+
+    private final WorkedSlip slip;
+    private final Wording wording;
+    private final JobCard card;
+    private final SlipWording words;
+
+    SlipSection(WorkedSlip slip, Wording wording, JobCard card) {
+        this.slip = slip;
+        this.wording = wording;
+        this.card = card;
+        this.words = new SlipWording(slip, wording);
+    }
+
+    Section section() {
+        List<Block> blocks = new ArrayList<>();
+        if (!words.purpose().isEmpty()) {
+            blocks.add(Paragraph.quiet(slip.slip().title().isPresent()
+                    ? wording.host("job-card.calculator", words.calculatorTitle(), words.purpose())
+                    : words.purpose()));
+        }
+        if (slip.state() != State.WORKED) {
+            blocks.add(Paragraph.of(card.stateText(slip.state())));
+        }
+        slip.answers().ifPresent(answers -> answers(blocks, answers));
+        if (!slip.remarks().isEmpty()) {
+            blocks.add(card.checks(slip.remarks()));
+        }
+        asked(blocks);
+        working(blocks);
+        sources(blocks);
+        if (slip.state() == State.WORKED) {
+            blocks.add(NoteSpace.of(wording.host("job-card.came-out"), NOTE_LINES));
+        }
+        return Section.of(slip.slip().id(), words.title(), blocks);
+    }
+
+    private List<Answer> declared() {
+        return slip.installed().orElseThrow().calculator().declaration().answers();
+    }
+
+    private void answers(List<Block> blocks, Values answers) {
+        for (Answer lead : JobCard.leads(slip)) {
+            blocks.add(big(lead, answers.get(lead.key()).orElseThrow()));
+        }
+        Table.Builder table = Table.builder().column("").numbers("").column("");
+        int rows = 0;
+        for (Answer answer : declared()) {
+            Object value = answers.get(answer.key()).orElse(null);
+            if (value == null || answer.lead() || structured(answer)) {
+                continue;
+            }
+            Shown shown = words.shown(answer, value);
+            boolean phrase = answer.kind() == Kind.PHRASE;
+            table.row(words.label(answer), phrase ? "" : shown.inline(), phrase ? shown.number() : shown.beside());
+            rows++;
+        }
+        if (rows > 0) {
+            blocks.add(table.build());
+        }
+        for (Answer answer : declared()) {
+            answers.get(answer.key()).filter(value -> structured(answer)).ifPresent(value -> {
+                if (value instanceof Drawing drawing) {
+                    blocks.add(Figure.fitted(drawing, words.label(answer)));
+                } else {
+                    rows(blocks, answer, value);
+                }
+            });
+        }
+    }
+
+    private static boolean structured(Answer answer) {
+        return answer.kind() == Kind.DRAWING || answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP;
+    }
+
+    private Block big(Answer lead, Object value) {
+        Shown shown = words.shown(lead, value);
+        BigAnswer big = BigAnswer.of(words.label(lead), shown.number(), shown.unit());
+        return shown.beside().isEmpty() ? big : big.because(shown.beside());
+    }
+
+    private void rows(List<Block> blocks, Answer answer, Object value) {
+        List<Values> rows = value instanceof List<?> list
+                ? list.stream().map(Values.class::cast).toList()
+                : List.of((Values) value);
+        if (rows.isEmpty()) {
+            return;
+        }
+        boolean ids = rows.stream().anyMatch(row -> !row.rowId().isEmpty());
+        List<Answer> columns = answer.columns().stream()
+                .filter(column -> rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
+                .toList();
+        blocks.add(Paragraph.of(words.label(answer)));
+        Table.Builder table = Table.builder();
+        if (ids) {
+            table.column("");
+        }
+        columns.forEach(column -> table.column(
+                words.label(column), column.kind().dimension().isPresent() ? Table.Align.END : Table.Align.START));
+        for (Values row : rows) {
+            List<String> cells = new ArrayList<>();
+            if (ids) {
+                cells.add(row.rowId());
+            }
+            columns.forEach(column ->
+                    cells.add(row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
+            table.row(cells);
+        }
+        blocks.add(table.build());
+    }
+
+    private void asked(List<Block> blocks) {
+        List<AskedLine> lines = slip.asked();
+        if (lines.isEmpty()) {
+            return;
+        }
+        Table.Builder table = Table.builder()
+                .column(wording.host("job-card.question"))
+                .column(wording.host("job-card.taken"))
+                .column(wording.host("job-card.from"));
+        for (AskedLine line : lines) {
+            String indent = "\u2003".repeat(line.depth());
+            String row = line.row().isEmpty() ? "" : line.row() + " · ";
+            table.row(
+                    indent + row + words.label(line.question()),
+                    line.value().map(value -> words.text(line.question(), value)).orElse("–"),
+                    origin(line));
+        }
+        blocks.add(table.build());
+    }
+
+    private String origin(AskedLine line) {
+        if (line.link().isPresent()) {
+            return wording.host("origin.linked", line.text());
+        }
+        if (line.preset()) {
+            return wording.host("origin.preset");
+        }
+        return line.text().isEmpty() ? "" : wording.host("origin.typed", line.text());
+    }
+
+    private void working(List<Block> blocks) {
+        if (slip.steps().isEmpty()) {
+            return;
+        }
+        List<Working.Line> lines = new ArrayList<>();
+        for (Step step : slip.steps()) {
+            lines.add(Working.Line.of(
+                    words.formulaName(step.formula().key()),
+                    step.formula().symbols(),
+                    FormulaText.numbers(step, wording),
+                    FormulaText.result(step, wording),
+                    ""));
+        }
+        blocks.add(Working.of(lines));
+    }
+
+    private void sources(List<Block> blocks) {
+        Set<Source> used = new LinkedHashSet<>(slip.otherSources());
+        slip.steps().forEach(step -> used.add(step.formula().source()));
+        slip.answers().ifPresent(answers -> declared().stream()
+                .filter(answer -> answers.get(answer.key()).isPresent())
+                .forEach(answer -> slip.source(answer).ifPresent(used::add)));
+        if (!used.isEmpty()) {
+            blocks.add(Sources.of(used.stream()
+                    .map(source -> Sources.Entry.of(words.sourceKind(source), words.sourceText(source)))
+                    .toList()));
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package org.hidewright.core.paper;
+
+import org.hidewright.api.document.Document;
+
+/** Sets documents on pages. */
+public interface PdfWriter {
+    /**
+     * A document as a PDF file. The same document on the same paper gives the same bytes, on any day and machine. No text
+     * is lost: long ones are wrapped, letters the font has not are shown as an empty box.
+     *
+     * <p>May be called on any thread.
+     */
+    byte[] write(Document document, Paper paper);
+}
