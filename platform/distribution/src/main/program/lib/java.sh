@@ -39,7 +39,7 @@ run_launcher() {
     if [ "$java_feature" -ge 24 ]; then
         set -- --enable-native-access=ALL-UNNAMED --sun-misc-unsafe-memory-access=allow "$@"
     fi
-    exec "$java" "$archive_option" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData \
+    exec "$java" "$archive_option" -XX:TieredStopAtLevel=1 -XX:+UseG1GC -XX:-UsePerfData \
         -Xlog:disable -Xlog:all=error:stderr "-Dhidewright.home=$home" \
         -cp "$home/lib/org.hidewright.launcher.jar:$home/lib/org.apache.felix.framework.jar" "$@"
 }
