@@ -1,0 +1,141 @@
+package org.hidewright.launcher;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The folder Felix keeps its notes in between starts: one for each place the program lies in, taken by one start at a
+ * time. A start that finds it taken, or cannot write to it, uses a temporary folder that is deleted when it ends.
+ */
+final class CacheFolder implements AutoCloseable {
+
+    private final File folder;
+    private final RandomAccessFile lock;
+    private final String contents;
+
+    private CacheFolder(File folder, RandomAccessFile lock, String contents) {
+        this.folder = folder;
+        this.lock = lock;
+        this.contents = contents;
+    }
+
+    /**
+     * Takes the cache for a program. Its notes are good as long as the Java, the place, and the name, size and time of
+     * every bundle are the same.
+     */
+    static CacheFolder take(File caches, ProgramHome home, List<BundleFile> bundles) throws IOException {
+        String contents = describe(home, bundles);
+        File folder = new File(caches, Integer.toHexString(home.folder().hashCode()));
+        RandomAccessFile lock = lock(folder);
+        if (lock == null) {
+            folder = Files.createTempDirectory("hidewright").toFile();
+        }
+        return new CacheFolder(folder, lock, contents);
+    }
+
+    /** Where a user’s caches lie on this system. */
+    static File ofUser() {
+        String caches = System.getenv("XDG_CACHE_HOME");
+        if (caches == null || caches.isEmpty()) {
+            caches = System.getenv("LOCALAPPDATA");
+        }
+        return caches == null || caches.isEmpty()
+                ? new File(System.getProperty("user.home"), ".cache/hidewright")
+                : new File(caches, "hidewright");
+    }
+
+    File felix() {
+        return new File(folder, "felix");
+    }
+
+    /** Whether what Felix noted last time is about these very bundles. */
+    boolean isCurrent() {
+        try {
+            return note().exists() && contents.equals(Files.readString(note().toPath()));
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    /** Says that Felix is about to write anew: until {@link #keep} its notes are no use to anyone. */
+    void renew() throws IOException {
+        Files.deleteIfExists(note().toPath());
+    }
+
+    /** Says that Felix’s notes are complete, and keeps what it found the JDK to offer. */
+    void keep(String systemPackages) throws IOException {
+        Files.writeString(packages().toPath(), systemPackages);
+        Files.writeString(note().toPath(), contents);
+    }
+
+    /** What Felix found the JDK to offer, when {@link #isCurrent}. */
+    String systemPackages() throws IOException {
+        return Files.readString(packages().toPath());
+    }
+
+    @Override
+    public void close() throws IOException {
+        if (lock == null) {
+            delete(folder.toPath());
+        } else {
+            lock.close();
+        }
+    }
+
+    private File note() {
+        return new File(folder, "contents");
+    }
+
+    private File packages() {
+        return new File(folder, "system-packages");
+    }
+
+    private static RandomAccessFile lock(File folder) throws IOException {
+        RandomAccessFile file = null;
+        try {
+            if (folder.isDirectory() || folder.mkdirs()) {
+                file = new RandomAccessFile(new File(folder, "lock"), "rw");
+                FileLock taken = file.getChannel().tryLock();
+                if (taken != null) {
+                    return file;
+                }
+            }
+        } catch (IOException | OverlappingFileLockException notOurs) {
+            // an unwritable or taken cache is no reason not to start
+        }
+        if (file != null) {
+            file.close();
+        }
+        return null;
+    }
+
+    private static String describe(ProgramHome home, List<BundleFile> bundles) {
+        StringBuilder text = new StringBuilder(2000);
+        text.append(System.getProperty("java.vm.version")).append('\n');
+        text.append(home.folder()).append('\n');
+        for (BundleFile bundle : bundles) {
+            text.append(bundle.level()).append(' ').append(bundle.name()).append(' ');
+            text.append(bundle.jar().length()).append(' ');
+            text.append(bundle.jar().lastModified()).append('\n');
+        }
+        return text.toString();
+    }
+
+    private static void delete(Path folder) throws IOException {
+        List<Path> deepestFirst;
+        try (Stream<Path> all = Files.walk(folder)) {
+            deepestFirst = all.sorted(Comparator.reverseOrder()).toList();
+        }
+        for (Path path : deepestFirst) {
+            Files.deleteIfExists(path);
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package org.hidewright.launcher;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleException;
+import org.osgi.framework.Constants;
+import org.osgi.framework.wiring.BundleCapability;
+import org.osgi.framework.wiring.BundleRequirement;
+import org.osgi.framework.wiring.BundleRevision;
+import org.osgi.framework.wiring.FrameworkWiring;
+
+/** Why a bundle did not start: which one, what is wrong with it, and a way out. */
+final class Explanation {
+
+    private static final String JAVA = "osgi.ee";
+
+    private final BundleContext system;
+    private final FrameworkWiring wiring;
+
+    Explanation(BundleContext system) {
+        this.system = system;
+        this.wiring = system.getBundle().adapt(FrameworkWiring.class);
+    }
+
+    String notABundle(BundleFile file) {
+        return Messages.text("bundle.not-a-bundle", file.name());
+    }
+
+    String notInstalled(BundleFile file, BundleException refused) {
+        return refused.getType() == BundleException.DUPLICATE_BUNDLE_ERROR
+                ? Messages.text("bundle.twice", file.name())
+                : Messages.text("bundle.unreadable", file.name());
+    }
+
+    String notStarted(Bundle bundle, BundleException refused) {
+        if (refused.getType() != BundleException.RESOLVE_ERROR) {
+            return Messages.text("bundle.broke", name(bundle), innermost(refused));
+        }
+        return requirements(bundle).stream()
+                .filter(need -> wiring.findProviders(need).isEmpty())
+                .findFirst()
+                .map(missing -> missing(bundle, missing))
+                .orElseGet(() -> waiting(bundle));
+    }
+
+    private String missing(Bundle bundle, BundleRequirement missing) {
+        Wanted wanted = Wanted.of(missing);
+        return switch (missing.getNamespace()) {
+            case Wanted.PACKAGE -> {
+                String offered = offered(wanted.name());
+                yield offered.isEmpty()
+                        ? Messages.text("bundle.package", name(bundle), wanted.nameAndVersions())
+                        : Messages.text("bundle.version", name(bundle), wanted.nameAndVersions(), offered);
+            }
+            case JAVA ->
+                Messages.text(
+                        "bundle.java",
+                        name(bundle),
+                        wanted.versions(),
+                        Runtime.version().feature());
+            default -> Messages.text("bundle.requires", name(bundle), missing.getNamespace(), wanted.filter());
+        };
+    }
+
+    /** Each need of this bundle is met by some bundle, but by one that does not start itself, or by two that clash. */
+    private String waiting(Bundle bundle) {
+        String others = requirements(bundle).stream()
+                .flatMap(need -> wiring.findProviders(need).stream())
+                .map(capability -> capability.getRevision().getBundle())
+                .filter(other -> other != bundle && other.getState() == Bundle.INSTALLED)
+                .map(Explanation::name)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return others.isEmpty()
+                ? Messages.text("bundle.clash", name(bundle))
+                : Messages.text("bundle.waits", name(bundle), others);
+    }
+
+    private static List<BundleRequirement> requirements(Bundle bundle) {
+        List<BundleRequirement> needed =
+                new ArrayList<>(bundle.adapt(BundleRevision.class).getDeclaredRequirements(null));
+        needed.removeIf(need -> List.of("optional", "dynamic")
+                .contains(need.getDirectives().getOrDefault(Constants.RESOLUTION_DIRECTIVE, "mandatory")));
+        return needed;
+    }
+
+    private String offered(String wanted) {
+        return Arrays.stream(system.getBundles())
+                .flatMap(bundle -> bundle.adapt(BundleRevision.class).getDeclaredCapabilities(Wanted.PACKAGE).stream())
+                .map(BundleCapability::getAttributes)
+                .filter(exported -> wanted.equals(exported.get(Wanted.PACKAGE)))
+                .map(exported -> String.valueOf(exported.get(Constants.VERSION_ATTRIBUTE)))
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String name(Bundle bundle) {
+        String named = bundle.getHeaders().get(Constants.BUNDLE_NAME);
+        return named != null ? named : bundle.getSymbolicName();
+    }
+
+    private static String innermost(Throwable thrown) {
+        Throwable cause = thrown;
+        while (cause.getCause() != null) {
+            cause = cause.getCause();
+        }
+        return cause.getMessage() != null ? cause.getMessage() : cause.getClass().getName();
+    }
+}
