@@ -3,7 +3,7 @@ package org.hidewright.api.measure;
 /**
  * A measured value with a dimension: one finite {@code double} in the base unit of the dimension.
  *
- * <p>Values are immutable and compare by number; arithmetic stays inside one type.
+ * <p>Values are immutable and compare by number; arithmetic stays inside one type. A negative zero is held as zero.
  *
  * @param <Q> the type itself
  */
@@ -17,7 +17,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparab
             throw new ArithmeticException("a " + dimension + " must be a finite number, not " + base);
         }
         this.dimension = dimension;
-        this.base = base;
+        this.base = base + 0.0; // a negative zero becomes zero, so that nothing equals nothing
     }
 
     abstract Q make(double newBase);
@@ -48,21 +48,44 @@ public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparab
         return unit;
     }
 
+    /**
+     * The sum.
+     *
+     * @throws ArithmeticException if it is too great for a number
+     */
     public final Q plus(Q other) {
         return make(base + other.base());
     }
 
+    /**
+     * The difference, which may be negative.
+     *
+     * @throws ArithmeticException if it is too great for a number
+     */
     public final Q minus(Q other) {
         return make(base - other.base());
     }
 
+    /**
+     * The value taken a number of times.
+     *
+     * @throws ArithmeticException if the factor is not finite or the product too great for a number
+     */
     public final Q times(double factor) {
         return make(base * factor);
     }
 
-    /** The plain ratio of this value to another of the same kind. */
+    /**
+     * The plain ratio of this value to another of the same kind.
+     *
+     * @throws ArithmeticException if the other is zero, or the ratio is too great for a number
+     */
     public final double per(Q other) {
-        return base / other.base();
+        double ratio = base / other.base();
+        if (!Double.isFinite(ratio)) {
+            throw new ArithmeticException(this + " has no ratio to " + other);
+        }
+        return ratio;
     }
 
     @Override
