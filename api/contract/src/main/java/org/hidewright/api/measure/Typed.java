@@ -2,6 +2,7 @@ package org.hidewright.api.measure;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Objects;
 
 /**
@@ -13,6 +14,7 @@ import java.util.Objects;
 public final class Typed {
     /** Enough digits for any typed number, few enough to hide the last bit of a conversion. */
     private static final MathContext ECHO_DIGITS = new MathContext(15);
+    private static final int SPREAD_DIGITS = 13;
 
     private final String text;
     private final Spelling spelling;
@@ -80,7 +82,7 @@ public final class Typed {
         if (spelling == Spelling.EXACT) {
             numbers = count(range.nominal());
         } else if (spelling == Spelling.PLUS_MINUS) {
-            numbers = count(range.nominal()) + " ± " + count(range.halfWidth());
+            numbers = count(range.nominal()) + " ± " + spread();
         } else if (range.low() < 0) {
             numbers = count(range.low()) + " to " + count(range.high());
         } else {
@@ -90,8 +92,21 @@ public final class Typed {
     }
 
     private String count(double base) {
-        BigDecimal rounded = new BigDecimal(unit.fromBase(base)).round(ECHO_DIGITS);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return plain(new BigDecimal(unit.fromBase(base)).round(ECHO_DIGITS));
+    }
+
+    /** The spread is a difference of limits, so it is good only to the last digits of the limits. */
+    private String spread() {
+        if (range.isExact()) {
+            return "0";
+        }
+        double largest = unit.fromBase(Math.max(Math.abs(range.low()), Math.abs(range.high())));
+        int scale = SPREAD_DIGITS - (int) Math.ceil(Math.log10(largest));
+        return plain(new BigDecimal(unit.fromBase(range.halfWidth())).setScale(scale, RoundingMode.HALF_EVEN));
+    }
+
+    private static String plain(BigDecimal number) {
+        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
     }
 
     @Override

@@ -6,19 +6,22 @@ import java.util.Optional;
 /**
  * The units a maker may write, each with its exact definition.
  *
- * <p>Sources: inch and foot, international yard and pound agreement of 1959 (25.4 mm, 0.3048 m exactly); leather ounce
- * 1/64 in and iron 1/48 in, ASTM D1814-70, 1.2 (a thickness, not a mass); avoirdupois pound 453.59237 g (the same
- * agreement).
+ * <p>Sources: inch, foot and yard, international yard and pound agreement of 1959 (25.4 mm, 0.3048 m and 0.9144 m
+ * exactly); avoirdupois pound 453.59237 g (the same agreement); leather ounce 1/64 in and iron 1/48 in, ASTM D1814-70,
+ * 1.2 (a thickness, not a mass).
  */
 public final class Units {
     private static final double INCH_MM = 25.4;
     private static final double POUND_G = 453.59237;
 
-    public static final Unit MM = Unit.of(Dimension.LENGTH, "mm", 1, "millimetre", "millimetres", "millimeter", "millimeters");
-    public static final Unit CM = Unit.of(Dimension.LENGTH, "cm", 10, "centimetre", "centimetres", "centimeter", "centimeters");
+    public static final Unit MM = Unit.of(Dimension.LENGTH, "mm", 1, "millimetre", "millimetres", "millimeter",
+            "millimeters");
+    public static final Unit CM = Unit.of(Dimension.LENGTH, "cm", 10, "centimetre", "centimetres", "centimeter",
+            "centimeters");
     public static final Unit M = Unit.of(Dimension.LENGTH, "m", 1000, "metre", "metres", "meter", "meters");
-    public static final Unit INCH = Unit.of(Dimension.LENGTH, "in", INCH_MM, "inch", "inches", "\"", "″");
-    public static final Unit FOOT = Unit.of(Dimension.LENGTH, "ft", 12 * INCH_MM, "foot", "feet", "'", "′");
+    public static final Unit INCH = Unit.of(Dimension.LENGTH, "in", INCH_MM, "inch", "inches", "\"", "″", "''");
+    public static final Unit FOOT = Unit.of(Dimension.LENGTH, "ft", 304.8, "foot", "feet", "'", "′");
+    public static final Unit YARD = Unit.of(Dimension.LENGTH, "yd", 914.4, "yard", "yards");
     /** Leather ounce: 1/64 inch of thickness, not a mass. */
     public static final Unit OUNCE = Unit.of(Dimension.LENGTH, "oz", INCH_MM / 64, "ounce", "ounces");
     /** Iron, for sole leather: 1/48 inch of thickness. */
@@ -29,12 +32,18 @@ public final class Units {
     /** A full turn of 360 degrees. */
     public static final Unit TURN = Unit.of(Dimension.ANGLE, "turn", 2 * Math.PI, "turns");
 
-    public static final Unit MM2 = Unit.of(Dimension.AREA, "mm²", 1, "mm2", "mm^2", "sq mm");
-    public static final Unit CM2 = Unit.of(Dimension.AREA, "cm²", 100, "cm2", "cm^2", "sq cm");
-    public static final Unit DM2 = Unit.of(Dimension.AREA, "dm²", 10_000, "dm2", "dm^2", "sq dm");
-    public static final Unit M2 = Unit.of(Dimension.AREA, "m²", 1_000_000, "m2", "m^2", "sq m");
-    public static final Unit IN2 = Unit.of(Dimension.AREA, "in²", INCH_MM * INCH_MM, "in2", "in^2", "sq in");
-    public static final Unit FT2 = Unit.of(Dimension.AREA, "ft²", 144 * INCH_MM * INCH_MM, "ft2", "ft^2", "sq ft");
+    public static final Unit MM2 = Unit.of(Dimension.AREA, "mm²", 1, "mm2", "mm^2", "sq mm", "square millimetres",
+            "square millimeters");
+    public static final Unit CM2 = Unit.of(Dimension.AREA, "cm²", 100, "cm2", "cm^2", "sq cm", "square centimetres",
+            "square centimeters");
+    public static final Unit DM2 = Unit.of(Dimension.AREA, "dm²", 10_000, "dm2", "dm^2", "sq dm",
+            "square decimetres", "square decimeters");
+    public static final Unit M2 = Unit.of(Dimension.AREA, "m²", 1_000_000, "m2", "m^2", "sq m", "square metre",
+            "square metres", "square meter", "square meters");
+    public static final Unit IN2 = Unit.of(Dimension.AREA, "in²", 645.16, "in2", "in^2", "sq in",
+            "square inch", "square inches");
+    public static final Unit FT2 = Unit.of(Dimension.AREA, "ft²", 92_903.04, "ft2", "ft^2", "sq ft",
+            "square foot", "square feet");
 
     public static final Unit GRAM = Unit.of(Dimension.MASS, "g", 1, "gram", "grams", "gramme", "grammes");
     public static final Unit KILOGRAM = Unit.of(Dimension.MASS, "kg", 1000, "kilogram", "kilograms");
@@ -42,14 +51,15 @@ public final class Units {
     /** Avoirdupois ounce, a mass; where a length is asked, {@code oz} is the leather ounce instead. */
     public static final Unit OUNCE_MASS = Unit.of(Dimension.MASS, "oz", POUND_G / 16, "ounce", "ounces");
 
-    public static final Unit G_PER_CM3 = Unit.of(Dimension.DENSITY, "g/cm³", 1, "g/cm3", "g/cm^3", "g/ml");
+    public static final Unit G_PER_CM3 = Unit.of(Dimension.DENSITY, "g/cm³", 1, "g/cm3", "g/cm^3", "g/cc", "g/ml",
+            "kg/dm³", "kg/dm3");
     public static final Unit KG_PER_M3 = Unit.of(Dimension.DENSITY, "kg/m³", 0.001, "kg/m3", "kg/m^3");
 
     public static final Unit ONE = Unit.of(Dimension.NUMBER, "", 1);
     public static final Unit PERCENT = Unit.of(Dimension.NUMBER, "%", 0.01, "percent", "per cent");
 
     private static final List<Unit> ALL = List.of(
-            MM, CM, M, INCH, FOOT, OUNCE, IRON, DEGREE, RADIAN, TURN, MM2, CM2, DM2, M2, IN2, FT2, GRAM, KILOGRAM,
+            MM, CM, M, INCH, FOOT, YARD, OUNCE, IRON, DEGREE, RADIAN, TURN, MM2, CM2, DM2, M2, IN2, FT2, GRAM, KILOGRAM,
             POUND, OUNCE_MASS, G_PER_CM3, KG_PER_M3, ONE, PERCENT);
 
     private Units() {}
@@ -59,7 +69,7 @@ public final class Units {
         return ALL;
     }
 
-    /** The unit of a dimension with this symbol or spelling; letters may be of either case where none clash. */
+    /** The unit of a dimension with this symbol or spelling; letters may be of either case. */
     public static Optional<Unit> find(Dimension dimension, String spelling) {
         return ALL.stream()
                 .filter(unit -> unit.dimension() == dimension)
