@@ -38,7 +38,7 @@ final class AmountReader {
 
     /** Refuses a text or part that ends where a number should follow a sign. */
     void refuseMissingNumber(int sign) throws Unclear {
-        if (cursor.atEnd() || cursor.crossAt(cursor.at())) {
+        if (cursor.atEnd() || cursor.peek() == ';' || cursor.crossAt(cursor.at())) {
             throw new Unclear(Trouble.MISSING_NUMBER, sign, null, cursor.typed(sign, cursor.at()).strip());
         }
     }

@@ -72,6 +72,11 @@ final class Cursor {
         return isDigit(sign) || Glyphs.isVulgarFraction(sign) || isMark(sign) && isDigit(see(place + 1));
     }
 
+    /** Whether a digit stands anywhere from here to the end. */
+    boolean digitFollows() {
+        return slice(at, end).chars().anyMatch(sign -> isDigit((char) sign));
+    }
+
     /** Whether the next word is this one, whatever its case, with no letter after it. */
     boolean wordIs(String word) {
         int after = at + word.length();
@@ -102,7 +107,7 @@ final class Cursor {
     /** What stands at a place up to the next space or part, shortened for a message. */
     String wordFrom(int place) {
         int to = place;
-        while (!endsWordAt(to)) {
+        while (to < end && (to == place || !endsWordAt(to))) {
             to++;
         }
         return to - place > 20 ? typed(place, place + 20) + "…" : typed(place, to);

@@ -143,12 +143,14 @@ public final class TypedText {
         }
         int rest = cursor.at();
         if (cursor.crossAt(rest) || cursor.peek() == ';') {
-            throw new Unclear(Trouble.SEVERAL, rest, null, cursor.wordFrom(rest + 1).isEmpty()
-                    ? cursor.typed(rest, rest + 1) : cursor.wordFrom(rest));
+            throw new Unclear(Trouble.SEVERAL, rest, null, cursor.typed(rest, rest + 1));
         }
-        String suggestion = cursor.peek() == ','
-                ? cursor.replaced(rest, rest + 1, ";")
-                : cursor.withoutRest(read.end());
+        String suggestion = null;
+        if (cursor.peek() == ',') {
+            suggestion = cursor.replaced(rest, rest + 1, ";");
+        } else if (!cursor.digitFollows()) {
+            suggestion = cursor.withoutRest(read.end());
+        }
         throw new Unclear(Trouble.LEFT_OVER, rest, suggestion, cursor.wordFrom(rest));
     }
 

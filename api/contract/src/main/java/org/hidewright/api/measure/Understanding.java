@@ -60,7 +60,7 @@ final class Understanding {
     }
 
     private String withUnit(Amount amount, Unit unit) {
-        return cursor.replaced(amount.unitPlace(), amount.unitPlace(), " " + unit.symbol());
+        return cursor.replaced(amount.unitPlace(asked), amount.unitPlace(asked), " " + unit.symbol());
     }
 
     private Typed understand(Amount amount, Unit unit, boolean unitTyped) throws Unclear {

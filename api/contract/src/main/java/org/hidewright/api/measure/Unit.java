@@ -12,21 +12,28 @@ import java.util.Objects;
 public final class Unit {
     private final Dimension dimension;
     private final String symbol;
-    private final double inBase;
+    private final double times;
+    private final double over;
     private final List<String> spellings;
 
-    private Unit(Dimension dimension, String symbol, double inBase, List<String> spellings) {
+    private Unit(Dimension dimension, String symbol, double times, double over, List<String> spellings) {
         this.dimension = dimension;
         this.symbol = symbol;
-        this.inBase = inBase;
+        this.times = times;
+        this.over = over;
         this.spellings = spellings;
     }
 
-    static Unit of(Dimension dimension, String symbol, double inBase, String... spellings) {
+    /**
+     * A unit of {@code times / over} base units. Kept as two numbers, exact in binary, so that 1 1/2 in is 38.1 mm and
+     * 3 oz are 1.190625 mm to the last digit.
+     */
+    static Unit of(Dimension dimension, String symbol, double times, double over, String... spellings) {
+        double inBase = times / over;
         if (!(inBase > 0) || Double.isInfinite(inBase)) {
             throw new IllegalArgumentException("unit " + symbol + " must have a size above 0, not " + inBase);
         }
-        return new Unit(dimension, symbol, inBase, List.of(spellings));
+        return new Unit(dimension, symbol, times, over, List.of(spellings));
     }
 
     /** What the unit measures. */
@@ -41,7 +48,7 @@ public final class Unit {
 
     /** How many base units one of this unit is, for example 25.4 for the inch. */
     public double inBase() {
-        return inBase;
+        return times / over;
     }
 
     /** Other spellings read as this unit, in the order they are documented. */
@@ -51,12 +58,12 @@ public final class Unit {
 
     /** Converts a number counted in this unit to base units. */
     public double toBase(double value) {
-        return value * inBase;
+        return value * times / over;
     }
 
     /** Converts a number of base units to this unit. */
     public double fromBase(double base) {
-        return base / inBase;
+        return base * over / times;
     }
 
     @Override

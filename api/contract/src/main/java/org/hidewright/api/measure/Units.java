@@ -8,55 +8,52 @@ import java.util.Optional;
  *
  * <p>Sources: inch, foot and yard, international yard and pound agreement of 1959 (25.4 mm, 0.3048 m and 0.9144 m
  * exactly); avoirdupois pound 453.59237 g (the same agreement); leather ounce 1/64 in and iron 1/48 in, ASTM D1814-70,
- * 1.2 (a thickness, not a mass).
+ * 1.2 (a thickness, not a mass). Sizes stand as a numerator and a denominator: 25.4 is 127/5.
  */
 public final class Units {
-    private static final double INCH_MM = 25.4;
-    private static final double POUND_G = 453.59237;
-
-    public static final Unit MM = Unit.of(Dimension.LENGTH, "mm", 1, "millimetre", "millimetres", "millimeter",
+    public static final Unit MM = Unit.of(Dimension.LENGTH, "mm", 1, 1, "millimetre", "millimetres", "millimeter",
             "millimeters");
-    public static final Unit CM = Unit.of(Dimension.LENGTH, "cm", 10, "centimetre", "centimetres", "centimeter",
+    public static final Unit CM = Unit.of(Dimension.LENGTH, "cm", 10, 1, "centimetre", "centimetres", "centimeter",
             "centimeters");
-    public static final Unit M = Unit.of(Dimension.LENGTH, "m", 1000, "metre", "metres", "meter", "meters");
-    public static final Unit INCH = Unit.of(Dimension.LENGTH, "in", INCH_MM, "inch", "inches", "\"", "″", "''");
-    public static final Unit FOOT = Unit.of(Dimension.LENGTH, "ft", 304.8, "foot", "feet", "'", "′");
-    public static final Unit YARD = Unit.of(Dimension.LENGTH, "yd", 914.4, "yard", "yards");
+    public static final Unit M = Unit.of(Dimension.LENGTH, "m", 1000, 1, "metre", "metres", "meter", "meters");
+    public static final Unit INCH = Unit.of(Dimension.LENGTH, "in", 127, 5, "inch", "inches", "\"", "″", "''");
+    public static final Unit FOOT = Unit.of(Dimension.LENGTH, "ft", 1524, 5, "foot", "feet", "'", "′");
+    public static final Unit YARD = Unit.of(Dimension.LENGTH, "yd", 4572, 5, "yard", "yards");
     /** Leather ounce: 1/64 inch of thickness, not a mass. */
-    public static final Unit OUNCE = Unit.of(Dimension.LENGTH, "oz", INCH_MM / 64, "ounce", "ounces");
+    public static final Unit OUNCE = Unit.of(Dimension.LENGTH, "oz", 127, 5 * 64, "ounce", "ounces");
     /** Iron, for sole leather: 1/48 inch of thickness. */
-    public static final Unit IRON = Unit.of(Dimension.LENGTH, "iron", INCH_MM / 48, "irons");
+    public static final Unit IRON = Unit.of(Dimension.LENGTH, "iron", 127, 5 * 48, "irons");
 
-    public static final Unit DEGREE = Unit.of(Dimension.ANGLE, "deg", Math.PI / 180, "°", "degree", "degrees");
-    public static final Unit RADIAN = Unit.of(Dimension.ANGLE, "rad", 1, "radian", "radians");
+    public static final Unit DEGREE = Unit.of(Dimension.ANGLE, "deg", Math.PI, 180, "°", "degree", "degrees");
+    public static final Unit RADIAN = Unit.of(Dimension.ANGLE, "rad", 1, 1, "radian", "radians");
     /** A full turn of 360 degrees. */
-    public static final Unit TURN = Unit.of(Dimension.ANGLE, "turn", 2 * Math.PI, "turns");
+    public static final Unit TURN = Unit.of(Dimension.ANGLE, "turn", 2 * Math.PI, 1, "turns");
 
-    public static final Unit MM2 = Unit.of(Dimension.AREA, "mm²", 1, "mm2", "mm^2", "sq mm", "square millimetres",
+    public static final Unit MM2 = Unit.of(Dimension.AREA, "mm²", 1, 1, "mm2", "mm^2", "sq mm", "square millimetres",
             "square millimeters");
-    public static final Unit CM2 = Unit.of(Dimension.AREA, "cm²", 100, "cm2", "cm^2", "sq cm", "square centimetres",
+    public static final Unit CM2 = Unit.of(Dimension.AREA, "cm²", 100, 1, "cm2", "cm^2", "sq cm", "square centimetres",
             "square centimeters");
-    public static final Unit DM2 = Unit.of(Dimension.AREA, "dm²", 10_000, "dm2", "dm^2", "sq dm",
+    public static final Unit DM2 = Unit.of(Dimension.AREA, "dm²", 10_000, 1, "dm2", "dm^2", "sq dm",
             "square decimetres", "square decimeters");
-    public static final Unit M2 = Unit.of(Dimension.AREA, "m²", 1_000_000, "m2", "m^2", "sq m", "square metre",
+    public static final Unit M2 = Unit.of(Dimension.AREA, "m²", 1_000_000, 1, "m2", "m^2", "sq m", "square metre",
             "square metres", "square meter", "square meters");
-    public static final Unit IN2 = Unit.of(Dimension.AREA, "in²", 645.16, "in2", "in^2", "sq in",
+    public static final Unit IN2 = Unit.of(Dimension.AREA, "in²", 127 * 127, 25, "in2", "in^2", "sq in",
             "square inch", "square inches");
-    public static final Unit FT2 = Unit.of(Dimension.AREA, "ft²", 92_903.04, "ft2", "ft^2", "sq ft",
+    public static final Unit FT2 = Unit.of(Dimension.AREA, "ft²", 1524 * 1524, 25, "ft2", "ft^2", "sq ft",
             "square foot", "square feet");
 
-    public static final Unit GRAM = Unit.of(Dimension.MASS, "g", 1, "gram", "grams", "gramme", "grammes");
-    public static final Unit KILOGRAM = Unit.of(Dimension.MASS, "kg", 1000, "kilogram", "kilograms");
-    public static final Unit POUND = Unit.of(Dimension.MASS, "lb", POUND_G, "lbs", "pound", "pounds");
+    public static final Unit GRAM = Unit.of(Dimension.MASS, "g", 1, 1, "gram", "grams", "gramme", "grammes");
+    public static final Unit KILOGRAM = Unit.of(Dimension.MASS, "kg", 1000, 1, "kilogram", "kilograms");
+    public static final Unit POUND = Unit.of(Dimension.MASS, "lb", 45_359_237, 100_000, "lbs", "pound", "pounds");
     /** Avoirdupois ounce, a mass; where a length is asked, {@code oz} is the leather ounce instead. */
-    public static final Unit OUNCE_MASS = Unit.of(Dimension.MASS, "oz", POUND_G / 16, "ounce", "ounces");
+    public static final Unit OUNCE_MASS = Unit.of(Dimension.MASS, "oz", 45_359_237, 100_000 * 16, "ounce", "ounces");
 
-    public static final Unit G_PER_CM3 = Unit.of(Dimension.DENSITY, "g/cm³", 1, "g/cm3", "g/cm^3", "g/cc", "g/ml",
+    public static final Unit G_PER_CM3 = Unit.of(Dimension.DENSITY, "g/cm³", 1, 1, "g/cm3", "g/cm^3", "g/cc", "g/ml",
             "kg/dm³", "kg/dm3");
-    public static final Unit KG_PER_M3 = Unit.of(Dimension.DENSITY, "kg/m³", 0.001, "kg/m3", "kg/m^3");
+    public static final Unit KG_PER_M3 = Unit.of(Dimension.DENSITY, "kg/m³", 1, 1000, "kg/m3", "kg/m^3");
 
-    public static final Unit ONE = Unit.of(Dimension.NUMBER, "", 1);
-    public static final Unit PERCENT = Unit.of(Dimension.NUMBER, "%", 0.01, "percent", "per cent");
+    public static final Unit ONE = Unit.of(Dimension.NUMBER, "", 1, 1);
+    public static final Unit PERCENT = Unit.of(Dimension.NUMBER, "%", 1, 100, "percent", "per cent");
 
     private static final List<Unit> ALL = List.of(
             MM, CM, M, INCH, FOOT, YARD, OUNCE, IRON, DEGREE, RADIAN, TURN, MM2, CM2, DM2, M2, IN2, FT2, GRAM, KILOGRAM,
