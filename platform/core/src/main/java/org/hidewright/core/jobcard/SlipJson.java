@@ -98,8 +98,8 @@ public final class SlipJson {
         if (value instanceof Drawing drawing) {
             Box bounds = drawing.bounds();
             entry.put("drawing", Map.of("shapes", drawing.shapes().size()));
-            entry.put("width", bounds.widthMm());
-            entry.put("height", bounds.heightMm());
+            entry.put("width", bounds.width());
+            entry.put("height", bounds.height());
             entry.put("unit", Units.MM.symbol());
             return entry;
         }

@@ -1,0 +1,77 @@
+package org.hidewright.command;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.ToIntFunction;
+import org.hidewright.api.document.SectionContributor;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.paper.CsvWriter;
+import org.hidewright.core.paper.PdfWriter;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.ServiceReference;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+
+/**
+ * What the launcher calls: takes the arguments of the command line and returns the exit code.
+ *
+ * <p>Writers and contributors are held as references, so that a command which writes no paper loads nothing of them.
+ */
+@Component(service = ToIntFunction.class, property = "hidewright.entry=main")
+public final class Commands implements ToIntFunction<String[]> {
+    private final BundleContext context;
+
+    @Reference
+    private Catalogue catalogue;
+
+    @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+    private ServiceReference<PdfWriter> pdfWriter;
+
+    @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+    private ServiceReference<CsvWriter> csvWriter;
+
+    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+    private List<ServiceReference<SectionContributor>> contributors;
+
+    @Activate
+    public Commands(BundleContext context) {
+        this.context = context;
+    }
+
+    @Override
+    public int applyAsInt(String[] arguments) {
+        PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        try {
+            return new CommandLineRun(catalogue, new Paper(), out, err).run(arguments);
+        } finally {
+            out.flush();
+        }
+    }
+
+    /** The writers of paper, each made when first asked for. */
+    private final class Paper implements PaperServices {
+        @Override
+        public PdfWriter pdf() {
+            return service(pdfWriter);
+        }
+
+        @Override
+        public CsvWriter csv() {
+            return service(csvWriter);
+        }
+
+        @Override
+        public List<SectionContributor> contributors() {
+            return contributors.stream().map(context::getService).toList();
+        }
+
+        private <S> S service(ServiceReference<S> reference) {
+            return reference == null ? null : context.getService(reference);
+        }
+    }
+}

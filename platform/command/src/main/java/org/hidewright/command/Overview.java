@@ -1,0 +1,48 @@
+package org.hidewright.command;
+
+import java.util.Collection;
+import org.hidewright.api.declaration.Declaration;
+import org.hidewright.core.catalogue.Installed;
+
+/** What can be done: the commands, and the calculators that are installed. */
+final class Overview {
+    private final Session session;
+
+    Overview(Session session) {
+        this.session = session;
+    }
+
+    void print(Collection<String> commands) {
+        CommandTexts texts = session.texts();
+        session.out().println(texts.text("overview.head"));
+        session.out().println();
+        for (String command : commands) {
+            session.out().println("  hidewright " + texts.text(command + ".usage"));
+            session.out().println("      " + texts.text(command + ".about"));
+        }
+        session.out().println();
+        calculators();
+        session.out().println();
+        session.out().println(texts.text("overview.next"));
+        session.catalogue().problems().forEach(problem -> session.tell(session.err(), problem));
+    }
+
+    void calculators() {
+        CommandTexts texts = session.texts();
+        if (session.catalogue().ids().isEmpty()) {
+            session.out().println(texts.text("overview.no-calculators"));
+            return;
+        }
+        session.out().println(texts.text("overview.calculators"));
+        int widest = session.catalogue().ids().stream().mapToInt(String::length).max().orElse(0);
+        for (String id : session.catalogue().ids()) {
+            session.catalogue().find(id).ifPresent(installed -> session.out()
+                    .println("  " + id + " ".repeat(widest - id.length() + 2) + purpose(installed)));
+        }
+    }
+
+    private String purpose(Installed installed) {
+        Declaration declaration = installed.calculator().declaration();
+        return session.wording().text(installed.calculator().texts(), declaration.purposeKey());
+    }
+}

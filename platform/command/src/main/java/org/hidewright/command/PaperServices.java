@@ -1,0 +1,17 @@
+package org.hidewright.command;
+
+import java.util.List;
+import org.hidewright.api.document.SectionContributor;
+import org.hidewright.core.paper.CsvWriter;
+import org.hidewright.core.paper.PdfWriter;
+
+/** What is needed to put a job card on paper; each is loaded when asked for. */
+interface PaperServices {
+    /** Null where no bundle writes PDF. */
+    PdfWriter pdf();
+
+    /** Null where no bundle writes CSV. */
+    CsvWriter csv();
+
+    List<SectionContributor> contributors();
+}

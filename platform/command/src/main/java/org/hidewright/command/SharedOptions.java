@@ -1,0 +1,57 @@
+package org.hidewright.command;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Options that every command takes: language and units. */
+final class SharedOptions {
+    static final String LANGUAGE = "--language";
+    static final String UNITS = "--units";
+
+    private SharedOptions() {}
+
+    static void describe(CommandSpec spec, CommandTexts texts) {
+        spec.addOption(OptionSpec.builder(UNITS).paramLabel("mm|in").type(String.class)
+                .description(texts.text("option.units")).build());
+        spec.addOption(OptionSpec.builder(LANGUAGE).paramLabel("TAG").type(String.class)
+                .description(texts.text("option.language")).build());
+        spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
+                .description(texts.text("option.help")).build());
+    }
+
+    /** The language named by an option anywhere in the arguments, so that even help and trouble are in it. */
+    static Locale language(String[] arguments) {
+        for (int i = 0; i < arguments.length; i++) {
+            if (arguments[i].equals(LANGUAGE) && i + 1 < arguments.length) {
+                return Locale.forLanguageTag(arguments[i + 1]);
+            }
+            if (arguments[i].startsWith(LANGUAGE + "=")) {
+                return Locale.forLanguageTag(arguments[i].substring(LANGUAGE.length() + 1));
+            }
+        }
+        return Locale.getDefault();
+    }
+
+    /**
+     * The wording asked for: by option, else as the project says, else as the system has it.
+     *
+     * @param projectLanguage language tag in the project, if any
+     * @param projectUnits unit system in the project, if any
+     * @throws BadArgument if an option has a value that is none
+     */
+    static Wording wording(
+            ParseResult arguments, Session session, Optional<String> projectLanguage, Optional<String> projectUnits)
+            throws BadArgument {
+        String language = arguments.matchedOptionValue(LANGUAGE, projectLanguage.orElse(null));
+        String units = arguments.matchedOptionValue(UNITS, projectUnits.orElse(UnitSystem.METRIC.key()));
+        UnitSystem system = UnitSystem.of(units)
+                .orElseThrow(() -> new BadArgument(session.texts().text("trouble.units", units)));
+        return new Wording(
+                language == null ? session.wording().language() : Locale.forLanguageTag(language), system);
+    }
+}

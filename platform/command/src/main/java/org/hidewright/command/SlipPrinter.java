@@ -1,0 +1,96 @@
+package org.hidewright.command;
+
+import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.hidewright.api.calculator.Source;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.core.jobcard.SlipWording;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.ValueText.Shown;
+import org.hidewright.core.work.WorkedSlip;
+
+/** A worked slip as text for a terminal. */
+final class SlipPrinter {
+    private final WorkedSlip slip;
+    private final Session session;
+    private final SlipWording words;
+    private final PrintStream out;
+
+    SlipPrinter(WorkedSlip slip, Session session) {
+        this.slip = slip;
+        this.session = session;
+        this.words = new SlipWording(slip, session.wording());
+        this.out = session.out();
+    }
+
+    void print() {
+        out.println(words.title());
+        slip.answers().ifPresent(this::answers);
+        for (Remark remark : slip.remarks()) {
+            session.tell(out, remark.atPlace(null).onSlip(""));
+        }
+        sources();
+    }
+
+    private void answers(Values answers) {
+        List<Answer> declared = slip.installed().orElseThrow().calculator().declaration().answers();
+        List<List<String>> lines = new ArrayList<>();
+        for (Answer answer : declared) {
+            answers.get(answer.key()).filter(value -> !table(answer)).ifPresent(value -> {
+                Shown shown = words.shown(answer, value);
+                String beside = shown.beside().isEmpty() ? "" : "  (" + shown.beside() + ")";
+                lines.add(List.of(words.label(answer), shown.inline() + beside));
+            });
+        }
+        new TextTable(lines).print(out);
+        for (Answer answer : declared) {
+            answers.get(answer.key())
+                    .filter(value -> answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP)
+                    .ifPresent(value -> rows(answer, value));
+        }
+    }
+
+    private static boolean table(Answer answer) {
+        return answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP || answer.kind() == Kind.DRAWING;
+    }
+
+    private void rows(Answer answer, Object value) {
+        List<Values> rows = value instanceof List<?> list
+                ? list.stream().map(Values.class::cast).toList()
+                : List.of((Values) value);
+        if (rows.isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println(words.label(answer));
+        List<Answer> columns = answer.columns().stream()
+                .filter(column -> column.kind() != Kind.DRAWING)
+                .filter(column -> rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
+                .toList();
+        List<List<String>> lines = new ArrayList<>();
+        List<String> head = new ArrayList<>(List.of(""));
+        columns.forEach(column -> head.add(words.label(column)));
+        lines.add(head);
+        for (Values row : rows) {
+            List<String> cells = new ArrayList<>(List.of(row.rowId()));
+            columns.forEach(column ->
+                    cells.add(row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
+            lines.add(cells);
+        }
+        new TextTable(lines).print(out);
+    }
+
+    private void sources() {
+        Set<Source> sources = new LinkedHashSet<>();
+        slip.answers().ifPresent(answers -> slip.installed().orElseThrow().calculator().declaration().answers()
+                .forEach(answer -> slip.source(answer).ifPresent(sources::add)));
+        for (Source source : sources) {
+            out.println(words.sourceKind(source) + ": " + words.sourceText(source));
+        }
+    }
+}

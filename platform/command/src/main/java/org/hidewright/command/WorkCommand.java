@@ -1,0 +1,71 @@
+package org.hidewright.command;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.core.Nearest;
+import org.hidewright.core.jobcard.SlipJson;
+import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.json.JsonText;
+import org.hidewright.core.project.Project;
+import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.work.Bench;
+import org.hidewright.core.work.WorkedSlip;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Works one calculation out with what is typed on the command line. */
+final class WorkCommand implements Subcommand {
+    @Override
+    public String name() {
+        return "work";
+    }
+
+    @Override
+    public void describe(CommandSpec spec, CommandTexts texts) {
+        spec.addPositional(PositionalParamSpec.builder().index("0").paramLabel("ID").type(String.class).required(true)
+                .arity("1").description(texts.text("work.id")).build());
+        spec.addPositional(PositionalParamSpec.builder().index("1..*").paramLabel("KEY=VALUE").type(List.class)
+                .auxiliaryTypes(String.class).arity("0..*").description(texts.text("work.questions")).build());
+        spec.addOption(OptionSpec.builder("--json").type(boolean.class).arity("0")
+                .description(texts.text("work.json")).build());
+    }
+
+    @Override
+    public int run(ParseResult arguments, Session asked) {
+        try {
+            Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
+            String id = arguments.matchedPositionalValue(0, "");
+            if (session.catalogue().find(id).isEmpty()) {
+                session.err().println(unknown(id, session));
+                return ExitCode.NOT_UNDERSTOOD;
+            }
+            List<String> typed = arguments.matchedPositionalValue(1, List.of());
+            WorkedSlip slip = work(id, QuestionArguments.json(typed, session.texts()), session);
+            if (arguments.hasMatchedOption("--json")) {
+                session.out().print(JsonOut.write(new SlipJson(slip, session.wording()).tree()));
+            } else {
+                new SlipPrinter(slip, session).print();
+            }
+            return slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
+        } catch (BadArgument e) {
+            asked.err().println(e.getMessage());
+            return ExitCode.NOT_UNDERSTOOD;
+        }
+    }
+
+    static String unknown(String id, Session session) {
+        return Nearest.to(id, session.catalogue().ids())
+                .map(near -> session.texts().text("trouble.calculator-nearest", id, near))
+                .orElseGet(() -> session.texts().text("trouble.calculator", id));
+    }
+
+    /** One slip on a project of its own, so that a command line and a project file are read by the same code. */
+    private static WorkedSlip work(String id, String questions, Session session) {
+        String text = "{\"hidewright\": 1, \"slips\": [{\"id\": " + JsonText.quoted(id) + ", \"calculator\": "
+                + JsonText.quoted(id) + ", \"questions\": " + questions + "}]}";
+        Project project = ProjectReader.read(text).project().orElseThrow();
+        return new Bench(session.catalogue()).work(project).slips().get(id);
+    }
+}

@@ -1,0 +1,2 @@
+/** Headless commands, drawn from the declarations of whatever calculators are installed. */
+package org.hidewright.command;
