@@ -2,6 +2,9 @@ package org.hidewright.api.drawing;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
+import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.measure.Quantity;
 
 /**
  * A measured distance: two places, and a line with arrows and a text at a distance beside them.
@@ -12,14 +15,14 @@ public final class DimensionLine extends Value implements Shape {
     private final Point from;
     private final Point to;
     private final double offset;
-    private final String text;
+    private final Object words;
     private final double height;
 
-    private DimensionLine(Point from, Point to, double offset, String text, double height) {
+    private DimensionLine(Point from, Point to, double offset, Object words, double height) {
         this.from = Objects.requireNonNull(from, "from");
         this.to = Objects.requireNonNull(to, "to");
         this.offset = finite(offset, "offset");
-        this.text = Objects.requireNonNull(text, "text");
+        this.words = Objects.requireNonNull(words, "words");
         this.height = above0(height, "height");
         if (from.equals(to)) {
             throw new IllegalArgumentException("a measured distance needs two places");
@@ -37,6 +40,16 @@ public final class DimensionLine extends Value implements Shape {
      */
     public static DimensionLine of(Point from, Point to, double offsetMm, String text, double heightMm) {
         return new DimensionLine(from, to, offsetMm, text, heightMm);
+    }
+
+    /** A distance whose value the host writes in the maker’s units. */
+    public static DimensionLine of(Point from, Point to, double offsetMm, Quantity<?> value, double heightMm) {
+        return new DimensionLine(from, to, offsetMm, value, heightMm);
+    }
+
+    /** A distance with a text that the host puts into the maker’s language. */
+    public static DimensionLine of(Point from, Point to, double offsetMm, Phrase phrase, double heightMm) {
+        return new DimensionLine(from, to, offsetMm, phrase, heightMm);
     }
 
     /** Always {@link Role#NOTE}. */
@@ -57,8 +70,22 @@ public final class DimensionLine extends Value implements Shape {
         return offset;
     }
 
+    /** A {@code String} ready to print, a {@link Phrase} or a {@link Quantity}. */
+    public Object words() {
+        return words;
+    }
+
+    /**
+     * The text to print.
+     *
+     * @throws IllegalStateException if the drawing has not been {@link Drawing#worded put into words}
+     */
     public String text() {
-        return text;
+        return label().text();
+    }
+
+    DimensionLine worded(Function<Object, String> wording) {
+        return words instanceof String ? this : new DimensionLine(from, to, offset, wording.apply(words), height);
     }
 
     /** Height of a capital letter of the text, millimetres. */
@@ -88,7 +115,7 @@ public final class DimensionLine extends Value implements Shape {
         Point end = lineEnd();
         boolean below = upsideDown ? offset > 0 : offset < 0;
         Point middle = Point.of((start.x() + end.x()) / 2, (start.y() + end.y()) / 2);
-        return Label.of(text, middle, below ? Anchor.TOP : Anchor.BOTTOM, height).turned(turn);
+        return Label.ofWords(words, middle, below ? Anchor.TOP : Anchor.BOTTOM, height).turned(turn);
     }
 
     @Override
@@ -98,6 +125,6 @@ public final class DimensionLine extends Value implements Shape {
 
     @Override
     List<Object> parts() {
-        return List.of(from, to, offset, text, height);
+        return List.of(from, to, offset, words, height);
     }
 }

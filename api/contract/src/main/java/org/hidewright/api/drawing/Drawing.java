@@ -3,6 +3,9 @@ package org.hidewright.api.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
+import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.measure.Quantity;
 
 /** Shapes on a sheet, in the order in which they are laid down; later ones lie on earlier ones. */
 public final class Drawing extends Value {
@@ -26,6 +29,19 @@ public final class Drawing extends Value {
 
     public List<Shape> shapes() {
         return shapes;
+    }
+
+    /**
+     * The same drawing with every phrase and quantity written out.
+     *
+     * @param wording puts a {@code Phrase} or a {@code Quantity} into words
+     */
+    public Drawing worded(Function<Object, String> wording) {
+        return new Drawing(shapes.stream()
+                .map(shape -> shape instanceof Label label
+                        ? label.worded(wording)
+                        : shape instanceof DimensionLine line ? line.worded(wording) : shape)
+                .toList());
     }
 
     /** The smallest box round all shapes; texts count by an estimate of their length. */
@@ -67,6 +83,22 @@ public final class Drawing extends Value {
 
         public Builder dimension(Point from, Point to, double offsetMm, String text, double heightMm) {
             return add(DimensionLine.of(from, to, offsetMm, text, heightMm));
+        }
+
+        public Builder label(Phrase phrase, Point at, Anchor anchor, double heightMm) {
+            return add(Label.of(phrase, at, anchor, heightMm));
+        }
+
+        public Builder label(Quantity<?> value, Point at, Anchor anchor, double heightMm) {
+            return add(Label.of(value, at, anchor, heightMm));
+        }
+
+        public Builder dimension(Point from, Point to, double offsetMm, Quantity<?> value, double heightMm) {
+            return add(DimensionLine.of(from, to, offsetMm, value, heightMm));
+        }
+
+        public Builder dimension(Point from, Point to, double offsetMm, Phrase phrase, double heightMm) {
+            return add(DimensionLine.of(from, to, offsetMm, phrase, heightMm));
         }
 
         /** All shapes of another drawing, where they are. */

@@ -2,6 +2,9 @@ package org.hidewright.api.drawing;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
+import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.measure.Quantity;
 
 /**
  * A line of text on the sheet, level or turned.
@@ -13,14 +16,14 @@ public final class Label extends Value implements Shape {
     /** Length of a usual letter with its space, as a share of the height of a capital; only an estimate. */
     static final double LETTER_LENGTH = 0.85;
 
-    private final String text;
+    private final Object words;
     private final Point at;
     private final Anchor anchor;
     private final double height;
     private final double turn;
 
-    private Label(String text, Point at, Anchor anchor, double height, double turn) {
-        this.text = Objects.requireNonNull(text, "text");
+    private Label(Object words, Point at, Anchor anchor, double height, double turn) {
+        this.words = Objects.requireNonNull(words, "words");
         this.at = Objects.requireNonNull(at, "at");
         this.anchor = Objects.requireNonNull(anchor, "anchor");
         this.height = above0(height, "height");
@@ -36,9 +39,23 @@ public final class Label extends Value implements Shape {
         return new Label(text, at, anchor, heightMm, 0);
     }
 
+    /** A level text that the host puts into the maker’s language. */
+    public static Label of(Phrase phrase, Point at, Anchor anchor, double heightMm) {
+        return new Label(phrase, at, anchor, heightMm, 0);
+    }
+
+    /** A level text that the host writes in the maker’s units. */
+    public static Label of(Quantity<?> value, Point at, Anchor anchor, double heightMm) {
+        return new Label(value, at, anchor, heightMm, 0);
+    }
+
+    static Label ofWords(Object words, Point at, Anchor anchor, double heightMm) {
+        return new Label(words, at, anchor, heightMm, 0);
+    }
+
     /** The same text, turned about its place by an angle in radians from level, counter-clockwise. */
     public Label turned(double turnRad) {
-        return new Label(text, at, anchor, height, turnRad);
+        return new Label(words, at, anchor, height, turnRad);
     }
 
     /** Always {@link Role#NOTE}: a text leaves no trace on the leather. */
@@ -47,8 +64,25 @@ public final class Label extends Value implements Shape {
         return Role.NOTE;
     }
 
+    /** A {@code String} ready to print, a {@link Phrase} or a {@link Quantity}. */
+    public Object words() {
+        return words;
+    }
+
+    /**
+     * The text to print.
+     *
+     * @throws IllegalStateException if the drawing has not been {@link Drawing#worded put into words}
+     */
     public String text() {
-        return text;
+        if (words instanceof String text) {
+            return text;
+        }
+        throw new IllegalStateException("the drawing has not been put into words: " + words);
+    }
+
+    Label worded(Function<Object, String> wording) {
+        return words instanceof String ? this : new Label(wording.apply(words), at, anchor, height, turn);
     }
 
     public Point at() {
@@ -78,6 +112,7 @@ public final class Label extends Value implements Shape {
 
     @Override
     public Box bounds() {
+        String text = words.toString();
         double length = text.codePointCount(0, text.length()) * height * LETTER_LENGTH;
         Point foot = foot(length);
         Point end = foot.towards(turn, length);
@@ -87,6 +122,6 @@ public final class Label extends Value implements Shape {
 
     @Override
     List<Object> parts() {
-        return List.of(text, at, anchor, height, turn);
+        return List.of(words, at, anchor, height, turn);
     }
 }

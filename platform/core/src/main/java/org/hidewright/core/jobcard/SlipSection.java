@@ -90,7 +90,7 @@ final class SlipSection {
         for (Answer answer : declared()) {
             answers.get(answer.key()).filter(value -> structured(answer)).ifPresent(value -> {
                 if (value instanceof Drawing drawing) {
-                    blocks.add(Figure.fitted(drawing, words.label(answer)));
+                    blocks.add(Figure.fitted(drawing.worded(words::drawn), words.label(answer)));
                 } else {
                     rows(blocks, answer, value);
                 }

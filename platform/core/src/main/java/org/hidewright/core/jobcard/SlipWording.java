@@ -104,6 +104,13 @@ public final class SlipWording {
         return field.itemKind() == Kind.CHOICE ? option(field, String.valueOf(value)) : String.valueOf(value);
     }
 
+    /** A phrase or quantity in a drawing. */
+    public String drawn(Object words) {
+        return words instanceof Phrase phrase
+                ? texts().map(texts -> wording.phrase(texts, phrase)).orElse(phrase.key())
+                : wording.quantity((Quantity<?>) words);
+    }
+
     private String option(Field field, String key) {
         return field.options().stream()
                 .filter(option -> option.key().equals(key))
