@@ -1,0 +1,146 @@
+package org.hidewright.documents.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.document.Figure;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Drawing;
+
+/** Figures with their captions: in true size with squares to check the print, or as large as serves. */
+final class FigureLayout {
+    private static final double BEFORE = 5;
+    private static final double CAPTION_GAP = 3;
+    private static final double FITTED_HEIGHT = 90;
+    /** A small thing is shown larger than life, but not more than this. */
+    private static final double[] LARGER = {4, 3, 2.5, 2, 1.5, 1};
+
+    private final Typeface typeface;
+    private final double width;
+    private final double pageHeight;
+    private final CheckSquares squares;
+
+    FigureLayout(Typeface typeface, double width, double pageHeight, CheckSquares squares) {
+        this.typeface = typeface;
+        this.width = width;
+        this.pageHeight = pageHeight;
+        this.squares = squares;
+    }
+
+    List<Piece> pieces(Figure figure) {
+        if (figure.isTrueSize()) {
+            Piece check = squares.piece(figure.trueSizeText());
+            double room = pageHeight - check.height() - check.before() - captionHeight(figure, figure.caption());
+            Optional<FigurePlan> plan = trueSize(figure.drawing(), room);
+            if (plan.isPresent()) {
+                List<Piece> pieces = pieces(plan.get(), figure.caption(), "1 : 1");
+                if (pieces.get(0).height() + check.before() + check.height() <= pageHeight) {
+                    pieces.set(0, pieces.get(0).with(check));
+                    return pieces;
+                }
+            }
+        }
+        String caption = figure.isTrueSize() ? join(figure.reducedText(), figure.caption()) : figure.caption();
+        double most = figure.isTrueSize() ? pageHeight - captionHeight(figure, caption) : FITTED_HEIGHT;
+        FigurePlan plan = fitted(figure.drawing(), Math.min(most, pageHeight - captionHeight(figure, caption)));
+        return pieces(plan, caption, ratio(plan.scale().factor()));
+    }
+
+    private static String join(String first, String second) {
+        return second.isEmpty() ? first : first + "\n" + second;
+    }
+
+    /** Height under a figure, if every text of it had to go there. */
+    private double captionHeight(Figure figure, String caption) {
+        PieceBuilder trial = new PieceBuilder(typeface);
+        return CAPTION_GAP + trial.text(caption, 0, 0, width * 0.8, Style.REASON) + Style.REASON.lineMm();
+    }
+
+    private Optional<FigurePlan> trueSize(Drawing drawing, double height) {
+        for (boolean turned : new boolean[] {false, true}) {
+            FigurePlan plan = plan(drawing, 1, turned);
+            if (fits(plan, height)) {
+                return Optional.of(plan);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private FigurePlan fitted(Drawing drawing, double height) {
+        for (double larger : LARGER) {
+            FigurePlan plan = plan(drawing, larger, false);
+            if (fits(plan, height)) {
+                return plan;
+            }
+        }
+        for (double smaller = 1.5; smaller < 10; smaller += 0.5) {
+            FigurePlan plan = plan(drawing, 1 / smaller, false);
+            if (fits(plan, height)) {
+                return plan;
+            }
+        }
+        for (int smaller = 10; ; smaller += Math.max(1, smaller / 10)) {
+            FigurePlan plan = plan(drawing, 1.0 / smaller, false);
+            Box box = drawing.bounds();
+            if (fits(plan, height) || Math.max(box.width(), box.height()) / smaller < 1) {
+                return plan;
+            }
+        }
+    }
+
+    private FigurePlan plan(Drawing drawing, double factor, boolean turned) {
+        return new FigurePlan(drawing, new PaperScale(factor, turned), width * 0.6, typeface);
+    }
+
+    private boolean fits(FigurePlan plan, double height) {
+        return plan.box().width() <= width && plan.box().height() <= height;
+    }
+
+    private static String ratio(double factor) {
+        return factor >= 1 ? number(factor) + " : 1" : "1 : " + number(1 / factor);
+    }
+
+    private static String number(double value) {
+        return Math.abs(value - Math.rint(value)) < 1e-9
+                ? Long.toString(Math.round(value))
+                : Double.toString(Math.round(value * 10) / 10.0);
+    }
+
+    private List<Piece> pieces(FigurePlan plan, String caption, String ratio) {
+        PieceBuilder piece = new PieceBuilder(typeface);
+        piece.add(new Drawn(plan));
+        double y = piece.bottom() + CAPTION_GAP;
+        double ratioWidth = typeface.widthMm(Style.REASON, ratio);
+        piece.text(ratio, 0, y, ratioWidth, Style.REASON);
+        double x = ratioWidth + 6;
+        y = piece.text(caption, x, y, width - x, Style.REASON);
+        List<String> legend = plan.legend();
+        for (int i = 0; i < legend.size(); i++) {
+            double number = typeface.widthMm(Style.REASON, Integer.toString(legend.size()));
+            double start = i == 0 && caption.isEmpty() ? y : piece.bottom();
+            piece.text(Integer.toString(i + 1), x, start, number, Style.REASON);
+            piece.text(legend.get(i), x + number + 3, start, width - x - number - 3, Style.REASON);
+        }
+        List<Piece> pieces = new ArrayList<>();
+        pieces.add(piece.build(BEFORE));
+        return pieces;
+    }
+
+    /** The drawing itself, at the top left of its piece. */
+    private record Drawn(FigurePlan plan) implements Mark {
+        @Override
+        public double top() {
+            return 0;
+        }
+
+        @Override
+        public double bottom() {
+            return plan.box().height();
+        }
+
+        @Override
+        public void draw(Canvas canvas, double x, double y) {
+            plan.draw(canvas, x, y);
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.hidewright.documents.page;
+
+/** The simple marks. */
+final class Marks {
+    private Marks() {}
+
+    /** One line of letters; its height is that of its line. */
+    record Text(String text, double x, double top, Style style) implements Mark {
+        @Override
+        public double bottom() {
+            return top + style.lineMm();
+        }
+
+        @Override
+        public void draw(Canvas canvas, double x0, double y0) {
+            canvas.text(text, x0 + x, y0 + top + style.baselineMm(), style, 0);
+        }
+    }
+
+    /** A level line. */
+    record Rule(double fromX, double toX, double y, Line line) implements Mark {
+        @Override
+        public double top() {
+            return y;
+        }
+
+        @Override
+        public double bottom() {
+            return y;
+        }
+
+        @Override
+        public void draw(Canvas canvas, double x0, double y0) {
+            canvas.moveTo(x0 + fromX, y0 + y);
+            canvas.lineTo(x0 + toX, y0 + y);
+            canvas.stroke(line);
+        }
+    }
+
+    /** An upright rectangle in outline. */
+    record Frame(double x, double top, double width, double height, Line line) implements Mark {
+        @Override
+        public double bottom() {
+            return top + height;
+        }
+
+        @Override
+        public void draw(Canvas canvas, double x0, double y0) {
+            canvas.moveTo(x0 + x, y0 + top);
+            canvas.lineTo(x0 + x + width, y0 + top);
+            canvas.lineTo(x0 + x + width, y0 + bottom());
+            canvas.lineTo(x0 + x, y0 + bottom());
+            canvas.close();
+            canvas.stroke(line);
+        }
+    }
+}
