@@ -1,5 +1,5 @@
 # Read by the scripts beside it: finds a Java that can run Hidewright, and the options it starts with.
-# After find_java: java, java_feature (17, 25, …). After java_options: the options stand in front of "$@".
+# After find_java: java, java_feature (17, 25, …), and the places of the two archives of classes for that Java.
 
 find_java() {
     if [ -n "$JAVA_HOME" ] && [ -x "$JAVA_HOME/bin/java" ]; then
@@ -29,17 +29,19 @@ find_java() {
         echo "Hidewright needs Java 17 or newer and found ${java_version:-an unknown one} in $java_home. Install a JDK 17, or set JAVA_HOME to one." >&2
         return 1
     fi
+    path_archive=$home/lib/path-$java_feature.jsa
+    bundle_archive=$home/lib/bundles-$java_feature.jsa
 }
 
-# run_launcher KIND-OF-START ARGUMENT…: becomes the launcher. The first argument is the one option by which starts
-# differ: the archive of classes to read, or to write. The others, and what each one saves: docs/decisions.
+# run_launcher ARCHIVE-OPTION ARGUMENT…: becomes the launcher's Java. The first argument is the one option by which the
+# starts differ: the archive of classes to read, or to write. What each option saves: docs/decisions/0002-start-up.md.
 run_launcher() {
     archive_option=$1
     shift
+    for launcher in "$home"/lib/org.hidewright.launcher-*.jar; do :; done
     if [ "$java_feature" -ge 24 ]; then
         set -- --enable-native-access=ALL-UNNAMED --sun-misc-unsafe-memory-access=allow "$@"
     fi
     exec "$java" "$archive_option" -XX:TieredStopAtLevel=1 -XX:+UseG1GC -XX:-UsePerfData \
-        -Xlog:disable -Xlog:all=error:stderr "-Dhidewright.home=$home" \
-        -cp "$home/lib/org.hidewright.launcher.jar:$home/lib/org.apache.felix.framework.jar" "$@"
+        -Xlog:disable -Xlog:all=error:stderr "-Dhidewright.home=$home" -cp "$launcher" "$@"
 }

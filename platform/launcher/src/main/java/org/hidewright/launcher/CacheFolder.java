@@ -70,15 +70,15 @@ final class CacheFolder implements AutoCloseable {
         Files.deleteIfExists(note().toPath());
     }
 
-    /** Says that Felix’s notes are complete, and keeps what it found the JDK to offer. */
-    void keep(String systemPackages) throws IOException {
-        Files.writeString(packages().toPath(), systemPackages);
+    /** Says that Felix’s notes are complete, and keeps what the system bundle turned out to offer. */
+    void keep(SystemExports exports) throws IOException {
+        Files.writeString(exports().toPath(), exports.toString());
         Files.writeString(note().toPath(), contents);
     }
 
-    /** What Felix found the JDK to offer, when {@link #isCurrent}. */
-    String systemPackages() throws IOException {
-        return Files.readString(packages().toPath());
+    /** What the system bundle offers, when {@link #isCurrent}. */
+    SystemExports systemExports() throws IOException {
+        return SystemExports.read(Files.readString(exports().toPath()));
     }
 
     @Override
@@ -94,8 +94,8 @@ final class CacheFolder implements AutoCloseable {
         return new File(folder, "contents");
     }
 
-    private File packages() {
-        return new File(folder, "system-packages");
+    private File exports() {
+        return new File(folder, "system-exports");
     }
 
     private static RandomAccessFile lock(File folder) throws IOException {
@@ -121,12 +121,18 @@ final class CacheFolder implements AutoCloseable {
         StringBuilder text = new StringBuilder(2000);
         text.append(System.getProperty("java.vm.version")).append('\n');
         text.append(home.folder()).append('\n');
+        for (File library : ProgramHome.jarsIn(home.libraries())) {
+            describe(text, 0, library);
+        }
         for (BundleFile bundle : bundles) {
-            text.append(bundle.level()).append(' ').append(bundle.name()).append(' ');
-            text.append(bundle.jar().length()).append(' ');
-            text.append(bundle.jar().lastModified()).append('\n');
+            describe(text, bundle.level(), bundle.jar());
         }
         return text.toString();
+    }
+
+    private static void describe(StringBuilder text, int level, File jar) {
+        text.append(level).append(' ').append(jar.getName()).append(' ');
+        text.append(jar.length()).append(' ').append(jar.lastModified()).append('\n');
     }
 
     private static void delete(Path folder) throws IOException {

@@ -11,7 +11,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
-import org.osgi.framework.Constants;
 import org.osgi.framework.launch.Framework;
 import org.osgi.framework.launch.FrameworkFactory;
 import org.osgi.framework.startlevel.BundleStartLevel;
@@ -43,7 +42,9 @@ final class Host implements AutoCloseable {
             cache.renew();
         }
         timings.reached("folders read");
-        Framework framework = factory().newFramework(Settings.of(home, cache, current, files));
+        SystemExports exports = current ? cache.systemExports() : SystemExports.ofLibraries(home.libraries());
+        Settings settings = new Settings(home, files).cache(cache, current).exports(exports, current);
+        Framework framework = factory().newFramework(settings.asMap());
         Host host = new Host(framework, cache);
         framework.init();
         timings.reached("framework made");
@@ -57,7 +58,7 @@ final class Host implements AutoCloseable {
         }
         timings.reached("bundles started");
         if (!current) {
-            cache.keep(framework.getHeaders("").get(Constants.EXPORT_PACKAGE));
+            cache.keep(exports.asResolved(framework));
         }
         return host;
     }

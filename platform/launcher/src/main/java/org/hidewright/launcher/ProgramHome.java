@@ -35,15 +35,28 @@ final class ProgramHome {
         for (File level : inside(bundleFolders())) {
             if (level.isDirectory()) {
                 int number = levelOf(level);
-                for (File jar : inside(level)) {
-                    if (jar.getName().endsWith(".jar")) {
-                        found.add(new BundleFile(number, jar));
-                    }
+                for (File jar : jarsIn(level)) {
+                    found.add(new BundleFile(number, jar));
                 }
             }
         }
         found.sort(null);
         return found;
+    }
+
+    /** The libraries of the class path: Felix, the launcher, and what the system bundle offers on their behalf. */
+    File libraries() {
+        return new File(folder, "lib");
+    }
+
+    static List<File> jarsIn(File folder) {
+        List<File> jars = new ArrayList<>();
+        for (File file : inside(folder)) {
+            if (file.getName().endsWith(".jar")) {
+                jars.add(file);
+            }
+        }
+        return jars;
     }
 
     private static File[] inside(File folder) {
