@@ -1,5 +1,6 @@
 package org.hidewright.launcher;
 
+import java.io.File;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -34,9 +35,9 @@ final class Host implements AutoCloseable {
         this.cache = cache;
     }
 
-    static Host start(ProgramHome home, Timings timings) throws BundleException, IOException {
+    static Host start(ProgramHome home, File caches, Timings timings) throws BundleException, IOException {
         List<BundleFile> files = home.bundles();
-        CacheFolder cache = CacheFolder.take(CacheFolder.ofUser(), home, files);
+        CacheFolder cache = CacheFolder.take(caches, home, files);
         boolean current = cache.isCurrent();
         if (!current) {
             cache.renew();

@@ -56,7 +56,7 @@ public final class Launcher {
     }
 
     private int run(String[] arguments) throws BundleException, IOException {
-        try (Host host = Host.start(home, timings)) {
+        try (Host host = Host.start(home, CacheFolder.ofUser(), timings)) {
             for (String failure : host.failures()) {
                 System.err.println(failure);
             }

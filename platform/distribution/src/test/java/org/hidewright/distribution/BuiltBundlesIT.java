@@ -1,0 +1,54 @@
+package org.hidewright.distribution;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.jar.JarFile;
+import org.junit.jupiter.api.Test;
+
+/** The bundles as built, held against the rules of the house. */
+class BuiltBundlesIT {
+
+    @Test
+    void everyBundleKeepsToWhatItMaySee() throws IOException {
+        List<String> breaches = new ArrayList<>();
+        for (Path bundle : BuiltProgram.bundles()) {
+            breaches.addAll(WhoMaySeeWhom.breaches(BuiltProgram.manifest(bundle)));
+        }
+        assertFalse(BuiltProgram.bundles().isEmpty());
+        assertEquals(List.of(), breaches);
+    }
+
+    @Test
+    void theContractShowsNoTypeOfAThirdParty() throws Exception {
+        List<String> foreign = new ArrayList<>();
+        int looked = 0;
+        for (String name : classesOfTheContract()) {
+            Class<?> type = Class.forName(name, false, BuiltBundlesIT.class.getClassLoader());
+            for (String other : ForeignTypes.shownBy(type)) {
+                foreign.add(name + " shows " + other);
+            }
+            looked++;
+        }
+        assertFalse(looked < 10, "only " + looked + " classes were looked at");
+        assertEquals(List.of(), foreign);
+    }
+
+    private static List<String> classesOfTheContract() throws IOException {
+        List<String> names = new ArrayList<>();
+        Path contract = BuiltProgram.ORIGINAL.resolve("bundles/20-contract/org.hidewright.api.contract.jar");
+        try (JarFile jar = new JarFile(contract.toFile())) {
+            jar.stream()
+                    .map(entry -> entry.getName())
+                    .filter(entry -> entry.startsWith("org/hidewright/api/") && entry.endsWith(".class"))
+                    .filter(entry -> !entry.endsWith("package-info.class"))
+                    .forEach(entry -> names.add(
+                            entry.substring(0, entry.length() - ".class".length()).replace('/', '.')));
+        }
+        return names;
+    }
+}

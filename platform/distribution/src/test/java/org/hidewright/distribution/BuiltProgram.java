@@ -1,0 +1,112 @@
+package org.hidewright.distribution;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.jar.Attributes;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
+import java.util.stream.Stream;
+
+/** A copy of the program that the build laid out, to be changed and started as a maker would. */
+final class BuiltProgram {
+
+    static final Path ORIGINAL = Path.of("target", "hidewright").toAbsolutePath();
+
+    private static final long SECONDS = 60;
+
+    private final Path folder;
+    private final Path scratch;
+
+    private BuiltProgram(Path folder, Path scratch) {
+        this.folder = folder;
+        this.scratch = scratch;
+    }
+
+    /** Copies the program into a folder whose name has what scripts and locations like to trip over. */
+    static BuiltProgram copyInto(Path scratch) throws IOException {
+        Path folder = scratch.resolve("a maker’s bench + one");
+        try (Stream<Path> all = Files.walk(ORIGINAL)) {
+            for (Path path : all.toList()) {
+                Files.copy(
+                        path,
+                        folder.resolve(ORIGINAL.relativize(path).toString()),
+                        StandardCopyOption.COPY_ATTRIBUTES);
+            }
+        }
+        return new BuiltProgram(folder, scratch);
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    Path calculators() {
+        return folder.resolve("bundles/40-calculators");
+    }
+
+    /** Every bundle of the program as built, lowest start level first. */
+    static List<Path> bundles() {
+        try (Stream<Path> all = Files.walk(ORIGINAL.resolve("bundles"))) {
+            return all.filter(path -> path.toString().endsWith(".jar")).sorted().toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    static Manifest manifest(Path bundle) throws IOException {
+        try (JarFile jar = new JarFile(bundle.toFile())) {
+            return jar.getManifest();
+        }
+    }
+
+    /** Puts a bundle among the calculators; headers in pairs of name and value. */
+    void plant(String file, Class<?> inside, String... headers) throws IOException {
+        Manifest manifest = new Manifest();
+        manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
+        for (int i = 0; i < headers.length; i += 2) {
+            manifest.getMainAttributes().putValue(headers[i], headers[i + 1]);
+        }
+        try (JarOutputStream jar =
+                new JarOutputStream(Files.newOutputStream(calculators().resolve(file)), manifest)) {
+            if (inside != null) {
+                String entry = inside.getName().replace('.', '/') + ".class";
+                jar.putNextEntry(new JarEntry(entry));
+                try (var bytes = inside.getResourceAsStream("/" + entry)) {
+                    bytes.transferTo(jar);
+                }
+            }
+        }
+    }
+
+    /** Starts the program from another folder and waits for its end. */
+    Ended run(String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(folder.resolve("hidewright").toString()));
+        command.addAll(List.of(arguments));
+        Path out = scratch.resolve("out.txt");
+        Path told = scratch.resolve("told.txt");
+        Path elsewhere = Files.createDirectories(scratch.resolve("elsewhere"));
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .directory(elsewhere.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(told.toFile());
+        builder.environment().put("XDG_CACHE_HOME", scratch.resolve("cache").toString());
+        builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        Process process = builder.start();
+        if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new IOException("The program did not end within " + SECONDS + " s.");
+        }
+        return new Ended(process.exitValue(), Files.readString(out), Files.readString(told));
+    }
+
+    /** How a run ended: its exit code, what it answered, and what it told on the side. */
+    record Ended(int code, String answer, String told) {}
+}

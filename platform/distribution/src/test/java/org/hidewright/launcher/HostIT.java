@@ -1,0 +1,81 @@
+package org.hidewright.launcher;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToIntFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.ServiceReference;
+import org.osgi.framework.startlevel.BundleStartLevel;
+
+/** The framework with every bundle of the built program, in this process. */
+class HostIT {
+
+    @TempDir
+    Path caches;
+
+    @Test
+    void everyBundleIsActiveAtTheLevelOfItsFolder() throws Exception {
+        try (Host host = start()) {
+            assertEquals(List.of(), host.failures());
+            List<String> notActive = new ArrayList<>();
+            for (Bundle bundle : host.context().getBundles()) {
+                if (bundle.getState() != Bundle.ACTIVE && bundle.getState() != Bundle.STARTING) {
+                    notActive.add(bundle.getSymbolicName());
+                }
+            }
+            assertEquals(List.of(), notActive);
+            Bundle thickness = Arrays.stream(host.context().getBundles())
+                    .filter(bundle -> "org.hidewright.thickness".equals(bundle.getSymbolicName()))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(40, thickness.adapt(BundleStartLevel.class).getStartLevel());
+        }
+    }
+
+    @Test
+    void theEntryServiceIsPublishedByComponents() throws Exception {
+        try (Host host = start()) {
+            var found = host.context().getServiceReferences(ToIntFunction.class, "(hidewright.entry=main)");
+            assertEquals(1, found.size());
+            assertNotNull(host.context().getService(found.iterator().next()));
+        }
+    }
+
+    @Test
+    void whatFailedIsAServiceThePlatformCanShow() throws Exception {
+        try (Host host = start()) {
+            ServiceReference<?>[] found =
+                    host.context().getServiceReferences(List.class.getName(), "(hidewright.failed=true)");
+            assertEquals(1, found.length);
+            assertEquals(host.failures(), host.context().getService(found[0]));
+        }
+    }
+
+    @Test
+    void theSecondStartIsOfferedTheSameByTheSystemBundle() throws Exception {
+        String first;
+        try (Host host = start()) {
+            first = host.context().getBundle().getHeaders("").get("Export-Package");
+        }
+        assertTrue(first.contains("org.osgi.service.component"), first);
+        assertTrue(first.contains("java.util.function"), first);
+        try (Host host = start()) {
+            assertEquals(first, host.context().getBundle().getHeaders("").get("Export-Package"));
+            assertFalse(host.context().getBundles().length < 4);
+        }
+    }
+
+    private Host start() throws Exception {
+        ProgramHome home = new ProgramHome(Path.of("target", "hidewright").toFile().getAbsoluteFile());
+        return Host.start(home, caches.toFile(), new Timings());
+    }
+}
