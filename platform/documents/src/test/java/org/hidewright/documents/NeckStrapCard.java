@@ -20,19 +20,19 @@ import org.hidewright.api.document.TickList.Step;
 import org.hidewright.api.document.Working;
 
 /** A job card of the size and kind that a maker gets: the neck strap for the binoculars of a naturalist's field kit. */
-final class NeckStrapCard {
+public final class NeckStrapCard {
     private final UnaryOperator<String> words;
 
     private NeckStrapCard(UnaryOperator<String> words) {
         this.words = words;
     }
 
-    static Document inEnglish() {
+    public static Document inEnglish() {
         return new NeckStrapCard(UnaryOperator.identity()).card();
     }
 
     /** The same card in a language whose words are 40% longer and full of accents. */
-    static Document inLongWords() {
+    public static Document inLongWords() {
         return new NeckStrapCard(LongWords::of).card();
     }
 

@@ -21,8 +21,6 @@ final class NeckStrapDrawings {
                 .rectangle(Role.CUT, Point.of(0, 0), 931, 18)
                 .line(Role.FOLD, Point.of(33.7, 0), Point.of(33.7, 18))
                 .line(Role.FOLD, Point.of(897.3, 0), Point.of(897.3, 18))
-                .line(Role.STITCH, Point.of(430, 4), Point.of(870, 4))
-                .line(Role.STITCH, Point.of(430, 14), Point.of(870, 14))
                 .line(Role.DIRECTION, Point.of(500, 9), Point.of(800, 9))
                 .hole(Point.of(12, 9), 5)
                 .hole(Point.of(55.5, 9), 5);

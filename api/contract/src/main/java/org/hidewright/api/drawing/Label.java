@@ -10,11 +10,13 @@ import org.hidewright.api.measure.Quantity;
  * A line of text on the sheet, level or turned.
  *
  * <p>Letters have their height on paper at any scale of the drawing, so that they stay readable when a long strap is drawn
- * small. Unless anchored at its centre, a text keeps half a letter's height away from its place.
+ * small. Unless anchored at its centre, a text keeps two thirds of a letter's height away from its place.
  */
 public final class Label extends Value implements Shape {
     /** Length of a usual letter with its space, as a share of the height of a capital; only an estimate. */
-    static final double LETTER_LENGTH = 0.85;
+    private static final double LETTER_LENGTH = 0.85;
+    /** Distance from the place, as a share of the height of a capital: room for the tail of a g. */
+    private static final double GAP = 2.0 / 3;
 
     private final Object words;
     private final Point at;
@@ -105,8 +107,9 @@ public final class Label extends Value implements Shape {
 
     /** Where the foot of the first letter stands in true size, for a text of a known length. */
     public Point foot(double lengthMm) {
-        double along = (0.5 - anchor.along()) * height - anchor.along() * lengthMm;
-        double up = (0.5 - anchor.up()) * height - anchor.up() * height;
+        double gap = 2 * GAP * height;
+        double along = (0.5 - anchor.along()) * gap - anchor.along() * lengthMm;
+        double up = (0.5 - anchor.up()) * gap - anchor.up() * height;
         return at.towards(turn, along).towards(turn + Math.PI / 2, up);
     }
 

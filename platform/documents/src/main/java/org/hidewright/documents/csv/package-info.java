@@ -1,0 +1,2 @@
+/** Writes rows of cells as comma separated values. */
+package org.hidewright.documents.csv;

@@ -1,0 +1,46 @@
+package org.hidewright.documents.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Programs that share no code with ours and read what we wrote; where one is missing the test fails. */
+final class OutsideTool {
+    private OutsideTool() {}
+
+    /** Runs a program with a PDF file; the argument {@code FILE} stands for it. */
+    static byte[] run(byte[] pdf, String... command) {
+        try {
+            Path file = Files.createTempFile("page", ".pdf");
+            File errors = File.createTempFile("page", ".err");
+            try {
+                Files.write(file, pdf);
+                List<String> words = Stream.of(command)
+                        .map(word -> word.equals("FILE") ? file.toString() : word)
+                        .toList();
+                Process process = new ProcessBuilder(words).redirectError(errors).start();
+                byte[] output = process.getInputStream().readAllBytes();
+                assertEquals(0, process.waitFor(), () -> command[0] + " failed");
+                return output;
+            } finally {
+                Files.delete(file);
+                Files.delete(errors.toPath());
+            }
+        } catch (IOException missing) {
+            throw new UncheckedIOException("install " + command[0] + ", the tests need it", missing);
+        } catch (InterruptedException stopped) {
+            throw new IllegalStateException(stopped);
+        }
+    }
+
+    static String text(byte[] pdf, String... command) {
+        return new String(run(pdf, command), StandardCharsets.UTF_8);
+    }
+}
