@@ -1,6 +1,5 @@
 package org.hidewright.thickness;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
@@ -22,17 +21,20 @@ import org.osgi.service.component.annotations.Component;
 @Calculates("thickness")
 @Component(service = Calculator.class)
 public final class Thickness implements Calculator<Thickness.Typed, Thickness.Names> {
-    private static final Formula OUNCES = Formula.of("ounces", "N = t · 64 / 25.4 mm", Origins.ASTM_D1814);
-    private static final Formula IRONS = Formula.of("irons", "N = t · 48 / 25.4 mm", Origins.ASTM_D1814);
-    private static final Formula INCHES = Formula.of("inches", "d = t / 25.4 mm", Origins.INCH_1959);
+    private static final Formula OUNCES = Formula.of("ounces", "N = t / oz", Origins.ASTM_D1814);
+    private static final Formula IRONS = Formula.of("irons", "N = t / iron", Origins.ASTM_D1814);
+    private static final Formula INCHES = Formula.of("inches", "d = t / in", Origins.INCH_1959);
     private static final Formula SIXTY_FOURTHS =
-            Formula.of("sixty-fourths", "n = t · 64 / 25.4 mm, to the nearest whole", Origins.INCH_1959);
-    private static final Formula TRADE = Formula.of("trade-millimetres", "m = N · 0.4 mm", Origins.TRADE_LABEL);
+            Formula.of("sixty-fourths", "n = 64 · t / in, to the nearest whole number", Origins.INCH_1959);
+    private static final Formula TRADE = Formula.of("trade-millimetres", "m = N · z", Origins.TRADE_LABEL);
     private static final NoticeKind NEAR_BORDER = NoticeKind.note("thickness-near-border");
 
-    private static final double TRADE_MM_PER_OUNCE = 0.4;
+    private static final Length ONE_OUNCE = Length.of(1, Units.OUNCE);
+    private static final Length ONE_IRON = Length.of(1, Units.IRON);
+    private static final Length ONE_INCH = Length.of(1, Units.INCH);
+    private static final Length TRADE_OUNCE = Length.ofMm(0.4);
     /** Precision-split leather is delivered to 0.1 mm either way at best (common practice). */
-    private static final double SPLIT_TOLERANCE_MM = 0.1;
+    private static final Length SPLIT_TOLERANCE = Length.ofMm(0.1);
 
     /** What is asked. */
     public record Typed(
@@ -60,13 +62,13 @@ public final class Thickness implements Calculator<Thickness.Typed, Thickness.Na
         double irons = thickness.in(Units.IRON);
         InchFraction fraction = InchFraction.nearest(thickness, 64);
         int sixtyFourths = (int) Math.rint(fraction.toLength().in(Units.OUNCE));
-        Length trade = Length.ofMm(ounces * TRADE_MM_PER_OUNCE);
+        Length trade = TRADE_OUNCE.times(ounces);
         SoldLabel label = SoldLabel.of(ounces);
-        working.step(OUNCES, ounces, "t", thickness);
-        working.step(IRONS, irons, "t", thickness);
-        working.step(INCHES, thickness.in(Units.INCH), "t", thickness);
-        working.step(SIXTY_FOURTHS, sixtyFourths, "t", thickness);
-        working.step(TRADE, trade, "N", ounces);
+        working.step(OUNCES, ounces, "t", thickness, "oz", ONE_OUNCE);
+        working.step(IRONS, irons, "t", thickness, "iron", ONE_IRON);
+        working.step(INCHES, thickness.in(Units.INCH), "t", thickness, "in", ONE_INCH);
+        working.step(SIXTY_FOURTHS, sixtyFourths, "t", thickness, "in", ONE_INCH);
+        working.step(TRADE, trade, "N", ounces, "z", TRADE_OUNCE);
         Names names = new Names(
                 ounces,
                 irons,
@@ -83,12 +85,10 @@ public final class Thickness implements Calculator<Thickness.Typed, Thickness.Na
     }
 
     private static List<Notice> nearBorder(SoldLabel label) {
-        List<Notice> notices = new ArrayList<>();
         Length toBorder = Length.of(label.toNearestBorderOunces(), Units.OUNCE);
-        if (toBorder.mm() < SPLIT_TOLERANCE_MM) {
-            notices.add(NEAR_BORDER.at("thickness", toBorder, Length.ofMm(SPLIT_TOLERANCE_MM)));
-        }
-        return notices;
+        return toBorder.compareTo(SPLIT_TOLERANCE) < 0
+                ? List.of(NEAR_BORDER.at("thickness", toBorder, SPLIT_TOLERANCE))
+                : List.of();
     }
 
     @Override

@@ -1,0 +1,8 @@
+package org.hidewright.thickness;
+
+/** How the leather hangs. */
+public enum Temper {
+    SOFT,
+    MEDIUM,
+    FIRM
+}
