@@ -13,7 +13,7 @@ final class NearestWord {
 
     NearestWord(String wanted) {
         this.wanted = wanted.toLowerCase(Locale.ROOT);
-        int slips = wanted.length() <= 3 ? 1 : 2;
+        int slips = wanted.length() <= 4 ? 1 : 2;
         this.distance = Math.min(slips, wanted.length() - 1) + 1;
     }
 

@@ -29,12 +29,12 @@ public final class Units {
     /** A full turn of 360 degrees. */
     public static final Unit TURN = Unit.of(Dimension.ANGLE, "turn", 2 * Math.PI, 1, "turns");
 
-    public static final Unit MM2 = Unit.of(Dimension.AREA, "mm²", 1, 1, "mm2", "mm^2", "sq mm", "square millimetres",
-            "square millimeters");
-    public static final Unit CM2 = Unit.of(Dimension.AREA, "cm²", 100, 1, "cm2", "cm^2", "sq cm", "square centimetres",
-            "square centimeters");
+    public static final Unit MM2 = Unit.of(Dimension.AREA, "mm²", 1, 1, "mm2", "mm^2", "sq mm",
+            "square millimetre", "square millimetres", "square millimeter", "square millimeters");
+    public static final Unit CM2 = Unit.of(Dimension.AREA, "cm²", 100, 1, "cm2", "cm^2", "sq cm",
+            "square centimetre", "square centimetres", "square centimeter", "square centimeters");
     public static final Unit DM2 = Unit.of(Dimension.AREA, "dm²", 10_000, 1, "dm2", "dm^2", "sq dm",
-            "square decimetres", "square decimeters");
+            "square decimetre", "square decimetres", "square decimeter", "square decimeters");
     public static final Unit M2 = Unit.of(Dimension.AREA, "m²", 1_000_000, 1, "m2", "m^2", "sq m", "square metre",
             "square metres", "square meter", "square meters");
     public static final Unit IN2 = Unit.of(Dimension.AREA, "in²", 127 * 127, 25, "in2", "in^2", "sq in",
