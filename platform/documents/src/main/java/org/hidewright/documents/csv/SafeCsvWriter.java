@@ -2,7 +2,7 @@ package org.hidewright.documents.csv;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.hidewright.documents.CsvWriter;
+import org.hidewright.core.paper.CsvWriter;
 import org.osgi.service.component.annotations.Component;
 
 /** Comma separated values after RFC 4180 in which no cell is a formula. */

@@ -3,7 +3,7 @@ package org.hidewright.documents.page;
 import java.util.List;
 import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Table.Align;
-import org.hidewright.documents.Paper;
+import org.hidewright.core.paper.Paper;
 
 /** What stands on every page: project and day above, title and number of the page below, and the body between. */
 final class PageFrame {

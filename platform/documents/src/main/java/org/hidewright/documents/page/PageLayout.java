@@ -14,7 +14,7 @@ import org.hidewright.api.document.Sources;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.document.TickList;
 import org.hidewright.api.document.Working;
-import org.hidewright.documents.Paper;
+import org.hidewright.core.paper.Paper;
 
 /** A whole document on pages. */
 public final class PageLayout {

@@ -3,7 +3,7 @@ package org.hidewright.documents.csv;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.hidewright.documents.CsvWriter;
+import org.hidewright.core.paper.CsvWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

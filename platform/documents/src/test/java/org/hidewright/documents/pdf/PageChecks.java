@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.hidewright.api.document.Document;
-import org.hidewright.documents.Paper;
+import org.hidewright.core.paper.Paper;
 import org.hidewright.documents.pdf.PrintedWords.Page;
 import org.hidewright.documents.pdf.PrintedWords.Word;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.hidewright.documents.Paper;
+import org.hidewright.core.paper.Paper;
 
 /** The words of a PDF with their boxes in millimetres from the top left, as poppler's pdftotext finds them. */
 record PrintedWords(List<Page> pages) {
