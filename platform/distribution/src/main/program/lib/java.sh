@@ -34,7 +34,7 @@ find_java() {
 }
 
 # run_launcher ARCHIVE-OPTION ARGUMENT…: becomes the launcher's Java. The first argument is the one option by which the
-# starts differ: the archive of classes to read, or to write. What each option saves: docs/decisions/0002-start-up.md.
+# starts differ: the archive of classes to read, or to write. What each option saves: docs/decisions/0006-start-up.md.
 run_launcher() {
     archive_option=$1
     shift
