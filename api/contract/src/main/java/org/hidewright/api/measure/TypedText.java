@@ -39,8 +39,8 @@ import java.util.Optional;
  * <li>{@code oz} is the leather ounce where a length is asked, the avoirdupois ounce where a mass is asked.
  * <li>Typographic dashes, minus signs, spaces, quotation marks and primes, and full-width signs read as their plain
  *     forms.
- * <li>Numbers beyond 1e15 base units or with an exponent above 30, and texts of more than 200 characters (a list 10 000,
- *     each part 200), are refused.
+ * <li>Numbers beyond 1e15 base units or with an exponent beyond 30 either way are refused, and so are texts of more
+ *     than 200 characters (a list may have 10 000, each part 200).
  * </ul>
  *
  * <p>No text leads to an exception; a null text, or an assumed unit of another dimension, is a fault of the caller and

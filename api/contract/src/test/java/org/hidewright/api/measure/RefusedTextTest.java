@@ -38,7 +38,8 @@ class RefusedTextTest {
     @Test
     void everyTroubleHasATextThatMeetsIt() {
         Set<String> met = all().map(refused -> refused.key).collect(Collectors.toCollection(TreeSet::new));
-        Set<String> known = Stream.of(Trouble.values()).map(Trouble::key).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> known = Stream.of(Trouble.values()).map(Trouble::key)
+                .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(known, met);
     }
 }

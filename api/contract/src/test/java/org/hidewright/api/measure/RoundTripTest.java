@@ -30,7 +30,8 @@ class RoundTripTest {
         List<String> spellings = new ArrayList<>(unit.spellings());
         spellings.add(unit.symbol());
         String spelling = spellings.get(random.nextInt(spellings.size()));
-        return (random.nextBoolean() ? " " : "") + (random.nextInt(4) == 0 ? spelling.toUpperCase(Locale.ROOT) : spelling);
+        String space = random.nextBoolean() ? " " : "";
+        return space + (random.nextInt(4) == 0 ? spelling.toUpperCase(Locale.ROOT) : spelling);
     }
 
     private String anyWriting(double value) {
@@ -57,7 +58,8 @@ class RoundTripTest {
             String text = anyWriting(value) + anySpelling(unit);
             Typed typed = Shop.typed(text, unit.dimension());
             assertEquals(value, unit.fromBase(typed.range().nominal()), Math.abs(value) * RELATIVE, text);
-            assertEquals(value * unit.inBase(), typed.range().nominal(), Math.abs(value * unit.inBase()) * RELATIVE, text);
+            double base = value * unit.inBase();
+            assertEquals(base, typed.range().nominal(), Math.abs(base) * RELATIVE, text);
             assertEquals(unit, typed.unit(), text);
         }
     }
