@@ -30,11 +30,16 @@ final class PageChecks {
             assertEquals(paper.widthMm(), page.width(), 0.01);
             assertEquals(paper.heightMm(), page.height(), 0.01);
             framed(document, page, number, words.pages().size());
-            insideMargins(paper, page, number);
-            nothingOverlaps(page, number);
-            inkInsideMargins(pdf, number);
+            tidy(paper, pdf, page, number);
         }
         return words;
+    }
+
+    /** Words and ink inside the margins, no word on another. */
+    static void tidy(Paper paper, byte[] pdf, Page page, int number) {
+        insideMargins(paper, page, number);
+        nothingOverlaps(page, number);
+        inkInsideMargins(pdf, number);
     }
 
     private static void everyTextAppears(Document document, Paper paper, byte[] pdf) {
