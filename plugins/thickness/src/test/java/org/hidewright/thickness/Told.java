@@ -9,9 +9,12 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.api.declaration.Texts;
 
 /** What an outcome says, checked as a host would: every notice declared and with its three texts in words. */
 final class Told {
+    private static final Texts TEXTS = RecordCalculator.of(new Thickness()).texts();
+
     private Told() {}
 
     static List<String> by(Calculator<?, ?> calculator, Outcome<?> outcome) {
@@ -19,7 +22,7 @@ final class Told {
             assertTrue(calculator.notices().contains(notice.kind()), () -> notice + " is not among notices()");
             for (String part : List.of("what", "why", "next")) {
                 String key = "notice." + notice.kind().key() + "." + part;
-                String text = Words.of(RecordCalculator.of(calculator).texts(), key, notice.args());
+                String text = Words.of(TEXTS, key, notice.args());
                 assertFalse(text.contains("{"), () -> key + " leaves a place open: " + text);
             }
         }
