@@ -22,7 +22,7 @@ import org.osgi.service.component.annotations.Component;
 public final class GaugePressure implements Calculator<GaugePressure.Gauge, GaugePressure.Pressed> {
     private static final Formula WEIGHT = Formula.of("gauge-weight", "F = m · g", Origins.STANDARD_GRAVITY);
     private static final Formula POUNDS = Formula.of("gauge-pounds-force", "F = f · p", Origins.STANDARD_GRAVITY);
-    private static final Formula FOOT = Formula.of("gauge-foot", "A = π · d² / 4", Origins.GEOMETRY);
+    private static final Formula FOOT = Formula.of("gauge-foot", "A = π · d · d / 4", Origins.GEOMETRY);
     private static final Formula PRESSURE = Formula.of("gauge-pressure", "P = 1000 · F / A", Origins.ISO_2589);
 
     /** Standard acceleration of free fall in m/s², exact by convention. */

@@ -69,11 +69,11 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
 
     /** What is answered: the area of all pieces together, and prices as plain numbers in the money they came in. */
     public record Areas(
-            @Answered(unit = "ft²", by = "inch-1959", step = "0.25 ft²", lead = true) Area squareFeet,
+            @Answered(unit = "ft²", by = "inch-1959", step = "0.01 ft²", lead = true) Area squareFeet,
             @Answered(unit = "dm²", by = "inch-1959", step = "0.1 dm²", lead = true) Area squareDecimetres,
             @Answered(unit = "m²", by = "inch-1959", step = "0.01 m²") Area squareMetres,
             @Answered(unit = "in²", by = "inch-1959", step = "1 in²") Area squareInches,
-            @Answered(unit = "ft²", by = "inch-1959", step = "0.25 ft²") Area eachPiece,
+            @Answered(unit = "ft²", by = "inch-1959", step = "0.01 ft²") Area eachPiece,
             @Answered(by = "price-per-area", step = "0.01") Optional<Double> pricePerSquareFoot,
             @Answered(by = "price-per-area", step = "0.0001") Optional<Double> pricePerSquareDecimetre,
             @Answered(by = "price-per-area", step = "0.01") Optional<Double> pricePerSquareMetre,

@@ -76,7 +76,6 @@ public final class LeatherSuits implements Calculator<LeatherSuits.Leather, Leat
                         leather.temper(),
                         leather.thickness().mm()))
                 .toList();
-        deciding.stream().map(SuitRule::source).distinct().forEach(source -> working.source("uses", source));
         SoldLabel label = SoldLabel.of(leather.thickness().in(Units.OUNCE));
         Suited suited = new Suited(
                 deciding.stream().map(LeatherSuits::row).toList(),

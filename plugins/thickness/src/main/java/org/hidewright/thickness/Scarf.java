@@ -27,7 +27,7 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
     private static final Formula LAP_FROM_ANGLE = Formula.of("scarf-lap-at-angle", "L = t / tan(β)", Origins.GEOMETRY);
     private static final Formula SLOPE = Formula.of("scarf-slope", "n = L / t", Origins.GEOMETRY);
     private static final Formula ANGLE = Formula.of("scarf-angle", "β = atan(t / L)", Origins.GEOMETRY);
-    private static final Formula GLUED = Formula.of("scarf-glued-length", "b = √(L² + t²)", Origins.GEOMETRY);
+    private static final Formula GLUED = Formula.of("scarf-glued-length", "b = √(L · L + t · t)", Origins.GEOMETRY);
     private static final Formula AREA = Formula.of("scarf-glued-area", "A = b · w", Origins.GEOMETRY);
     private static final Formula ACROSS = Formula.of("scarf-across", "T = t + g / cos(β)", Origins.GEOMETRY);
     private static final Formula STEP = Formula.of("scarf-step", "h = u - t", Origins.ARITHMETIC);

@@ -24,7 +24,7 @@ public final class Skive implements Calculator<Skive.Edge, Skive.Taken> {
     private static final Formula DEPTH = Formula.of("skive-depth", "d = t - e", Origins.ARITHMETIC);
     private static final Formula WIDTH = Formula.of("skive-width", "w = d / tan(β)", Origins.GEOMETRY);
     private static final Formula ANGLE = Formula.of("skive-angle", "β = atan(d / w)", Origins.GEOMETRY);
-    private static final Formula ALONG = Formula.of("skive-along", "b = √(d² + w²)", Origins.GEOMETRY);
+    private static final Formula ALONG = Formula.of("skive-along", "b = √(d · d + w · w)", Origins.GEOMETRY);
     private static final Formula SHARE = Formula.of("skive-share", "a = d / t", Origins.ARITHMETIC);
     private static final NoticeKind NOT_THINNER = NoticeKind.stop("skive-target-not-thinner");
     private static final NoticeKind FEATHERED = NoticeKind.check("skive-feathered");
