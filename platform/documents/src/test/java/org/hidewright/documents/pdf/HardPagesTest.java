@@ -29,7 +29,7 @@ import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
-import org.hidewright.documents.Paper;
+import org.hidewright.core.paper.Paper;
 import org.hidewright.documents.pdf.PrintedWords.Page;
 import org.hidewright.documents.pdf.PrintedWords.Word;
 import org.junit.jupiter.api.Test;
