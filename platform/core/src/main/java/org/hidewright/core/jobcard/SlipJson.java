@@ -66,6 +66,11 @@ public final class SlipJson {
                 if (!line.text().isEmpty()) {
                     entry.put(line.link().isPresent() ? "link" : "typed", line.text());
                 }
+                line.typedRange().filter(range -> !range.isExact()).ifPresent(range -> {
+                    Unit unit = line.question().unit().orElse(Units.ONE);
+                    entry.put("low", unit.fromBase(range.low()));
+                    entry.put("high", unit.fromBase(range.high()));
+                });
                 questions.put(line.question().key(), entry);
             }
         }

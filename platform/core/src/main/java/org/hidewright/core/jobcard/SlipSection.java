@@ -18,6 +18,8 @@ import org.hidewright.api.document.Sources;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.document.Working;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.measure.Unit;
+import org.hidewright.api.measure.Units;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.State;
@@ -152,10 +154,24 @@ final class SlipSection {
             String row = line.row().isEmpty() ? "" : line.row() + " · ";
             table.row(
                     indent + row + words.label(line.question()),
-                    line.value().map(value -> words.text(line.question(), value)).orElse("–"),
+                    taken(line),
                     origin(line));
         }
         blocks.add(table.build());
+    }
+
+    /** The value worked with; of a range its limits too, as they were understood. */
+    private String taken(AskedLine line) {
+        String value = line.value().map(given -> words.text(line.question(), given)).orElse("–");
+        Unit unit = line.question().unit().orElse(Units.ONE);
+        return line.typedRange()
+                .filter(range -> !range.isExact())
+                .map(range -> wording.host(
+                        "job-card.midpoint-of",
+                        value,
+                        wording.values().of(range.low(), unit).number(),
+                        wording.values().of(range.high(), unit).inline()))
+                .orElse(value);
     }
 
     private String origin(AskedLine line) {

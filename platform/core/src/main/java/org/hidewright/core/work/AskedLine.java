@@ -8,6 +8,7 @@ import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
+import org.hidewright.api.measure.Range;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.work.Entry.Answered;
 import org.hidewright.core.work.Entry.Origin;
@@ -21,10 +22,18 @@ import org.hidewright.core.work.Entry.Origin;
  * @param origin typed, preset or linked
  * @param text as typed, or the link; empty for what holds others
  * @param link where it is linked to
+ * @param typedRange limits of what was typed, in base units; empty where it is no single quantity
  * @param value what the calculator was given; empty where there is none
  */
 public record AskedLine(
-        Question question, int depth, String row, Origin origin, String text, Optional<Link> link, Optional<Object> value) {
+        Question question,
+        int depth,
+        String row,
+        Origin origin,
+        String text,
+        Optional<Link> link,
+        Optional<Range> typedRange,
+        Optional<Object> value) {
     /** Whether it was typed, preset or linked. */
     public boolean typed() {
         return origin == Origin.TYPED;
@@ -62,6 +71,9 @@ public record AskedLine(
                     answered.origin(),
                     link.map(Link::toString).orElse(answered.text()),
                     link,
+                    answered.entry() instanceof Entry.Quantity quantity
+                            ? Optional.of(quantity.typed().range())
+                            : Optional.empty(),
                     value));
             inside(lines, question, answered.entry(), value.orElse(null), depth + 1, row);
         }
