@@ -178,9 +178,13 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
     @Override
     public List<Formula> formulas() {
-        return List.of(
-                CUT_LENGTH, Formulas.ALLOWANCE, Formulas.TEARDROP, Formulas.NEUTRAL_DRY, Formulas.NEUTRAL_CASED,
-                Formulas.NEUTRAL_GROOVED, FOLDED_PLACE, STACK_THICKNESS);
+        return Stream.of(
+                        List.of(CUT_LENGTH, Formulas.ALLOWANCE),
+                        TeardropWorking.FORMULAS,
+                        List.of(Formulas.NEUTRAL_DRY, Formulas.NEUTRAL_CASED, Formulas.NEUTRAL_GROOVED),
+                        List.of(FOLDED_PLACE, STACK_THICKNESS))
+                .flatMap(List::stream)
+                .toList();
     }
 
     @Override
