@@ -8,8 +8,6 @@ final class Formulas {
     static final Formula NEUTRAL_DRY = Formula.of("neutral-line-dry", "k = 0.6 grain outside, 0.4 flesh outside", Origins.NEUTRAL_HABIT);
     static final Formula NEUTRAL_CASED = Formula.of("neutral-line-cased", "k = 0.5", Origins.NEUTRAL_HABIT);
     static final Formula NEUTRAL_GROOVED = Formula.of("neutral-line-grooved", "k = 1 - w / (2 · t)", Origins.NEUTRAL_HABIT);
-    static final Formula TEARDROP =
-            Formula.of("teardrop-leg", "L = ρ · (π - α) + √(X² + h² - ρ²)", Origins.GEOMETRY);
 
     private Formulas() {}
 }
