@@ -1,7 +1,5 @@
 package org.hidewright.straps;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Circle;
@@ -9,7 +7,6 @@ import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
-import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.Piece;
 import org.hidewright.straps.geometry.PlacedPiece;
@@ -26,9 +23,7 @@ record FoldedView(
 
     Drawing drawing() {
         Drawing.Builder drawing = Drawing.builder();
-        drawing.add(face(Face.GRAIN, faces(Face.FLESH)).closed(Role.SECTION));
-        drawing.add(face(Face.GRAIN, List.of()).open(Role.GRAIN));
-        drawing.add(face(Face.FLESH, List.of()).open(Role.FLESH));
+        new SideOfLeather(strap, skives).draw(drawing);
         sections.forEach(section -> hardware(drawing, section));
         places.pierced().forEach(place -> axis(drawing, place));
         places.rows().forEach(row -> stitches(drawing, row));
@@ -36,112 +31,18 @@ record FoldedView(
         return drawing.build();
     }
 
-    /** One step of a face: a straight line to its end, or an arc round a centre to it. */
-    private record Step(Point from, Point to, Point centre, double sweep) {
-        Step back() {
-            return new Step(to, from, centre, -sweep);
-        }
-    }
-
-    private Path.Builder face(Face face, List<Step> thenBack) {
-        List<Step> steps = faces(face);
-        Path.Builder path = Path.from(steps.get(0).from());
-        steps.forEach(step -> add(path, step));
-        List<Step> back = new ArrayList<>(thenBack);
-        Collections.reverse(back);
-        back.forEach(step -> add(path, step.back()));
-        return path;
-    }
-
-    private static void add(Path.Builder path, Step step) {
-        if (path.pen().distanceTo(step.from()) > 1e-6) {
-            path.lineTo(step.from());
-        }
-        if (step.centre() != null) {
-            path.arcAround(step.centre(), step.sweep());
-        } else if (step.from().distanceTo(step.to()) > 1e-6) {
-            path.lineTo(step.to());
-        }
-    }
-
-    private List<Step> faces(Face face) {
-        List<Step> steps = new ArrayList<>();
-        for (PlacedPiece piece : strap.pieces()) {
-            double flat = piece.flatStart();
-            for (PlacedStretch placed : piece.stretches()) {
-                if (placed.stretch() instanceof Stretch.Arc arc) {
-                    arc(steps, placed, arc, face);
-                } else {
-                    level(steps, placed, flat, face);
-                }
-                flat += placed.stretch().flatMm();
-            }
-        }
-        return steps;
-    }
-
-    private static void arc(List<Step> steps, PlacedStretch placed, Stretch.Arc arc, Face face) {
-        double depth = face == Face.GRAIN ? 0 : arc.thicknessMm();
-        double radius = face == Face.GRAIN ? arc.grainRadiusMm() : arc.fleshRadiusMm();
-        Point from = point(placed.start().towardsGrain(-depth));
-        Point to = point(placed.end().towardsGrain(-depth));
-        Point centre = radius > 1e-6 ? point(arc.centre(placed.start())) : null;
-        steps.add(new Step(from, to, centre, arc.sense() * arc.turnRad()));
-    }
-
-    /** The grain face runs straight; the flesh face follows the ramps of skives. */
-    private void level(List<Step> steps, PlacedStretch placed, double flat, Face face) {
-        double end = flat + placed.stretch().flatMm();
-        List<Double> cuts = new ArrayList<>(List.of(flat, end));
-        if (face == Face.FLESH) {
-            for (Skives.Zone zone : skives.zones()) {
-                for (double at : new double[] {zone.rampStart(), zone.rampEnd()}) {
-                    if (at > flat && at < end) {
-                        cuts.add(at);
-                    }
-                }
-            }
-        }
-        Collections.sort(cuts);
-        for (int i = 0; i + 1 < cuts.size(); i++) {
-            steps.add(new Step(
-                    at(placed, flat, cuts.get(i), face), at(placed, flat, cuts.get(i + 1), face), null, 0));
-        }
-    }
-
-    private Point at(PlacedStretch placed, double stretchStart, double flat, Face face) {
-        Pose pose = placed.start().ahead(flat - stretchStart);
-        return point(face == Face.GRAIN ? pose : pose.towardsGrain(-thickness(placed.stretch().thicknessMm(), flat)));
-    }
-
-    /** Thickness with the ramps that run into a straight stretch. */
-    private double thickness(double own, double flat) {
-        double thickness = own;
-        for (Skives.Zone zone : skives.zones()) {
-            if (flat >= zone.rampStart() && flat <= zone.fullStart() && zone.fullStart() > zone.rampStart()) {
-                double share = (zone.fullStart() - flat) / (zone.fullStart() - zone.rampStart());
-                thickness = Math.min(thickness, zone.thicknessMm() + share * (own - zone.thicknessMm()));
-            }
-            if (flat >= zone.fullEnd() && flat <= zone.rampEnd() && zone.rampEnd() > zone.fullEnd()) {
-                double share = (flat - zone.fullEnd()) / (zone.rampEnd() - zone.fullEnd());
-                thickness = Math.min(thickness, zone.thicknessMm() + share * (own - zone.thicknessMm()));
-            }
-        }
-        return thickness;
-    }
-
     private void hardware(Drawing.Builder drawing, ReadSection section) {
         section.fold().flatMap(ReadSection.Fold::bar).ifPresent(bar -> {
             PlacedPiece placed = strap.piece(section.id()).orElseThrow();
             if (placed.piece() instanceof Piece.TurnBack turnBack) {
-                drawing.add(Circle.of(Role.HARDWARE, point(turnBack.centre(placed.start())), bar.thicknessMm()));
+                drawing.add(Circle.of(Role.HARDWARE, SideOfLeather.point(turnBack.centre(placed.start())), bar.thicknessMm()));
                 return;
             }
             PlacedStretch first = placed.stretches().get(0);
             Stretch.Arc arc = (Stretch.Arc) first.stretch();
             Pose centre = arc.centre(first.start());
             if (bar.isRound()) {
-                drawing.add(Circle.of(Role.HARDWARE, point(centre), bar.thicknessMm()));
+                drawing.add(Circle.of(Role.HARDWARE, SideOfLeather.point(centre), bar.thicknessMm()));
             } else {
                 drawing.add(flatBar(centre, arc.sense(), bar));
             }
@@ -151,16 +52,16 @@ record FoldedView(
     /** The section of a flat bar whose first corner has its centre here, the strap running past it. */
     private static Path flatBar(Pose corner, int sense, ReadSection.Bar bar) {
         double r = bar.cornerRadiusMm();
-        Path.Builder outline = Path.from(point(corner.towardsGrain(-sense * r)));
+        Path.Builder outline = Path.from(SideOfLeather.point(corner.towardsGrain(-sense * r)));
         Pose centre = corner;
         for (int side = 0; side < 4; side++) {
             double length = (side % 2 == 0 ? bar.thicknessMm() : bar.widthMm()) - 2 * r;
             if (r > 1e-6) {
-                outline.arcAround(point(centre), sense * Math.PI / 2);
+                outline.arcAround(SideOfLeather.point(centre), sense * Math.PI / 2);
             }
             centre = centre.turned(sense * Math.PI / 2).ahead(length);
             if (length > 1e-6) {
-                outline.lineTo(point(centre.towardsGrain(-sense * r)));
+                outline.lineTo(SideOfLeather.point(centre.towardsGrain(-sense * r)));
             }
         }
         return outline.closed(Role.HARDWARE);
@@ -170,11 +71,11 @@ record FoldedView(
         Pose grain = place.piece().poseAt(place.alongMm());
         boolean line = place.feature() instanceof Feature.FoldLine;
         drawing.line(line ? Role.FOLD : Role.MARK,
-                point(grain.towardsGrain(AXIS_BEYOND_MM)),
-                point(grain.towardsGrain(-place.piece().thickness() - AXIS_BEYOND_MM)));
+                SideOfLeather.point(grain.towardsGrain(AXIS_BEYOND_MM)),
+                SideOfLeather.point(grain.towardsGrain(-place.piece().thickness() - AXIS_BEYOND_MM)));
         if (!place.mate()) {
             boolean grainUp = Math.cos(grain.heading()) > 0;
-            drawing.label(place.feature().id(), point(grain.towardsGrain(AXIS_BEYOND_MM)),
+            drawing.label(place.feature().id(), SideOfLeather.point(grain.towardsGrain(AXIS_BEYOND_MM)),
                     grainUp ? Anchor.BOTTOM : Anchor.TOP, LETTER_MM);
         }
     }
@@ -183,18 +84,14 @@ record FoldedView(
     private static void stitches(Drawing.Builder drawing, FeaturePlaces.Row row) {
         for (FeaturePlaces.Pierced end : List.of(row.start(), row.end())) {
             Pose grain = end.piece().poseAt(end.alongMm());
-            drawing.line(Role.STITCH, point(grain), point(grain.towardsGrain(-end.piece().thickness())));
+            drawing.line(Role.STITCH, SideOfLeather.point(grain), SideOfLeather.point(grain.towardsGrain(-end.piece().thickness())));
         }
     }
 
     private static void name(Drawing.Builder drawing, PlacedPiece piece) {
         if (piece.straight()) {
             Pose middle = piece.poseAt(piece.outsideLength() / 2);
-            drawing.label(piece.id(), point(middle.towardsGrain(-piece.thickness() / 2)), Anchor.CENTRE, LETTER_MM);
+            drawing.label(piece.id(), SideOfLeather.point(middle.towardsGrain(-piece.thickness() / 2)), Anchor.CENTRE, LETTER_MM);
         }
-    }
-
-    private static Point point(Pose pose) {
-        return Point.of(pose.x(), pose.y());
     }
 }

@@ -23,7 +23,9 @@ import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.FoldedStrap;
+import org.hidewright.straps.geometry.Piece;
 import org.hidewright.straps.geometry.PlacedPiece;
+import org.hidewright.straps.geometry.PlacedStretch;
 import org.hidewright.straps.geometry.Skives;
 import org.hidewright.straps.geometry.Stack;
 import org.hidewright.straps.geometry.Stretch;
@@ -178,12 +180,12 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
     @Override
     public List<Formula> formulas() {
-        return Stream.of(
-                        List.of(CUT_LENGTH, Formulas.ALLOWANCE),
-                        TeardropWorking.FORMULAS,
-                        List.of(Formulas.NEUTRAL_DRY, Formulas.NEUTRAL_CASED, Formulas.NEUTRAL_GROOVED),
-                        List.of(FOLDED_PLACE, STACK_THICKNESS))
-                .flatMap(List::stream)
+        return Stream.concat(
+                        Stream.of(
+                                Formulas.NEUTRAL_DRY, Formulas.NEUTRAL_CASED, Formulas.NEUTRAL_GROOVED,
+                                Formulas.ALLOWANCE),
+                        Stream.concat(
+                                TeardropWorking.FORMULAS.stream(), Stream.of(CUT_LENGTH, FOLDED_PLACE, STACK_THICKNESS)))
                 .toList();
     }
 
@@ -215,6 +217,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             working.step(CUT_LENGTH, Length.ofMm(strap.flatLength()),
                     "S", Length.ofMm(strap.flatLength() - bends), "B", Length.ofMm(bends));
             pierced.forEach(this::place);
+            working.step(STACK_THICKNESS, Length.ofMm(stack.thickestMm()), "g", asked.glueGap());
             if (sections.stream().flatMap(section -> section.fold().stream()).anyMatch(fold -> fold.rule().measured())) {
                 working.source("cut-length", Origins.NEUTRAL_MEASURED);
             }
@@ -224,7 +227,11 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             section.fold().ifPresent(fold -> {
                 fold.rule().explain(working, fold.thicknessMm());
                 PlacedPiece piece = strap.piece(section.id()).orElseThrow();
-                for (var placed : piece.stretches()) {
+                if (piece.piece() instanceof Piece.TurnBack turnBack) {
+                    legs(turnBack);
+                    return;
+                }
+                for (PlacedStretch placed : piece.stretches()) {
                     if (placed.stretch() instanceof Stretch.Arc arc) {
                         working.step(Formulas.ALLOWANCE, Length.ofMm(arc.flatMm()),
                                 "θ", Angle.ofRadians(arc.turnRad()),
@@ -234,6 +241,12 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                     }
                 }
             });
+        }
+
+        private void legs(Piece.TurnBack turnBack) {
+            Length contact = Length.ofMm(turnBack.contactMm());
+            TeardropWorking.write(working, turnBack.leg(turnBack.before()), contact, Length.ofMm(turnBack.before()));
+            TeardropWorking.write(working, turnBack.leg(turnBack.after()), contact, Length.ofMm(turnBack.after()));
         }
 
         private void place(FeaturePlaces.Pierced place) {

@@ -81,7 +81,8 @@ public sealed interface Piece {
     record TurnBack(
             String id, double barDiameterMm, double contactMm, double before, double after, double k, Face outside)
             implements Piece {
-        private Teardrop leg(double thickness) {
+        /** The leg of a thickness. */
+        public Teardrop leg(double thickness) {
             return Teardrop.leg(barDiameterMm, contactMm, thickness, k);
         }
 
