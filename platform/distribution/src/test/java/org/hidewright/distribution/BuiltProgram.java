@@ -61,6 +61,19 @@ final class BuiltProgram {
         }
     }
 
+    /** The sample bundles, built as a stranger would build them and not shipped with the program. */
+    static List<Path> samples() {
+        Path folder = Path.of("..", "..", "samples");
+        try (Stream<Path> all = Files.walk(folder, 3)) {
+            return all.filter(path -> path.getParent().endsWith("target")
+                            && path.toString().endsWith(".jar"))
+                    .sorted()
+                    .toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
     static Manifest manifest(Path bundle) throws IOException {
         try (JarFile jar = new JarFile(bundle.toFile())) {
             return jar.getManifest();
