@@ -8,7 +8,6 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Length;
@@ -92,10 +91,5 @@ public final class GaugePressure implements Calculator<GaugePressure.Gauge, Gaug
     @Override
     public List<NoticeKind> notices() {
         return List.of();
-    }
-
-    @Override
-    public List<Source> sources() {
-        return List.of(Origins.ASTM_D1814);
     }
 }

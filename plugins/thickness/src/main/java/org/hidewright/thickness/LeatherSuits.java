@@ -113,12 +113,8 @@ public final class LeatherSuits implements Calculator<LeatherSuits.Leather, Leat
         Set<LeatherUse> planned = EnumSet.noneOf(LeatherUse.class);
         planned.addAll(leather.planned().orElse(List.of()));
         List<Notice> notices = new ArrayList<>();
-        for (SuitRule rule : deciding) {
-            if (planned.contains(rule.use()) && rule.verdict() != Verdict.DOES) {
-                NoticeKind kind = rule.verdict() == Verdict.WILL_NOT ? PLAN_WILL_NOT : PLAN_TEST_FIRST;
-                notices.add(kind.at("planned", rule.use(), reason(rule), instead(rule).orElseThrow()));
-            }
-        }
+        notices.addAll(onPlan(planned, deciding, Verdict.WILL_NOT, PLAN_WILL_NOT));
+        notices.addAll(onPlan(planned, deciding, Verdict.TEST_FIRST, PLAN_TEST_FIRST));
         if (HOLDS_CHROME.contains(leather.tannage())) {
             notices.add(Cautions.CHROME_HEAT.with());
         }
@@ -129,6 +125,14 @@ public final class LeatherSuits implements Calculator<LeatherSuits.Leather, Leat
             notices.add(Cautions.LEATHER_DUST.with());
         }
         return notices;
+    }
+
+    private static List<Notice> onPlan(
+            Set<LeatherUse> planned, List<SuitRule> deciding, Verdict verdict, NoticeKind kind) {
+        return deciding.stream()
+                .filter(rule -> planned.contains(rule.use()) && rule.verdict() == verdict)
+                .map(rule -> kind.at("planned", rule.use(), reason(rule), instead(rule).orElseThrow()))
+                .toList();
     }
 
     @Override

@@ -8,7 +8,6 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Density;
@@ -40,7 +39,7 @@ public final class PieceWeight implements Calculator<PieceWeight.Pieces, PieceWe
             @Answered(unit = "g", by = "mass-together", step = "1 g", lead = true) Mass mass,
             @Answered(unit = "lb", by = "mass-together", step = "0.01 lb") Mass pounds,
             @Answered(unit = "g", by = "sheet-mass", step = "0.1 g") Mass eachPiece,
-            @Answered(unit = "dm²", by = "iso-2420", step = "0.01 dm²") Area areaEach,
+            @Answered(unit = "dm²", by = "strip-area", step = "0.01 dm²") Area areaEach,
             @Answered(by = "mass-per-area", step = "1") double gramsPerSquareMetre) {}
 
     @Override
@@ -74,10 +73,5 @@ public final class PieceWeight implements Calculator<PieceWeight.Pieces, PieceWe
     @Override
     public List<NoticeKind> notices() {
         return List.of();
-    }
-
-    @Override
-    public List<Source> sources() {
-        return List.of(Origins.ISO_2420);
     }
 }

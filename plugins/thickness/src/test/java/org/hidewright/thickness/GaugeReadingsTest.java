@@ -104,6 +104,8 @@ class GaugeReadingsTest {
         assertEquals(s / Math.sqrt(5), summary.standardUncertainty().orElseThrow().mm(), 1e-12);
         assertEquals(2.1, steps.result("readings-mean"), 1e-12);
         assertEquals(s, steps.result("readings-deviation"), 1e-12);
+        assertEquals(0.1, steps.given("readings-deviation", "Q"), 1e-12);
+        assertEquals(10.5, steps.given("readings-mean", "S"), 1e-12);
         assertEquals(s / 2.1, steps.result("readings-variation"), 1e-12);
         assertEquals(s / Math.sqrt(5), steps.result("readings-uncertainty"), 1e-12);
         assertEquals(0.4, steps.result("readings-range"), 1e-12);

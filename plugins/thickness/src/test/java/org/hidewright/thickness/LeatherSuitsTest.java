@@ -184,14 +184,14 @@ class LeatherSuitsTest {
 
     @Test
     void aPlanTheLeatherWillNotTakeIsChecked() {
-        Outcome<LeatherSuits.Suited> outcome = plain(Tannage.CHROME, BURNISHING, SKIVING_THIN, FOLDING);
+        Outcome<LeatherSuits.Suited> outcome = plain(Tannage.CHROME, SKIVING_THIN, WET_FORMING, FOLDING);
         assertEquals(
                 List.of("suits-plan-will-not", "suits-plan-test-first", "chrome-heat", "blade", "leather-dust"),
                 Told.by(suits, outcome));
         Notice willNot = outcome.notices().get(0);
         assertEquals("planned", willNot.place());
         assertEquals(
-                List.of(BURNISHING, Phrase.of("reason-burnish-chrome"), Phrase.of("instead-paint-or-turn-edge")),
+                List.of(WET_FORMING, Phrase.of("reason-form-chrome"), Phrase.of("instead-sew-shape")),
                 willNot.args());
     }
 

@@ -18,6 +18,7 @@ import org.hidewright.api.measure.Quantity;
 final class Steps implements Working {
     private final List<Formula> known;
     private final Map<String, List<Object>> results = new LinkedHashMap<>();
+    private final Map<String, Object> given = new LinkedHashMap<>();
 
     Steps(Calculator<?, ?> calculator) {
         known = calculator.formulas();
@@ -32,6 +33,7 @@ final class Steps implements Working {
             String symbol = (String) symbolsAndValues[i];
             Pattern alone = Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(symbol) + "(?![\\p{L}\\p{N}])");
             assertTrue(alone.matcher(right).find(), () -> symbol + " does not stand alone in " + formula);
+            given.put(formula.key() + " " + symbol, symbolsAndValues[i + 1]);
         }
         results.computeIfAbsent(formula.key(), key -> new ArrayList<>()).add(result);
     }
@@ -47,6 +49,12 @@ final class Steps implements Working {
         assertTrue(!of.isEmpty(), () -> key + " was not worked; there is " + results.keySet());
         Object last = of.get(of.size() - 1);
         return last instanceof Quantity<?> quantity ? quantity.base() : ((Number) last).doubleValue();
+    }
+
+    /** What was last put in place of a symbol, as a plain number in base units. */
+    double given(String key, String symbol) {
+        Object value = given.get(key + " " + symbol);
+        return value instanceof Quantity<?> quantity ? quantity.base() : ((Number) value).doubleValue();
     }
 
     int times(String key) {

@@ -4,10 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.declaration.Texts;
 
@@ -32,7 +37,34 @@ final class Told {
     static <A extends Record> A answers(Calculator<?, A> calculator, Outcome<A> outcome) {
         by(calculator, outcome);
         assertFalse(outcome.refused(), () -> "refused: " + outcome.notices());
-        return outcome.answers().orElseThrow();
+        A answers = outcome.answers().orElseThrow();
+        phrases(answers).forEach(phrase -> {
+            assertTrue(calculator.phrases().contains(phrase.key()), () -> phrase + " is not among phrases()");
+            assertFalse(Words.of(TEXTS, "phrase." + phrase.key(), phrase.args()).contains("{"), phrase::toString);
+        });
+        return answers;
+    }
+
+    private static Stream<Phrase> phrases(Object answer) {
+        if (answer instanceof Phrase phrase) {
+            return Stream.of(phrase);
+        } else if (answer instanceof Optional<?> optional) {
+            return optional.stream().flatMap(Told::phrases);
+        } else if (answer instanceof List<?> rows) {
+            return rows.stream().flatMap(Told::phrases);
+        } else if (answer instanceof Record) {
+            return Arrays.stream(answer.getClass().getRecordComponents())
+                    .flatMap(component -> phrases(valueOf(component, answer)));
+        }
+        return Stream.empty();
+    }
+
+    private static Object valueOf(RecordComponent component, Object of) {
+        try {
+            return component.getAccessor().invoke(of);
+        } catch (ReflectiveOperationException e) {
+            throw new AssertionError(e);
+        }
     }
 
     /** The single reason of a refusal, as {@code kind at place}. */
