@@ -84,18 +84,20 @@ public final class JsonText {
      *
      * @param node a node of this text
      * @param json what to put in its place
-     * @throws JsonTrouble if the result would no longer be JSON
+     * @throws JsonTrouble if that is not one value
      */
     public JsonText with(JsonNode node, String json) throws JsonTrouble {
+        read(json);
         return read(text.substring(0, node.start()) + json + text.substring(node.end()));
     }
 
     /**
      * The text with a member added at the end of an object.
      *
-     * @throws JsonTrouble if the result would no longer be JSON, for example because the key is there already
+     * @throws JsonTrouble if that is not one value, or the key is there already
      */
     public JsonText withMember(JsonObject object, String key, String json) throws JsonTrouble {
+        read(json);
         int last = object.members().values().stream()
                 .mapToInt(member -> member.value().end())
                 .max()
