@@ -47,16 +47,16 @@ public final class JsonText {
         try (JsonParser parser = FACTORY.createParser(new StringReader(text.substring(skipped)))) {
             Reader reader = new Reader(parser, skipped);
             if (parser.nextToken() == null) {
-                throw new JsonTrouble(new Place(1, 1), "there is nothing in it", null);
+                throw new JsonTrouble(new Place(1, 1), JsonTrouble.Kind.EMPTY, "there is nothing in it", null);
             }
             JsonNode root = reader.node();
             if (parser.nextToken() != null) {
-                throw new JsonTrouble(placeOf(parser.currentTokenLocation()), "there is more after its end", null);
+                throw new JsonTrouble(placeOf(parser.currentTokenLocation()), JsonTrouble.Kind.MORE_AFTER_END, "there is more after its end", null);
             }
             return new JsonText(text, root);
         } catch (JsonProcessingException e) {
             JsonLocation location = e.getLocation() == null ? JsonLocation.NA : e.getLocation();
-            throw new JsonTrouble(placeOf(location), e.getOriginalMessage(), e);
+            throw new JsonTrouble(placeOf(location), JsonTrouble.Kind.SYNTAX, e.getOriginalMessage(), e);
         } catch (IOException e) {
             throw new UncheckedIOException("reading from memory cannot fail", e);
         }
