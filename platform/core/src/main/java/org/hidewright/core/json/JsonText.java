@@ -47,16 +47,16 @@ public final class JsonText {
         try (JsonParser parser = FACTORY.createParser(new StringReader(text.substring(skipped)))) {
             Reader reader = new Reader(parser, skipped);
             if (parser.nextToken() == null) {
-                throw new JsonTrouble(new Place(1, 1), "there is nothing in it", null);
+                throw new JsonTrouble(new Place(1, 1), JsonTrouble.Kind.EMPTY, "there is nothing in it", null);
             }
             JsonNode root = reader.node();
             if (parser.nextToken() != null) {
-                throw new JsonTrouble(placeOf(parser.currentTokenLocation()), "there is more after its end", null);
+                throw new JsonTrouble(placeOf(parser.currentTokenLocation()), JsonTrouble.Kind.MORE_AFTER_END, "there is more after its end", null);
             }
             return new JsonText(text, root);
         } catch (JsonProcessingException e) {
             JsonLocation location = e.getLocation() == null ? JsonLocation.NA : e.getLocation();
-            throw new JsonTrouble(placeOf(location), e.getOriginalMessage(), e);
+            throw new JsonTrouble(placeOf(location), JsonTrouble.Kind.SYNTAX, e.getOriginalMessage(), e);
         } catch (IOException e) {
             throw new UncheckedIOException("reading from memory cannot fail", e);
         }
@@ -84,18 +84,20 @@ public final class JsonText {
      *
      * @param node a node of this text
      * @param json what to put in its place
-     * @throws JsonTrouble if the result would no longer be JSON
+     * @throws JsonTrouble if that is not one value
      */
     public JsonText with(JsonNode node, String json) throws JsonTrouble {
+        read(json);
         return read(text.substring(0, node.start()) + json + text.substring(node.end()));
     }
 
     /**
      * The text with a member added at the end of an object.
      *
-     * @throws JsonTrouble if the result would no longer be JSON, for example because the key is there already
+     * @throws JsonTrouble if that is not one value, or the key is there already
      */
     public JsonText withMember(JsonObject object, String key, String json) throws JsonTrouble {
+        read(json);
         int last = object.members().values().stream()
                 .mapToInt(member -> member.value().end())
                 .max()

@@ -1,5 +1,8 @@
 package org.hidewright.core.paper;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** A sheet of paper, upright. */
 public enum Paper {
     /** ISO 216. */
@@ -13,6 +16,11 @@ public enum Paper {
     Paper(double widthMm, double heightMm) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
+    }
+
+    /** The sheet of this name, in letters of either case. */
+    public static Optional<Paper> of(String name) {
+        return Arrays.stream(values()).filter(paper -> paper.name().equalsIgnoreCase(name)).findFirst();
     }
 
     public double widthMm() {

@@ -3,6 +3,7 @@ package org.hidewright.core.project;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
@@ -15,6 +16,7 @@ import org.hidewright.core.wording.Remark;
 public final class Project {
     private final JsonText source;
     private final List<Slip> slips;
+    /** The same slips, each where it stands in the source; what is in {@link #slips} may come from an older text. */
     private final List<Slip> written;
     private final List<Remark> remarks;
 
@@ -72,25 +74,30 @@ public final class Project {
      * @throws IllegalArgumentException if there is no such slip
      */
     public Project answering(String slipId, String question, String json) throws JsonTrouble {
-        List<Slip> changed = new ArrayList<>(slips);
-        for (int i = 0; i < changed.size(); i++) {
-            if (changed.get(i).id().equals(slipId)) {
-                changed.set(i, changed.get(i).answering(question, json));
-                return new Project(source, changed, written, remarks);
+        for (int i = 0; i < slips.size(); i++) {
+            if (slips.get(i).id().equals(slipId)) {
+                return withSlip(i, slips.get(i).answering(question, json));
             }
         }
         throw new IllegalArgumentException("no slip " + slipId);
     }
 
+    /** Read anew, so that whatever is said of it stands at its place in the new text. */
+    private Project withSlip(int index, Slip changed) throws JsonTrouble {
+        JsonNode was = written.get(index).node();
+        String before = source.text();
+        String text = before.substring(0, was.start()) + changed.text() + before.substring(was.end());
+        JsonText.read(text);
+        Project reread = ProjectReader.read(text).project().orElseThrow();
+        List<Slip> shared = new ArrayList<>();
+        for (int i = 0; i < reread.slips.size(); i++) {
+            shared.add(slips.get(i).sameAs(reread.slips.get(i)) ? slips.get(i) : reread.slips.get(i));
+        }
+        return new Project(reread.source, shared, reread.written, reread.remarks);
+    }
+
     /** The text to save: every character that was not changed is as it was read. */
     public String text() {
-        StringBuilder text = new StringBuilder();
-        int from = 0;
-        for (int i = 0; i < slips.size(); i++) {
-            Slip was = written.get(i);
-            text.append(source.text(), from, was.node().start()).append(slips.get(i).text());
-            from = was.node().end();
-        }
-        return text.append(source.text().substring(from)).toString();
+        return source.text();
     }
 }

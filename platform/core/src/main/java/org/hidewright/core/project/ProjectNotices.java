@@ -6,6 +6,8 @@ import org.hidewright.api.calculator.NoticeKind;
 /** What the host itself has to say about a project and what is typed in it. */
 public final class ProjectNotices {
     public static final NoticeKind NOT_JSON = NoticeKind.stop("not-json");
+    public static final NoticeKind EMPTY_FILE = NoticeKind.stop("empty-file");
+    public static final NoticeKind MORE_AFTER_END = NoticeKind.stop("more-after-end");
     public static final NoticeKind NOT_A_PROJECT = NoticeKind.stop("not-a-project");
     public static final NoticeKind NEWER_FORMAT = NoticeKind.check("newer-format");
     public static final NoticeKind UNKNOWN_KEY = NoticeKind.check("unknown-key");
@@ -16,6 +18,7 @@ public final class ProjectNotices {
     public static final NoticeKind SLIP_WITHOUT_CALCULATOR = NoticeKind.stop("slip-without-calculator");
     public static final NoticeKind ROW_ID_TWICE = NoticeKind.stop("row-id-twice");
     public static final NoticeKind UNANSWERED = NoticeKind.stop("unanswered");
+    public static final NoticeKind UNANSWERED_NO_EXAMPLE = NoticeKind.stop("unanswered-no-example");
     public static final NoticeKind NO_SUCH_OPTION = NoticeKind.stop("no-such-option");
     public static final NoticeKind NO_SUCH_OPTION_NEAREST = NoticeKind.stop("no-such-option-nearest");
     public static final NoticeKind NOT_YES_OR_NO = NoticeKind.stop("not-yes-or-no");
@@ -31,6 +34,10 @@ public final class ProjectNotices {
     public static final NoticeKind LINK_NO_ANSWER = NoticeKind.stop("link-no-answer");
     public static final NoticeKind LINK_NO_ANSWER_NEAREST = NoticeKind.stop("link-no-answer-nearest");
     public static final NoticeKind LINK_NO_ROW = NoticeKind.stop("link-no-row");
+    public static final NoticeKind LINK_NO_ROW_NEAREST = NoticeKind.stop("link-no-row-nearest");
+    public static final NoticeKind LINK_NO_COLUMN = NoticeKind.stop("link-no-column");
+    public static final NoticeKind LINK_NO_TABLE = NoticeKind.stop("link-no-table");
+    public static final NoticeKind LINK_NO_VALUE = NoticeKind.stop("link-no-value");
     public static final NoticeKind LINK_WRONG_KIND = NoticeKind.stop("link-wrong-kind");
     public static final NoticeKind LINK_NOT_HERE = NoticeKind.stop("link-not-here");
     public static final NoticeKind CIRCLE = NoticeKind.stop("circle");
@@ -46,11 +53,12 @@ public final class ProjectNotices {
     /** Every kind, so that texts can be checked and listed. */
     public static List<NoticeKind> all() {
         return List.of(
-                NOT_JSON, NOT_A_PROJECT, NEWER_FORMAT, UNKNOWN_KEY, UNKNOWN_KEY_NEAREST, WRONG_SHAPE, SLIP_WITHOUT_ID,
-                SLIP_ID_TWICE, SLIP_WITHOUT_CALCULATOR, ROW_ID_TWICE, UNANSWERED, NO_SUCH_OPTION,
+                NOT_JSON, EMPTY_FILE, MORE_AFTER_END, NOT_A_PROJECT, NEWER_FORMAT, UNKNOWN_KEY, UNKNOWN_KEY_NEAREST, WRONG_SHAPE, SLIP_WITHOUT_ID,
+                SLIP_ID_TWICE, SLIP_WITHOUT_CALCULATOR, ROW_ID_TWICE, UNANSWERED, UNANSWERED_NO_EXAMPLE, NO_SUCH_OPTION,
                 NO_SUCH_OPTION_NEAREST, NOT_YES_OR_NO, NOT_WHOLE, WHICH_VARIANT, BELOW_LIMIT, ABOVE_LIMIT,
                 RANGE_PAST_LIMIT, UNUSUAL, MIDPOINT, LINK_NO_SLIP, LINK_NO_SLIP_NEAREST, LINK_NO_ANSWER,
-                LINK_NO_ANSWER_NEAREST, LINK_NO_ROW, LINK_WRONG_KIND, LINK_NOT_HERE, CIRCLE, WAITS, DORMANT,
+                LINK_NO_ANSWER_NEAREST, LINK_NO_ROW, LINK_NO_ROW_NEAREST, LINK_NO_COLUMN, LINK_NO_TABLE, LINK_NO_VALUE,
+                LINK_WRONG_KIND, LINK_NOT_HERE, CIRCLE, WAITS, DORMANT,
                 DORMANT_FROM, DORMANT_NEAREST, DORMANT_NEWER, BROKEN);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
@@ -17,7 +18,9 @@ import org.hidewright.core.json.JsonNode.Member;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.json.Place;
+import org.hidewright.core.paper.Paper;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
 
 /** Reads the text of a project file. What it does not understand it names and leaves in place. */
 public final class ProjectReader {
@@ -45,7 +48,7 @@ public final class ProjectReader {
         try {
             source = JsonText.read(text);
         } catch (JsonTrouble e) {
-            say(ProjectNotices.NOT_JSON.with(e.getMessage()), e.place());
+            say(notJson(e), e.place());
             return new Result(Optional.empty(), remarks);
         }
         if (!(source.root() instanceof JsonObject head) || head.get("hidewright").isEmpty()) {
@@ -54,18 +57,28 @@ public final class ProjectReader {
         }
         format(source, head.members().get("hidewright"));
         unknownKeys(head, HEAD);
-        text(head, "name");
-        text(head, "about");
+        text(head, "name", "");
+        text(head, "about", "");
         head.get("show").ifPresent(show -> {
             if (show instanceof JsonObject settings) {
                 unknownKeys(settings, SHOW);
-                SHOW.forEach(setting -> text(settings, setting));
+                SHOW.forEach(setting -> text(settings, setting, ""));
+                known(settings, "units", List.of("mm", "in"), given -> UnitSystem.of(given).isPresent());
+                known(settings, "paper", List.of("A4", "Letter"), given -> Paper.of(given).isPresent());
             } else {
                 wrongShape("show", "{…}", show.place());
             }
         });
         Project project = Project.read(source, slips(source, head), remarks);
         return new Result(Optional.of(project), remarks);
+    }
+
+    private static Notice notJson(JsonTrouble trouble) {
+        return switch (trouble.kind()) {
+            case EMPTY -> ProjectNotices.EMPTY_FILE.with();
+            case MORE_AFTER_END -> ProjectNotices.MORE_AFTER_END.with();
+            case SYNTAX -> ProjectNotices.NOT_JSON.with(trouble.getMessage());
+        };
     }
 
     private void format(JsonText source, Member member) {
@@ -96,21 +109,41 @@ public final class ProjectReader {
             if (slip.id().isEmpty()) {
                 say(ProjectNotices.SLIP_WITHOUT_ID.with(), object.place());
             } else if (!ids.add(slip.id())) {
-                say(ProjectNotices.SLIP_ID_TWICE.with(slip.id()), object.place());
+                say(ProjectNotices.SLIP_ID_TWICE.with(slip.id()), object.place(), slip.id());
             } else if (slip.calculator().isEmpty()) {
-                say(ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), object.place());
+                say(ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), object.place(), slip.id());
             }
-            object.get("questions").filter(questions -> !(questions instanceof JsonObject))
-                    .ifPresent(questions -> wrongShape("questions", "{…}", questions.place()));
+            shapes(slip);
             slips.add(slip);
         }
         return slips;
     }
 
-    private void text(JsonObject object, String key) {
+    private void shapes(Slip slip) {
+        JsonObject object = slip.node();
+        List.of("from", "title").forEach(key -> text(object, key, slip.id()));
+        object.get("version")
+                .filter(version -> !slip.textOf(version).matches("[1-9]\\d{0,8}"))
+                .ifPresent(version -> wrongShape("version", "1", version.place(), slip.id()));
+        object.get("questions")
+                .filter(questions -> !(questions instanceof JsonObject))
+                .ifPresent(questions -> wrongShape("questions", "{…}", questions.place(), slip.id()));
+    }
+
+    private void text(JsonObject object, String key, String slip) {
         object.get(key)
                 .filter(node -> !(node instanceof JsonScalar scalar && scalar.type() == JsonScalar.Type.TEXT))
-                .ifPresent(node -> wrongShape(key, "\"…\"", node.place()));
+                .ifPresent(node -> wrongShape(key, "\"…\"", node.place(), slip));
+    }
+
+    private void known(JsonObject settings, String key, List<String> options, Predicate<String> good) {
+        settings.text(key)
+                .filter(good.negate())
+                .ifPresent(given -> say(
+                        Nearest.to(given, options)
+                                .map(near -> ProjectNotices.NO_SUCH_OPTION_NEAREST.with(given, near, String.join(", ", options)))
+                                .orElseGet(() -> ProjectNotices.NO_SUCH_OPTION.with(given, String.join(", ", options))),
+                        settings.get(key).orElseThrow().place()));
     }
 
     private void unknownKeys(JsonObject object, List<String> known) {
@@ -134,10 +167,18 @@ public final class ProjectReader {
     }
 
     private void wrongShape(String key, String shape, Place place) {
-        say(ProjectNotices.WRONG_SHAPE.with(key, shape), place);
+        wrongShape(key, shape, place, "");
+    }
+
+    private void wrongShape(String key, String shape, Place place, String slip) {
+        say(ProjectNotices.WRONG_SHAPE.with(key, shape), place, slip);
     }
 
     private void say(Notice notice, Place place) {
-        remarks.add(Remark.of(notice, CoreTexts.TEXTS).atPlace(place));
+        say(notice, place, "");
+    }
+
+    private void say(Notice notice, Place place, String slip) {
+        remarks.add(Remark.of(notice, CoreTexts.TEXTS).onSlip(slip).atPlace(place));
     }
 }

@@ -109,6 +109,11 @@ public final class Slip {
         }
     }
 
+    /** Whether nothing of it was changed or moved to another line. */
+    public boolean sameAs(Slip other) {
+        return equals(other) && node.place().equals(other.node.place());
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Slip that && text().equals(that.text());

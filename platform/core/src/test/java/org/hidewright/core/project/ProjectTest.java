@@ -1,0 +1,228 @@
+package org.hidewright.core.project;
+
+import static org.hidewright.core.bench.Shop.json;
+import static org.hidewright.core.bench.Shop.keys;
+import static org.hidewright.core.bench.Shop.project;
+import static org.hidewright.core.bench.Shop.said;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.wording.Remark;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ProjectTest {
+    /** Odd spacing, a byte order mark, keys of strangers at every level, and lines ended in three ways. */
+    private static final String ODD = "\uFEFF{\r\n  \"hidewright\":1 , \"theirs\":{\"b\":[1.50, 1e5 ,null]},\n"
+            + "\t\"name\" : \"Field kit \\u2013 No. 7\",\"show\":{\"units\":\"in\",\"colour\":\"tan\"},\n\"slips\":[ \n"
+            + "{\"id\":\"far\", \"calculator\":\"tomorrow\",\"from\":\"org.example.later\",\"version\":3,\n"
+            + "   \"questions\":{\"x\" : 1.50,\"y\":[ ],\"z\":{ \"deep\" :\"\\uD83E\\uDDF5\"}},  \"unknown\" :true }\n,"
+            + "{\"id\":\"near\",\"calculator\":\"relay\",\"questions\":{\"take\":1.50 ,\"more\": \"2-3 oz\" }},"
+            + "{ \"calculator\":\"relay\"}] , \"after\":\"\\u00bd\"}\r\n\r\n ";
+
+    @Test
+    void aFileComesBackCharacterForCharacter() {
+        assertEquals(ODD, project(ODD).text());
+    }
+
+    @Test
+    void anAnswerChangesItsOwnCharactersAlone() throws Exception {
+        Project project = project(ODD).answering("near", "take", "\"3/32 in\"");
+        assertEquals(ODD.replace("\"take\":1.50", "\"take\":\"3/32 in\""), project.text());
+    }
+
+    @Test
+    void anAnswerGivenForTheFirstTimeIsAddedBehindTheOthers() throws Exception {
+        Project project = project(ODD).answering("near", "all", "[1, 2]");
+        assertEquals(ODD.replace("\"2-3 oz\" }", "\"2-3 oz\", \"all\": [1, 2] }"), project.text());
+    }
+
+    @Test
+    void manyAnswersOnManySlipsStillTouchNothingElse() throws Exception {
+        Project project = project(ODD)
+                .answering("near", "take", "7")
+                .answering("far", "x", "\"long enough to move everything behind it\"")
+                .answering("near", "more", "null")
+                .answering("near", "take", "8");
+        assertEquals(
+                ODD.replace("\"take\":1.50", "\"take\":8")
+                        .replace("\"2-3 oz\"", "null")
+                        .replace("\"x\" : 1.50", "\"x\" : \"long enough to move everything behind it\""),
+                project.text());
+    }
+
+    @Test
+    void slipsNotTouchedAreSharedWithTheProjectBefore() throws Exception {
+        Project before = project(ODD);
+        Project after = before.answering("near", "take", "7");
+        assertSame(before.slips().get(0), after.slips().get(0));
+        assertEquals(before.slips().get(2), after.slips().get(2)); // it moved along its line
+        assertEquals("1.50", before.slips().get(1).textOf(before.slips().get(1).questions().get("take").orElseThrow()));
+        assertEquals(ODD, before.text());
+    }
+
+    @Test
+    void aSlipWithoutQuestionsGetsThem() throws Exception {
+        String text = "{\"hidewright\": 1, \"slips\": [{\"id\": \"a\", \"calculator\": \"relay\"}]}";
+        assertEquals(
+                text.replace("\"relay\"", "\"relay\", \"questions\": {\"take\": 2}"),
+                project(text).answering("a", "take", "2").text());
+    }
+
+    @Test
+    void anAnswerThatIsNoSingleValueIsRefused() {
+        Project project = project(ODD);
+        assertThrows(JsonTrouble.class, () -> project.answering("near", "take", "2 mm"));
+        assertThrows(JsonTrouble.class, () -> project.answering("near", "take", "2, \"more\": 3"));
+        assertThrows(JsonTrouble.class, () -> project.answering("near", "all", "2}, {"));
+        assertThrows(IllegalArgumentException.class, () -> project.answering("nowhere", "take", "2"));
+    }
+
+    @Test
+    void theHeadIsReadAndWhatIsMissingIsEmpty() {
+        Project project = project("{\"hidewright\": 1, \"name\": \"Kit\", \"about\": \"For beetles\", \"show\": {\"paper\": \"Letter\"}}");
+        assertEquals("Kit", project.name());
+        assertEquals(Optional.of("For beetles"), project.about());
+        assertEquals(Optional.of("Letter"), project.shown("paper"));
+        assertEquals(Optional.empty(), project.shown("units"));
+        assertEquals(List.of(), project.slips());
+        assertEquals(List.of(), project.remarks());
+        assertEquals("", project("{\"hidewright\": 1}").name());
+    }
+
+    @Test
+    void aSlipKnowsWhatIsWrittenOnIt() {
+        Slip far = project(ODD).slip("far").orElseThrow();
+        assertEquals(3, far.version());
+        assertEquals(Optional.of("org.example.later"), far.from());
+        assertEquals(Optional.empty(), far.title());
+        assertEquals("1.50", far.textOf(far.questions().get("x").orElseThrow()));
+        assertEquals("far (tomorrow)", far.toString());
+        assertEquals(1, project(ODD).slip("near").orElseThrow().version());
+        assertEquals(Optional.empty(), project(ODD).slip("nowhere"));
+        assertEquals(far, project(ODD).slip("far").orElseThrow());
+        assertEquals(far.hashCode(), project(ODD).slip("far").orElseThrow().hashCode());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "{'a': 1}|not-a-project|1|1",
+                "[]|not-a-project|1|1",
+                "3|not-a-project|1|1",
+                "~{'hidewright': 1,}|not-json|2|18",
+                "{'hidewright': 1} // mine|not-json|1|18",
+                "{'hidewright': 1, 'name': 'a', 'name': 'b'}|not-json|1|37",
+            })
+    void aFileThatIsNoProjectIsToldWithItsPlace(String text, String key, int line, int column) {
+        ProjectReader.Result read = ProjectReader.read(json(text).replace("~", "\n"));
+        assertTrue(read.project().isEmpty());
+        assertEquals(List.of(key), keys(read.remarks()));
+        Remark remark = read.remarks().get(0);
+        assertEquals(line, remark.place().line());
+        assertEquals(column, remark.place().column(), 2);
+        assertTrue(remark.stops());
+    }
+
+    @Test
+    void anEmptyFileIsToldInWordsOfTheHost() {
+        assertEquals(List.of("empty-file"), keys(ProjectReader.read(" \n").remarks()));
+        assertEquals(List.of("more-after-end"), keys(ProjectReader.read("{\"hidewright\": 1}\n{}").remarks()));
+    }
+
+    @Test
+    void aKeyThatMeansNothingIsNamedWithTheNearestRightOne() {
+        Project project = project("{\"hidewright\": 1,\n\"nmae\": \"Kit\",\n\"show\": {\"unit\": \"mm\",\n\"colour\": 1},\n"
+                + "\"slips\": [{\"id\": \"a\", \"calculator\": \"relay\",\n\"question\": {},\n\"tags\": []}]}");
+        assertEquals(
+                List.of("unknown-key-nearest", "unknown-key-nearest", "unknown-key", "unknown-key-nearest", "unknown-key"),
+                keys(project.remarks()));
+        assertTrue(said(project.remarks().get(0)).startsWith("“nmae” means nothing here; “name” would. | line 2, column "));
+        assertTrue(said(project.remarks().get(1)).startsWith("“unit” means nothing here; “units” would. | line 3, "));
+        assertTrue(said(project.remarks().get(2)).contains("Known here: units, paper, language."));
+        assertTrue(said(project.remarks().get(3))
+                .startsWith("“question” means nothing here; “questions” would. | line 6, column 1, slip “a” | "));
+        assertEquals("a", project.remarks().get(4).slip());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "'hidewright': '1'|1",
+                "'hidewright': 0|1",
+                "'hidewright': 1.0|1",
+                "'hidewright': 1, 'name': 5|1",
+                "'hidewright': 1, 'about': []|1",
+                "'hidewright': 1, 'show': 'mm'|1",
+                "'hidewright': 1, 'show': {'units': 5}|1",
+                "'hidewright': 1, 'slips': {}|1",
+                "'hidewright': 1, 'slips': [~5]|2",
+            })
+    void whatIsWrittenInTheWrongShapeIsToldWithItsLine(String members, int line) {
+        Project project = project(json("{" + members + "}").replace("~", "\n"));
+        assertEquals(List.of("wrong-shape"), keys(project.remarks()));
+        assertEquals(line, project.remarks().get(0).place().line());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"'title': 5", "'from': []", "'version': '2'", "'version': -1", "'questions': []", "'questions': 3"})
+    void whatIsWrittenInTheWrongShapeOnASlipNamesTheSlip(String member) {
+        Project project = project(json("{'hidewright': 1, 'slips': [\n{'id': 'a', 'calculator': 'relay',\n" + member + "}]}"));
+        assertEquals(List.of("wrong-shape"), keys(project.remarks()));
+        assertEquals(3, project.remarks().get(0).place().line());
+        assertEquals("a", project.remarks().get(0).slip());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "{'calculator': 'relay'}|slip-without-id|",
+                "{'id': '', 'calculator': 'relay'}|slip-without-id|",
+                "{'id': 5, 'calculator': 'relay'}|slip-without-id|",
+                "{'id': 'b'}|slip-without-calculator|b",
+                "{'id': 'a', 'calculator': 'relay'}|slip-id-twice|a",
+            })
+    void aSlipThatCannotBeUsedIsToldAndKept(String slip, String key, String id) {
+        String text = json("{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'relay'},\n" + slip + "]}");
+        Project project = project(text);
+        assertEquals(List.of(key), keys(project.remarks()));
+        assertEquals(2, project.remarks().get(0).place().line());
+        assertEquals(id == null ? "" : id, project.remarks().get(0).slip());
+        assertEquals(2, project.slips().size());
+        assertEquals(text, project.text());
+    }
+
+    @Test
+    void aNewerFormatIsOpenedWithAWord() {
+        Project project = project("{\"hidewright\": 2, \"name\": \"Kit\"}");
+        assertEquals(List.of("newer-format"), keys(project.remarks()));
+        assertEquals("Kit", project.name());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"'units': 'cm'", "'paper': 'A3'"})
+    void aSettingThatIsNoneIsToldWithItsLine(String setting) {
+        Project project = project(json("{'hidewright': 1, 'show': {\n" + setting + "}}"));
+        assertEquals(1, project.remarks().size());
+        assertTrue(keys(project.remarks()).get(0).startsWith("no-such-option"));
+        assertEquals(2, project.remarks().get(0).place().line());
+    }
+
+    @Test
+    void theWorkedSettingsAreTakenInAnyCase() {
+        assertEquals(List.of(), project(json("{'hidewright': 1, 'show': {'units': 'IN', 'paper': 'letter'}}")).remarks());
+    }
+}
