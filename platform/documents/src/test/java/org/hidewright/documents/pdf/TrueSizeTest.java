@@ -150,8 +150,9 @@ class TrueSizeTest {
         assertEquals(195, edge.maxY() - edge.minY(), NEAR);
         stands(paths, edge, 15, 182); // the upper edge is now on the left: 20 - 5 across, 180 + 2 up
         assertEquals(1, squares(paths, 100));
-        PageChecks.inkInsideMargins(pdf, 2);
-        PageChecks.nothingOverlaps(PrintedWords.of(pdf).pages().get(1), 2);
+        List<PrintedWords.Page> pages = PrintedWords.of(pdf).pages();
+        PageChecks.inkInsideMargins(pdf, pages.size());
+        PageChecks.nothingOverlaps(pages.get(pages.size() - 1), pages.size());
     }
 
     @ParameterizedTest
