@@ -8,6 +8,8 @@ final class CheckSquares {
     private static final double METRIC = 100;
     private static final double INCH = 4 * 25.4;
     private static final double INSET = 5;
+    /** Of the piece. */
+    static final double WIDTH = INCH + 0.2;
 
     private final Typeface typeface;
     private final Map<String, Piece> byText = new HashMap<>();

@@ -1,6 +1,5 @@
 package org.hidewright.documents.page;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.document.Figure;
@@ -11,6 +10,7 @@ import org.hidewright.api.drawing.Drawing;
 final class FigureLayout {
     private static final double BEFORE = 5;
     private static final double CAPTION_GAP = 3;
+    private static final double BESIDE = 8;
     private static final double FITTED_HEIGHT = 90;
     /** A small thing is shown larger than life, but not more than this. */
     private static final double[] LARGER = {4, 3, 2.5, 2, 1.5, 1};
@@ -23,43 +23,52 @@ final class FigureLayout {
     FigureLayout(Typeface typeface, double width, double pageHeight, CheckSquares squares) {
         this.typeface = typeface;
         this.width = width;
-        this.pageHeight = pageHeight;
+        this.pageHeight = pageHeight - BEFORE;
         this.squares = squares;
     }
 
     List<Piece> pieces(Figure figure) {
-        if (figure.isTrueSize()) {
-            Piece check = squares.piece(figure.trueSizeText());
-            double room = pageHeight - check.height() - check.before() - captionHeight(figure, figure.caption());
-            Optional<FigurePlan> plan = trueSize(figure.drawing(), room);
-            if (plan.isPresent()) {
-                List<Piece> pieces = pieces(plan.get(), figure.caption(), "1 : 1");
-                if (pieces.get(0).height() + check.before() + check.height() <= pageHeight) {
-                    pieces.set(0, pieces.get(0).with(check));
-                    return pieces;
-                }
-            }
+        Optional<Piece> trueSize = figure.isTrueSize() ? trueSize(figure) : Optional.empty();
+        if (trueSize.isPresent()) {
+            return List.of(trueSize.get());
         }
         String caption = figure.isTrueSize() ? join(figure.reducedText(), figure.caption()) : figure.caption();
-        double most = figure.isTrueSize() ? pageHeight - captionHeight(figure, caption) : FITTED_HEIGHT;
-        FigurePlan plan = fitted(figure.drawing(), Math.min(most, pageHeight - captionHeight(figure, caption)));
-        return pieces(plan, caption, ratio(plan.scale().factor()));
+        double room = pageHeight - captionHeight(caption);
+        FigurePlan plan = fitted(figure.drawing(), figure.isTrueSize() ? room : Math.min(FITTED_HEIGHT, room));
+        return List.of(piece(plan, caption, ratio(plan.scale().factor()), List.of()));
+    }
+
+    /** With the squares below it, or, where the page is not high enough for that, beside it. */
+    private Optional<Piece> trueSize(Figure figure) {
+        Piece check = squares.piece(figure.trueSizeText());
+        double room = pageHeight - captionHeight(figure.caption());
+        Optional<Piece> above = lifeSize(figure.drawing(), width, room - check.before() - check.height())
+                .map(plan -> piece(plan, figure.caption(), "1 : 1", List.of()).with(check))
+                .filter(piece -> piece.height() + check.before() + check.height() <= pageHeight);
+        if (above.isPresent()) {
+            return above;
+        }
+        double left = width - CheckSquares.WIDTH;
+        List<Mark> beside = check.marks().stream().map(mark -> mark.moved(left, 0)).toList();
+        return lifeSize(figure.drawing(), left - BESIDE, room)
+                .map(plan -> piece(plan, figure.caption(), "1 : 1", beside))
+                .filter(piece -> piece.height() <= pageHeight);
     }
 
     private static String join(String first, String second) {
         return second.isEmpty() ? first : first + "\n" + second;
     }
 
-    /** Height under a figure, if every text of it had to go there. */
-    private double captionHeight(Figure figure, String caption) {
+    /** Height under a figure, without texts that find no place in it. */
+    private double captionHeight(String caption) {
         PieceBuilder trial = new PieceBuilder(typeface);
         return CAPTION_GAP + trial.text(caption, 0, 0, width * 0.8, Style.REASON) + Style.REASON.lineMm();
     }
 
-    private Optional<FigurePlan> trueSize(Drawing drawing, double height) {
+    private Optional<FigurePlan> lifeSize(Drawing drawing, double roomAcross, double height) {
         for (boolean turned : new boolean[] {false, true}) {
             FigurePlan plan = plan(drawing, 1, turned);
-            if (fits(plan, height)) {
+            if (plan.box().width() <= roomAcross && plan.box().height() <= height) {
                 return Optional.of(plan);
             }
         }
@@ -106,9 +115,10 @@ final class FigureLayout {
                 : Double.toString(Math.round(value * 10) / 10.0);
     }
 
-    private List<Piece> pieces(FigurePlan plan, String caption, String ratio) {
+    private Piece piece(FigurePlan plan, String caption, String ratio, List<Mark> beside) {
         PieceBuilder piece = new PieceBuilder(typeface);
         piece.add(new Drawn(plan));
+        beside.forEach(piece::add);
         double y = piece.bottom() + CAPTION_GAP;
         double ratioWidth = typeface.widthMm(Style.REASON, ratio);
         piece.text(ratio, 0, y, ratioWidth, Style.REASON);
@@ -121,9 +131,7 @@ final class FigureLayout {
             piece.text(Integer.toString(i + 1), x, start, number, Style.REASON);
             piece.text(legend.get(i), x + number + 3, start, width - x - number - 3, Style.REASON);
         }
-        List<Piece> pieces = new ArrayList<>();
-        pieces.add(piece.build(BEFORE));
-        return pieces;
+        return piece.build(BEFORE);
     }
 
     /** The drawing itself, at the top left of its piece. */

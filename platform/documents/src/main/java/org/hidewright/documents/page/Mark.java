@@ -9,8 +9,8 @@ interface Mark {
     /** Draws it with the piece's top left corner at a place on the sheet. */
     void draw(Canvas canvas, double x, double y);
 
-    /** The same mark, moved down within its piece. */
-    default Mark moved(double down) {
+    /** The same mark, moved within its piece. */
+    default Mark moved(double right, double down) {
         Mark self = this;
         return new Mark() {
             @Override
@@ -25,7 +25,7 @@ interface Mark {
 
             @Override
             public void draw(Canvas canvas, double x, double y) {
-                self.draw(canvas, x, y + down);
+                self.draw(canvas, x + right, y + down);
             }
         };
     }

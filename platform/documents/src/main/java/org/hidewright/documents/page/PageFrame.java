@@ -14,8 +14,10 @@ final class PageFrame {
     private static final double HEAD_GAP = 8;
     private static final double FOOT_GAP = 6;
     private static final double SIDE_SHARE = 0.35;
+    private static final int MOST_LINES = 10;
 
     private final Typeface typeface;
+    private final Wrapping wrapping;
     private final Document document;
     private final Paper paper;
     private final double headHeight;
@@ -23,6 +25,7 @@ final class PageFrame {
 
     PageFrame(Typeface typeface, Document document, Paper paper) {
         this.typeface = typeface;
+        this.wrapping = new Wrapping(typeface);
         this.document = document;
         this.paper = paper;
         this.headHeight = head().height();
@@ -64,15 +67,28 @@ final class PageFrame {
     private PieceBuilder row(String left, Style leftStyle, String right, Style rightStyle) {
         double side = width() * SIDE_SHARE;
         PieceBuilder row = new PieceBuilder(typeface);
-        row.text(left, 0, 0, width() - side - 5, leftStyle);
+        row.text(shortened(left, leftStyle), 0, 0, mainWidth(), leftStyle);
         row.text(right, width() - side, 0, side, rightStyle, Align.END);
         return row;
+    }
+
+    private double mainWidth() {
+        return width() * (1 - SIDE_SHARE) - 5;
+    }
+
+    /** A name that would fill the page on every page stands there only with its beginning. */
+    private String shortened(String name, Style style) {
+        List<String> lines = wrapping.lines(name, style, mainWidth());
+        return lines.size() <= MOST_LINES ? name : String.join("\n", lines.subList(0, MOST_LINES)) + "\u2026";
     }
 
     /** The title block of the first page. */
     List<Piece> title() {
         PieceBuilder title = new PieceBuilder(typeface);
-        double y = title.text(document.title(), 0, 0, width(), Style.TITLE);
+        if (!shortened(document.project(), Style.FRAME_NAME).equals(document.project())) {
+            title.text(document.project(), 0, 0, width(), Style.META);
+        }
+        double y = title.text(document.title(), 0, title.bottom(), width(), Style.TITLE);
         y += 1;
         for (String line : document.meta()) {
             y = title.text(line, 0, y, width(), Style.META);

@@ -46,10 +46,12 @@ public final class PageLayout {
 
     private List<Piece> section(Section section) {
         List<Piece> pieces = new ArrayList<>();
+        double headingHeight = 0;
         if (!section.title().isEmpty()) {
             PieceBuilder heading = new PieceBuilder(typeface);
             heading.text(section.title(), 0, 0, frame.width(), Style.HEADING);
             pieces.add(heading.build(9).keptWithNext());
+            headingHeight = heading.bottom();
         }
         List<Block> blocks = section.blocks();
         for (int i = 0; i < blocks.size(); i++) {
@@ -60,7 +62,7 @@ public final class PageLayout {
             }
             pieces.addAll(new AnswerLayout(typeface, frame.width()).pieces(answers));
             if (i < blocks.size()) {
-                pieces.addAll(block(blocks.get(i)));
+                pieces.addAll(block(blocks.get(i), frame.bodyHeight() - headingHeight));
             }
         }
         if (section.startsPage() && !pieces.isEmpty()) {
@@ -69,7 +71,8 @@ public final class PageLayout {
         return pieces;
     }
 
-    private List<Piece> block(Block block) {
+    /** @param figureRoom how high a figure may be, so that the heading stays above it */
+    private List<Piece> block(Block block, double figureRoom) {
         if (block instanceof Paragraph paragraph) {
             Style style = paragraph.isQuiet() ? Style.QUIET : Style.BODY;
             return new TextLayout(typeface, frame.width()).pieces(paragraph.text(), style, 3);
@@ -92,6 +95,6 @@ public final class PageLayout {
         if (block instanceof NoteSpace space) {
             return new StepLayout(typeface, frame.width()).pieces(space);
         }
-        return new FigureLayout(typeface, frame.width(), frame.bodyHeight(), squares).pieces((Figure) block);
+        return new FigureLayout(typeface, frame.width(), figureRoom, squares).pieces((Figure) block);
     }
 }

@@ -51,6 +51,9 @@ record Piece(
     List<Piece> splitTo(double most) {
         List<Piece> parts = new ArrayList<>();
         double from = 0;
+        if (!(most > 0)) {
+            throw new IllegalArgumentException("a page without room");
+        }
         while (height - from > most) {
             double cut = cut(from, from + most);
             parts.add(slice(from, cut, parts.isEmpty()));
@@ -63,7 +66,7 @@ record Piece(
     private Piece slice(double from, double to, boolean first) {
         List<Mark> inside = marks.stream()
                 .filter(mark -> mark.top() >= from - 1e-9 && (mark.top() < to - 1e-9 || to == height))
-                .map(mark -> mark.moved(-from))
+                .map(mark -> mark.moved(0, -from))
                 .toList();
         return new Piece(first ? before : 0, to - from, false, startsPage && first, head, oncePerPage, inside);
     }

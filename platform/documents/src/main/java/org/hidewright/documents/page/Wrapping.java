@@ -58,7 +58,7 @@ final class Wrapping {
                 space = "";
             }
             String word = chunk.text;
-            while (!fits(word, style, width)) {
+            while (word.codePointCount(0, word.length()) > 1 && !fits(word, style, width)) {
                 int end = fitting(word, style, width);
                 lines.add(word.substring(0, end));
                 word = word.substring(end);

@@ -74,7 +74,7 @@ final class PageChecks {
         }
     }
 
-    private static void nothingOverlaps(Page page, int number) {
+    static void nothingOverlaps(Page page, int number) {
         List<Word> words = page.words();
         for (int i = 0; i < words.size(); i++) {
             for (int j = i + 1; j < words.size(); j++) {
@@ -85,7 +85,7 @@ final class PageChecks {
         }
     }
 
-    private static void inkInsideMargins(byte[] pdf, int number) {
+    static void inkInsideMargins(byte[] pdf, int number) {
         double[] margins = PrintedInk.of(pdf, number).margins();
         double[] least = {LEFT, TOP, RIGHT, BOTTOM};
         for (int side = 0; side < 4; side++) {

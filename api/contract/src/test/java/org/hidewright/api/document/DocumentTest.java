@@ -1,0 +1,76 @@
+package org.hidewright.api.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class DocumentTest {
+    private static Document.Builder card() {
+        return Document.of("Field kit", "Neck strap").dated(LocalDate.of(2026, 3, 14), "14 March 2026");
+    }
+
+    @Test
+    void aPageIsNumberedInTheWordsOfItsLanguage() {
+        Document document = card().pageText("Seite {0} von {1}").build();
+        assertEquals("Seite 2 von 5", document.pageText(2, 5));
+        assertEquals("2 / 5", card().build().pageText(2, 5));
+    }
+
+    @Test
+    void aPageTextWithoutItsNumbersIsRefused() {
+        Document.Builder card = card();
+        assertThrows(IllegalArgumentException.class, () -> card.pageText("Page {0}"));
+    }
+
+    @Test
+    void aDocumentWithoutADayIsRefused() {
+        Document.Builder undated = Document.of("Field kit", "Neck strap");
+        assertThrows(NullPointerException.class, undated::build);
+    }
+
+    @Test
+    void aFinishedDocumentNoLongerChanges() {
+        Document.Builder builder = card();
+        Document document = builder.build();
+        builder.section(Section.of("late", "Late"));
+        assertTrue(document.sections().isEmpty());
+        List<Block> blocks = new ArrayList<>(List.of(Paragraph.of("a")));
+        Section section = Section.of("s", "S", blocks);
+        blocks.clear();
+        assertEquals(1, section.blocks().size());
+        assertFalse(section.startsPage());
+        assertTrue(section.onNewPage().startsPage());
+    }
+
+    @Test
+    void aRowThatDoesNotFitItsTableIsRefused() {
+        Table.Builder table = Table.builder().column("Hole").numbers("mm").row("1");
+        assertThrows(IllegalArgumentException.class, table::build);
+    }
+
+    @Test
+    void aContributorSeesSlipsInOrderAndFindsThemById() {
+        JobView job = JobView.of(
+                "Field kit",
+                Locale.ENGLISH,
+                List.of(
+                        JobView.Slip.of("strap", "straps.cut-length", "Strap", JobView.State.WORKED)
+                                .answer("length", JobView.Answer.number("Cut length", "36 1/2", "in", 927.1))
+                                .answer("face", JobView.Answer.text("Outside", "grain"))
+                                .build(),
+                        JobView.Slip.of("edge", "edges.paint", "Edge", JobView.State.DORMANT).build()));
+        JobView.Slip strap = job.slip("strap").orElseThrow();
+        assertEquals(List.of("length", "face"), List.copyOf(strap.answers().keySet()));
+        assertEquals(927.1, strap.answers().get("length").number().orElseThrow());
+        assertTrue(strap.answers().get("face").number().isEmpty());
+        assertTrue(job.slip("gone").isEmpty());
+        assertThrows(UnsupportedOperationException.class, () -> strap.answers().clear());
+    }
+}
