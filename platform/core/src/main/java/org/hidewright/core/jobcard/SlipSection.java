@@ -1,11 +1,15 @@
 package org.hidewright.core.jobcard;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.document.BigAnswer;
@@ -74,6 +78,12 @@ final class SlipSection {
         for (Answer lead : JobCard.leads(slip)) {
             blocks.add(big(lead, answers.get(lead.key()).orElseThrow()));
         }
+        for (Answer answer : declared()) {
+            answers.get(answer.key())
+                    .filter(value -> value instanceof Drawing)
+                    .ifPresent(drawing -> blocks.add(
+                            Figure.fitted(((Drawing) drawing).worded(words::drawn), words.label(answer))));
+        }
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
         for (Answer answer : declared()) {
@@ -90,13 +100,9 @@ final class SlipSection {
             blocks.add(table.build());
         }
         for (Answer answer : declared()) {
-            answers.get(answer.key()).filter(value -> structured(answer)).ifPresent(value -> {
-                if (value instanceof Drawing drawing) {
-                    blocks.add(Figure.fitted(drawing.worded(words::drawn), words.label(answer)));
-                } else {
-                    rows(blocks, answer, value);
-                }
-            });
+            answers.get(answer.key())
+                    .filter(value -> answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP)
+                    .ifPresent(value -> rows(blocks, answer, value));
         }
     }
 
@@ -149,15 +155,44 @@ final class SlipSection {
                 .column(wording.host("job-card.question"))
                 .column(wording.host("job-card.taken"))
                 .column(wording.host("job-card.from"));
-        for (AskedLine line : lines) {
-            String indent = "\u2003".repeat(line.depth());
-            String row = line.row().isEmpty() ? "" : line.row() + " · ";
-            table.row(
-                    indent + row + words.label(line.question()),
-                    taken(line),
-                    origin(line));
+        for (int i = 0; i < lines.size(); i++) {
+            AskedLine line = lines.get(i);
+            if (line.depth() == 0) {
+                table.row(words.label(line.question()), taken(line), origin(line));
+                for (List<AskedLine> row : inside(lines, i)) {
+                    table.row(row.get(0).row(), rowText(line, row), "");
+                }
+            }
         }
         blocks.add(table.build());
+    }
+
+    /** What was typed or linked inside a question, row by row; presets inside rows are left to the explanation. */
+    private static List<List<AskedLine>> inside(List<AskedLine> lines, int holder) {
+        Map<String, List<AskedLine>> rows = new LinkedHashMap<>();
+        for (int i = holder + 1; i < lines.size() && lines.get(i).depth() > 0; i++) {
+            if (!lines.get(i).preset()) {
+                rows.computeIfAbsent(lines.get(i).row(), row -> new ArrayList<>()).add(lines.get(i));
+            }
+        }
+        return List.copyOf(rows.values());
+    }
+
+    private String rowText(AskedLine holder, List<AskedLine> row) {
+        List<String> parts = new ArrayList<>();
+        holder.value()
+                .filter(value -> value instanceof List<?>)
+                .flatMap(value -> ((List<?>) value)
+                        .stream()
+                                .filter(item -> item instanceof Chosen chosen
+                                        && chosen.values().rowId().equals(row.get(0).row()))
+                                .findFirst())
+                .ifPresent(item -> parts.add(words.variant(holder.question(), ((Chosen) item).variant())));
+        for (AskedLine line : row) {
+            String link = line.link().isPresent() ? " (" + origin(line) + ")" : "";
+            parts.add(words.label(line.question()) + " " + taken(line) + link);
+        }
+        return String.join("; ", parts);
     }
 
     /** The value worked with; of a range its limits too, as they were understood. */
@@ -188,15 +223,19 @@ final class SlipSection {
         if (slip.steps().isEmpty()) {
             return;
         }
+        Map<Formula, List<Step>> byFormula = new LinkedHashMap<>();
+        slip.steps().forEach(step -> byFormula.computeIfAbsent(step.formula(), key -> new ArrayList<>()).add(step));
         List<Working.Line> lines = new ArrayList<>();
-        for (Step step : slip.steps()) {
-            lines.add(Working.Line.of(
-                    words.formulaName(step.formula().key()),
-                    step.formula().symbols(),
-                    FormulaText.numbers(step, wording),
-                    FormulaText.result(step, wording),
-                    ""));
-        }
+        byFormula.forEach((formula, steps) -> {
+            for (int i = 0; i < steps.size(); i++) {
+                lines.add(Working.Line.of(
+                        i == 0 ? words.formulaName(formula.key()) : "",
+                        i == 0 ? formula.symbols() : "",
+                        FormulaText.numbers(steps.get(i), wording),
+                        FormulaText.result(steps.get(i), wording),
+                        ""));
+            }
+        });
         blocks.add(Working.of(lines));
     }
 
