@@ -48,8 +48,8 @@ class BuiltBundlesIT {
                     .map(entry -> entry.getName())
                     .filter(entry -> entry.startsWith("org/hidewright/api/") && entry.endsWith(".class"))
                     .filter(entry -> !entry.endsWith("package-info.class"))
-                    .forEach(entry -> names.add(
-                            entry.substring(0, entry.length() - ".class".length()).replace('/', '.')));
+                    .forEach(entry -> names.add(entry.substring(0, entry.length() - ".class".length())
+                            .replace('/', '.')));
         }
         return names;
     }

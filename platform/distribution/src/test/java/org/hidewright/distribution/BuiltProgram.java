@@ -36,9 +36,7 @@ final class BuiltProgram {
         try (Stream<Path> all = Files.walk(ORIGINAL)) {
             for (Path path : all.toList()) {
                 Files.copy(
-                        path,
-                        folder.resolve(ORIGINAL.relativize(path).toString()),
-                        StandardCopyOption.COPY_ATTRIBUTES);
+                        path, folder.resolve(ORIGINAL.relativize(path).toString()), StandardCopyOption.COPY_ATTRIBUTES);
             }
         }
         return new BuiltProgram(folder, scratch);
@@ -101,7 +99,8 @@ final class BuiltProgram {
 
     /** Starts the program from another folder and waits for its end. */
     Ended run(String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(folder.resolve("hidewright").toString()));
+        List<String> command =
+                new ArrayList<>(List.of(folder.resolve("hidewright").toString()));
         command.addAll(List.of(arguments));
         Path out = scratch.resolve("out.txt");
         Path told = scratch.resolve("told.txt");

@@ -21,11 +21,16 @@ final class WhoMaySeeWhom {
 
     /** The platform’s bundles, and which of our packages besides the contract each may see. */
     private static final Map<String, Set<String>> PLATFORM = Map.of(
-            CORE, Set.of(),
-            OURS + "command", Set.of(CORE),
-            OURS + "documents", Set.of(CORE),
-            OURS + "addons", Set.of(CORE),
-            OURS + "window", Set.of(CORE));
+            CORE,
+            Set.of(),
+            OURS + "command",
+            Set.of(CORE),
+            OURS + "documents",
+            Set.of(CORE),
+            OURS + "addons",
+            Set.of(CORE),
+            OURS + "window",
+            Set.of(CORE));
 
     private WhoMaySeeWhom() {}
 

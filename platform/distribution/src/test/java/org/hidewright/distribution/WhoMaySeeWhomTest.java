@@ -71,8 +71,7 @@ class WhoMaySeeWhomTest {
     void dynamicImportsAndWholeBundlesAreNoWayRound() {
         assertEquals(
                 List.of("com.example.belts must not see org.hidewright.core"),
-                WhoMaySeeWhom.breaches(
-                        manifest("com.example.belts", "DynamicImport-Package", "org.hidewright.core")));
+                WhoMaySeeWhom.breaches(manifest("com.example.belts", "DynamicImport-Package", "org.hidewright.core")));
         assertEquals(
                 List.of("com.example.belts must not require org.hidewright.core whole"),
                 WhoMaySeeWhom.breaches(manifest("com.example.belts", "Require-Bundle", "org.hidewright.core")));

@@ -75,7 +75,8 @@ class HostIT {
     }
 
     private Host start() throws Exception {
-        ProgramHome home = new ProgramHome(Path.of("target", "hidewright").toFile().getAbsoluteFile());
+        ProgramHome home =
+                new ProgramHome(Path.of("target", "hidewright").toFile().getAbsoluteFile());
         return Host.start(home, caches.toFile(), new Timings());
     }
 }

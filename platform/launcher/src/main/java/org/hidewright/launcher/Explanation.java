@@ -109,6 +109,8 @@ final class Explanation {
         while (cause.getCause() != null) {
             cause = cause.getCause();
         }
-        return cause.getMessage() != null ? cause.getMessage() : cause.getClass().getName();
+        return cause.getMessage() != null
+                ? cause.getMessage()
+                : cause.getClass().getName();
     }
 }

@@ -10,7 +10,8 @@ final class Messages {
     private Messages() {}
 
     static String text(String key, Object... values) {
-        String pattern = ResourceBundle.getBundle("org.hidewright.launcher.messages").getString(key);
+        String pattern =
+                ResourceBundle.getBundle("org.hidewright.launcher.messages").getString(key);
         return MessageFormat.format(
                 pattern, Arrays.stream(values).map(String::valueOf).toArray());
     }

@@ -25,8 +25,7 @@ final class Settings {
     Settings cache(CacheFolder cache, boolean current) {
         settings.put(Constants.FRAMEWORK_STORAGE, cache.felix().toString());
         settings.put(
-                Constants.FRAMEWORK_STORAGE_CLEAN,
-                current ? "none" : Constants.FRAMEWORK_STORAGE_CLEAN_ONFIRSTINIT);
+                Constants.FRAMEWORK_STORAGE_CLEAN, current ? "none" : Constants.FRAMEWORK_STORAGE_CLEAN_ONFIRSTINIT);
         settings.put("felix.cache.locking", "false"); // the cache folder has its own lock
         return this;
     }

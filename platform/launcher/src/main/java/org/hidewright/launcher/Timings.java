@@ -16,7 +16,11 @@ final class Timings {
         if (begun != null) {
             Instant now = Instant.now();
             long nanos = now.getEpochSecond() * 1_000_000_000L + now.getNano() - Long.parseLong(begun);
-            told.append("timing\t").append(step).append('\t').append(nanos / 1000).append(" us\n");
+            told.append("timing\t")
+                    .append(step)
+                    .append('\t')
+                    .append(nanos / 1000)
+                    .append(" us\n");
         }
     }
 

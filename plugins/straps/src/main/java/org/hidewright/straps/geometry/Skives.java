@@ -8,7 +8,6 @@ import java.util.function.ToDoubleFunction;
 public final class Skives {
     private static final double SAME_MM = 1e-9;
 
-    private final double fullMm;
     private final List<Zone> zones = new ArrayList<>();
 
     /**
@@ -37,7 +36,6 @@ public final class Skives {
      * @param rampMm the ramp that goes with each section
      */
     public Skives(FoldedStrap strap, double fullMm, ToDoubleFunction<PlacedPiece> rampMm) {
-        this.fullMm = fullMm;
         List<Slice> slices = slices(strap);
         for (int first = 0; first < slices.size(); first++) {
             double thickness = slices.get(first).thickness();
