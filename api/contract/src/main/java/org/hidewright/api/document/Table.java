@@ -14,6 +14,7 @@ public final class Table implements Block {
         END
     }
 
+    private final String caption;
     private final List<Column> columns;
     private final List<List<String>> rows;
 
@@ -21,6 +22,7 @@ public final class Table implements Block {
         if (from.columns.isEmpty()) {
             throw new IllegalArgumentException("a table needs at least one column");
         }
+        caption = from.caption;
         columns = List.copyOf(from.columns);
         rows = List.copyOf(from.rows);
         for (List<String> row : rows) {
@@ -33,6 +35,11 @@ public final class Table implements Block {
 
     public static Builder builder() {
         return new Builder();
+    }
+
+    /** What the table shows; empty for none. */
+    public String caption() {
+        return caption;
     }
 
     public List<Column> columns() {
@@ -67,7 +74,15 @@ public final class Table implements Block {
         private final List<Column> columns = new ArrayList<>();
         private final List<List<String>> rows = new ArrayList<>();
 
+        private String caption = "";
+
         private Builder() {}
+
+        /** Says what the table shows; it stays with the first rows. */
+        public Builder caption(String text) {
+            caption = Objects.requireNonNull(text, "text");
+            return this;
+        }
 
         public Builder column(String title, Align align) {
             columns.add(new Column(title, align));

@@ -4,10 +4,14 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.Document;
@@ -93,6 +97,7 @@ public final class JobCard {
         blocks.add(rows == 0 ? Paragraph.of(wording.host("job-card.no-slips")) : table.build());
         List<Remark> urgent = worked.remarks().stream()
                 .filter(remark -> remark.severity() != NoticeKind.Severity.NOTE)
+                .filter(firstOfItsTexts())
                 .toList();
         if (!urgent.isEmpty()) {
             blocks.add(Paragraph.of(wording.host("job-card.look-first", urgent.size())));
@@ -101,11 +106,19 @@ public final class JobCard {
         return Section.of("overview", wording.host("job-card.overview"), blocks);
     }
 
+    /** A caution that several slips raise in the same words is said once here; each slip says it again in its place. */
+    private Predicate<Remark> firstOfItsTexts() {
+        Set<String> said = new HashSet<>();
+        return remark -> remark.severity() != NoticeKind.Severity.CAUTION
+                || said.add(wording.what(remark) + wording.why(remark) + wording.next(remark));
+    }
+
     /** The answers of a slip that are shown largest and first; empty unless it is worked. */
     static List<Answer> leads(WorkedSlip slip) {
         return slip.installed().stream()
                 .flatMap(installed -> installed.calculator().declaration().answers().stream())
                 .filter(Answer::lead)
+                .filter(answer -> answer.columns().isEmpty() && answer.kind() != Kind.DRAWING)
                 .filter(answer -> slip.answers().flatMap(values -> values.get(answer.key())).isPresent())
                 .toList();
     }

@@ -127,8 +127,7 @@ final class SlipSection {
         List<Answer> columns = answer.columns().stream()
                 .filter(column -> rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
                 .toList();
-        blocks.add(Paragraph.of(words.label(answer)));
-        Table.Builder table = Table.builder();
+        Table.Builder table = Table.builder().caption(words.label(answer));
         if (ids) {
             table.column("");
         }

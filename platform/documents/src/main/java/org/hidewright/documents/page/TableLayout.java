@@ -26,6 +26,11 @@ final class TableLayout {
     List<Piece> pieces(Table table) {
         ColumnWidths widths = new ColumnWidths(new Wrapping(typeface), table, width);
         List<Piece> pieces = new ArrayList<>();
+        if (!table.caption().isEmpty()) {
+            PieceBuilder caption = new PieceBuilder(typeface);
+            caption.text(table.caption(), 0, 0, width, Style.ANSWER_LABEL);
+            pieces.add(caption.build(BEFORE).keptWithNext());
+        }
         for (List<Integer> part : widths.parts()) {
             pieces.addAll(part(table, part, widths.of(part)));
         }
