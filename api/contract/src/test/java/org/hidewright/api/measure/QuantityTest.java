@@ -28,6 +28,7 @@ class QuantityTest {
         assertEquals(4, Length.of(101.6, Units.MM).in(Units.INCH), 0);
         assertEquals(2, Angle.ofRadians(4 * Math.PI).in(Units.TURN), 0);
         assertEquals(4.5, Length.ofMm(4.5).base(), 0);
+        assertEquals(Dimension.MASS, Mass.ZERO.dimension());
     }
 
     @Test

@@ -32,6 +32,7 @@ final class RefusedText {
         one("1.2,3 mm", "two-marks", 1, null, "1.2,3");
         one("0.123,456 mm", "two-marks", 1, null, "0.123,456");
         one("1234.567.891 mm", "two-marks", 1, null, "1234.567.891");
+        one("1.234.567.8 mm", "two-marks", 1, null, "1.234.567.8");
         one("1,23,456 mm", "two-marks", 1, null, "1,23,456");
         one("1,234.5 mm", "grouping", 1, "1234.5 mm", "1,234.5");
         one("1.234,5 mm", "grouping", 1, "1234.5 mm", "1.234,5");
