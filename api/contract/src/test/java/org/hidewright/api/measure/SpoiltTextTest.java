@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +19,10 @@ import org.junit.jupiter.api.Test;
 
 /** Good texts spoilt at random: each is understood, or refused with a place inside it; nothing throws or hangs. */
 class SpoiltTextTest {
-    private static final long LONGEST_READING_NS = 50_000_000;
+    /** One entry takes no longer than a keystroke may; a list of thousands of parts may take a little more. */
+    private static final long ENTRY_NS = 50_000_000;
+    private static final long LONG_LIST_NS = 250_000_000;
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final List<String> GOOD = List.of(
             "2-3 oz", "2–3 oz", "2 to 3 oz", "3/32 in", "1 1/2 in", "1-1/2 in", "1-1/2-2 in", "31 +- 0.5 mm",
             "31 ± 0.5 mm", "31 +/- 0.5 mm", "31 mm ± 2 %", "5'6\"", "5 ft 6 in", "1.5mm", "7/64\"", "½ in", "1½ in",
@@ -114,16 +119,18 @@ class SpoiltTextTest {
         });
     }
 
-    /** A machine may pause; a text is slow only if it is slow three times over. */
+    /** Time is this thread's own, and a text is slow only if it is slow three times over: a machine may be busy. */
     private static <T> T inTime(String text, Supplier<T> work) {
+        long allowed = text.length() > 2 * TypedText.LONGEST ? LONG_LIST_NS : ENTRY_NS;
         T result = null;
         long least = Long.MAX_VALUE;
-        for (int i = 0; i < 3 && least > LONGEST_READING_NS; i++) {
-            long start = System.nanoTime();
+        for (int i = 0; i < 3 && least > allowed; i++) {
+            long start = THREADS.getCurrentThreadCpuTime();
             result = work.get();
-            least = Math.min(least, System.nanoTime() - start);
+            least = Math.min(least, THREADS.getCurrentThreadCpuTime() - start);
         }
-        assertTrue(least <= LONGEST_READING_NS, least + " ns for " + text);
+        String shown = text.length() > 60 ? text.substring(0, 60) + "…" : text;
+        assertTrue(least <= allowed, least + " ns for " + shown);
         return result;
     }
 
@@ -156,7 +163,7 @@ class SpoiltTextTest {
         check(many, typed -> TypedText.list(typed, Dimension.LENGTH, Optional.empty()),
                 all -> assertEquals(2000, all.size()));
         String endless = "1".repeat(10_000_000);
-        assertTrue(inTime("ten million digits", () -> TypedText.list(endless, Dimension.LENGTH, Optional.empty()))
+        assertTrue(inTime(endless, () -> TypedText.list(endless, Dimension.LENGTH, Optional.empty()))
                 .unreadable().isPresent());
     }
 }
