@@ -31,7 +31,10 @@ final class Grouping {
         boolean markMeansDecimal = Cursor.isMark(mark) && groups == 1 && tail == end;
         if (groups > 0 && !markMeansDecimal && ends(tail) && !fractionFollows(end, mark)) {
             String plain = cursor.slice(start, end).replace(String.valueOf(mark), "") + cursor.slice(end, tail);
-            throw new Unclear(Trouble.GROUPING, start, cursor.replaced(start, tail, plain.replace(',', '.')),
+            throw new Unclear(
+                    Trouble.GROUPING,
+                    start,
+                    cursor.replaced(start, tail, plain.replace(',', '.')),
                     cursor.typed(start, tail));
         }
         refuseTwoMarks(start, afterWhole);

@@ -81,7 +81,8 @@ class QuantityTest {
         assertThrows(IllegalArgumentException.class, () -> Area.of(1, Units.MM));
         assertThrows(IllegalArgumentException.class, () -> Mass.of(1, Units.OUNCE));
         assertThrows(IllegalArgumentException.class, () -> Density.of(1, Units.ONE));
-        var fault = assertThrows(IllegalArgumentException.class, () -> Length.ofMm(1).in(Units.FT2));
+        var fault = assertThrows(
+                IllegalArgumentException.class, () -> Length.ofMm(1).in(Units.FT2));
         assertEquals("ft² does not measure LENGTH", fault.getMessage());
     }
 
@@ -117,7 +118,8 @@ class QuantityTest {
         assertNotEquals(letter, Size.of(letter.height(), letter.width()));
         assertNotEquals(letter, Size.of(letter.width(), letter.width()));
         assertNotEquals(letter, Size.of(letter.height(), letter.height()));
-        assertNotEquals(letter.hashCode(), Size.of(letter.height(), letter.width()).hashCode());
+        assertNotEquals(
+                letter.hashCode(), Size.of(letter.height(), letter.width()).hashCode());
         assertNotEquals(letter, "8.5 x 11 in");
         assertThrows(NullPointerException.class, () -> Size.of(null, Length.ZERO));
         assertThrows(NullPointerException.class, () -> Size.of(Length.ZERO, null));

@@ -148,7 +148,12 @@ final class RefusedText {
     final Optional<String> suggestion;
     final Function<String, Reading<?>> reader;
 
-    private RefusedText(Function<String, Reading<?>> reader, String text, String key, int column, String suggestion,
+    private RefusedText(
+            Function<String, Reading<?>> reader,
+            String text,
+            String key,
+            int column,
+            String suggestion,
             String... args) {
         this.reader = reader;
         this.text = text;
@@ -163,8 +168,8 @@ final class RefusedText {
     }
 
     private static void of(Dimension asked, String text, String key, int column, String suggestion, String... args) {
-        ALL.add(new RefusedText(typed -> TypedText.quantity(typed, asked, Shop.NO_UNIT),
-                text, key, column, suggestion, args));
+        ALL.add(new RefusedText(
+                typed -> TypedText.quantity(typed, asked, Shop.NO_UNIT), text, key, column, suggestion, args));
     }
 
     private static void size(String text, String key, int column, String suggestion, String... args) {
@@ -172,8 +177,8 @@ final class RefusedText {
     }
 
     private static void list(String text, String key, int column, String suggestion, String... args) {
-        ALL.add(new RefusedText(typed -> TypedText.list(typed, Dimension.LENGTH, Shop.NO_UNIT),
-                text, key, column, suggestion, args));
+        ALL.add(new RefusedText(
+                typed -> TypedText.list(typed, Dimension.LENGTH, Shop.NO_UNIT), text, key, column, suggestion, args));
     }
 
     static List<RefusedText> all() {
