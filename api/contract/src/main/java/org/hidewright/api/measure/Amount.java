@@ -12,7 +12,9 @@ record Amount(Spelling spelling, Side first, Side second) {
 
     /** The place after its last number, where a missing unit would be written. */
     int unitPlace(Dimension asked) {
-        return second == null || relative(asked) ? first.count().end() : second.count().end();
+        return second == null || relative(asked)
+                ? first.count().end()
+                : second.count().end();
     }
 
     /** Whether the spread is a share of the nominal value: {@code 31 mm ± 2 %}. */

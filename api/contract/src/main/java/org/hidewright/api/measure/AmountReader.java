@@ -28,7 +28,9 @@ final class AmountReader {
         refuseMissingNumber(link);
         Side second = side(spelling == Spelling.PLUS_MINUS);
         if (spelling == Spelling.PLUS_MINUS && second.count().value() < 0) {
-            throw new Unclear(Trouble.NEGATIVE_SPREAD, second.start(),
+            throw new Unclear(
+                    Trouble.NEGATIVE_SPREAD,
+                    second.start(),
                     cursor.replaced(second.start(), cursor.afterSpaces(second.start() + 1), ""),
                     cursor.typed(second.start(), second.end()));
         }
@@ -39,7 +41,11 @@ final class AmountReader {
     /** Refuses a text or part that ends where a number should follow a sign. */
     void refuseMissingNumber(int sign) throws Unclear {
         if (cursor.atEnd() || cursor.peek() == ';' || cursor.crossAt(cursor.at())) {
-            throw new Unclear(Trouble.MISSING_NUMBER, sign, null, cursor.typed(sign, cursor.at()).strip());
+            throw new Unclear(
+                    Trouble.MISSING_NUMBER,
+                    sign,
+                    null,
+                    cursor.typed(sign, cursor.at()).strip());
         }
     }
 
@@ -54,7 +60,8 @@ final class AmountReader {
             return Spelling.FROM_TO;
         }
         return cursor.wordIs("to") && accept(cursor.slice(cursor.at(), cursor.at() + 2))
-                ? Spelling.FROM_TO : Spelling.EXACT;
+                ? Spelling.FROM_TO
+                : Spelling.EXACT;
     }
 
     private boolean accept(String sign) {
@@ -90,24 +97,40 @@ final class AmountReader {
         Unit smallUnit = smallUnit(bigUnit);
         Count small = numbers.read();
         if (smallUnit == null) {
-            throw new Unclear(Trouble.TWO_NUMBERS, start, null,
-                    cursor.typed(big.start(), start).strip(), cursor.typed(start, small.end()));
+            throw new Unclear(
+                    Trouble.TWO_NUMBERS,
+                    start,
+                    null,
+                    cursor.typed(big.start(), start).strip(),
+                    cursor.typed(start, small.end()));
         }
         cursor.skipSpaces();
         Optional<Unit> unit = units.read(false);
         if (unit.isEmpty()) {
-            throw new Unclear(Trouble.NO_UNIT, start,
+            throw new Unclear(
+                    Trouble.NO_UNIT,
+                    start,
                     cursor.replaced(small.end(), small.end(), " " + smallUnit.symbol()),
-                    cursor.typed(start, small.end()), smallUnit.symbol());
+                    cursor.typed(start, small.end()),
+                    smallUnit.symbol());
         }
         if (!unit.get().equals(smallUnit)) {
-            throw new Unclear(Trouble.TWO_NUMBERS, start, null,
-                    cursor.typed(big.start(), start).strip(), cursor.typed(start, cursor.at()));
+            throw new Unclear(
+                    Trouble.TWO_NUMBERS,
+                    start,
+                    null,
+                    cursor.typed(big.start(), start).strip(),
+                    cursor.typed(start, cursor.at()));
         }
         double perBig = Math.rint(bigUnit.inBase() / smallUnit.inBase());
         if (small.value() >= perBig) {
-            throw new Unclear(Trouble.TOO_MANY_SMALL_UNITS, start, null,
-                    cursor.typed(start, cursor.at()), Long.toString((long) perBig), smallUnit.symbol());
+            throw new Unclear(
+                    Trouble.TOO_MANY_SMALL_UNITS,
+                    start,
+                    null,
+                    cursor.typed(start, cursor.at()),
+                    Long.toString((long) perBig),
+                    smallUnit.symbol());
         }
         double bigPart = big.value() * perBig;
         boolean negative = cursor.see(big.start()) == '-';

@@ -22,7 +22,8 @@ final class Glyphs {
     private static final String VULGAR = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
     private static final int[][] VULGAR_VALUES = {
         {1, 4}, {1, 2}, {3, 4}, {1, 7}, {1, 9}, {1, 10}, {1, 3}, {2, 3}, {1, 5}, {2, 5}, {3, 5}, {4, 5}, {1, 6}, {5, 6},
-        {1, 8}, {3, 8}, {5, 8}, {7, 8}};
+        {1, 8}, {3, 8}, {5, 8}, {7, 8}
+    };
 
     private Glyphs() {}
 

@@ -26,11 +26,15 @@ final class Grouping {
                 groups++;
             }
         }
-        int tail = Cursor.isMark(cursor.see(end)) ? cursor.afterDigits(end + 1) : end;
+        boolean decimals = Cursor.isMark(cursor.see(end)) && cursor.see(end) != mark;
+        int tail = decimals ? cursor.afterDigits(end + 1) : end;
         boolean markMeansDecimal = Cursor.isMark(mark) && groups == 1 && tail == end;
         if (groups > 0 && !markMeansDecimal && ends(tail) && !fractionFollows(end, mark)) {
             String plain = cursor.slice(start, end).replace(String.valueOf(mark), "") + cursor.slice(end, tail);
-            throw new Unclear(Trouble.GROUPING, start, cursor.replaced(start, tail, plain.replace(',', '.')),
+            throw new Unclear(
+                    Trouble.GROUPING,
+                    start,
+                    cursor.replaced(start, tail, plain.replace(',', '.')),
                     cursor.typed(start, tail));
         }
         refuseTwoMarks(start, afterWhole);

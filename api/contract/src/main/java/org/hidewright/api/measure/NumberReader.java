@@ -46,8 +46,12 @@ final class NumberReader {
         }
         double part = fraction(fraction);
         if (part >= 1) {
-            throw new Unclear(Trouble.IMPROPER_MIXED, fraction, null,
-                    cursor.typed(start, cursor.at()), cursor.typed(fraction, cursor.at()));
+            throw new Unclear(
+                    Trouble.IMPROPER_MIXED,
+                    fraction,
+                    null,
+                    cursor.typed(start, cursor.at()),
+                    cursor.typed(fraction, cursor.at()));
         }
         return whole + part;
     }
@@ -94,7 +98,8 @@ final class NumberReader {
         int bottom = cursor.afterSpaces(cursor.afterSpaces(afterTop) + 1);
         int end = cursor.afterDigits(bottom);
         if (end == bottom) {
-            throw new Unclear(Trouble.FRACTION, start, null, cursor.typed(start, bottom).strip());
+            throw new Unclear(
+                    Trouble.FRACTION, start, null, cursor.typed(start, bottom).strip());
         }
         double below = Double.parseDouble(cursor.slice(bottom, end));
         if (below == 0) {

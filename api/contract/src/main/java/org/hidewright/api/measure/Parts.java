@@ -25,8 +25,7 @@ final class Parts {
                 throw new Unclear(Trouble.EMPTY_PART, end, without(start, end), String.valueOf(parts.size() + 1));
             }
             if (end - start > TypedText.LONGEST) {
-                throw new Unclear(Trouble.TOO_LONG, start + TypedText.LONGEST, null,
-                        String.valueOf(TypedText.LONGEST));
+                throw new Unclear(Trouble.TOO_LONG, start + TypedText.LONGEST, null, String.valueOf(TypedText.LONGEST));
             }
             parts.add(part);
             start = end + 1;

@@ -95,9 +95,7 @@ public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparab
 
     @Override
     public final boolean equals(Object other) {
-        return other != null
-                && other.getClass() == getClass()
-                && Double.compare(((Quantity<?>) other).base, base) == 0;
+        return other != null && other.getClass() == getClass() && Double.compare(((Quantity<?>) other).base, base) == 0;
     }
 
     @Override

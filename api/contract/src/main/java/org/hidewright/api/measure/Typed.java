@@ -14,6 +14,7 @@ import java.util.Objects;
 public final class Typed {
     /** Enough digits for any typed number, few enough to hide the last bit of a conversion. */
     private static final MathContext ECHO_DIGITS = new MathContext(15);
+
     private static final int SPREAD_DIGITS = 13;
 
     private final String text;

@@ -47,7 +47,8 @@ public final class TypedSize {
 
     /** Both sides at their nominal values. */
     public Size nominal() {
-        return Size.of(Length.ofMm(width.range().nominal()), Length.ofMm(height.range().nominal()));
+        return Size.of(
+                Length.ofMm(width.range().nominal()), Length.ofMm(height.range().nominal()));
     }
 
     /** The size as understood, each side with its unit, in a form that reads back alike: {@code 8.5 in x 11 in}. */

@@ -69,7 +69,9 @@ public final class TypedText {
             Cursor cursor = cursorOver(typed, LONGEST);
             Amount amount = new AmountReader(cursor, dimension).read();
             refuseRest(cursor, amount);
-            Typed part = new Understanding(cursor, dimension, assumed).of(List.of(amount)).get(0);
+            Typed part = new Understanding(cursor, dimension, assumed)
+                    .of(List.of(amount))
+                    .get(0);
             return Typed.of(typed, part.spelling(), part.range(), part.unit(), part.unitTyped());
         });
     }

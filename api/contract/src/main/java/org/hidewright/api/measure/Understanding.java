@@ -24,7 +24,8 @@ final class Understanding {
         Unit[] written = written(amounts);
         List<Typed> understood = new ArrayList<>();
         for (int i = 0; i < written.length; i++) {
-            Unit unit = written[i] == null ? assumedAfter(i == 0 ? null : written[i - 1], amounts.get(i), amounts)
+            Unit unit = written[i] == null
+                    ? assumedAfter(i == 0 ? null : written[i - 1], amounts.get(i), amounts)
                     : written[i];
             understood.add(understand(amounts.get(i), unit, written[i] != null));
             written[i] = unit;
@@ -52,9 +53,12 @@ final class Understanding {
             throw new Unclear(Trouble.UNIT_BEFORE, amount.start(), withUnit(amount, before), number, before.symbol());
         }
         if (assumedUnit == null) {
-            throw new Unclear(Trouble.NO_UNIT, amount.start(),
+            throw new Unclear(
+                    Trouble.NO_UNIT,
+                    amount.start(),
                     withUnit(amounts.get(amounts.size() - 1), UnitReader.usual(asked)),
-                    number, UnitReader.known(asked));
+                    number,
+                    UnitReader.known(asked));
         }
         return assumedUnit;
     }
@@ -73,7 +77,8 @@ final class Understanding {
         }
         if (amount.spelling() == Spelling.PLUS_MINUS) {
             double half = amount.relative(asked)
-                    ? Math.abs(base) * checked(Units.PERCENT.toBase(second.count().value()), second)
+                    ? Math.abs(base)
+                            * checked(Units.PERCENT.toBase(second.count().value()), second)
                     : base(second, unit);
             return Typed.of(text, Spelling.PLUS_MINUS, Range.plusMinus(base, half), unit, unitTyped);
         }
@@ -107,7 +112,11 @@ final class Understanding {
         String low = cursor.typed(second.start(), secondEnd);
         String high = cursor.typed(first.start(), firstEnd);
         String between = cursor.typed(firstEnd, second.start());
-        return new Unclear(Trouble.REVERSED_RANGE, amount.start(),
-                cursor.replaced(first.start(), secondEnd, low + between + high), high, low);
+        return new Unclear(
+                Trouble.REVERSED_RANGE,
+                amount.start(),
+                cursor.replaced(first.start(), secondEnd, low + between + high),
+                high,
+                low);
     }
 }

@@ -31,7 +31,8 @@ final class UnitReader {
     Optional<Unit> read(boolean percentToo) throws Unclear {
         int start = cursor.at();
         if (!Character.isLetter(cursor.peek()) && SIGNS_OF_UNITS.indexOf(cursor.peek()) < 0
-                || cursor.crossAt(start) || cursor.wordIs("to")) {
+                || cursor.crossAt(start)
+                || cursor.wordIs("to")) {
             return Optional.empty();
         }
         Unit best = null;
@@ -67,7 +68,9 @@ final class UnitReader {
 
     /** The symbols of a dimension's units, for a message. */
     static String known(Dimension dimension) {
-        return ofDimension(dimension).map(Unit::symbol).filter(symbol -> !symbol.isEmpty())
+        return ofDimension(dimension)
+                .map(Unit::symbol)
+                .filter(symbol -> !symbol.isEmpty())
                 .collect(Collectors.joining(", "));
     }
 
@@ -109,8 +112,8 @@ final class UnitReader {
         }
         boolean power = Cursor.isDigit(last) && Cursor.isDigit(next);
         boolean word = Character.isLetterOrDigit(last) || last == '²' || last == '³';
-        return !power && !(word && (Character.isLetter(next) || next == '²' || next == '³' || next == '^'
-                || next == '/'));
+        return !power
+                && !(word && (Character.isLetter(next) || next == '²' || next == '³' || next == '^' || next == '/'));
     }
 
     private record Known(Unit unit, String spelling) {}

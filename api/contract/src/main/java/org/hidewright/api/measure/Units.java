@@ -11,10 +11,10 @@ import java.util.Optional;
  * 1.2 (a thickness, not a mass). Sizes stand as a numerator and a denominator: 25.4 is 127/5.
  */
 public final class Units {
-    public static final Unit MM = Unit.of(Dimension.LENGTH, "mm", 1, 1, "millimetre", "millimetres", "millimeter",
-            "millimeters");
-    public static final Unit CM = Unit.of(Dimension.LENGTH, "cm", 10, 1, "centimetre", "centimetres", "centimeter",
-            "centimeters");
+    public static final Unit MM =
+            Unit.of(Dimension.LENGTH, "mm", 1, 1, "millimetre", "millimetres", "millimeter", "millimeters");
+    public static final Unit CM =
+            Unit.of(Dimension.LENGTH, "cm", 10, 1, "centimetre", "centimetres", "centimeter", "centimeters");
     public static final Unit M = Unit.of(Dimension.LENGTH, "m", 1000, 1, "metre", "metres", "meter", "meters");
     public static final Unit INCH = Unit.of(Dimension.LENGTH, "in", 127, 5, "inch", "inches", "\"", "″", "''");
     public static final Unit FOOT = Unit.of(Dimension.LENGTH, "ft", 1524, 5, "foot", "feet", "'", "′");
@@ -29,18 +29,58 @@ public final class Units {
     /** A full turn of 360 degrees. */
     public static final Unit TURN = Unit.of(Dimension.ANGLE, "turn", 2 * Math.PI, 1, "turns");
 
-    public static final Unit MM2 = Unit.of(Dimension.AREA, "mm²", 1, 1, "mm2", "mm^2", "sq mm",
-            "square millimetre", "square millimetres", "square millimeter", "square millimeters");
-    public static final Unit CM2 = Unit.of(Dimension.AREA, "cm²", 100, 1, "cm2", "cm^2", "sq cm",
-            "square centimetre", "square centimetres", "square centimeter", "square centimeters");
-    public static final Unit DM2 = Unit.of(Dimension.AREA, "dm²", 10_000, 1, "dm2", "dm^2", "sq dm",
-            "square decimetre", "square decimetres", "square decimeter", "square decimeters");
-    public static final Unit M2 = Unit.of(Dimension.AREA, "m²", 1_000_000, 1, "m2", "m^2", "sq m", "square metre",
-            "square metres", "square meter", "square meters");
-    public static final Unit IN2 = Unit.of(Dimension.AREA, "in²", 127 * 127, 25, "in2", "in^2", "sq in",
-            "square inch", "square inches");
-    public static final Unit FT2 = Unit.of(Dimension.AREA, "ft²", 1524 * 1524, 25, "ft2", "ft^2", "sq ft",
-            "square foot", "square feet");
+    public static final Unit MM2 = Unit.of(
+            Dimension.AREA,
+            "mm²",
+            1,
+            1,
+            "mm2",
+            "mm^2",
+            "sq mm",
+            "square millimetre",
+            "square millimetres",
+            "square millimeter",
+            "square millimeters");
+    public static final Unit CM2 = Unit.of(
+            Dimension.AREA,
+            "cm²",
+            100,
+            1,
+            "cm2",
+            "cm^2",
+            "sq cm",
+            "square centimetre",
+            "square centimetres",
+            "square centimeter",
+            "square centimeters");
+    public static final Unit DM2 = Unit.of(
+            Dimension.AREA,
+            "dm²",
+            10_000,
+            1,
+            "dm2",
+            "dm^2",
+            "sq dm",
+            "square decimetre",
+            "square decimetres",
+            "square decimeter",
+            "square decimeters");
+    public static final Unit M2 = Unit.of(
+            Dimension.AREA,
+            "m²",
+            1_000_000,
+            1,
+            "m2",
+            "m^2",
+            "sq m",
+            "square metre",
+            "square metres",
+            "square meter",
+            "square meters");
+    public static final Unit IN2 =
+            Unit.of(Dimension.AREA, "in²", 127 * 127, 25, "in2", "in^2", "sq in", "square inch", "square inches");
+    public static final Unit FT2 =
+            Unit.of(Dimension.AREA, "ft²", 1524 * 1524, 25, "ft2", "ft^2", "sq ft", "square foot", "square feet");
 
     public static final Unit GRAM = Unit.of(Dimension.MASS, "g", 1, 1, "gram", "grams", "gramme", "grammes");
     public static final Unit KILOGRAM = Unit.of(Dimension.MASS, "kg", 1000, 1, "kilogram", "kilograms");
@@ -48,16 +88,39 @@ public final class Units {
     /** Avoirdupois ounce, a mass; where a length is asked, {@code oz} is the leather ounce instead. */
     public static final Unit OUNCE_MASS = Unit.of(Dimension.MASS, "oz", 45_359_237, 100_000 * 16, "ounce", "ounces");
 
-    public static final Unit G_PER_CM3 = Unit.of(Dimension.DENSITY, "g/cm³", 1, 1, "g/cm3", "g/cm^3", "g/cc", "g/ml",
-            "kg/dm³", "kg/dm3");
+    public static final Unit G_PER_CM3 =
+            Unit.of(Dimension.DENSITY, "g/cm³", 1, 1, "g/cm3", "g/cm^3", "g/cc", "g/ml", "kg/dm³", "kg/dm3");
     public static final Unit KG_PER_M3 = Unit.of(Dimension.DENSITY, "kg/m³", 1, 1000, "kg/m3", "kg/m^3");
 
     public static final Unit ONE = Unit.of(Dimension.NUMBER, "", 1, 1);
     public static final Unit PERCENT = Unit.of(Dimension.NUMBER, "%", 1, 100, "percent", "per cent");
 
     private static final List<Unit> ALL = List.of(
-            MM, CM, M, INCH, FOOT, YARD, OUNCE, IRON, DEGREE, RADIAN, TURN, MM2, CM2, DM2, M2, IN2, FT2, GRAM, KILOGRAM,
-            POUND, OUNCE_MASS, G_PER_CM3, KG_PER_M3, ONE, PERCENT);
+            MM,
+            CM,
+            M,
+            INCH,
+            FOOT,
+            YARD,
+            OUNCE,
+            IRON,
+            DEGREE,
+            RADIAN,
+            TURN,
+            MM2,
+            CM2,
+            DM2,
+            M2,
+            IN2,
+            FT2,
+            GRAM,
+            KILOGRAM,
+            POUND,
+            OUNCE_MASS,
+            G_PER_CM3,
+            KG_PER_M3,
+            ONE,
+            PERCENT);
 
     private Units() {}
 

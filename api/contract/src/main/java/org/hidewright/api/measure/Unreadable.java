@@ -95,6 +95,7 @@ public final class Unreadable<T> implements Reading<T> {
 
     @Override
     public String toString() {
-        return key + args + " at column " + column + suggestion().map(text -> ", perhaps \"" + text + "\"").orElse("");
+        return key + args + " at column " + column
+                + suggestion().map(text -> ", perhaps \"" + text + "\"").orElse("");
     }
 }

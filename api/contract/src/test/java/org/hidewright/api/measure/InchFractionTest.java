@@ -37,7 +37,8 @@ class InchFractionTest {
         "10 ft, 16, 120",
         "0.1984375 mm, 64, 1/64",
         "-0.1984375 mm, 64, -1/64",
-        "0.1984 mm, 64, 0"})
+        "0.1984 mm, 64, 0"
+    })
     void theRuleShowsTheNearestFraction(String length, int denominator, String expected) {
         assertEquals(expected, of(length, denominator).text());
     }

@@ -37,7 +37,9 @@ final class PublishedTable {
     private static List<String> lines(String name) {
         try (InputStream in = PublishedTable.class.getResourceAsStream(name);
                 BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-            return reader.lines().filter(line -> !line.startsWith("#") && !line.isBlank()).collect(Collectors.toList());
+            return reader.lines()
+                    .filter(line -> !line.startsWith("#") && !line.isBlank())
+                    .collect(Collectors.toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

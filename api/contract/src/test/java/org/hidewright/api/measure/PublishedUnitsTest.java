@@ -36,8 +36,10 @@ class PublishedUnitsTest {
         worked.put("U.15", () -> 9.50 * area("1 m²").per(area("1 sq ft")));
         worked.put("U.16", () -> 9.50 * area("1 dm²").per(area("1 sq ft")));
         worked.put("U.19", () -> mass("1 oz").grams() / cm3(area("1 ft2"), length("1/64 in")));
-        worked.put("U.20", () -> cm3(area("10 dm^2"), length("8 oz"))
-                * Shop.typed("0.95 g/cm^3", Dimension.DENSITY).range().nominal());
+        worked.put(
+                "U.20",
+                () -> cm3(area("10 dm^2"), length("8 oz"))
+                        * Shop.typed("0.95 g/cm^3", Dimension.DENSITY).range().nominal());
         return worked;
     }
 
@@ -84,7 +86,8 @@ class PublishedUnitsTest {
     static Stream<Map<String, String>> definitions() {
         // Left out: habits that are no unit here (trade rounding, mass per area), and units of other trades (lignes,
         // pouce, hand), which nothing reads yet.
-        return PublishedTable.rows("unit-definitions.csv").stream().filter(row -> row.get("status").equals("checked"))
+        return PublishedTable.rows("unit-definitions.csv").stream()
+                .filter(row -> row.get("status").equals("checked"))
                 .filter(row -> !row.get("unit").startsWith("ligne"));
     }
 
@@ -94,7 +97,9 @@ class PublishedUnitsTest {
         Dimension dimension = row.get("quantity").equals("area") ? Dimension.AREA : Dimension.LENGTH;
         String name = row.get("unit").replace(" (oz)", "");
         double size = Shop.typed("1 " + name, dimension).range().nominal();
-        double expected = Shop.typed(row.get("value") + " " + row.get("value_unit"), dimension).range().nominal();
+        double expected = Shop.typed(row.get("value") + " " + row.get("value_unit"), dimension)
+                .range()
+                .nominal();
         assertEquals(expected, size, size * 1e-14);
     }
 

@@ -28,6 +28,7 @@ class QuantityTest {
         assertEquals(4, Length.of(101.6, Units.MM).in(Units.INCH), 0);
         assertEquals(2, Angle.ofRadians(4 * Math.PI).in(Units.TURN), 0);
         assertEquals(4.5, Length.ofMm(4.5).base(), 0);
+        assertEquals(Dimension.MASS, Mass.ZERO.dimension());
     }
 
     @Test
@@ -80,7 +81,8 @@ class QuantityTest {
         assertThrows(IllegalArgumentException.class, () -> Area.of(1, Units.MM));
         assertThrows(IllegalArgumentException.class, () -> Mass.of(1, Units.OUNCE));
         assertThrows(IllegalArgumentException.class, () -> Density.of(1, Units.ONE));
-        var fault = assertThrows(IllegalArgumentException.class, () -> Length.ofMm(1).in(Units.FT2));
+        var fault = assertThrows(
+                IllegalArgumentException.class, () -> Length.ofMm(1).in(Units.FT2));
         assertEquals("ft² does not measure LENGTH", fault.getMessage());
     }
 
@@ -116,7 +118,8 @@ class QuantityTest {
         assertNotEquals(letter, Size.of(letter.height(), letter.width()));
         assertNotEquals(letter, Size.of(letter.width(), letter.width()));
         assertNotEquals(letter, Size.of(letter.height(), letter.height()));
-        assertNotEquals(letter.hashCode(), Size.of(letter.height(), letter.width()).hashCode());
+        assertNotEquals(
+                letter.hashCode(), Size.of(letter.height(), letter.width()).hashCode());
         assertNotEquals(letter, "8.5 x 11 in");
         assertThrows(NullPointerException.class, () -> Size.of(null, Length.ZERO));
         assertThrows(NullPointerException.class, () -> Size.of(Length.ZERO, null));

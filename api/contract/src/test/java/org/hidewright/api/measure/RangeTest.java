@@ -61,7 +61,9 @@ class RangeTest {
 
     @Test
     void theGreatestLimitsHaveAMidpoint() {
-        assertEquals(Double.MAX_VALUE, Range.between(Double.MAX_VALUE, Double.MAX_VALUE).nominal());
+        assertEquals(
+                Double.MAX_VALUE,
+                Range.between(Double.MAX_VALUE, Double.MAX_VALUE).nominal());
     }
 
     @Test

@@ -16,21 +16,25 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Sizes and lists: where the parts end, and which unit holds for which number. */
 class ReadSizeAndListTest {
     @ParameterizedTest(name = "{0} is {1} by {2} mm")
-    @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
-        "8.5 x 11 in|215.9|279.4",
-        "8.5 in x 11 in|215.9|279.4",
-        "8.5inx11in|215.9|279.4",
-        "8.5 IN X 11 IN|215.9|279.4",
-        "8.5\"x11\"|215.9|279.4",
-        "8 1/2 x 11 in|215.9|279.4",
-        "210×297 mm|210|297",
-        "210 × 297mm|210|297",
-        "210*297 mm|210|297",
-        "210 mm x 29.7 cm|210|297",
-        "85.60 x 53.98 mm|85.6|53.98",
-        "85,60 x 53,98 mm|85.6|53.98",
-        "5'6\" x 3'|1676.4|914.4",
-        "½x¾ in|12.7|19.05"})
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "8.5 x 11 in|215.9|279.4",
+                "8.5 in x 11 in|215.9|279.4",
+                "8.5inx11in|215.9|279.4",
+                "8.5 IN X 11 IN|215.9|279.4",
+                "8.5\"x11\"|215.9|279.4",
+                "8 1/2 x 11 in|215.9|279.4",
+                "210×297 mm|210|297",
+                "210 × 297mm|210|297",
+                "210*297 mm|210|297",
+                "210 mm x 29.7 cm|210|297",
+                "85.60 x 53.98 mm|85.6|53.98",
+                "85,60 x 53,98 mm|85.6|53.98",
+                "5'6\" x 3'|1676.4|914.4",
+                "½x¾ in|12.7|19.05"
+            })
     void aSizeReadsAs(String text, double width, double height) {
         TypedSize size = Shop.size(text);
         assertEquals(width, size.nominal().width().mm(), 1e-12);
@@ -60,8 +64,13 @@ class ReadSizeAndListTest {
 
     @Test
     void aUnitBeforeTheLastNumberDoesNotReachIt() {
-        assertEquals("reading.unit-before", Shop.refused(TypedText.size("8.5 in x 11", Shop.NO_UNIT)).key());
-        assertEquals("reading.unit-before", Shop.refused(TypedText.size("8.5 in x 11", Optional.of(Units.MM))).key());
+        assertEquals(
+                "reading.unit-before",
+                Shop.refused(TypedText.size("8.5 in x 11", Shop.NO_UNIT)).key());
+        assertEquals(
+                "reading.unit-before",
+                Shop.refused(TypedText.size("8.5 in x 11", Optional.of(Units.MM)))
+                        .key());
         TypedSize same = Shop.understood(TypedText.size("8.5 in x 11", Optional.of(Units.INCH)));
         assertEquals(279.4, same.nominal().height().mm(), 1e-12);
         assertTrue(same.width().unitTyped());
@@ -73,16 +82,19 @@ class ReadSizeAndListTest {
     }
 
     @ParameterizedTest(name = "{0} is {1}")
-    @CsvSource(delimiter = '|', value = {
-        "3 mm; 4 mm|3 mm; 4 mm",
-        "3; 4; 5 mm|3 mm; 4 mm; 5 mm",
-        "3; 4 mm; 5 in|3 mm; 4 mm; 5 in",
-        "3 mm; 4; 5 in|3 mm; 4 in; 5 in",
-        "3 mm ;4 in|3 mm; 4 in",
-        "2-3 oz; 31 ± 0.5 mm|2-3 oz; 31 ± 0.5 mm",
-        "2 ± 5 %; 3 mm|2 ± 0.1 mm; 3 mm",
-        "1; 1 in - 30 mm|1 in; 25.4-30 mm",
-        "3 mm|3 mm"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3 mm; 4 mm|3 mm; 4 mm",
+                "3; 4; 5 mm|3 mm; 4 mm; 5 mm",
+                "3; 4 mm; 5 in|3 mm; 4 mm; 5 in",
+                "3 mm; 4; 5 in|3 mm; 4 in; 5 in",
+                "3 mm ;4 in|3 mm; 4 in",
+                "2-3 oz; 31 ± 0.5 mm|2-3 oz; 31 ± 0.5 mm",
+                "2 ± 5 %; 3 mm|2 ± 0.1 mm; 3 mm",
+                "1; 1 in - 30 mm|1 in; 25.4-30 mm",
+                "3 mm|3 mm"
+            })
     void aListReadsAs(String text, String understood) {
         assertEquals(understood, echo(Shop.lengths(text)));
     }
@@ -90,7 +102,8 @@ class ReadSizeAndListTest {
     @Test
     void partsKeepTheirOwnText() {
         List<Typed> list = Shop.lengths(" 3 ; 4-5 ;  1 1/2 in ");
-        assertEquals(List.of("3", "4-5", "1 1/2 in"), list.stream().map(Typed::text).collect(Collectors.toList()));
+        assertEquals(
+                List.of("3", "4-5", "1 1/2 in"), list.stream().map(Typed::text).collect(Collectors.toList()));
         assertTrue(list.get(0).unitTyped());
         assertThrows(UnsupportedOperationException.class, () -> list.add(list.get(0)));
     }
@@ -121,9 +134,14 @@ class ReadSizeAndListTest {
         assertEquals(206, refusal.column());
         assertEquals(List.of("200"), refusal.args());
         String many = "1;".repeat(4999) + "1";
-        assertEquals(5000, Shop.understood(TypedText.list(many, Dimension.NUMBER, Shop.NO_UNIT)).size());
-        assertEquals("reading.too-long",
-                Shop.refused(TypedText.list(many + ";1", Dimension.NUMBER, Shop.NO_UNIT)).key());
+        assertEquals(
+                5000,
+                Shop.understood(TypedText.list(many, Dimension.NUMBER, Shop.NO_UNIT))
+                        .size());
+        assertEquals(
+                "reading.too-long",
+                Shop.refused(TypedText.list(many + ";1", Dimension.NUMBER, Shop.NO_UNIT))
+                        .key());
     }
 
     @Test
@@ -137,9 +155,10 @@ class ReadSizeAndListTest {
         assertNotEquals(TypedSize.of("a", eight, nine), TypedSize.of("b", eight, nine));
         assertNotEquals(TypedSize.of("a", eight, nine), TypedSize.of("a", nine, nine));
         assertNotEquals(TypedSize.of("a", eight, nine), TypedSize.of("a", eight, eight));
-        assertEquals("\"8 x 11 in\" read as 8 in x 11 in", Shop.size("8 x 11 in").toString());
-        assertThrows(IllegalArgumentException.class,
-                () -> TypedSize.of("8 oz", eight, Shop.typed("8 oz", Dimension.MASS)));
+        assertEquals(
+                "\"8 x 11 in\" read as 8 in x 11 in", Shop.size("8 x 11 in").toString());
+        assertThrows(
+                IllegalArgumentException.class, () -> TypedSize.of("8 oz", eight, Shop.typed("8 oz", Dimension.MASS)));
     }
 
     @Test

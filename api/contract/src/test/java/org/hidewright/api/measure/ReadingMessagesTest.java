@@ -63,7 +63,8 @@ class ReadingMessagesTest {
     void everyRefusalCanBeTold(RefusedText refused) {
         Unreadable<?> unreadable = Shop.refused(refused.reader.apply(refused.text));
         for (String part : PARTS) {
-            String told = MessageFormat.format(messages.getProperty(unreadable.key() + part),
+            String told = MessageFormat.format(
+                    messages.getProperty(unreadable.key() + part),
                     unreadable.args().toArray());
             assertFalse(told.contains("{"), told);
         }

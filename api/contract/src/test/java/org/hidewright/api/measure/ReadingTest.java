@@ -43,7 +43,9 @@ class ReadingTest {
         assertNotEquals(unreadable, Unreadable.of(unreadable.key(), List.of(), 4, unreadable.suggestion()));
         assertNotEquals(unreadable, Unreadable.of(unreadable.key(), unreadable.args(), 5, unreadable.suggestion()));
         assertNotEquals(unreadable, Unreadable.of(unreadable.key(), unreadable.args(), 4, Optional.empty()));
-        assertNotEquals(unreadable.hashCode(), Unreadable.of("other", List.of(), 4, Optional.empty()).hashCode());
+        assertNotEquals(
+                unreadable.hashCode(),
+                Unreadable.of("other", List.of(), 4, Optional.empty()).hashCode());
     }
 
     @Test

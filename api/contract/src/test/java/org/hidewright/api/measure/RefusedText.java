@@ -32,6 +32,7 @@ final class RefusedText {
         one("1.2,3 mm", "two-marks", 1, null, "1.2,3");
         one("0.123,456 mm", "two-marks", 1, null, "0.123,456");
         one("1234.567.891 mm", "two-marks", 1, null, "1234.567.891");
+        one("1.234.567.8 mm", "two-marks", 1, null, "1.234.567.8");
         one("1,23,456 mm", "two-marks", 1, null, "1,23,456");
         one("1,234.5 mm", "grouping", 1, "1234.5 mm", "1,234.5");
         one("1.234,5 mm", "grouping", 1, "1234.5 mm", "1.234,5");
@@ -147,7 +148,12 @@ final class RefusedText {
     final Optional<String> suggestion;
     final Function<String, Reading<?>> reader;
 
-    private RefusedText(Function<String, Reading<?>> reader, String text, String key, int column, String suggestion,
+    private RefusedText(
+            Function<String, Reading<?>> reader,
+            String text,
+            String key,
+            int column,
+            String suggestion,
             String... args) {
         this.reader = reader;
         this.text = text;
@@ -162,8 +168,8 @@ final class RefusedText {
     }
 
     private static void of(Dimension asked, String text, String key, int column, String suggestion, String... args) {
-        ALL.add(new RefusedText(typed -> TypedText.quantity(typed, asked, Shop.NO_UNIT),
-                text, key, column, suggestion, args));
+        ALL.add(new RefusedText(
+                typed -> TypedText.quantity(typed, asked, Shop.NO_UNIT), text, key, column, suggestion, args));
     }
 
     private static void size(String text, String key, int column, String suggestion, String... args) {
@@ -171,8 +177,8 @@ final class RefusedText {
     }
 
     private static void list(String text, String key, int column, String suggestion, String... args) {
-        ALL.add(new RefusedText(typed -> TypedText.list(typed, Dimension.LENGTH, Shop.NO_UNIT),
-                text, key, column, suggestion, args));
+        ALL.add(new RefusedText(
+                typed -> TypedText.list(typed, Dimension.LENGTH, Shop.NO_UNIT), text, key, column, suggestion, args));
     }
 
     static List<RefusedText> all() {

@@ -31,15 +31,15 @@ class RefusedTextTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("all")
     void whatWouldBeRightIsRight(RefusedText refused) {
-        refused.suggestion.ifPresent(text ->
-                assertTrue(refused.reader.apply(text).understood().isPresent(), text));
+        refused.suggestion.ifPresent(
+                text -> assertTrue(refused.reader.apply(text).understood().isPresent(), text));
     }
 
     @Test
     void everyTroubleHasATextThatMeetsIt() {
         Set<String> met = all().map(refused -> refused.key).collect(Collectors.toCollection(TreeSet::new));
-        Set<String> known = Stream.of(Trouble.values()).map(Trouble::key)
-                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> known =
+                Stream.of(Trouble.values()).map(Trouble::key).collect(Collectors.toCollection(TreeSet::new));
         assertEquals(known, met);
     }
 }

@@ -85,7 +85,8 @@ class RoundTripTest {
             String text = anyWriting(anyValue()) + " +- " + anyWriting(Math.abs(anyValue())) + anySpelling(unit);
             Typed typed = Shop.typed(text, unit.dimension());
             Typed again = Shop.typed(typed.echo(), unit.dimension());
-            double largest = Math.max(Math.abs(typed.range().low()), Math.abs(typed.range().high()));
+            double largest = Math.max(
+                    Math.abs(typed.range().low()), Math.abs(typed.range().high()));
             assertEquals(typed.range().low(), again.range().low(), largest * RELATIVE, text);
             assertEquals(typed.range().high(), again.range().high(), largest * RELATIVE, text);
             assertEquals(typed.range().nominal(), again.range().nominal(), largest * RELATIVE, text);
