@@ -12,13 +12,14 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Option;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
+import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Units;
-import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedSlip;
 
 /** The labels, values and sources of one slip in words. */
 public final class SlipWording {
@@ -92,6 +93,8 @@ public final class SlipWording {
             return wording.host(flag ? "value.yes" : "value.no");
         } else if (value instanceof Phrase phrase) {
             return texts().map(texts -> wording.phrase(texts, phrase)).orElse(phrase.key());
+        } else if (value instanceof Values group) {
+            return inside(field, group);
         } else if (value instanceof Chosen chosen) {
             return variant((Question) field, chosen.variant());
         } else if (value instanceof List<?> items) {
@@ -102,6 +105,17 @@ public final class SlipWording {
                             : String.join("; ", items.stream().map(item -> text(field, item)).toList());
         }
         return field.itemKind() == Kind.CHOICE ? option(field, String.valueOf(value)) : String.valueOf(value);
+    }
+
+    private String inside(Field field, Values group) {
+        List<? extends Field> fields =
+                field instanceof Question question ? question.questions() : ((Answer) field).columns();
+        return String.join(
+                "; ",
+                fields.stream()
+                        .filter(inner -> group.get(inner.key()).isPresent())
+                        .map(inner -> label(inner) + " " + text(inner, group.get(inner.key()).orElseThrow()))
+                        .toList());
     }
 
     /** A phrase or quantity in a drawing. */

@@ -1,6 +1,5 @@
 package org.hidewright.core.project;
 
-import java.util.Optional;
 
 /**
  * A question answered by an answer of another slip.
@@ -14,7 +13,6 @@ public record Link(String slip, String answer, String row, String column) {
     /** How the link is shown and written in messages: {@code slip.answer} or {@code slip.answer[row].column}. */
     @Override
     public String toString() {
-        return slip + "." + answer + (row.isEmpty() ? "" : "[" + row + "]" + Optional.of(column)
-                .filter(key -> !key.isEmpty()).map(key -> "." + key).orElse(""));
+        return slip + "." + answer + (row.isEmpty() ? "" : "[" + row + "]") + (column.isEmpty() ? "" : "." + column);
     }
 }

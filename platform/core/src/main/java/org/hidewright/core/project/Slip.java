@@ -1,5 +1,6 @@
 package org.hidewright.core.project;
 
+import java.util.Map;
 import java.util.Optional;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonObject;
@@ -12,8 +13,6 @@ import org.hidewright.core.json.JsonTrouble;
  * <p>Two slips are equal when their text is.
  */
 public final class Slip {
-    private static final JsonText EMPTY = empty();
-
     private final String id;
     private final String calculator;
     private final JsonText source;
@@ -63,7 +62,7 @@ public final class Slip {
         return node.get("questions")
                 .filter(questions -> questions instanceof JsonObject)
                 .map(questions -> (JsonObject) questions)
-                .orElse((JsonObject) EMPTY.root());
+                .orElseGet(() -> new JsonObject(node.start(), node.end(), node.place(), Map.of()));
     }
 
     /** The whole slip as an object. */
@@ -99,14 +98,6 @@ public final class Slip {
             own = own.withMember(alone.node, "questions", "{" + JsonText.quoted(question) + ": " + json + "}");
         }
         return in(own, (JsonObject) own.root());
-    }
-
-    private static JsonText empty() {
-        try {
-            return JsonText.read("{}");
-        } catch (JsonTrouble e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     /** Whether nothing of it was changed or moved to another line. */

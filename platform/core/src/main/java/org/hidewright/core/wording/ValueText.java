@@ -24,6 +24,8 @@ public final class ValueText {
     private static final int MOST_DECIMALS = 3;
     private static final int INCH_DECIMALS = 3;
     private static final int INCH_PARTS = 64;
+    /** What is less than this share of a part is left over from a conversion. */
+    private static final double NO_PART = 1e-9;
     private static final int WORKING_DIGITS = 5;
 
     private final Locale language;
@@ -75,16 +77,26 @@ public final class ValueText {
         }
         if (step.isEmpty() || converted) {
             rounded = rounded.signum() == 0 && exact.signum() != 0
-                    ? exact.round(new MathContext(2))
+                    ? trimmed(exact.round(new MathContext(2)))
                     : trimmed(rounded);
         }
-        return new Shown(format(rounded), unit.symbol(), beside(base, unit, converted));
+        return new Shown(format(rounded), unit.symbol(), beside(base, unit, converted, rounding));
     }
 
-    private static String beside(double base, Unit unit, boolean converted) {
-        return converted && unit.equals(Units.INCH)
-                ? InchFraction.nearest(Length.ofMm(base), INCH_PARTS).text() + " in"
-                : "";
+    private static String beside(double base, Unit unit, boolean converted, Rounding rounding) {
+        return converted && unit.equals(Units.INCH) ? fraction(base, rounding).text() + " in" : "";
+    }
+
+    /** The fraction of an inch nearest to a length on the safe side of it. */
+    private static InchFraction fraction(double mm, Rounding rounding) {
+        InchFraction nearest = InchFraction.nearest(Length.ofMm(mm), INCH_PARTS);
+        double part = Units.INCH.toBase(1) / INCH_PARTS;
+        double unsafe = rounding == Rounding.UP ? -nearest.errorMm() : rounding == Rounding.DOWN ? nearest.errorMm() : 0;
+        if (unsafe <= part * NO_PART) {
+            return nearest;
+        }
+        double safer = nearest.toLength().mm() + (rounding == Rounding.UP ? part : -part);
+        return InchFraction.nearest(Length.ofMm(safer), INCH_PARTS);
     }
 
     private static BigDecimal trimmed(BigDecimal number) {

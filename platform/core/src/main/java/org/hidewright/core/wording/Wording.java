@@ -56,7 +56,11 @@ public final class Wording {
         for (int i = 0; i < args.length; i++) {
             words[i] = argument(texts, args[i]);
         }
-        return new MessageFormat(pattern, Locale.ROOT).format(words);
+        try {
+            return new MessageFormat(pattern, Locale.ROOT).format(words);
+        } catch (IllegalArgumentException e) {
+            return pattern; // a slip of its author must not take the rest of the page with it
+        }
     }
 
     private String argument(Texts texts, Object arg) {
@@ -76,11 +80,15 @@ public final class Wording {
 
     private String option(Texts texts, Enum<?> constant) {
         String type = kebab(constant.getDeclaringClass().getSimpleName());
-        return text(texts, type + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return text(texts, type + "." + kebab(constant.name()));
     }
 
-    private static String kebab(String camel) {
-        return camel.replaceAll("(?<!^)([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    /** The key made of a Java name, as declarations make theirs. */
+    private static String kebab(String name) {
+        if (name.equals(name.toUpperCase(Locale.ROOT))) {
+            return name.toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+        return name.replaceAll("(?<!^)([A-Z])", "-$1").toLowerCase(Locale.ROOT);
     }
 
     public String phrase(Texts texts, Phrase phrase) {

@@ -51,7 +51,7 @@ public final class Bench {
             WorkedSlip was = before == null ? null : before.slips().get(id);
             worked.put(id, workOne(read.get(id), worked, read, was));
         }
-        circles(read, worked);
+        circles(read, worked, before);
         Map<String, WorkedSlip> inFileOrder = new LinkedHashMap<>();
         read.keySet().forEach(id -> inFileOrder.put(id, worked.get(id)));
         return new WorkedProject(project, inFileOrder);
@@ -61,16 +61,20 @@ public final class Bench {
         Optional<Installed> installed = catalogue
                 .find(slip.calculator())
                 .filter(found -> found.calculator().declaration().version() >= slip.version());
-        if (was != null && was.slip().equals(slip) && was.installed().equals(installed)) {
+        if (was != null && was.slip().sameAs(slip) && was.installed().equals(installed)) {
             return was.read();
         }
         if (installed.isEmpty()) {
-            return new ReadSlip(slip, installed, Map.of(), List.of(dormant(slip)), Set.of());
+            return new ReadSlip(slip, installed, Map.of(), List.of(dormant(slip)), Map.of());
         }
         EntryReader reader = new EntryReader(slip.id());
-        Map<String, Entry.Answered> entries = reader.read(
-                installed.get().calculator().declaration().questions(), slip.questions(), "", List.of());
-        return new ReadSlip(slip, installed, entries, List.copyOf(reader.remarks()), Links.sources(entries));
+        try {
+            Map<String, Entry.Answered> entries = reader.read(
+                    installed.get().calculator().declaration().questions(), slip.questions(), "", List.of());
+            return new ReadSlip(slip, installed, entries, List.copyOf(reader.remarks()), Links.sources(entries));
+        } catch (EntryReader.BadPreset e) {
+            return ReadSlip.broken(slip, installed.get(), e);
+        }
     }
 
     private Remark dormant(Slip slip) {
@@ -95,7 +99,7 @@ public final class Bench {
         Map<String, List<String>> dependents = new HashMap<>();
         Deque<String> ready = new ArrayDeque<>();
         for (Map.Entry<String, ReadSlip> slip : read.entrySet()) {
-            List<String> sources = slip.getValue().sources().stream().filter(read::containsKey).toList();
+            List<String> sources = slip.getValue().sources().keySet().stream().filter(read::containsKey).toList();
             open.put(slip.getKey(), sources.size());
             sources.forEach(source -> dependents.computeIfAbsent(source, key -> new ArrayList<>()).add(slip.getKey()));
             if (sources.isEmpty()) {
@@ -118,31 +122,32 @@ public final class Bench {
     private WorkedSlip workOne(
             ReadSlip slip, Map<String, WorkedSlip> worked, Map<String, ReadSlip> all, WorkedSlip was) {
         if (slip.installed().isEmpty()) {
-            return was != null && was.read() == slip ? was : WorkedSlip.without(slip, WorkedSlip.State.DORMANT);
+            return WorkedSlip.without(slip, WorkedSlip.State.DORMANT).orSame(was);
         }
-        Links links = new Links(worked, all.keySet());
-        return new SlipWork(slip).work(links, was != null && was.read() == slip ? was : null);
+        if (slip.broken()) {
+            return WorkedSlip.without(slip, WorkedSlip.State.BROKEN).orSame(was);
+        }
+        boolean sameCalculator = was != null && was.installed().equals(slip.installed());
+        return new SlipWork(slip).work(new Links(worked, all.keySet()), sameCalculator ? was : null);
     }
 
     /** Slips without a place in the order: those of a circle are told so by name, the rest wait for them. */
-    private static void circles(Map<String, ReadSlip> read, Map<String, WorkedSlip> worked) {
-        List<String> left =
-                read.keySet().stream().filter(id -> !worked.containsKey(id)).toList();
+    private static void circles(Map<String, ReadSlip> read, Map<String, WorkedSlip> worked, WorkedProject before) {
+        Set<String> left = new LinkedHashSet<>(read.keySet());
+        left.removeAll(worked.keySet());
         for (String id : left) {
             ReadSlip slip = read.get(id);
             List<String> circle = circleThrough(id, read);
-            String source = slip.sources().stream().filter(left::contains).findFirst().orElseThrow();
-            Notice notice = circle.isEmpty()
-                    ? ProjectNotices.WAITS.with(source)
-                    : ProjectNotices.CIRCLE.with(String.join(" → ", circle));
-            worked.put(
-                    id,
-                    WorkedSlip.without(
-                            slip,
-                            circle.isEmpty() ? WorkedSlip.State.WAITING : WorkedSlip.State.REFUSED,
-                            Remark.of(notice, CoreTexts.TEXTS)
-                                    .onSlip(id)
-                                    .atPlace(slip.slip().node().place())));
+            WorkedSlip stuck;
+            if (circle.isEmpty()) {
+                String source = slip.sources().keySet().stream().filter(left::contains).findFirst().orElseThrow();
+                Remark waits = slip.atLinkTo(source, ProjectNotices.WAITS.with(source));
+                stuck = WorkedSlip.without(slip, WorkedSlip.State.WAITING, waits);
+            } else {
+                Notice notice = ProjectNotices.CIRCLE.with(String.join(" → ", circle));
+                stuck = WorkedSlip.without(slip, WorkedSlip.State.REFUSED, slip.atLinkTo(circle.get(1), notice));
+            }
+            worked.put(id, stuck.orSame(before == null ? null : before.slips().get(id)));
         }
     }
 
@@ -153,7 +158,7 @@ public final class Bench {
         Set<String> seen = new LinkedHashSet<>();
         while (!open.isEmpty()) {
             String id = open.remove();
-            for (String source : read.get(id).sources()) {
+            for (String source : read.get(id).sources().keySet()) {
                 if (source.equals(start)) {
                     return path(start, id, cameFrom);
                 }

@@ -24,11 +24,11 @@ sealed interface Entry {
     record TwoSides(TypedSize typed) implements Entry {}
 
     /**
-     * Several quantities.
+     * Several values of one kind.
      *
-     * @param typed each of them
+     * @param items each of them: a quantity, a size or a plain value
      */
-    record Several(List<Typed> typed) implements Entry {}
+    record Several(List<Entry> items) implements Entry {}
 
     /**
      * A choice's key, a flag or a text.

@@ -33,10 +33,20 @@ import org.hidewright.core.work.Entry.Origin;
 final class EntryReader {
     private static final String CHOSEN = "is";
     private static final String ROW_ID = "id";
+    private static final List<String> LINK = List.of("from", "answer", "row", "column");
 
     private final String slip;
     private final List<Remark> remarks = new ArrayList<>();
     private boolean inPreset;
+
+    /** A preset that the maker of the calculator has written wrongly. */
+    static final class BadPreset extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private BadPreset(String path, JsonTrouble trouble) {
+            super("the preset of " + path + " is no JSON: " + trouble.getMessage(), trouble);
+        }
+    }
 
     EntryReader(String slip) {
         this.slip = slip;
@@ -51,7 +61,7 @@ final class EntryReader {
         List<String> known = new ArrayList<>(questions.stream().map(Question::key).toList());
         for (Map.Entry<String, Member> member : typed.members().entrySet()) {
             if (!known.contains(member.getKey()) && !alsoKnown.contains(member.getKey())) {
-                say(unknownKey(member.getKey(), known), below(path, member.getKey()), member.getValue().place());
+                unknownKey(member, known, path);
             }
         }
         Map<String, Answered> entries = new LinkedHashMap<>();
@@ -61,10 +71,12 @@ final class EntryReader {
         return entries;
     }
 
-    private static Notice unknownKey(String key, List<String> known) {
-        return Nearest.to(key, known)
+    private void unknownKey(Map.Entry<String, Member> member, List<String> known, String path) {
+        String key = member.getKey();
+        Notice notice = Nearest.to(key, known)
                 .map(near -> ProjectNotices.UNKNOWN_KEY_NEAREST.with(key, near))
                 .orElseGet(() -> ProjectNotices.UNKNOWN_KEY.with(key, String.join(", ", known)));
+        say(notice, below(path, key), inPreset ? null : member.getValue().place());
     }
 
     private Answered one(Question question, Optional<JsonNode> typed, String path, Place parent) {
@@ -83,11 +95,16 @@ final class EntryReader {
         if (question.optional()) {
             return new Answered(new Entry.Open(), Origin.PRESET, "", null);
         }
-        return new Answered(
-                bad(ProjectNotices.UNANSWERED.with(question.key(), question.example().orElse("")), path, inPreset ? null : parent),
-                Origin.TYPED,
-                "",
-                null);
+        if (question.kind() == Kind.GROUP) {
+            JsonObject nothing = new JsonObject(0, 0, parent, Map.of());
+            return new Answered(
+                    new Entry.Group(read(question.questions(), nothing, path, List.of())), Origin.PRESET, "", null);
+        }
+        Notice notice = question.example()
+                .filter(example -> !structured(question.kind()))
+                .map(example -> ProjectNotices.UNANSWERED.with(question.key(), example))
+                .orElseGet(() -> ProjectNotices.UNANSWERED_NO_EXAMPLE.with(question.key()));
+        return new Answered(bad(notice, path, inPreset ? null : parent), Origin.TYPED, "", null);
     }
 
     private Answered preset(Question question, String path) {
@@ -100,7 +117,7 @@ final class EntryReader {
                     : scalarEntry(question, preset, path, null);
             return new Answered(entry, Origin.PRESET, structured(question.kind()) ? "" : preset, null);
         } catch (JsonTrouble e) {
-            throw new IllegalStateException("the preset of " + path + " is no JSON: " + e.getMessage(), e);
+            throw new BadPreset(path, e);
         } finally {
             inPreset = outer;
         }
@@ -117,6 +134,9 @@ final class EntryReader {
     private Entry entry(Question question, JsonNode node, String path) {
         Optional<Link> link = link(node);
         if (link.isPresent()) {
+            ((JsonObject) node).members().entrySet().stream()
+                    .filter(member -> !LINK.contains(member.getKey()))
+                    .forEach(member -> unknownKey(member, LINK, path));
             return structured(question.kind())
                     ? bad(ProjectNotices.LINK_NOT_HERE.with(link.get().toString()), path, place(node))
                     : new Entry.Linked(link.get(), place(node));
@@ -137,11 +157,17 @@ final class EntryReader {
     private Entry scalar(Question question, JsonNode node, String path) {
         return node instanceof JsonScalar scalar
                 ? scalarEntry(question, scalar.text(), path, place(node))
-                : wrongShape(question, "\"" + question.example().orElse("…") + "\"", path, node);
+                : wrongShape(question, shape(question, node), path, node);
+    }
+
+    /** What a value looks like; for an object that was perhaps to be a link, what a link looks like. */
+    private static String shape(Question question, JsonNode node) {
+        boolean nearlyLink = node instanceof JsonObject object && LINK.stream().anyMatch(key -> object.get(key).isPresent());
+        return nearlyLink ? "{\"from\": \"…\", \"answer\": \"…\"}" : "\"" + question.example().orElse("…") + "\"";
     }
 
     private Entry scalarEntry(Question question, String text, String path, Place place) {
-        ScalarReader reader = new ScalarReader(question, text);
+        ScalarReader reader = ScalarReader.of(question, text);
         return reader.entry().orElseGet(() -> {
             say(reader.trouble().onSlip(slip).atQuestion(path).atPlace(place));
             return new Entry.Bad();
@@ -149,15 +175,18 @@ final class EntryReader {
     }
 
     private Entry listed(Question question, JsonArray array, String path) {
-        List<Typed> typed = new ArrayList<>();
+        List<Entry> items = new ArrayList<>();
+        boolean good = true;
         for (JsonNode item : array.items()) {
-            Entry entry = scalar(question, item, path);
-            if (!(entry instanceof Entry.Several several)) {
-                return new Entry.Bad();
+            if (question.itemKind() == Kind.TEXT && item instanceof JsonScalar text) {
+                items.add(new Entry.Plain(text.text()));
+            } else if (scalar(question, item, path) instanceof Entry.Several several) {
+                items.addAll(several.items());
+            } else {
+                good = false;
             }
-            typed.addAll(several.typed());
         }
-        return new Entry.Several(List.copyOf(typed));
+        return good ? new Entry.Several(List.copyOf(items)) : new Entry.Bad();
     }
 
     private Entry variant(Question question, JsonNode node, String path, List<String> alsoKnown) {
@@ -171,7 +200,7 @@ final class EntryReader {
         for (Map.Entry<String, Member> member : object.members().entrySet()) {
             String key = member.getKey();
             if (!keys.contains(key) && !key.equals(CHOSEN) && !alsoKnown.contains(key)) {
-                say(unknownKey(key, keys), below(path, key), member.getValue().place());
+                unknownKey(member, keys, path);
             }
         }
         List<String> present = keys.stream().filter(key -> object.get(key).isPresent()).toList();
@@ -202,6 +231,12 @@ final class EntryReader {
     private Entry rows(Question question, JsonArray array, String path) {
         List<Entry.Row> rows = new ArrayList<>();
         Set<String> ids = new HashSet<>();
+        Set<String> given = new HashSet<>();
+        array.items().forEach(item -> {
+            if (item instanceof JsonObject row) {
+                row.text(ROW_ID).ifPresent(given::add);
+            }
+        });
         boolean good = true;
         for (int i = 0; i < array.items().size(); i++) {
             JsonNode item = array.items().get(i);
@@ -210,8 +245,13 @@ final class EntryReader {
                 wrongShape(question, "[{…}, …]", path, item);
                 continue;
             }
-            String id = row.text(ROW_ID).filter(given -> !given.isEmpty()).orElse("row-" + (i + 1));
+            String id = row.text(ROW_ID).filter(text -> !text.isEmpty()).orElse(unused("row-" + (i + 1), given));
             String rowPath = path + "[" + id + "]";
+            if (row.get(ROW_ID).isPresent() && row.text(ROW_ID).isEmpty()) {
+                good = false;
+                bad(ProjectNotices.WRONG_SHAPE.with(ROW_ID, "\"…\""), rowPath, place(row.get(ROW_ID).get()));
+                continue;
+            }
             if (!ids.add(id)) {
                 good = false;
                 bad(ProjectNotices.ROW_ID_TWICE.with(id), rowPath, place(item));
@@ -223,6 +263,15 @@ final class EntryReader {
             rows.add(new Entry.Row(id, entry));
         }
         return good ? new Entry.Table(List.copyOf(rows)) : new Entry.Bad();
+    }
+
+    /** An id for a row without one that no row of the maker's has. */
+    private static String unused(String id, Set<String> given) {
+        String free = id;
+        while (given.contains(free)) {
+            free += "-";
+        }
+        return free;
     }
 
     private static Optional<Link> link(JsonNode node) {

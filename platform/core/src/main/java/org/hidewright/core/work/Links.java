@@ -1,7 +1,7 @@
 package org.hidewright.core.work;
 
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +11,7 @@ import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.Nearest;
+import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.work.Entry.Answered;
@@ -26,27 +27,36 @@ final class Links implements Function<Link, LinkEnd> {
         this.slips = slips;
     }
 
-    /** Ids of the slips that entries link to. */
-    static Set<String> sources(Map<String, Answered> entries) {
-        Set<String> sources = new LinkedHashSet<>();
-        entries.values().forEach(answered -> collect(answered.entry(), sources));
+    /**
+     * Where a link starts.
+     *
+     * @param path of the question that is linked
+     * @param place where the link stands in the file; null in a preset
+     */
+    record Foot(String path, Place place) {}
+
+    /** The slips that entries link to by id, each with the first question that does. */
+    static Map<String, Foot> sources(Map<String, Answered> entries) {
+        Map<String, Foot> sources = new LinkedHashMap<>();
+        collect(entries, "", sources);
         return sources;
     }
 
-    private static void collect(Entry entry, Set<String> sources) {
-        if (entry instanceof Entry.Linked linked) {
-            sources.add(linked.link().slip());
-        } else if (entry instanceof Entry.Group group) {
-            group.answers().values().forEach(answered -> collect(answered.entry(), sources));
-        } else if (entry instanceof Entry.OneOf oneOf) {
-            oneOf.answers().values().forEach(answered -> collect(answered.entry(), sources));
-        } else if (entry instanceof Entry.Table table) {
-            table.rows().forEach(row -> collect(row.entry(), sources));
-        }
+    private static void collect(Map<String, Answered> entries, String path, Map<String, Foot> sources) {
+        entries.forEach((key, answered) ->
+                collect(answered.entry(), path.isEmpty() ? key : path + "." + key, sources));
     }
 
-    WorkedSlip slip(String id) {
-        return worked.get(id);
+    private static void collect(Entry entry, String path, Map<String, Foot> sources) {
+        if (entry instanceof Entry.Linked linked) {
+            sources.putIfAbsent(linked.link().slip(), new Foot(path, linked.place()));
+        } else if (entry instanceof Entry.Group group) {
+            collect(group.answers(), path, sources);
+        } else if (entry instanceof Entry.OneOf oneOf) {
+            collect(oneOf.answers(), path + "." + oneOf.variant(), sources);
+        } else if (entry instanceof Entry.Table table) {
+            table.rows().forEach(row -> collect(row.entry(), path + "[" + row.id() + "]", sources));
+        }
     }
 
     @Override
@@ -68,19 +78,26 @@ final class Links implements Function<Link, LinkEnd> {
         if (source.answers().isEmpty()) {
             return LinkEnd.none(ProjectNotices.WAITS.with(link.slip()));
         }
+        String name = link.slip() + "." + link.answer();
+        boolean table = !answer.get().columns().isEmpty();
+        if (!table && !(link.column().isEmpty() && link.row().isEmpty())) {
+            return LinkEnd.none(ProjectNotices.LINK_NO_TABLE.with(name));
+        }
         Optional<Object> value = source.answers().get().get(link.answer());
         if (value.isEmpty()) {
-            return LinkEnd.none(ProjectNotices.WAITS.with(link.slip()));
+            return LinkEnd.none(ProjectNotices.LINK_NO_VALUE.with(name));
         }
-        return answer.get().kind() == Kind.ROWS || !link.column().isEmpty()
-                ? inTable(link, answer.get(), value.get())
-                : new LinkEnd(value, answer.get(), null);
+        return table ? inTable(link, answer.get(), value.get()) : new LinkEnd(value, answer.get(), null);
     }
 
     private static LinkEnd inTable(Link link, Answer table, Object value) {
+        String name = link.slip() + "." + link.answer();
+        if (link.column().isEmpty()) {
+            return LinkEnd.none(ProjectNotices.LINK_NO_COLUMN.with(name, String.join(", ", keys(table.columns()))));
+        }
         Optional<Answer> column = named(table.columns(), link.column());
         if (column.isEmpty()) {
-            return LinkEnd.none(noAnswer(link.slip() + "." + link.answer(), link.column(), table.columns()));
+            return LinkEnd.none(noAnswer(name, link.column(), table.columns()));
         }
         List<Values> rows = value instanceof List<?> list
                 ? list.stream().map(Values.class::cast).toList()
@@ -89,13 +106,26 @@ final class Links implements Function<Link, LinkEnd> {
             List<Object> all = rows.stream().flatMap(row -> row.get(link.column()).stream()).toList();
             return new LinkEnd(Optional.of(all), column.get(), null);
         }
-        return rows.stream()
-                .filter(row -> link.row().isEmpty() || row.rowId().equals(link.row()))
-                .findFirst()
-                .flatMap(row -> row.get(link.column()))
+        Optional<Values> row = rows.stream()
+                .filter(candidate -> link.row().isEmpty() || candidate.rowId().equals(link.row()))
+                .findFirst();
+        if (row.isEmpty()) {
+            return LinkEnd.none(noRow(link.row(), name, rowIds(rows)));
+        }
+        return row.get()
+                .get(link.column())
                 .map(found -> new LinkEnd(Optional.of(found), column.get(), null))
-                .orElseGet(() -> LinkEnd.none(ProjectNotices.LINK_NO_ROW.with(
-                        link.row(), link.slip() + "." + link.answer(), String.join(", ", rowIds(rows)))));
+                .orElseGet(() -> LinkEnd.none(ProjectNotices.LINK_NO_VALUE.with(link.toString())));
+    }
+
+    private static Notice noRow(String row, String table, List<String> ids) {
+        return Nearest.to(row, ids)
+                .map(near -> ProjectNotices.LINK_NO_ROW_NEAREST.with(row, table, near))
+                .orElseGet(() -> ProjectNotices.LINK_NO_ROW.with(row, table, String.join(", ", ids)));
+    }
+
+    private static List<String> keys(List<Answer> answers) {
+        return answers.stream().map(Answer::key).toList();
     }
 
     private static List<String> rowIds(List<Values> rows) {
@@ -107,7 +137,7 @@ final class Links implements Function<Link, LinkEnd> {
     }
 
     private static Notice noAnswer(String where, String key, List<Answer> declared) {
-        List<String> keys = declared.stream().map(Answer::key).toList();
+        List<String> keys = keys(declared);
         return Nearest.to(key, keys)
                 .map(near -> ProjectNotices.LINK_NO_ANSWER_NEAREST.with(where, key, near))
                 .orElseGet(() -> ProjectNotices.LINK_NO_ANSWER.with(where, key, String.join(", ", keys)));

@@ -32,6 +32,9 @@ import org.hidewright.core.work.Entry.Answered;
 
 /** Turns entries into values: follows links, takes ranges at their midpoint, checks limits. */
 final class Resolver {
+    /** Relative; some thousand times what a double is exact to. */
+    private static final double LAST_BITS = 1e-12;
+
     private final String slip;
     private final Function<Link, LinkEnd> links;
     private final List<Remark> remarks = new ArrayList<>();
@@ -141,8 +144,8 @@ final class Resolver {
 
     private Optional<Object> several(Question question, Entry.Several several, String path, Place place) {
         List<Object> values = new ArrayList<>();
-        several.typed().forEach(typed -> number(question, typed, path, place).ifPresent(values::add));
-        return values.size() == several.typed().size() ? Optional.of(List.copyOf(values)) : Optional.empty();
+        several.items().forEach(item -> value(question, item, path, place).ifPresent(values::add));
+        return values.size() == several.items().size() ? Optional.of(List.copyOf(values)) : Optional.empty();
     }
 
     private Optional<Object> linked(Question question, Entry.Linked linked, String path) {
@@ -153,12 +156,37 @@ final class Resolver {
         if (!LinkFit.fits(question, end.answer(), end.value().orElseThrow())) {
             return refuse(
                     ProjectNotices.LINK_WRONG_KIND.with(
-                            linked.link().toString(), end.answer().kind().name().toLowerCase(), question.kind().name().toLowerCase()),
+                            linked.link().toString(), kind(end), question.kind()),
                     path,
                     linked.place());
         }
-        Object value = LinkFit.converted(question, end.value().orElseThrow());
+        Object value = snapped(question, LinkFit.converted(question, end.value().orElseThrow()));
         return linkedWithinLimits(question, value, path, linked.place()) ? Optional.of(value) : Optional.empty();
+    }
+
+    /** What the value is: of a whole column a list, though its answer is declared for one row. */
+    private static Kind kind(LinkEnd end) {
+        return end.value().orElseThrow() instanceof List<?> ? Kind.LIST : end.answer().kind();
+    }
+
+    /** The value put on a limit that it passes by no more than the last bits of a sum or a conversion. */
+    private static Object snapped(Question question, Object value) {
+        if (value instanceof List<?> items) {
+            return items.stream().map(item -> snapped(question, item)).toList();
+        } else if (value instanceof Quantity<?> quantity) {
+            return quantity(quantity.dimension(), snapped(question, quantity.base()));
+        } else if (value instanceof Size size) {
+            return Size.of(
+                    Length.ofMm(snapped(question, size.width().mm())), Length.ofMm(snapped(question, size.height().mm())));
+        }
+        return value instanceof Double number ? (Object) snapped(question, number.doubleValue()) : value;
+    }
+
+    private static double snapped(Question question, double base) {
+        double low = question.min().orElse(base);
+        double high = question.max().orElse(base);
+        double nearest = Math.min(Math.max(base, low), high);
+        return Math.abs(base - nearest) <= LAST_BITS * Math.abs(nearest) ? nearest : base;
     }
 
     private boolean linkedWithinLimits(Question question, Object value, String path, Place place) {

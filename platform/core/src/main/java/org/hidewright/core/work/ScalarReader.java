@@ -1,5 +1,6 @@
 package org.hidewright.core.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,20 +22,36 @@ final class ScalarReader {
     private static final List<String> YES = List.of("true", "yes", "on");
     private static final List<String> NO = List.of("false", "no", "off");
 
+    private final Question question;
     private Entry entry;
     private Remark trouble;
 
-    ScalarReader(Question question, String text) {
-        switch (question.kind()) {
+    private ScalarReader(Question question) {
+        this.question = question;
+    }
+
+    /** A text that answers a question; for a list all of its values. */
+    static ScalarReader of(Question question, String text) {
+        ScalarReader reader = new ScalarReader(question);
+        if (question.kind() == Kind.LIST) {
+            reader.list(text);
+        } else {
+            reader.one(text);
+        }
+        return reader;
+    }
+
+    private void one(String text) {
+        switch (question.itemKind()) {
             case SIZE -> take(TypedText.size(text, question.unit()).map(Entry.TwoSides::new));
-            case LIST -> list(question, text);
-            case CHOICE -> choice(question, text.strip());
+            case CHOICE -> choice(text.strip());
             case FLAG -> flag(text.strip().toLowerCase(Locale.ROOT));
             case TEXT -> entry = new Entry.Plain(text);
-            case COUNT -> count(text);
-            default -> take(TypedText.quantity(text, question.kind().dimension().orElseThrow(), question.unit())
+            case COUNT -> take(TypedText.quantity(text, Dimension.NUMBER, Optional.empty()).map(Entry.Quantity::new));
+            default -> take(TypedText.quantity(text, question.itemKind().dimension().orElseThrow(), question.unit())
                     .map(Entry.Quantity::new));
         }
+        whole();
     }
 
     /** What was understood; empty when there is {@link #trouble()}. */
@@ -55,36 +72,45 @@ final class ScalarReader {
         trouble = Remark.of(unreadable, CoreTexts.READING);
     }
 
-    private void list(Question question, String text) {
+    private void list(String text) {
         Optional<Dimension> dimension = question.itemKind().dimension();
         if (dimension.isPresent()) {
-            take(TypedText.list(text, dimension.get(), question.unit()).map(Entry.Several::new));
+            List<Entry> items = new ArrayList<>();
+            Reading<List<Typed>> reading = TypedText.list(text, dimension.get(), question.unit());
+            reading.unreadable().ifPresent(this::refuse);
+            for (Typed typed : reading.understood().orElse(List.of())) {
+                entry = new Entry.Quantity(typed);
+                whole();
+                items.add(entry);
+            }
+            entry = trouble == null ? new Entry.Several(List.copyOf(items)) : null;
         } else {
-            List<String> items = List.of(text.split(";", -1)).stream().map(String::strip).filter(s -> !s.isEmpty()).toList();
-            List<String> keys = EntryReader.keys(question.options());
-            Optional<String> wrong = items.stream()
-                    .filter(item -> question.itemKind() == Kind.CHOICE && !keys.contains(item))
-                    .findFirst();
-            if (wrong.isPresent()) {
-                trouble(noSuchOption(wrong.get(), keys));
-            } else {
-                entry = new Entry.Plain(items);
-            }
+            parts(text.split(";", -1));
         }
     }
 
-    private void count(String text) {
-        Reading<Typed> reading = TypedText.quantity(text, Dimension.NUMBER, Optional.empty());
-        take(reading.map(Entry.Quantity::new));
-        if (entry != null) {
-            double nominal = reading.understood().orElseThrow().range().nominal();
+    private void parts(String[] parts) {
+        List<Entry> items = new ArrayList<>();
+        for (String part : parts) {
+            if (!part.isBlank() && trouble == null) {
+                one(part.strip());
+                items.add(entry);
+            }
+        }
+        entry = trouble == null ? new Entry.Several(List.copyOf(items)) : null;
+    }
+
+    /** What is counted is counted in whole numbers that a count can hold. */
+    private void whole() {
+        if (question.itemKind() == Kind.COUNT && entry instanceof Entry.Quantity counted) {
+            double nominal = counted.typed().range().nominal();
             if (nominal != Math.rint(nominal) || Math.abs(nominal) > Integer.MAX_VALUE) {
-                trouble(ProjectNotices.NOT_WHOLE.with(text));
+                trouble(ProjectNotices.NOT_WHOLE.with(counted.typed().text()));
             }
         }
     }
 
-    private void choice(Question question, String text) {
+    private void choice(String text) {
         List<String> keys = EntryReader.keys(question.options());
         if (keys.contains(text)) {
             entry = new Entry.Plain(text);

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
-import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.CoreTexts;
@@ -33,7 +33,8 @@ final class SlipWork {
      * Works the slip.
      *
      * @param links what is known of the slips before it
-     * @param was what this very slip came to before; taken over when the values it gets are the same. May be null
+     * @param was what the slip came to before with the same calculator; its answers are taken over when the values are the
+     *     same. May be null
      */
     WorkedSlip work(Links links, WorkedSlip was) {
         Resolver resolver = new Resolver(read.slip().id(), links);
@@ -45,10 +46,12 @@ final class SlipWork {
             boolean waits = remarks.stream().anyMatch(SlipWork::waits)
                     && remarks.stream().filter(Remark::stops).allMatch(SlipWork::waits);
             return new WorkedSlip(
-                    read, waits ? State.WAITING : State.REFUSED, null, null, remarks, List.of(), Map.of());
+                            read, waits ? State.WAITING : State.REFUSED, null, null, remarks, List.of(), List.of(), Map.of())
+                    .orSame(was);
         }
         if (was != null && was.questions().equals(values) && was.state() != State.BROKEN) {
-            return was;
+            was.told().forEach(remark -> remarks.add(located(remark)));
+            return was.takenOver(read, remarks);
         }
         return call(calculator, values.get(), remarks);
     }
@@ -61,36 +64,25 @@ final class SlipWork {
         Notes notes = new Notes();
         try {
             Outcome<Values> outcome = calculator.work(values, notes);
-            outcome.answers().ifPresent(answers -> complete(calculator, answers));
-            outcome.notices().stream()
-                    .map(notice -> located(Remark.of(notice, calculator.texts()).onSlip(read.slip().id())))
-                    .forEach(remarks::add);
+            outcome.answers().ifPresent(answers -> Completeness.check(calculator.declaration().answers(), answers));
+            List<Remark> told = outcome.notices().stream()
+                    .map(notice -> Remark.of(notice, calculator.texts()).onSlip(read.slip().id()))
+                    .toList();
+            told.forEach(remark -> remarks.add(located(remark)));
             return new WorkedSlip(
                     read,
                     outcome.refused() ? State.REFUSED : State.WORKED,
                     values,
                     outcome.answers().orElse(null),
                     remarks,
+                    told,
                     notes.steps,
                     notes.sources);
-        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+        } catch (Exception | LinkageError | StackOverflowError | AssertionError e) {
             remarks.add(Remark.of(ProjectNotices.BROKEN.with(installed.id(), installed.bundle(), e.toString()), CoreTexts.TEXTS)
                     .onSlip(read.slip().id())
                     .atPlace(read.slip().node().place()));
-            return new WorkedSlip(read, State.BROKEN, values, null, remarks, List.of(), Map.of());
-        }
-    }
-
-    /** A calculator that leaves a declared answer out has failed, unless the answer may be absent. */
-    private static void complete(DeclaredCalculator calculator, Values answers) {
-        for (Answer answer : calculator.declaration().answers()) {
-            Object value = answers.entries().get(answer.key());
-            if (value == null && answers.entries().containsKey(answer.key())) {
-                throw new IllegalStateException("answer " + answer.key() + " is null");
-            }
-            if (value instanceof Double number && !Double.isFinite(number)) {
-                throw new ArithmeticException("answer " + answer.key() + " is " + number);
-            }
+            return new WorkedSlip(read, State.BROKEN, values, null, remarks, List.of(), List.of(), Map.of());
         }
     }
 
@@ -109,12 +101,15 @@ final class SlipWork {
 
         @Override
         public void step(Formula formula, Object result, Object... symbolsAndValues) {
-            steps.add(new Step(formula, result, List.of(symbolsAndValues)));
+            if (symbolsAndValues.length % 2 != 0) {
+                throw new IllegalArgumentException("step " + formula.key() + " has a symbol without a value");
+            }
+            steps.add(new Step(formula, Objects.requireNonNull(result, "result"), List.of(symbolsAndValues)));
         }
 
         @Override
         public void source(String answer, Source source) {
-            sources.put(answer, source);
+            sources.put(Objects.requireNonNull(answer, "answer"), Objects.requireNonNull(source, "source"));
         }
     }
 }

@@ -43,6 +43,7 @@ public final class WorkedSlip {
     private final Values questions;
     private final Values answers;
     private final List<Remark> remarks;
+    private final List<Remark> told;
     private final List<Step> steps;
     private final Map<String, Source> otherSources;
 
@@ -52,6 +53,7 @@ public final class WorkedSlip {
             Values questions,
             Values answers,
             List<Remark> remarks,
+            List<Remark> told,
             List<Step> steps,
             Map<String, Source> otherSources) {
         this.read = read;
@@ -59,6 +61,7 @@ public final class WorkedSlip {
         this.questions = questions;
         this.answers = answers;
         this.remarks = List.copyOf(remarks);
+        this.told = List.copyOf(told);
         this.steps = List.copyOf(steps);
         this.otherSources = Map.copyOf(otherSources);
     }
@@ -66,7 +69,24 @@ public final class WorkedSlip {
     static WorkedSlip without(ReadSlip read, State state, Remark... more) {
         List<Remark> remarks = new ArrayList<>(read.remarks());
         remarks.addAll(List.of(more));
-        return new WorkedSlip(read, state, null, null, remarks, List.of(), Map.of());
+        return new WorkedSlip(read, state, null, null, remarks, List.of(), List.of(), Map.of());
+    }
+
+    /** What the calculator came to before, for a slip that gives it the same values again. */
+    WorkedSlip takenOver(ReadSlip again, List<Remark> remarksAgain) {
+        return new WorkedSlip(again, state, questions, answers, remarksAgain, told, steps, otherSources).orSame(this);
+    }
+
+    /** The slip as it was when nothing about it has changed, so that who looks on sees it by its identity. */
+    WorkedSlip orSame(WorkedSlip was) {
+        return was != null && was.read == read && was.state == state && was.answers == answers && was.remarks.equals(remarks)
+                ? was
+                : this;
+    }
+
+    /** What the calculator itself had to say, not yet placed in the file. */
+    List<Remark> told() {
+        return told;
     }
 
     ReadSlip read() {
@@ -125,6 +145,7 @@ public final class WorkedSlip {
     /** How each question stands, in the order asked. */
     public List<AskedLine> asked() {
         return read.installed()
+                .filter(known -> !read.broken())
                 .map(known -> AskedLine.of(known.calculator().declaration().questions(), read.entries(), questions))
                 .orElse(List.of());
     }

@@ -5,3 +5,4 @@ package org.hidewright.core.work;
 
 import org.osgi.annotation.bundle.Export;
 import org.osgi.annotation.versioning.Version;
+

@@ -1,0 +1,173 @@
+package org.hidewright.core;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.MessageFormat;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.calculator.Source;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.work.WorkedSlip;
+import org.junit.jupiter.api.Test;
+
+/** The texts of the host are complete, are patterns that can be filled, and are given all that they ask for. */
+class CoreTextsTest {
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
+    private static final Pattern USE = Pattern.compile("(?:ProjectNotices|CatalogueNotices)\\s*\\.([A-Z_]+)\\s*\\.with\\(");
+
+    private static Properties texts() throws Exception {
+        Properties texts = new Properties();
+        try (Reader reader = new InputStreamReader(
+                CoreTexts.class.getResourceAsStream("messages.properties"), StandardCharsets.UTF_8)) {
+            texts.load(reader);
+        }
+        return texts;
+    }
+
+    @Test
+    void everyTextIsAPatternWithoutALoneApostrophe() throws Exception {
+        texts().forEach((key, value) -> {
+            String text = String.valueOf(value);
+            assertFalse(text.isBlank(), key + " is empty");
+            assertFalse(text.replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe");
+            assertFalse(new MessageFormat(text, Locale.ROOT).format(new Object[] {"a", "b", "c", "d"}).matches(".*\\{\\d}.*"), key::toString);
+        });
+    }
+
+    @Test
+    void everyNoticeSaysWhatWhyAndWhatNextAndNoTextIsLeftOver() throws Exception {
+        Set<String> expected = new TreeSet<>();
+        for (NoticeKind kind : Stream.concat(ProjectNotices.all().stream(), CatalogueNotices.all().stream()).toList()) {
+            for (String part : List.of("what", "why", "next")) {
+                expected.add("notice." + kind.key() + "." + part);
+            }
+        }
+        Set<String> there = new TreeSet<>(texts().stringPropertyNames());
+        there.removeIf(key -> !key.startsWith("notice."));
+        assertEquals(expected, there);
+    }
+
+    @Test
+    void everyConstantOfTheseClassesIsListed() throws Exception {
+        for (Class<?> notices : List.of(ProjectNotices.class, CatalogueNotices.class)) {
+            List<Object> constants = new ArrayList<>();
+            for (var field : notices.getFields()) {
+                constants.add(field.get(null));
+            }
+            Object listed = notices.getMethod("all").invoke(null);
+            assertEquals(new HashSet<>(constants), new HashSet<>((List<?>) listed), notices.getSimpleName());
+        }
+    }
+
+    @Test
+    void everyStateSeverityKindAndOriginHasItsText() throws Exception {
+        Properties texts = texts();
+        List<String> keys = new ArrayList<>();
+        keys(keys, "state.", WorkedSlip.State.values());
+        keys(keys, "severity.", NoticeKind.Severity.values());
+        keys(keys, "source-kind.", Source.Kind.values());
+        keys(keys, "kind.", Kind.values());
+        keys.addAll(List.of("origin.typed", "origin.preset", "origin.linked"));
+        keys.forEach(key -> assertTrue(texts.containsKey(key), key));
+    }
+
+    private static void keys(List<String> keys, String prefix, Enum<?>[] constants) {
+        Arrays.stream(constants)
+                .forEach(constant -> keys.add(prefix + constant.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+    }
+
+    @Test
+    void everyTextThatTheSourcesAskForIsThere() throws Exception {
+        Properties texts = texts();
+        Pattern asked = Pattern.compile("(?:wording|wording\\(\\))\\s*\\.host\\(\\s*\"([a-z.-]+)\"\\s*[,)]");
+        Set<String> keys = new TreeSet<>();
+        for (String source : sources()) {
+            Matcher matcher = asked.matcher(source);
+            while (matcher.find()) {
+                keys.add(matcher.group(1));
+            }
+        }
+        assertTrue(keys.size() > 15, keys.toString());
+        keys.forEach(key -> assertTrue(texts.containsKey(key), key));
+    }
+
+    /** The numbers of arguments are read off the sources: each use of a notice gives as many as its texts have places. */
+    @Test
+    void everyNoticeIsGivenWhatItsTextsAskFor() throws Exception {
+        Properties texts = texts();
+        Set<String> used = new TreeSet<>();
+        for (String source : sources()) {
+            Matcher use = USE.matcher(source);
+            while (use.find()) {
+                String key = "notice." + use.group(1).toLowerCase(Locale.ROOT).replace('_', '-');
+                used.add(key);
+                int given = arguments(source, use.end());
+                for (String part : List.of("what", "why", "next")) {
+                    assertTrue(places(texts.getProperty(key + "." + part)) <= given, key + "." + part + " is given " + given);
+                }
+            }
+        }
+        Set<String> all = new TreeSet<>();
+        Stream.concat(ProjectNotices.all().stream(), CatalogueNotices.all().stream())
+                .forEach(kind -> all.add("notice." + kind.key()));
+        assertEquals(all, used, "a notice that nobody raises, or one whose constant is not called like its key");
+    }
+
+    private static List<String> sources() throws Exception {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+            List<String> sources = new ArrayList<>();
+            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                sources.add(Files.readString(file));
+            }
+            return sources;
+        }
+    }
+
+    private static int places(String pattern) {
+        Matcher matcher = PLACE.matcher(pattern);
+        int places = 0;
+        while (matcher.find()) {
+            places = Math.max(places, Integer.parseInt(matcher.group(1)) + 1);
+        }
+        return places;
+    }
+
+    /** Arguments between the bracket before {@code from} and the one that closes it. */
+    private static int arguments(String source, int from) {
+        int depth = 0;
+        int commas = 0;
+        boolean quoted = false;
+        for (int i = from; i < source.length(); i++) {
+            char c = source.charAt(i);
+            quoted ^= c == '"' && source.charAt(i - 1) != '\\';
+            if (quoted) {
+                continue;
+            }
+            depth += "([{".indexOf(c) >= 0 ? 1 : ")]}".indexOf(c) >= 0 ? -1 : 0;
+            if (depth < 0) {
+                return source.substring(from, i).isBlank() ? 0 : commas + 1;
+            }
+            commas += depth == 0 && c == ',' ? 1 : 0;
+        }
+        throw new AssertionError("no closing bracket");
+    }
+}
