@@ -11,6 +11,7 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
@@ -32,6 +33,9 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
     private static final NoticeKind SKIVE_TOO_THICK = NoticeKind.stop("bend-skive-too-thick");
     private static final NoticeKind NO_CORNER = NoticeKind.note("bend-no-corner");
     private static final NoticeKind LEGS_TOO_SHORT = NoticeKind.stop("bend-legs-too-short");
+
+    /** Stands where the checks of a whole strap name the section. */
+    private static final Phrase THIS_FOLD = Phrase.of("this-fold");
 
     /** What is asked. */
     public record OneBend(
@@ -76,10 +80,10 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
         working.step(Formulas.ALLOWANCE, allowance, "θ", bend.turn(), "r", bend.insideRadius(), "k", rule.k(), "t", t);
         List<Notice> notices = new ArrayList<>();
         if (rule.tight(bend.outside(), radius, thickness)) {
-            notices.add(StrapChecks.FOLD_TOO_TIGHT.at("inside-radius", "", bend.insideRadius(), t));
+            notices.add(StrapChecks.FOLD_TOO_TIGHT.at("inside-radius", THIS_FOLD, bend.insideRadius(), t));
         }
         if (rule.webMm() > 0 && bend.outside() == Face.FLESH) {
-            notices.add(StrapChecks.GROOVE_IN_GRAIN.at("preparation", ""));
+            notices.add(StrapChecks.GROOVE_IN_GRAIN.at("preparation", THIS_FOLD));
         }
         if (turn >= Math.PI - 1e-9) {
             notices.add(NO_CORNER.at("turn", bend.turn()));
@@ -120,6 +124,11 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
     public List<NoticeKind> notices() {
         return List.of(
                 StrapChecks.FOLD_TOO_TIGHT, StrapChecks.GROOVE_IN_GRAIN, WEB_TOO_THICK, SKIVE_TOO_THICK, NO_CORNER, LEGS_TOO_SHORT);
+    }
+
+    @Override
+    public List<String> phrases() {
+        return List.of(THIS_FOLD.key());
     }
 
     @Override

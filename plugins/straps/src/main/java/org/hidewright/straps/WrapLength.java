@@ -10,6 +10,7 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
@@ -36,6 +37,9 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
             Formula.of("wrap-outer-layer-more", "L = θ · ((1 - k) · i + g + k · t)", Origins.GEOMETRY);
 
     private static final NoticeKind CORNER_TOO_LARGE = NoticeKind.stop("wrap-corner-too-large");
+
+    /** Stands where the checks of a whole strap name the section. */
+    private static final Phrase THIS_TURN_BACK = Phrase.of("this-turn-back");
 
     /** What is asked; the thickness of the strip, of two layers that of the outer one. */
     public record Wrap(
@@ -96,8 +100,8 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
         double bar = shape.diameter().mm();
         double contact = shape.contact().mm();
         if (!Teardrop.fits(bar, contact, t.mm(), k)) {
-            return Outcome.refuse(
-                    SectionReader.CONTACT_TOO_NEAR.at("shape", "", shape.contact(), Length.ofMm(bar / 2 + k * t.mm())));
+            return Outcome.refuse(SectionReader.CONTACT_TOO_NEAR.at(
+                    "shape", THIS_TURN_BACK, shape.contact(), Length.ofMm(bar / 2 + k * t.mm())));
         }
         Teardrop leg = Teardrop.leg(bar, contact, t.mm(), k);
         TeardropWorking.write(working, leg, shape.contact(), t);
@@ -157,6 +161,11 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
         return Stream.concat(
                         Stream.of(SectionReader.CONTACT_TOO_NEAR, CORNER_TOO_LARGE), BarsRound.KINDS.stream())
                 .toList();
+    }
+
+    @Override
+    public List<String> phrases() {
+        return List.of(THIS_TURN_BACK.key());
     }
 
     @Override
