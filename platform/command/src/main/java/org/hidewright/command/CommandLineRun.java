@@ -34,7 +34,10 @@ final class CommandLineRun {
 
     int run(String[] arguments) {
         Session inLanguage = session.in(new Wording(SharedOptions.language(arguments), UnitSystem.METRIC));
-        if (arguments.length == 0 || arguments[0].equals("--help") || arguments[0].equals("-h") || arguments[0].equals("help")) {
+        if (arguments.length == 0
+                || arguments[0].equals("--help")
+                || arguments[0].equals("-h")
+                || arguments[0].equals("help")) {
             new Overview(inLanguage).print(COMMANDS.keySet());
             return ExitCode.DONE;
         }
@@ -49,9 +52,11 @@ final class CommandLineRun {
     }
 
     private static int unknown(String name, Session session) {
-        session.err().println(Nearest.to(name, COMMANDS.keySet())
-                .map(near -> session.texts().text("trouble.command-nearest", name, near))
-                .orElseGet(() -> session.texts().text("trouble.command", name, String.join(", ", COMMANDS.keySet()))));
+        session.err()
+                .println(Nearest.to(name, COMMANDS.keySet())
+                        .map(near -> session.texts().text("trouble.command-nearest", name, near))
+                        .orElseGet(() ->
+                                session.texts().text("trouble.command", name, String.join(", ", COMMANDS.keySet()))));
         return ExitCode.NOT_UNDERSTOOD;
     }
 

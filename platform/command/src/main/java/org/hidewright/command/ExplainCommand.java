@@ -17,10 +17,19 @@ final class ExplainCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec, CommandTexts texts) {
-        spec.addPositional(PositionalParamSpec.builder().index("0").paramLabel("ID").type(String.class).required(false)
-                .arity("0..1").description(texts.text("explain.id")).build());
-        spec.addOption(OptionSpec.builder("--json").type(boolean.class).arity("0")
-                .description(texts.text("explain.json")).build());
+        spec.addPositional(PositionalParamSpec.builder()
+                .index("0")
+                .paramLabel("ID")
+                .type(String.class)
+                .required(false)
+                .arity("0..1")
+                .description(texts.text("explain.id"))
+                .build());
+        spec.addOption(OptionSpec.builder("--json")
+                .type(boolean.class)
+                .arity("0")
+                .description(texts.text("explain.json"))
+                .build());
     }
 
     @Override

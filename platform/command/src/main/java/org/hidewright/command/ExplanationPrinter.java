@@ -41,8 +41,10 @@ final class ExplanationPrinter {
         answers(declaration.answers(), 1);
         if (!declaration.formulas().isEmpty()) {
             head("explain.formulas");
-            declaration.formulas().forEach(formula -> out.println(
-                    "  " + wording.text(texts, "formula." + formula.key()) + ":  " + formula.symbols()));
+            declaration
+                    .formulas()
+                    .forEach(formula -> out.println(
+                            "  " + wording.text(texts, "formula." + formula.key()) + ":  " + formula.symbols()));
         }
         if (!declaration.sources().isEmpty()) {
             head("explain.sources");
@@ -79,14 +81,22 @@ final class ExplanationPrinter {
     private String facts(Question question) {
         StringBuilder facts = new StringBuilder("  [");
         facts.append(question.kind().name().toLowerCase(Locale.ROOT));
-        question.unit().filter(unit -> !unit.symbol().isEmpty()).ifPresent(unit -> facts.append(", ").append(unit.symbol()));
+        question.unit()
+                .filter(unit -> !unit.symbol().isEmpty())
+                .ifPresent(unit -> facts.append(", ").append(unit.symbol()));
         Limits limits = new Limits(question);
         if (limits.min().isPresent() || limits.max().isPresent()) {
-            facts.append(", ").append(limits.min().orElse("…")).append(" – ").append(limits.max().orElse("…"));
+            facts.append(", ")
+                    .append(limits.min().orElse("…"))
+                    .append(" – ")
+                    .append(limits.max().orElse("…"));
         }
-        limits.usual().ifPresent(usual -> facts.append("; ").append(session.texts().text("explain.usual", usual)));
+        limits.usual()
+                .ifPresent(usual -> facts.append("; ").append(session.texts().text("explain.usual", usual)));
         if (!question.options().isEmpty()) {
-            facts.append(": ").append(String.join(" | ", question.options().stream().map(Option::key).toList()));
+            facts.append(": ")
+                    .append(String.join(
+                            " | ", question.options().stream().map(Option::key).toList()));
         }
         if (question.optional()) {
             facts.append("; ").append(session.texts().text("explain.optional"));
@@ -99,8 +109,11 @@ final class ExplanationPrinter {
 
     private void answers(List<Answer> answers, int depth) {
         for (Answer answer : answers) {
-            String unit = answer.unit().map(found -> found.symbol()).filter(symbol -> !symbol.isEmpty())
-                    .map(symbol -> ", " + symbol).orElse("");
+            String unit = answer.unit()
+                    .map(found -> found.symbol())
+                    .filter(symbol -> !symbol.isEmpty())
+                    .map(symbol -> ", " + symbol)
+                    .orElse("");
             out.println("  ".repeat(depth) + answer.key() + "  " + wording.text(texts, answer.labelKey()) + "  ["
                     + answer.kind().name().toLowerCase(Locale.ROOT) + unit + "]");
             answers(answer.columns(), depth + 1);

@@ -19,10 +19,10 @@ import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
-import org.hidewright.core.wording.Remark;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -41,14 +41,29 @@ final class MakeCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec, CommandTexts texts) {
-        spec.addPositional(PositionalParamSpec.builder().paramLabel("PROJECT").type(String.class).required(true)
-                .arity("1").description(texts.text("make.project")).build());
-        spec.addOption(OptionSpec.builder(INTO).paramLabel("FOLDER").type(String.class).defaultValue("out")
-                .description(texts.text("make.into")).build());
-        spec.addOption(OptionSpec.builder(PAPER).paramLabel("A4|Letter").type(String.class)
-                .description(texts.text("make.paper")).build());
-        spec.addOption(OptionSpec.builder(DATE).paramLabel("YYYY-MM-DD").type(String.class)
-                .description(texts.text("make.date")).build());
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel("PROJECT")
+                .type(String.class)
+                .required(true)
+                .arity("1")
+                .description(texts.text("make.project"))
+                .build());
+        spec.addOption(OptionSpec.builder(INTO)
+                .paramLabel("FOLDER")
+                .type(String.class)
+                .defaultValue("out")
+                .description(texts.text("make.into"))
+                .build());
+        spec.addOption(OptionSpec.builder(PAPER)
+                .paramLabel("A4|Letter")
+                .type(String.class)
+                .description(texts.text("make.paper"))
+                .build());
+        spec.addOption(OptionSpec.builder(DATE)
+                .paramLabel("YYYY-MM-DD")
+                .type(String.class)
+                .description(texts.text("make.date"))
+                .build());
     }
 
     @Override
@@ -68,9 +83,10 @@ final class MakeCommand implements Subcommand {
     }
 
     private static int make(Project project, ParseResult arguments, Session asked) throws BadArgument {
-        Session session = asked.in(SharedOptions.wording(
-                arguments, asked, project.shown("language"), project.shown("units")));
-        Paper paper = paper(arguments.matchedOptionValue(PAPER, project.shown("paper").orElse("A4")), session);
+        Session session =
+                asked.in(SharedOptions.wording(arguments, asked, project.shown("language"), project.shown("units")));
+        Paper paper =
+                paper(arguments.matchedOptionValue(PAPER, project.shown("paper").orElse("A4")), session);
         LocalDate date = date(arguments.matchedOptionValue(DATE, (String) null), session);
         WorkedProject worked = new Bench(session.catalogue()).work(project);
         Path folder = folder(arguments.matchedOptionValue(INTO, "out"), session);
@@ -91,7 +107,11 @@ final class MakeCommand implements Subcommand {
             session.err().println(session.texts().text("trouble.no-writer", "PDF"));
         } else {
             JobCard card = new JobCard(worked, session.wording());
-            save(folder, "job-card.pdf", pdf.write(card.document(date, session.paper().contributors()), paper), session);
+            save(
+                    folder,
+                    "job-card.pdf",
+                    pdf.write(card.document(date, session.paper().contributors()), paper),
+                    session);
         }
         save(folder, "job-card.json", utf8(JobCardJson.write(worked, session.wording(), date)), session);
         CsvWriter csv = session.paper().csv();
@@ -112,7 +132,8 @@ final class MakeCommand implements Subcommand {
             Files.write(file, bytes);
             session.out().println(file);
         } catch (IOException e) {
-            throw new BadArgument(session.texts().text("trouble.write", file.toString(), String.valueOf(e.getMessage())));
+            throw new BadArgument(
+                    session.texts().text("trouble.write", file.toString(), String.valueOf(e.getMessage())));
         }
     }
 

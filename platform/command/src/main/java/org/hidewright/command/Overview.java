@@ -34,10 +34,15 @@ final class Overview {
             return;
         }
         session.out().println(texts.text("overview.calculators"));
-        int widest = session.catalogue().ids().stream().mapToInt(String::length).max().orElse(0);
+        int widest = session.catalogue().ids().stream()
+                .mapToInt(String::length)
+                .max()
+                .orElse(0);
         for (String id : session.catalogue().ids()) {
-            session.catalogue().find(id).ifPresent(installed -> session.out()
-                    .println("  " + id + " ".repeat(widest - id.length() + 2) + purpose(installed)));
+            session.catalogue()
+                    .find(id)
+                    .ifPresent(installed -> session.out()
+                            .println("  " + id + " ".repeat(widest - id.length() + 2) + purpose(installed)));
         }
     }
 

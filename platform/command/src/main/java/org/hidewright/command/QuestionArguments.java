@@ -44,7 +44,9 @@ final class QuestionArguments {
     }
 
     private Object value(String key, String written) throws BadArgument {
-        String text = written.startsWith("@") ? FileText.read(written.substring(1), texts).strip() : written;
+        String text = written.startsWith("@")
+                ? FileText.read(written.substring(1), texts).strip()
+                : written;
         if (!text.startsWith("{") && !text.startsWith("[")) {
             return text;
         }

@@ -16,12 +16,20 @@ final class SharedOptions {
     private SharedOptions() {}
 
     static void describe(CommandSpec spec, CommandTexts texts) {
-        spec.addOption(OptionSpec.builder(UNITS).paramLabel("mm|in").type(String.class)
-                .description(texts.text("option.units")).build());
-        spec.addOption(OptionSpec.builder(LANGUAGE).paramLabel("TAG").type(String.class)
-                .description(texts.text("option.language")).build());
-        spec.addOption(OptionSpec.builder("-h", "--help").usageHelp(true)
-                .description(texts.text("option.help")).build());
+        spec.addOption(OptionSpec.builder(UNITS)
+                .paramLabel("mm|in")
+                .type(String.class)
+                .description(texts.text("option.units"))
+                .build());
+        spec.addOption(OptionSpec.builder(LANGUAGE)
+                .paramLabel("TAG")
+                .type(String.class)
+                .description(texts.text("option.language"))
+                .build());
+        spec.addOption(OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description(texts.text("option.help"))
+                .build());
     }
 
     /** The language named by an option anywhere in the arguments, so that even help and trouble are in it. */
@@ -51,7 +59,6 @@ final class SharedOptions {
         String units = arguments.matchedOptionValue(UNITS, projectUnits.orElse(UnitSystem.METRIC.key()));
         UnitSystem system = UnitSystem.of(units)
                 .orElseThrow(() -> new BadArgument(session.texts().text("trouble.units", units)));
-        return new Wording(
-                language == null ? session.wording().language() : Locale.forLanguageTag(language), system);
+        return new Wording(language == null ? session.wording().language() : Locale.forLanguageTag(language), system);
     }
 }

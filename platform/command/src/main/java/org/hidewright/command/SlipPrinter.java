@@ -38,7 +38,8 @@ final class SlipPrinter {
     }
 
     private void answers(Values answers) {
-        List<Answer> declared = slip.installed().orElseThrow().calculator().declaration().answers();
+        List<Answer> declared =
+                slip.installed().orElseThrow().calculator().declaration().answers();
         List<List<String>> lines = new ArrayList<>();
         for (Answer answer : declared) {
             answers.get(answer.key()).filter(value -> !table(answer)).ifPresent(value -> {
@@ -70,7 +71,8 @@ final class SlipPrinter {
         out.println(words.label(answer));
         List<Answer> columns = answer.columns().stream()
                 .filter(column -> column.kind() != Kind.DRAWING)
-                .filter(column -> rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
+                .filter(column ->
+                        rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
                 .toList();
         List<List<String>> lines = new ArrayList<>();
         List<String> head = new ArrayList<>(List.of(""));
@@ -78,8 +80,8 @@ final class SlipPrinter {
         lines.add(head);
         for (Values row : rows) {
             List<String> cells = new ArrayList<>(List.of(row.rowId()));
-            columns.forEach(column ->
-                    cells.add(row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
+            columns.forEach(column -> cells.add(
+                    row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
             lines.add(cells);
         }
         new TextTable(lines).print(out);
@@ -87,8 +89,13 @@ final class SlipPrinter {
 
     private void sources() {
         Set<Source> sources = new LinkedHashSet<>();
-        slip.answers().ifPresent(answers -> slip.installed().orElseThrow().calculator().declaration().answers()
-                .forEach(answer -> slip.source(answer).ifPresent(sources::add)));
+        slip.answers()
+                .ifPresent(answers -> slip.installed()
+                        .orElseThrow()
+                        .calculator()
+                        .declaration()
+                        .answers()
+                        .forEach(answer -> slip.source(answer).ifPresent(sources::add)));
         for (Source source : sources) {
             out.println(words.sourceKind(source) + ": " + words.sourceText(source));
         }

@@ -24,12 +24,27 @@ final class WorkCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec, CommandTexts texts) {
-        spec.addPositional(PositionalParamSpec.builder().index("0").paramLabel("ID").type(String.class).required(true)
-                .arity("1").description(texts.text("work.id")).build());
-        spec.addPositional(PositionalParamSpec.builder().index("1..*").paramLabel("KEY=VALUE").type(List.class)
-                .auxiliaryTypes(String.class).arity("0..*").description(texts.text("work.questions")).build());
-        spec.addOption(OptionSpec.builder("--json").type(boolean.class).arity("0")
-                .description(texts.text("work.json")).build());
+        spec.addPositional(PositionalParamSpec.builder()
+                .index("0")
+                .paramLabel("ID")
+                .type(String.class)
+                .required(true)
+                .arity("1")
+                .description(texts.text("work.id"))
+                .build());
+        spec.addPositional(PositionalParamSpec.builder()
+                .index("1..*")
+                .paramLabel("KEY=VALUE")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("0..*")
+                .description(texts.text("work.questions"))
+                .build());
+        spec.addOption(OptionSpec.builder("--json")
+                .type(boolean.class)
+                .arity("0")
+                .description(texts.text("work.json"))
+                .build());
     }
 
     @Override

@@ -32,7 +32,8 @@ import org.junit.jupiter.api.Test;
 /** The texts of the host are complete, are patterns that can be filled, and are given all that they ask for. */
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
-    private static final Pattern USE = Pattern.compile("(?:ProjectNotices|CatalogueNotices)\\s*\\.([A-Z_]+)\\s*\\.with\\(");
+    private static final Pattern USE =
+            Pattern.compile("(?:ProjectNotices|CatalogueNotices)\\s*\\.([A-Z_]+)\\s*\\.with\\(");
 
     private static Properties texts() throws Exception {
         Properties texts = new Properties();
@@ -49,14 +50,19 @@ class CoreTextsTest {
             String text = String.valueOf(value);
             assertFalse(text.isBlank(), key + " is empty");
             assertFalse(text.replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe");
-            assertFalse(new MessageFormat(text, Locale.ROOT).format(new Object[] {"a", "b", "c", "d"}).matches(".*\\{\\d}.*"), key::toString);
+            assertFalse(
+                    new MessageFormat(text, Locale.ROOT)
+                            .format(new Object[] {"a", "b", "c", "d"})
+                            .matches(".*\\{\\d}.*"),
+                    key::toString);
         });
     }
 
     @Test
     void everyNoticeSaysWhatWhyAndWhatNextAndNoTextIsLeftOver() throws Exception {
         Set<String> expected = new TreeSet<>();
-        for (NoticeKind kind : Stream.concat(ProjectNotices.all().stream(), CatalogueNotices.all().stream()).toList()) {
+        for (NoticeKind kind : Stream.concat(ProjectNotices.all().stream(), CatalogueNotices.all().stream())
+                .toList()) {
             for (String part : List.of("what", "why", "next")) {
                 expected.add("notice." + kind.key() + "." + part);
             }
@@ -92,7 +98,8 @@ class CoreTextsTest {
 
     private static void keys(List<String> keys, String prefix, Enum<?>[] constants) {
         Arrays.stream(constants)
-                .forEach(constant -> keys.add(prefix + constant.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+                .forEach(constant -> keys.add(
+                        prefix + constant.name().toLowerCase(Locale.ROOT).replace('_', '-')));
     }
 
     @Test
@@ -122,7 +129,9 @@ class CoreTextsTest {
                 used.add(key);
                 int given = arguments(source, use.end());
                 for (String part : List.of("what", "why", "next")) {
-                    assertTrue(places(texts.getProperty(key + "." + part)) <= given, key + "." + part + " is given " + given);
+                    assertTrue(
+                            places(texts.getProperty(key + "." + part)) <= given,
+                            key + "." + part + " is given " + given);
                 }
             }
         }
@@ -135,7 +144,8 @@ class CoreTextsTest {
     private static List<String> sources() throws Exception {
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             List<String> sources = new ArrayList<>();
-            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
                 sources.add(Files.readString(file));
             }
             return sources;

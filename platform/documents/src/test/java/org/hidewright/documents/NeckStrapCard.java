@@ -93,7 +93,8 @@ public final class NeckStrapCard {
                                 Severity.CHECK,
                                 w("Check"),
                                 w("The folded place is 4 mm from a hole."),
-                                w("A punch there can open the fold. Common practice leaves at least twice the thickness."),
+                                w(
+                                        "A punch there can open the fold. Common practice leaves at least twice the thickness."),
                                 w("Move hole 3 by 2 mm, or fold before you punch.")),
                         Check.of(
                                 Severity.CAUTION,
@@ -181,13 +182,10 @@ public final class NeckStrapCard {
                                 "L = α · (r + k · t)",
                                 "L = π · (1.5 + 0.5 · 2.4)",
                                 "8.48 mm",
-                                w("Definition: length of the neutral line of a bend; neutral line in the middle, assumed")),
+                                w(
+                                        "Definition: length of the neutral line of a bend; neutral line in the middle, assumed")),
                         Working.Line.of(
-                                w("Cut length"),
-                                "C = F + 2 · (T + L)",
-                                "C = 820 + 2 · (47.0 + 8.48)",
-                                "931.0 mm",
-                                ""),
+                                w("Cut length"), "C = F + 2 · (T + L)", "C = 820 + 2 · (47.0 + 8.48)", "931.0 mm", ""),
                         Working.Line.of(
                                 w("Spread of the cut length"),
                                 "u² = (∂C/∂t)² · u(t)²,   ∂C/∂t = 2 · π · k",
@@ -204,8 +202,9 @@ public final class NeckStrapCard {
                         Sources.Entry.of(w("Definition"), w("Length of an arc: angle times radius.")),
                         Sources.Entry.of(
                                 w("Common practice"),
-                                w("A hole stands at least twice the thickness from a fold; strap half a millimetre narrower "
-                                        + "than its loop.")),
+                                w(
+                                        "A hole stands at least twice the thickness from a fold; strap half a millimetre narrower "
+                                                + "than its loop.")),
                         Sources.Entry.of(w("Measured here"), w("Three folded strips of this side, 9 March 2026."))),
                 Paragraph.quiet(w("Workshop values were copied into the project on the day they were used.")));
     }

@@ -7,9 +7,9 @@ import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Density;
@@ -33,20 +33,27 @@ public final class ApparentDensity implements Calculator<ApparentDensity.TestPie
 
     /** What is asked. */
     public record TestPiece(
-            @Asked(unit = "g", min = "0.001 g", max = "1000000 g", usual = "1-5000 g", example = "30.1 g") Mass mass,
-            @Asked(preset = "{\"flat\":{\"area\":\"1 dm²\"}}") PieceShape shape,
+            @Asked(unit = "g", min = "0.001 g", max = "1000000 g", usual = "1-5000 g", example = "30.1 g")
+            Mass mass,
+
+            @Asked(preset = "{\"flat\":{\"area\":\"1 dm²\"}}")
+            PieceShape shape,
+
             @Asked(
-                            unit = "mm",
-                            min = "0.01 mm",
-                            max = "50 mm",
-                            usual = "0.4-6 mm",
-                            example = "3.15 mm; 3.20 mm; 3.18 mm; 3.17 mm")
-                    List<Length> thickness) {}
+                    unit = "mm",
+                    min = "0.01 mm",
+                    max = "50 mm",
+                    usual = "0.4-6 mm",
+                    example = "3.15 mm; 3.20 mm; 3.18 mm; 3.17 mm")
+            List<Length> thickness) {}
 
     /** What is answered. */
     public record Found(
-            @Answered(unit = "g/cm³", by = "apparent-density", step = "0.01 g/cm³", lead = true) Density density,
-            @Answered(unit = "mm", by = "readings-mean", step = "0.01 mm") Length meanThickness) {}
+            @Answered(unit = "g/cm³", by = "apparent-density", step = "0.01 g/cm³", lead = true)
+            Density density,
+
+            @Answered(unit = "mm", by = "readings-mean", step = "0.01 mm")
+            Length meanThickness) {}
 
     @Override
     public Outcome<Found> calculate(TestPiece piece, Working working) {

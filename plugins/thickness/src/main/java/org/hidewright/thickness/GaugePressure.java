@@ -33,30 +33,40 @@ public final class GaugePressure implements Calculator<GaugePressure.Gauge, Gaug
 
     /** What is asked. */
     public record Gauge(
-            @Asked(preset = "{\"dead-weight\":{\"mass\":\"393 g\"}}") GaugeLoad load,
-            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "5-30 mm", preset = "10 mm") Length foot) {}
+            @Asked(preset = "{\"dead-weight\":{\"mass\":\"393 g\"}}")
+            GaugeLoad load,
+
+            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "5-30 mm", preset = "10 mm")
+            Length foot) {}
 
     /** What presses the foot down. */
     public sealed interface GaugeLoad permits DeadWeight, SpringNewtons, SpringPounds {}
 
     /** A weight that rests on the foot. */
     public record DeadWeight(
-            @Asked(unit = "g", min = "0.1 g", max = "100000 g", usual = "100-1000 g", preset = "393 g") Mass mass)
-            implements GaugeLoad {}
+            @Asked(unit = "g", min = "0.1 g", max = "100000 g", usual = "100-1000 g", preset = "393 g")
+            Mass mass) implements GaugeLoad {}
 
     /** A spring, its force in newtons. */
-    public record SpringNewtons(@Asked(min = "0.001", max = "10000", usual = "1-20", example = "4.45") double newtons)
-            implements GaugeLoad {}
+    public record SpringNewtons(
+            @Asked(min = "0.001", max = "10000", usual = "1-20", example = "4.45")
+            double newtons) implements GaugeLoad {}
 
     /** A spring, its force in pounds-force. */
-    public record SpringPounds(@Asked(min = "0.001", max = "10000", usual = "0.2-5", example = "1") double poundsForce)
-            implements GaugeLoad {}
+    public record SpringPounds(
+            @Asked(min = "0.001", max = "10000", usual = "0.2-5", example = "1")
+            double poundsForce) implements GaugeLoad {}
 
     /** What is answered: pressure in kilopascals, force in newtons. */
     public record Pressed(
-            @Answered(by = "gauge-pressure", step = "0.1", lead = true) double kilopascals,
-            @Answered(by = "standard-gravity", step = "0.01") double newtons,
-            @Answered(unit = "mm²", by = "gauge-foot", step = "0.1 mm²") Area footArea) {}
+            @Answered(by = "gauge-pressure", step = "0.1", lead = true)
+            double kilopascals,
+
+            @Answered(by = "standard-gravity", step = "0.01")
+            double newtons,
+
+            @Answered(unit = "mm²", by = "gauge-foot", step = "0.1 mm²")
+            Area footArea) {}
 
     @Override
     public Outcome<Pressed> calculate(Gauge gauge, Working working) {

@@ -12,9 +12,9 @@ import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
@@ -29,8 +29,7 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = Calculator.class)
 public final class GaugeReadings implements Calculator<GaugeReadings.Gauged, GaugeReadings.Summary> {
     private static final Formula MEAN = Formula.of("readings-mean", "m = S / n", Origins.NIST_STRD);
-    private static final Formula DEVIATION =
-            Formula.of("readings-deviation", "s = √(Q / (n - 1))", Origins.NIST_STRD);
+    private static final Formula DEVIATION = Formula.of("readings-deviation", "s = √(Q / (n - 1))", Origins.NIST_STRD);
     private static final Formula UNCERTAINTY = Formula.of("readings-uncertainty", "u = s / √n", Origins.JCGM_100);
     private static final Formula VARIATION = Formula.of("readings-variation", "v = s / m", Origins.ARITHMETIC);
     private static final Formula RANGE = Formula.of("readings-range", "R = b - a", Origins.ARITHMETIC);
@@ -51,22 +50,25 @@ public final class GaugeReadings implements Calculator<GaugeReadings.Gauged, Gau
     /** What is asked; plain and placed readings are taken together. */
     public record Gauged(
             @Asked(
-                            unit = "mm",
-                            min = "0.01 mm",
-                            max = "50 mm",
-                            usual = "0.4-6 mm",
-                            example = "1.9 mm; 2.0 mm; 2.1 mm; 2.0 mm")
-                    Optional<List<Length>> readings,
+                    unit = "mm",
+                    min = "0.01 mm",
+                    max = "50 mm",
+                    usual = "0.4-6 mm",
+                    example = "1.9 mm; 2.0 mm; 2.1 mm; 2.0 mm")
+            Optional<List<Length>> readings,
+
             @Asked(
-                            example = "[{\"id\":\"r1\",\"place\":\"bend\",\"reading\":\"2.1 mm\"},"
-                                    + "{\"id\":\"r2\",\"place\":\"belly\",\"reading\":\"1.8 mm\"}]")
-                    Optional<List<PlacedReading>> placed) {}
+                    example = "[{\"id\":\"r1\",\"place\":\"bend\",\"reading\":\"2.1 mm\"},"
+                            + "{\"id\":\"r2\",\"place\":\"belly\",\"reading\":\"1.8 mm\"}]")
+            Optional<List<PlacedReading>> placed) {}
 
     /** One reading and where on the hide it was taken. */
     public record PlacedReading(
             @RowId String id,
             @Asked(preset = "bend") HidePlace place,
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "2.0 mm") Length reading) {}
+
+            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "2.0 mm")
+            Length reading) {}
 
     /** Where on the hide. */
     public enum HidePlace {
@@ -82,16 +84,31 @@ public final class GaugeReadings implements Calculator<GaugeReadings.Gauged, Gau
 
     /** What is answered; spread needs two readings. */
     public record Summary(
-            @Answered(unit = "mm", by = "readings-mean", step = "0.01 mm", lead = true) Length mean,
+            @Answered(unit = "mm", by = "readings-mean", step = "0.01 mm", lead = true)
+            Length mean,
+
             @Answered(by = "astm-d1814", step = "0.1") double meanOunces,
             @Answered(by = "sold-ranges", lead = true) Phrase rangeInOunces,
             @Answered(by = "arithmetic") int count,
-            @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm") Length least,
-            @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm") Length greatest,
-            @Answered(unit = "mm", by = "readings-range", step = "0.01 mm") Length range,
-            @Answered(unit = "mm", by = "readings-deviation", step = "0.001 mm") Optional<Length> standardDeviation,
-            @Answered(unit = "%", by = "readings-variation", step = "0.1 %") Optional<Double> coefficientOfVariation,
-            @Answered(unit = "mm", by = "readings-uncertainty", step = "0.001 mm") Optional<Length> standardUncertainty,
+
+            @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm")
+            Length least,
+
+            @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm")
+            Length greatest,
+
+            @Answered(unit = "mm", by = "readings-range", step = "0.01 mm")
+            Length range,
+
+            @Answered(unit = "mm", by = "readings-deviation", step = "0.001 mm")
+            Optional<Length> standardDeviation,
+
+            @Answered(unit = "%", by = "readings-variation", step = "0.1 %")
+            Optional<Double> coefficientOfVariation,
+
+            @Answered(unit = "mm", by = "readings-uncertainty", step = "0.001 mm")
+            Optional<Length> standardUncertainty,
+
             @Answered List<PlaceSummary> places) {}
 
     /** The readings of one place. */
@@ -99,16 +116,22 @@ public final class GaugeReadings implements Calculator<GaugeReadings.Gauged, Gau
             @RowId String id,
             @Answered HidePlace place,
             @Answered(by = "arithmetic") int count,
-            @Answered(unit = "mm", by = "readings-mean", step = "0.01 mm") Length mean,
-            @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm") Length least,
-            @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm") Length greatest) {}
+
+            @Answered(unit = "mm", by = "readings-mean", step = "0.01 mm")
+            Length mean,
+
+            @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm")
+            Length least,
+
+            @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm")
+            Length greatest) {}
 
     @Override
     public Outcome<Summary> calculate(Gauged gauged, Working working) {
         List<Length> plain = gauged.readings().orElse(List.of());
         List<PlacedReading> placed = gauged.placed().orElse(List.of());
-        List<Length> all =
-                Stream.concat(plain.stream(), placed.stream().map(PlacedReading::reading)).toList();
+        List<Length> all = Stream.concat(plain.stream(), placed.stream().map(PlacedReading::reading))
+                .toList();
         if (all.isEmpty()) {
             return Outcome.refuse(NO_READINGS.at("readings"));
         }
@@ -188,8 +211,10 @@ public final class GaugeReadings implements Calculator<GaugeReadings.Gauged, Gau
             notices.add(UNEVEN.with(range, LABEL_WIDTH));
         }
         if (places.size() > 1) {
-            PlaceSummary thinnest = places.stream().min((a, b) -> a.mean().compareTo(b.mean())).orElseThrow();
-            PlaceSummary thickest = places.stream().max((a, b) -> a.mean().compareTo(b.mean())).orElseThrow();
+            PlaceSummary thinnest =
+                    places.stream().min((a, b) -> a.mean().compareTo(b.mean())).orElseThrow();
+            PlaceSummary thickest =
+                    places.stream().max((a, b) -> a.mean().compareTo(b.mean())).orElseThrow();
             if (thinnest.mean().compareTo(thickest.mean()) < 0) {
                 notices.add(PLACES_DIFFER.at(
                         "placed", thickest.place(), thickest.mean(), thinnest.place(), thinnest.mean()));

@@ -30,10 +30,17 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
 
     /** What is asked. */
     public record Bought(
-            @Asked(preset = "{\"measured\":{\"area\":\"22 ft²\"}}") AreaSold sold,
-            @Asked(min = "1", max = "100000", usual = "1-50", preset = "1") int count,
+            @Asked(preset = "{\"measured\":{\"area\":\"22 ft²\"}}")
+            AreaSold sold,
+
+            @Asked(min = "1", max = "100000", usual = "1-50", preset = "1")
+            int count,
+
             @Asked(example = "cattle-side") Optional<HidePiece> piece,
-            @Asked(min = "0", max = "1000000000", example = "9.50") Optional<Double> price,
+
+            @Asked(min = "0", max = "1000000000", example = "9.50")
+            Optional<Double> price,
+
             @Asked(preset = "square-foot") PricedBy pricedBy) {}
 
     /** How the area is known. */
@@ -41,13 +48,14 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
 
     /** As marked on the hide or measured by machine. */
     public record Measured(
-            @Asked(unit = "ft²", min = "0.0001 ft²", max = "100000 ft²", usual = "1-60 ft²", preset = "22 ft²") Area area)
+            @Asked(unit = "ft²", min = "0.0001 ft²", max = "100000 ft²", usual = "1-60 ft²", preset = "22 ft²")
+            Area area)
             implements AreaSold {}
 
     /** A panel cut square. */
     public record Panel(
-            @Asked(unit = "mm", min = "1 mm", max = "10000 mm", usual = "50-2500 mm", example = "12 x 24 in") Size size)
-            implements AreaSold {}
+            @Asked(unit = "mm", min = "1 mm", max = "10000 mm", usual = "50-2500 mm", example = "12 x 24 in")
+            Size size) implements AreaSold {}
 
     /** The unit a price is quoted for. */
     public enum PricedBy {
@@ -69,15 +77,31 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
 
     /** What is answered: the area of all pieces together, and prices as plain numbers in the money they came in. */
     public record Areas(
-            @Answered(unit = "ft²", by = "inch-1959", step = "0.01 ft²", lead = true) Area squareFeet,
-            @Answered(unit = "dm²", by = "inch-1959", step = "0.1 dm²", lead = true) Area squareDecimetres,
-            @Answered(unit = "m²", by = "inch-1959", step = "0.01 m²") Area squareMetres,
-            @Answered(unit = "in²", by = "inch-1959", step = "1 in²") Area squareInches,
-            @Answered(unit = "ft²", by = "inch-1959", step = "0.01 ft²") Area eachPiece,
+            @Answered(unit = "ft²", by = "inch-1959", step = "0.01 ft²", lead = true)
+            Area squareFeet,
+
+            @Answered(unit = "dm²", by = "inch-1959", step = "0.1 dm²", lead = true)
+            Area squareDecimetres,
+
+            @Answered(unit = "m²", by = "inch-1959", step = "0.01 m²")
+            Area squareMetres,
+
+            @Answered(unit = "in²", by = "inch-1959", step = "1 in²")
+            Area squareInches,
+
+            @Answered(unit = "ft²", by = "inch-1959", step = "0.01 ft²")
+            Area eachPiece,
+
             @Answered(by = "price-per-area", step = "0.01") Optional<Double> pricePerSquareFoot,
-            @Answered(by = "price-per-area", step = "0.0001") Optional<Double> pricePerSquareDecimetre,
+
+            @Answered(by = "price-per-area", step = "0.0001")
+            Optional<Double> pricePerSquareDecimetre,
+
             @Answered(by = "price-per-area", step = "0.01") Optional<Double> pricePerSquareMetre,
-            @Answered(by = "price-per-area", step = "0.0001") Optional<Double> pricePerSquareInch,
+
+            @Answered(by = "price-per-area", step = "0.0001")
+            Optional<Double> pricePerSquareInch,
+
             @Answered(by = "price-together", step = "0.01") Optional<Double> priceTogether) {}
 
     @Override
@@ -85,9 +109,17 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
         Area each = each(bought.sold(), working);
         Area all = each.times(bought.count());
         working.step(TOGETHER, all, "n", bought.count(), "A", each);
-        Optional<Double> together = bought.price().map(price -> price * all.per(bought.pricedBy().area()));
+        Optional<Double> together =
+                bought.price().map(price -> price * all.per(bought.pricedBy().area()));
         together.ifPresent(sum -> working.step(
-                PRICE_TOGETHER, sum, "p", bought.price().get(), "S", all, "C", bought.pricedBy().area()));
+                PRICE_TOGETHER,
+                sum,
+                "p",
+                bought.price().get(),
+                "S",
+                all,
+                "C",
+                bought.pricedBy().area()));
         Areas areas = new Areas(
                 all,
                 all,
@@ -105,7 +137,8 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
     private static Area each(AreaSold sold, Working working) {
         if (sold instanceof Panel panel) {
             Area area = panel.size().area();
-            working.step(PANEL, area, "w", panel.size().width(), "h", panel.size().height());
+            working.step(
+                    PANEL, area, "w", panel.size().width(), "h", panel.size().height());
             return area;
         }
         return ((Measured) sold).area();

@@ -45,7 +45,10 @@ public final class LeatherSuits implements Calculator<LeatherSuits.Leather, Leat
             @Asked(preset = "vegetable") Tannage tannage,
             @Asked(preset = "natural") Finish finish,
             @Asked(preset = "medium") Temper temper,
-            @Asked(unit = "mm", min = "0.1 mm", max = "50 mm", usual = "0.4-6 mm", example = "4-5 oz") Length thickness,
+
+            @Asked(unit = "mm", min = "0.1 mm", max = "50 mm", usual = "0.4-6 mm", example = "4-5 oz")
+            Length thickness,
+
             @Asked(example = "burnishing; folding") Optional<List<LeatherUse>> planned) {}
 
     /** What is answered: one row for each use, and the label with what it is usually made into. */
@@ -131,21 +134,23 @@ public final class LeatherSuits implements Calculator<LeatherSuits.Leather, Leat
             Set<LeatherUse> planned, List<SuitRule> deciding, Verdict verdict, NoticeKind kind) {
         return deciding.stream()
                 .filter(rule -> planned.contains(rule.use()) && rule.verdict() == verdict)
-                .map(rule -> kind.at("planned", rule.use(), reason(rule), instead(rule).orElseThrow()))
+                .map(rule -> kind.at(
+                        "planned", rule.use(), reason(rule), instead(rule).orElseThrow()))
                 .toList();
     }
 
     @Override
     public List<NoticeKind> notices() {
-        return List.of(
-                PLAN_WILL_NOT, PLAN_TEST_FIRST, Cautions.CHROME_HEAT, Cautions.BLADE, Cautions.LEATHER_DUST);
+        return List.of(PLAN_WILL_NOT, PLAN_TEST_FIRST, Cautions.CHROME_HEAT, Cautions.BLADE, Cautions.LEATHER_DUST);
     }
 
     @Override
     public List<String> phrases() {
         Stream<String> ofRules = SuitRules.all()
                 .flatMap(rule -> Stream.of(
-                        REASON + rule.reason(), INSTEAD + rule.instead(), STANDS + rule.source().key()))
+                        REASON + rule.reason(),
+                        INSTEAD + rule.instead(),
+                        STANDS + rule.source().key()))
                 .filter(Predicate.not(INSTEAD::equals));
         return Stream.concat(ofRules, SoldLabel.phrases().stream()).distinct().toList();
     }

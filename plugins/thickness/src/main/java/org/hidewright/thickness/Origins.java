@@ -15,6 +15,7 @@ final class Origins {
     static final Source SOLD_RANGES = Source.of("sold-ranges", Kind.COMMON_PRACTICE);
     /** Right triangle, sum, quotient: true by geometry or arithmetic. */
     static final Source GEOMETRY = Source.of("geometry", Kind.DEFINITION);
+
     static final Source ARITHMETIC = Source.of("arithmetic", Kind.DEFINITION);
     /** ISO 2420:2017, apparent density. */
     static final Source ISO_2420 = Source.of("iso-2420", Kind.PUBLISHED);

@@ -12,7 +12,7 @@ public sealed interface PieceShape {
     /** A piece whose area is known. */
     record Flat(
             @Asked(unit = "dm²", min = "0.0001 dm²", max = "100000 dm²", usual = "0.1-600 dm²", preset = "10 dm²")
-                    Area area)
+            Area area)
             implements PieceShape {
         @Override
         public Area faceArea() {
@@ -22,8 +22,11 @@ public sealed interface PieceShape {
 
     /** A strap or strip of one width. */
     record Strip(
-            @Asked(unit = "mm", min = "0.1 mm", max = "100000 mm", usual = "50-3000 mm", example = "1100 mm") Length length,
-            @Asked(unit = "mm", min = "0.1 mm", max = "10000 mm", usual = "8-100 mm", example = "38 mm") Length width)
+            @Asked(unit = "mm", min = "0.1 mm", max = "100000 mm", usual = "50-3000 mm", example = "1100 mm")
+            Length length,
+
+            @Asked(unit = "mm", min = "0.1 mm", max = "10000 mm", usual = "8-100 mm", example = "38 mm")
+            Length width)
             implements PieceShape {
         @Override
         public Area faceArea() {

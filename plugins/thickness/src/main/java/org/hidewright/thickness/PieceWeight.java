@@ -28,18 +28,32 @@ public final class PieceWeight implements Calculator<PieceWeight.Pieces, PieceWe
 
     /** What is asked. */
     public record Pieces(
-            @Asked(preset = "{\"flat\":{\"area\":\"10 dm²\"}}") PieceShape shape,
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "8 oz") Length thickness,
+            @Asked(preset = "{\"flat\":{\"area\":\"10 dm²\"}}")
+            PieceShape shape,
+
+            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "8 oz")
+            Length thickness,
+
             @Asked(unit = "g/cm³", min = "0.05 g/cm³", max = "3 g/cm³", usual = "0.5-1.2 g/cm³", example = "0.95 g/cm³")
-                    Density density,
-            @Asked(min = "1", max = "100000", usual = "1-100", preset = "1") int count) {}
+            Density density,
+
+            @Asked(min = "1", max = "100000", usual = "1-100", preset = "1")
+            int count) {}
 
     /** What is answered; mass per area in grams per square metre. */
     public record Weight(
-            @Answered(unit = "g", by = "mass-together", step = "1 g", lead = true) Mass mass,
-            @Answered(unit = "lb", by = "mass-together", step = "0.01 lb") Mass pounds,
-            @Answered(unit = "g", by = "sheet-mass", step = "0.1 g") Mass eachPiece,
-            @Answered(unit = "dm²", by = "strip-area", step = "0.01 dm²") Area areaEach,
+            @Answered(unit = "g", by = "mass-together", step = "1 g", lead = true)
+            Mass mass,
+
+            @Answered(unit = "lb", by = "mass-together", step = "0.01 lb")
+            Mass pounds,
+
+            @Answered(unit = "g", by = "sheet-mass", step = "0.1 g")
+            Mass eachPiece,
+
+            @Answered(unit = "dm²", by = "strip-area", step = "0.01 dm²")
+            Area areaEach,
+
             @Answered(by = "mass-per-area", step = "1") double gramsPerSquareMetre) {}
 
     @Override

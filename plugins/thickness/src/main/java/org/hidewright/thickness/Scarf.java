@@ -41,39 +41,61 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
 
     /** What is asked. */
     public record Ends(
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.8-6 mm", example = "3 mm") Length first,
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.8-6 mm", example = "3 mm") Length second,
-            @Asked(preset = "{\"by-slope\":{\"slope\":\"8\"}}") ScarfCut cut,
-            @Asked(unit = "mm", min = "0 mm", max = "5 mm", usual = "0-0.3 mm", preset = "0 mm") Length glueLine,
+            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.8-6 mm", example = "3 mm")
+            Length first,
+
+            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.8-6 mm", example = "3 mm")
+            Length second,
+
+            @Asked(preset = "{\"by-slope\":{\"slope\":\"8\"}}")
+            ScarfCut cut,
+
+            @Asked(unit = "mm", min = "0 mm", max = "5 mm", usual = "0-0.3 mm", preset = "0 mm")
+            Length glueLine,
+
             @Asked(unit = "mm", min = "1 mm", max = "3000 mm", usual = "8-100 mm", example = "30 mm")
-                    Optional<Length> width) {}
+            Optional<Length> width) {}
 
     /** What sets the bevel. */
     public sealed interface ScarfCut permits BySlope, BySlopeAngle, ByLap {}
 
     /** So many thicknesses of lap to one thickness. */
-    public record BySlope(@Asked(min = "0.1", max = "100", usual = "8-12", preset = "8") double slope)
-            implements ScarfCut {}
+    public record BySlope(
+            @Asked(min = "0.1", max = "100", usual = "8-12", preset = "8")
+            double slope) implements ScarfCut {}
 
     /** The angle between the bevel and the face. */
     public record BySlopeAngle(
-            @Asked(unit = "deg", min = "0.5 deg", max = "84 deg", usual = "4-8 deg", example = "7 deg") Angle angle)
-            implements ScarfCut {}
+            @Asked(unit = "deg", min = "0.5 deg", max = "84 deg", usual = "4-8 deg", example = "7 deg")
+            Angle angle) implements ScarfCut {}
 
     /** The lap itself, measured along the piece. */
     public record ByLap(
-            @Asked(unit = "mm", min = "0.1 mm", max = "5000 mm", usual = "10-100 mm", example = "25 mm") Length lap)
-            implements ScarfCut {}
+            @Asked(unit = "mm", min = "0.1 mm", max = "5000 mm", usual = "10-100 mm", example = "25 mm")
+            Length lap) implements ScarfCut {}
 
     /** What is answered; the step is how much the thicker piece stands proud. */
     public record Joint(
-            @Answered(unit = "mm", by = "scarf-lap", step = "0.5 mm", lead = true) Length lap,
-            @Answered(by = "scarf-slope", step = "0.1", lead = true) double slope,
-            @Answered(unit = "deg", by = "scarf-angle", step = "0.1 deg") Angle angle,
-            @Answered(unit = "mm", by = "scarf-glued-length", step = "0.1 mm") Length gluedLength,
-            @Answered(unit = "cm²", by = "scarf-glued-area", step = "0.1 cm²") Optional<Area> gluedArea,
-            @Answered(unit = "mm", by = "scarf-across", step = "0.1 mm") Length thicknessAcross,
-            @Answered(unit = "mm", by = "scarf-step", step = "0.1 mm") Length step) {}
+            @Answered(unit = "mm", by = "scarf-lap", step = "0.5 mm", lead = true)
+            Length lap,
+
+            @Answered(by = "scarf-slope", step = "0.1", lead = true)
+            double slope,
+
+            @Answered(unit = "deg", by = "scarf-angle", step = "0.1 deg")
+            Angle angle,
+
+            @Answered(unit = "mm", by = "scarf-glued-length", step = "0.1 mm")
+            Length gluedLength,
+
+            @Answered(unit = "cm²", by = "scarf-glued-area", step = "0.1 cm²")
+            Optional<Area> gluedArea,
+
+            @Answered(unit = "mm", by = "scarf-across", step = "0.1 mm")
+            Length thicknessAcross,
+
+            @Answered(unit = "mm", by = "scarf-step", step = "0.1 mm")
+            Length step) {}
 
     @Override
     public Outcome<Joint> calculate(Ends ends, Working working) {
@@ -88,7 +110,8 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
         Length glued = Length.ofMm(Bevel.alongMm(thin.mm(), lap.mm()));
         working.step(GLUED, glued, "L", lap, "t", thin);
         Optional<Area> area = ends.width().map(width -> Area.ofMm2(glued.mm() * width.mm()));
-        area.ifPresent(whole -> working.step(AREA, whole, "b", glued, "w", ends.width().get()));
+        area.ifPresent(
+                whole -> working.step(AREA, whole, "b", glued, "w", ends.width().get()));
         Length across = thin.plus(ends.glueLine().times(1 / Math.cos(angle.base())));
         working.step(ACROSS, across, "t", thin, "g", ends.glueLine(), "β", angle);
         Length step = thick.minus(thin);

@@ -37,30 +37,45 @@ public final class Skive implements Calculator<Skive.Edge, Skive.Taken> {
 
     /** What is asked. */
     public record Edge(
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "4 oz") Length thickness,
-            @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "0.2-3 mm", example = "0.6 mm") Length target,
-            @Asked(preset = "{\"by-angle\":{\"angle\":\"10 deg\"}}") SkiveCut cut) {}
+            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "4 oz")
+            Length thickness,
+
+            @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "0.2-3 mm", example = "0.6 mm")
+            Length target,
+
+            @Asked(preset = "{\"by-angle\":{\"angle\":\"10 deg\"}}")
+            SkiveCut cut) {}
 
     /** What sets the cut: the angle of the knife, or the width wanted. */
     public sealed interface SkiveCut permits ByAngle, ByWidth {}
 
     /** The angle between the cut and the flesh face. */
     public record ByAngle(
-            @Asked(unit = "deg", min = "0.5 deg", max = "89 deg", usual = "4-30 deg", preset = "10 deg") Angle angle)
-            implements SkiveCut {}
+            @Asked(unit = "deg", min = "0.5 deg", max = "89 deg", usual = "4-30 deg", preset = "10 deg")
+            Angle angle) implements SkiveCut {}
 
     /** The width measured on the flesh face, square to the edge. */
     public record ByWidth(
-            @Asked(unit = "mm", min = "0.1 mm", max = "500 mm", usual = "3-25 mm", example = "8 mm") Length width)
-            implements SkiveCut {}
+            @Asked(unit = "mm", min = "0.1 mm", max = "500 mm", usual = "3-25 mm", example = "8 mm")
+            Length width) implements SkiveCut {}
 
     /** What is answered. */
     public record Taken(
-            @Answered(unit = "mm", by = "skive-depth", step = "0.01 mm", lead = true) Length depth,
-            @Answered(unit = "mm", by = "skive-width", step = "0.1 mm", lead = true) Length width,
-            @Answered(unit = "deg", by = "skive-angle", step = "0.1 deg") Angle angle,
-            @Answered(unit = "mm", by = "skive-along", step = "0.1 mm") Length alongTheCut,
-            @Answered(unit = "%", by = "skive-share", step = "0.1 %") double shareRemoved,
+            @Answered(unit = "mm", by = "skive-depth", step = "0.01 mm", lead = true)
+            Length depth,
+
+            @Answered(unit = "mm", by = "skive-width", step = "0.1 mm", lead = true)
+            Length width,
+
+            @Answered(unit = "deg", by = "skive-angle", step = "0.1 deg")
+            Angle angle,
+
+            @Answered(unit = "mm", by = "skive-along", step = "0.1 mm")
+            Length alongTheCut,
+
+            @Answered(unit = "%", by = "skive-share", step = "0.1 %")
+            double shareRemoved,
+
             @Answered(by = "astm-d1814", step = "0.1") double targetOunces) {}
 
     @Override

@@ -73,7 +73,9 @@ final class SoldLabel {
 
     /** Every phrase a label can be put in. */
     static List<String> phrases() {
-        List<String> uses = IntStream.rangeClosed(0, HEAVIEST_OUNCES).mapToObj(low -> USES + low).toList();
+        List<String> uses = IntStream.rangeClosed(0, HEAVIEST_OUNCES)
+                .mapToObj(low -> USES + low)
+                .toList();
         return Stream.concat(Stream.of(ONE, EITHER, ABOVE), uses.stream()).toList();
     }
 }

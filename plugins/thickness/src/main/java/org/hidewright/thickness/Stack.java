@@ -32,18 +32,25 @@ public final class Stack implements Calculator<Stack.Pile, Stack.Together> {
     /** What is asked. */
     public record Pile(
             @Asked(
-                            example = "[{\"id\":\"front\",\"thickness\":\"8 oz\"},"
-                                    + "{\"id\":\"gusset\",\"thickness\":\"4 oz\",\"count\":\"2\",\"skived\":\"0.8 mm\"}]")
-                    List<StackLayer> layers,
-            @Asked(unit = "mm", min = "0 mm", max = "5 mm", usual = "0-0.3 mm", preset = "0 mm") Length glueLine) {}
+                    example = "[{\"id\":\"front\",\"thickness\":\"8 oz\"},"
+                            + "{\"id\":\"gusset\",\"thickness\":\"4 oz\",\"count\":\"2\",\"skived\":\"0.8 mm\"}]")
+            List<StackLayer> layers,
+
+            @Asked(unit = "mm", min = "0 mm", max = "5 mm", usual = "0-0.3 mm", preset = "0 mm")
+            Length glueLine) {}
 
     /** Pieces of one thickness lying on each other, from the bottom up. */
     public record StackLayer(
             @RowId String id,
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "8 oz") Length thickness,
-            @Asked(min = "1", max = "100", usual = "1-6", preset = "1") int count,
+
+            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "8 oz")
+            Length thickness,
+
+            @Asked(min = "1", max = "100", usual = "1-6", preset = "1")
+            int count,
+
             @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "0.2-3 mm", example = "0.8 mm")
-                    Optional<Length> skived) {
+            Optional<Length> skived) {
         Length laid() {
             return skived.orElse(thickness);
         }
@@ -51,22 +58,39 @@ public final class Stack implements Calculator<Stack.Pile, Stack.Together> {
 
     /** What is answered; joint heights are measured from the bottom to the under side of each glue line. */
     public record Together(
-            @Answered(unit = "mm", by = "stack-total", step = "0.1 mm", lead = true) Length total,
+            @Answered(unit = "mm", by = "stack-total", step = "0.1 mm", lead = true)
+            Length total,
+
             @Answered(by = "astm-d1814", step = "0.1") double ounces,
             @Answered(by = "arithmetic") int pieces,
             @Answered(by = "arithmetic") int joints,
-            @Answered(unit = "mm", by = "stack-layers", step = "0.1 mm") Length leather,
-            @Answered(unit = "mm", by = "stack-total", step = "0.01 mm") Length glue,
-            @Answered(unit = "mm", by = "stack-layers", step = "0.1 mm") List<Length> jointHeights,
+
+            @Answered(unit = "mm", by = "stack-layers", step = "0.1 mm")
+            Length leather,
+
+            @Answered(unit = "mm", by = "stack-total", step = "0.01 mm")
+            Length glue,
+
+            @Answered(unit = "mm", by = "stack-layers", step = "0.1 mm")
+            List<Length> jointHeights,
+
             @Answered List<StackedLayer> layers) {}
 
     /** One row of the pile as it lies. */
     public record StackedLayer(
             @RowId String id,
-            @Answered(unit = "mm", by = "stack-layers", step = "0.01 mm") Length each,
-            @Answered(unit = "mm", by = "stack-layers", step = "0.01 mm") Length together,
-            @Answered(unit = "mm", by = "stack-total", step = "0.1 mm") Length top,
-            @Answered(unit = "%", by = "stack-share", step = "0.1 %") double share) {}
+
+            @Answered(unit = "mm", by = "stack-layers", step = "0.01 mm")
+            Length each,
+
+            @Answered(unit = "mm", by = "stack-layers", step = "0.01 mm")
+            Length together,
+
+            @Answered(unit = "mm", by = "stack-total", step = "0.1 mm")
+            Length top,
+
+            @Answered(unit = "%", by = "stack-share", step = "0.1 %")
+            double share) {}
 
     @Override
     public Outcome<Together> calculate(Pile pile, Working working) {

@@ -40,62 +40,75 @@ import java.util.stream.Stream;
 final class SuitRules {
     static final List<SuitRule> BY_TANNAGE = List.of(
             of(BURNISHING, DOES, "burnish-vegetable").tanned(VEGETABLE),
-            of(BURNISHING, TEST_FIRST, "burnish-half").tanned(COMBINATION, RETANNED).instead("paint-or-fold-edge"),
+            of(BURNISHING, TEST_FIRST, "burnish-half")
+                    .tanned(COMBINATION, RETANNED)
+                    .instead("paint-or-fold-edge"),
             of(BURNISHING, WILL_NOT, "burnish-chrome").tanned(CHROME).instead("paint-or-turn-edge"),
             of(BURNISHING, WILL_NOT, "burnish-felted").tanned(OIL, ALUM).instead("turn-or-bind-edge"),
             of(BURNISHING, WILL_NOT, "burnish-rawhide").tanned(RAWHIDE).instead("lace-edge"),
             of(BURNISHING, WILL_NOT, "burnish-bonded").tanned(BONDED).instead("paint-or-turn-edge"),
-
             of(TOOLING, DOES, "tool-vegetable").tanned(VEGETABLE),
-            of(TOOLING, TEST_FIRST, "tool-combination").tanned(COMBINATION).instead("buy-vegetable")
+            of(TOOLING, TEST_FIRST, "tool-combination")
+                    .tanned(COMBINATION)
+                    .instead("buy-vegetable")
                     .standingOn(Origins.BINDERS_DICTIONARY),
-            of(TOOLING, WILL_NOT, "tool-chrome").tanned(CHROME).instead("buy-vegetable")
+            of(TOOLING, WILL_NOT, "tool-chrome")
+                    .tanned(CHROME)
+                    .instead("buy-vegetable")
                     .standingOn(Origins.BINDERS_DICTIONARY),
             of(TOOLING, WILL_NOT, "tool-retanned").tanned(RETANNED).instead("buy-vegetable"),
             of(TOOLING, WILL_NOT, "tool-soft-tannage").tanned(OIL, ALUM).instead("applique-or-stitch"),
             of(TOOLING, TEST_FIRST, "tool-rawhide").tanned(RAWHIDE).instead("buy-vegetable"),
             of(TOOLING, WILL_NOT, "tool-bonded").tanned(BONDED).instead("buy-vegetable"),
-
             of(WET_FORMING, DOES, "form-vegetable").tanned(VEGETABLE),
-            of(WET_FORMING, TEST_FIRST, "form-half").tanned(COMBINATION, RETANNED).instead("buy-vegetable"),
-            of(WET_FORMING, WILL_NOT, "form-chrome").tanned(CHROME).instead("sew-shape")
+            of(WET_FORMING, TEST_FIRST, "form-half")
+                    .tanned(COMBINATION, RETANNED)
+                    .instead("buy-vegetable"),
+            of(WET_FORMING, WILL_NOT, "form-chrome")
+                    .tanned(CHROME)
+                    .instead("sew-shape")
                     .standingOn(Origins.BINDING_HANDBOOK),
             of(WET_FORMING, WILL_NOT, "form-oil").tanned(OIL).instead("sew-shape"),
-            of(WET_FORMING, WILL_NOT, "form-alum").tanned(ALUM).instead("sew-shape")
+            of(WET_FORMING, WILL_NOT, "form-alum")
+                    .tanned(ALUM)
+                    .instead("sew-shape")
                     .standingOn(Origins.WET_LEATHER),
             of(WET_FORMING, DOES, "form-rawhide").tanned(RAWHIDE),
             of(WET_FORMING, WILL_NOT, "form-bonded").tanned(BONDED).instead("sew-shape"),
-
             of(TURNED_EDGES, DOES, "turn-vegetable").tanned(VEGETABLE, COMBINATION, RETANNED),
             of(TURNED_EDGES, DOES, "turn-chrome").tanned(CHROME),
             of(TURNED_EDGES, DOES, "turn-alum").tanned(ALUM),
             of(TURNED_EDGES, TEST_FIRST, "turn-oil").tanned(OIL).instead("bind-edge"),
-            of(TURNED_EDGES, WILL_NOT, "turn-rawhide").tanned(RAWHIDE).instead("lace-edge")
+            of(TURNED_EDGES, WILL_NOT, "turn-rawhide")
+                    .tanned(RAWHIDE)
+                    .instead("lace-edge")
                     .standingOn(Origins.BINDERS_DICTIONARY),
             of(TURNED_EDGES, TEST_FIRST, "turn-bonded").tanned(BONDED).instead("bind-edge"),
-
             of(PAINTED_EDGES, DOES, "paint-firm").tanned(VEGETABLE, CHROME, COMBINATION, RETANNED),
             of(PAINTED_EDGES, DOES, "paint-bonded").tanned(BONDED),
             of(PAINTED_EDGES, WILL_NOT, "paint-oil").tanned(OIL).instead("turn-or-bind-edge"),
             of(PAINTED_EDGES, TEST_FIRST, "paint-spongy").tanned(ALUM).instead("turn-or-bind-edge"),
             of(PAINTED_EDGES, TEST_FIRST, "paint-rawhide").tanned(RAWHIDE).instead("lace-edge"),
-
             of(FOLDING, DOES, "fold-supple").tanned(CHROME, COMBINATION, RETANNED, OIL, ALUM),
             of(FOLDING, DOES, "fold-vegetable").tanned(VEGETABLE),
             of(FOLDING, TEST_FIRST, "fold-rawhide").tanned(RAWHIDE).instead("fold-damp"),
             of(FOLDING, TEST_FIRST, "fold-bonded").tanned(BONDED).instead("reinforce-fold"),
-
             of(SKIVING_THIN, DOES, "skive-vegetable").tanned(VEGETABLE, COMBINATION, RETANNED),
-            of(SKIVING_THIN, TEST_FIRST, "skive-chrome").tanned(CHROME).instead("split-or-keen-blade")
+            of(SKIVING_THIN, TEST_FIRST, "skive-chrome")
+                    .tanned(CHROME)
+                    .instead("split-or-keen-blade")
                     .standingOn(Origins.BINDING_HANDBOOK),
             of(SKIVING_THIN, TEST_FIRST, "skive-stretchy").tanned(OIL, ALUM).instead("split-or-keen-blade"),
             of(SKIVING_THIN, TEST_FIRST, "skive-rawhide").tanned(RAWHIDE).instead("skive-damp"),
             of(SKIVING_THIN, WILL_NOT, "skive-bonded").tanned(BONDED).instead("buy-thinner"),
-
             of(DYEING, DOES, "dye-vegetable").tanned(VEGETABLE),
-            of(DYEING, TEST_FIRST, "dye-chrome").tanned(CHROME, COMBINATION, RETANNED).instead("buy-dyed"),
+            of(DYEING, TEST_FIRST, "dye-chrome")
+                    .tanned(CHROME, COMBINATION, RETANNED)
+                    .instead("buy-dyed"),
             of(DYEING, TEST_FIRST, "dye-oil").tanned(OIL).instead("buy-dyed"),
-            of(DYEING, TEST_FIRST, "dye-alum").tanned(ALUM).instead("spirit-dye")
+            of(DYEING, TEST_FIRST, "dye-alum")
+                    .tanned(ALUM)
+                    .instead("spirit-dye")
                     .standingOn(Origins.WET_LEATHER),
             of(DYEING, TEST_FIRST, "dye-rawhide").tanned(RAWHIDE).instead("buy-dyed"),
             of(DYEING, WILL_NOT, "dye-bonded").tanned(BONDED).instead("buy-dyed"));

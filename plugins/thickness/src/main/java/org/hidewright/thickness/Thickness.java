@@ -39,21 +39,35 @@ public final class Thickness implements Calculator<Thickness.Typed, Thickness.Na
     /** What is asked. */
     public record Typed(
             @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "4.5 oz")
-                    Length thickness) {}
+            Length thickness) {}
 
     /** What is answered: ounces and irons as plain numbers, the error as fraction minus thickness. */
     public record Names(
-            @Answered(by = "ounces", step = "0.01", lead = true) double ounces,
+            @Answered(by = "ounces", step = "0.01", lead = true)
+            double ounces,
+
             @Answered(by = "irons", step = "0.01") double irons,
-            @Answered(unit = "mm", by = "inch-1959", step = "0.01 mm", lead = true) Length millimetres,
-            @Answered(unit = "in", by = "inches", step = "0.001 in") Length inches,
+
+            @Answered(unit = "mm", by = "inch-1959", step = "0.01 mm", lead = true)
+            Length millimetres,
+
+            @Answered(unit = "in", by = "inches", step = "0.001 in")
+            Length inches,
+
             @Answered(by = "sixty-fourths") int sixtyFourths,
             @Answered(by = "sixty-fourths") String fraction,
-            @Answered(unit = "mm", by = "sixty-fourths", step = "0.01 mm") Length fractionError,
+
+            @Answered(unit = "mm", by = "sixty-fourths", step = "0.01 mm")
+            Length fractionError,
+
             @Answered(by = "sold-ranges", lead = true) Phrase soldAs,
             @Answered(by = "sold-ranges") Phrase usualUses,
-            @Answered(unit = "mm", by = "trade-millimetres", step = "0.01 mm") Length tradeMillimetres,
-            @Answered(unit = "mm", by = "trade-millimetres", step = "0.01 mm") Length tradeExcess) {}
+
+            @Answered(unit = "mm", by = "trade-millimetres", step = "0.01 mm")
+            Length tradeMillimetres,
+
+            @Answered(unit = "mm", by = "trade-millimetres", step = "0.01 mm")
+            Length tradeExcess) {}
 
     @Override
     public Outcome<Names> calculate(Typed typed, Working working) {

@@ -19,8 +19,7 @@ class GaugePressureTest {
     @Test
     void aWeightPressesByItsForceOverTheFoot() {
         Steps steps = new Steps(pressure);
-        GaugePressure.Pressed pressed =
-                under(new GaugePressure.DeadWeight(Mass.ofGrams(393)), Length.ofMm(10), steps);
+        GaugePressure.Pressed pressed = under(new GaugePressure.DeadWeight(Mass.ofGrams(393)), Length.ofMm(10), steps);
         assertEquals(3.85401345, pressed.newtons(), 1e-12);
         assertEquals(78.53981633974483, pressed.footArea().mm2(), 1e-12);
         assertEquals(500.4, pressed.kilopascals() / 98.0665 * 1000, 0.05);

@@ -101,7 +101,8 @@ class GaugeReadingsTest {
         double s = Math.sqrt(0.1 / 4); // squares 0.01 + 0.01 + 0 + 0.04 + 0.04
         assertEquals(s, summary.standardDeviation().orElseThrow().mm(), 1e-12);
         assertEquals(s / 2.1, summary.coefficientOfVariation().orElseThrow(), 1e-12);
-        assertEquals(s / Math.sqrt(5), summary.standardUncertainty().orElseThrow().mm(), 1e-12);
+        assertEquals(
+                s / Math.sqrt(5), summary.standardUncertainty().orElseThrow().mm(), 1e-12);
         assertEquals(2.1, steps.result("readings-mean"), 1e-12);
         assertEquals(s, steps.result("readings-deviation"), 1e-12);
         assertEquals(0.1, steps.given("readings-deviation", "Q"), 1e-12);
@@ -130,17 +131,14 @@ class GaugeReadingsTest {
         assertEquals(Optional.empty(), one.coefficientOfVariation());
         assertEquals(Optional.empty(), one.standardUncertainty());
         assertEquals(0, steps.times("readings-deviation"));
-        assertEquals(
-                List.of("readings-only-one", "readings-places-unknown", "readings-gauges-differ"), told(plain(2)));
+        assertEquals(List.of("readings-only-one", "readings-places-unknown", "readings-gauges-differ"), told(plain(2)));
     }
 
     @Test
     void withoutAReadingNothingIsWorkedOut() {
         GaugeReadings.Gauged none = new GaugeReadings.Gauged(Optional.empty(), Optional.empty());
         for (GaugeReadings.Gauged gauged : List.of(none, plain(), placed())) {
-            assertEquals(
-                    "readings-none at readings",
-                    Told.refusal(readings, readings.calculate(gauged, Working.NONE)));
+            assertEquals("readings-none at readings", Told.refusal(readings, readings.calculate(gauged, Working.NONE)));
         }
         for (double wrong : new double[] {0, -0.1}) {
             assertEquals(
@@ -201,14 +199,18 @@ class GaugeReadingsTest {
             double shift = random.nextDouble() * 20;
             double scale = 0.2 + random.nextDouble() * 3;
             GaugeReadings.Summary before = summary(plain(mm));
-            GaugeReadings.Summary moved = summary(plain(Arrays.stream(mm).map(x -> x + shift).toArray()));
-            GaugeReadings.Summary scaled = summary(plain(Arrays.stream(mm).map(x -> x * scale).toArray()));
+            GaugeReadings.Summary moved =
+                    summary(plain(Arrays.stream(mm).map(x -> x + shift).toArray()));
+            GaugeReadings.Summary scaled =
+                    summary(plain(Arrays.stream(mm).map(x -> x * scale).toArray()));
             double s = before.standardDeviation().orElseThrow().mm();
             assertEquals(before.mean().mm() + shift, moved.mean().mm(), 1e-9);
             assertEquals(s, moved.standardDeviation().orElseThrow().mm(), 1e-9);
             assertEquals(s * scale, scaled.standardDeviation().orElseThrow().mm(), 1e-9);
             assertEquals(
-                    before.coefficientOfVariation().orElseThrow(), scaled.coefficientOfVariation().orElseThrow(), 1e-9);
+                    before.coefficientOfVariation().orElseThrow(),
+                    scaled.coefficientOfVariation().orElseThrow(),
+                    1e-9);
         }
     }
 }

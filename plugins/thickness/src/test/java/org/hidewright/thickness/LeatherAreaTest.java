@@ -87,7 +87,8 @@ class LeatherAreaTest {
             LeatherArea.Areas areas = areas(new LeatherArea.Bought(
                     new LeatherArea.Measured(Area.of(22, Units.FT2)), 1, Optional.empty(), Optional.of(price), quoted));
             assertEquals(perSquareFoot, areas.pricePerSquareFoot().orElseThrow(), 1e-9);
-            assertEquals(perSquareFoot / 9.290304, areas.pricePerSquareDecimetre().orElseThrow(), 1e-9);
+            assertEquals(
+                    perSquareFoot / 9.290304, areas.pricePerSquareDecimetre().orElseThrow(), 1e-9);
             assertEquals(perSquareFoot / 0.09290304, areas.pricePerSquareMetre().orElseThrow(), 1e-7);
             assertEquals(perSquareFoot / 144, areas.pricePerSquareInch().orElseThrow(), 1e-9);
             assertEquals(perSquareFoot * 22, areas.priceTogether().orElseThrow(), 1e-7);

@@ -70,7 +70,8 @@ class LeatherSuitsTest {
         assertEquals(Phrase.of("sold-label", 4, 5), suited.soldAs());
         assertEquals(Phrase.of("sold-uses-4"), suited.usualUses());
         assertEquals(
-                Arrays.asList(LeatherUse.values()), suited.uses().stream().map(SuitedUse::use).toList());
+                Arrays.asList(LeatherUse.values()),
+                suited.uses().stream().map(SuitedUse::use).toList());
         assertEquals("wet-forming", suited.uses().get(2).id());
     }
 
@@ -83,12 +84,18 @@ class LeatherSuitsTest {
         assertEquals(TEST_FIRST, verdict(SKIVING_THIN, Tannage.CHROME));
         assertEquals(DOES, verdict(PAINTED_EDGES, Tannage.CHROME));
         assertEquals(DOES, verdict(TURNED_EDGES, Tannage.CHROME));
-        assertEquals(Phrase.of("stands-binders-dictionary"), use(TOOLING, plain(Tannage.CHROME)).standsOn());
-        assertEquals(Phrase.of("stands-binding-handbook"), use(WET_FORMING, plain(Tannage.CHROME)).standsOn());
+        assertEquals(
+                Phrase.of("stands-binders-dictionary"),
+                use(TOOLING, plain(Tannage.CHROME)).standsOn());
+        assertEquals(
+                Phrase.of("stands-binding-handbook"),
+                use(WET_FORMING, plain(Tannage.CHROME)).standsOn());
     }
 
     @ParameterizedTest
-    @EnumSource(value = Tannage.class, names = {"COMBINATION", "RETANNED"})
+    @EnumSource(
+            value = Tannage.class,
+            names = {"COMBINATION", "RETANNED"})
     void retannedAndCombinationLeatherHalfBurnishes(Tannage tannage) {
         SuitedUse burnishing = use(BURNISHING, plain(tannage));
         assertEquals(TEST_FIRST, burnishing.verdict());
@@ -104,7 +111,9 @@ class LeatherSuitsTest {
         assertEquals(TEST_FIRST, verdict(DYEING, Tannage.ALUM));
         assertEquals(DOES, verdict(WET_FORMING, Tannage.RAWHIDE));
         assertEquals(WILL_NOT, verdict(TURNED_EDGES, Tannage.RAWHIDE));
-        assertEquals(Phrase.of("stands-wet-leather"), use(WET_FORMING, plain(Tannage.ALUM)).standsOn());
+        assertEquals(
+                Phrase.of("stands-wet-leather"),
+                use(WET_FORMING, plain(Tannage.ALUM)).standsOn());
     }
 
     @ParameterizedTest(name = "{0} on vegetable tannage, {1}, {2}, {3} mm: {4}")
@@ -138,7 +147,9 @@ class LeatherSuitsTest {
     })
     void finishTemperAndThicknessCanOnlyMakeItWorse(
             LeatherUse use, Finish finish, Temper temper, double mm, Verdict verdict) {
-        assertEquals(verdict, use(use, outcome(Tannage.VEGETABLE, finish, temper, mm)).verdict());
+        assertEquals(
+                verdict,
+                use(use, outcome(Tannage.VEGETABLE, finish, temper, mm)).verdict());
     }
 
     @Test
@@ -155,7 +166,9 @@ class LeatherSuitsTest {
 
     @Test
     void everyRuleThatIsNotDoesSaysWhatToDoInsteadAndDoesSaysNothing() {
-        SuitRules.all().forEach(rule -> assertEquals(rule.verdict() == DOES, rule.instead().isEmpty(), rule::toString));
+        SuitRules.all()
+                .forEach(rule ->
+                        assertEquals(rule.verdict() == DOES, rule.instead().isEmpty(), rule::toString));
     }
 
     @Test
@@ -168,7 +181,8 @@ class LeatherSuitsTest {
     void noLeatherIsLeftWithoutAnAnswerAndNoConditionImprovesIt() {
         for (Tannage tannage : Tannage.values()) {
             for (LeatherUse use : LeatherUse.values()) {
-                Verdict plain = SuitRules.deciding(use, tannage, Finish.NATURAL, Temper.MEDIUM, 1.8).verdict();
+                Verdict plain = SuitRules.deciding(use, tannage, Finish.NATURAL, Temper.MEDIUM, 1.8)
+                        .verdict();
                 for (Finish finish : Finish.values()) {
                     for (Temper temper : Temper.values()) {
                         for (double mm : new double[] {0.1, 0.9, 1.8, 3.5, 12}) {
@@ -191,8 +205,7 @@ class LeatherSuitsTest {
         Notice willNot = outcome.notices().get(0);
         assertEquals("planned", willNot.place());
         assertEquals(
-                List.of(WET_FORMING, Phrase.of("reason-form-chrome"), Phrase.of("instead-sew-shape")),
-                willNot.args());
+                List.of(WET_FORMING, Phrase.of("reason-form-chrome"), Phrase.of("instead-sew-shape")), willNot.args());
     }
 
     @ParameterizedTest(name = "{0} planned: {1}")
@@ -205,7 +218,8 @@ class LeatherSuitsTest {
         "FOLDING, ''"
     })
     void cautionsFollowTheWork(LeatherUse use, String cautions) {
-        List<String> expected = Stream.of(cautions.split(";")).filter(key -> !key.isEmpty()).toList();
+        List<String> expected =
+                Stream.of(cautions.split(";")).filter(key -> !key.isEmpty()).toList();
         assertEquals(expected, Told.by(suits, plain(Tannage.VEGETABLE, use)));
     }
 

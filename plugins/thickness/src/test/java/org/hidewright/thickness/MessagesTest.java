@@ -28,9 +28,11 @@ class MessagesTest {
     @Test
     void everyKeyOfEveryDeclarationHasItsText() {
         Set<String> missing = new TreeSet<>();
-        Bundle.declared().forEach(calculator -> keys(calculator.declaration())
-                .filter(key -> calculator.texts().find(key, Locale.ENGLISH).isEmpty())
-                .forEach(missing::add));
+        Bundle.declared()
+                .forEach(calculator -> keys(calculator.declaration())
+                        .filter(key ->
+                                calculator.texts().find(key, Locale.ENGLISH).isEmpty())
+                        .forEach(missing::add));
         assertEquals(Set.of(), missing);
     }
 
@@ -54,7 +56,8 @@ class MessagesTest {
 
     @Test
     void theListOfCalculatorsIsTheWholeBundle() throws IOException, URISyntaxException {
-        Path classes = Path.of(Thickness.class.getResource("Thickness.class").toURI()).getParent();
+        Path classes =
+                Path.of(Thickness.class.getResource("Thickness.class").toURI()).getParent();
         try (Stream<Path> files = Files.list(classes)) {
             Set<String> annotated = files.map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(".class") && !name.contains("-"))
@@ -93,8 +96,8 @@ class MessagesTest {
                 .map(RecordCalculator::declaration)
                 .forEach(declaration -> allAnswers(declaration.answers().stream())
                         .filter(answer -> answer.itemKind().dimension().isPresent())
-                        .forEach(answer -> assertTrue(
-                                answer.by().isPresent(), () -> declaration.id() + " " + answer.key())));
+                        .forEach(answer ->
+                                assertTrue(answer.by().isPresent(), () -> declaration.id() + " " + answer.key())));
     }
 
     @Test
@@ -132,10 +135,12 @@ class MessagesTest {
         Stream<String> phrases = declaration.phrases().stream().map(phrase -> "phrase." + phrase);
         Stream<String> notices = declaration.notices().stream()
                 .flatMap(kind -> Stream.of("what", "why", "next").map(part -> "notice." + kind.key() + "." + part));
-        return Stream.of(titles, questions, answers, formulas, sources, phrases, notices).flatMap(all -> all);
+        return Stream.of(titles, questions, answers, formulas, sources, phrases, notices)
+                .flatMap(all -> all);
     }
 
     private static Stream<String> labels(Field field) {
-        return Stream.concat(Stream.of(field.labelKey()), field.options().stream().map(option -> option.labelKey()));
+        return Stream.concat(
+                Stream.of(field.labelKey()), field.options().stream().map(option -> option.labelKey()));
     }
 }

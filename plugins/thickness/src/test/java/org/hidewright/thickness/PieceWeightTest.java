@@ -64,11 +64,12 @@ class PieceWeightTest {
             PieceShape shape = strip(10 + random.nextDouble() * 2000, 5 + random.nextDouble() * 300);
             double mm = 0.4 + random.nextDouble() * 5;
             double rho = 0.3 + random.nextDouble();
-            PieceWeight.Pieces pieces =
-                    new PieceWeight.Pieces(shape, Length.ofMm(mm), Density.ofGramsPerCm3(rho), 1);
-            double grams = Told.answers(weight, weight.calculate(pieces, Working.NONE)).mass().grams();
-            ApparentDensity.Found found = Told.answers(
-                    density, density.calculate(piece(grams, shape, mm, mm, mm, mm), Working.NONE));
+            PieceWeight.Pieces pieces = new PieceWeight.Pieces(shape, Length.ofMm(mm), Density.ofGramsPerCm3(rho), 1);
+            double grams = Told.answers(weight, weight.calculate(pieces, Working.NONE))
+                    .mass()
+                    .grams();
+            ApparentDensity.Found found =
+                    Told.answers(density, density.calculate(piece(grams, shape, mm, mm, mm, mm), Working.NONE));
             assertEquals(rho, found.density().gramsPerCm3(), 1e-9 * rho);
         }
     }

@@ -59,8 +59,8 @@ class ScarfTest {
         Steps steps = new Steps(scarf);
         scarf.calculate(ends(3, 3.05, new Scarf.BySlope(8), 0, 0), steps);
         assertEquals(24, steps.result("scarf-lap"), 1e-12);
-        for (Scarf.Ends ends : List.of(
-                ends(3, 3.05, new Scarf.BySlope(8), 0, 0), ends(3.05, 3, new Scarf.BySlope(8), 0, 0))) {
+        for (Scarf.Ends ends :
+                List.of(ends(3, 3.05, new Scarf.BySlope(8), 0, 0), ends(3.05, 3, new Scarf.BySlope(8), 0, 0))) {
             Scarf.Joint joint = joint(ends);
             assertEquals(24, joint.lap().mm(), 1e-12);
             assertEquals(8, joint.slope(), 1e-12);
@@ -84,15 +84,13 @@ class ScarfTest {
     @Test
     void aShortLapIsChecked() {
         assertEquals(ALWAYS, told(ends(3, 3, new Scarf.BySlope(6), 0, 0)));
-        assertEquals(
-                List.of("scarf-short", "blade", "not-for-loads"), told(ends(3, 3, new Scarf.BySlope(5.9), 0, 0)));
+        assertEquals(List.of("scarf-short", "blade", "not-for-loads"), told(ends(3, 3, new Scarf.BySlope(5.9), 0, 0)));
     }
 
     @Test
     void unequalPiecesAreChecked() {
         assertEquals(
-                List.of("scarf-unequal", "blade", "not-for-loads"),
-                told(ends(3, 3.2, new Scarf.BySlope(8), 0, 0)));
+                List.of("scarf-unequal", "blade", "not-for-loads"), told(ends(3, 3.2, new Scarf.BySlope(8), 0, 0)));
         assertEquals(ALWAYS, told(ends(3, 3.0625, new Scarf.BySlope(8), 0, 0)));
     }
 
@@ -109,7 +107,8 @@ class ScarfTest {
             for (Scarf.Joint joint : List.of(byLap, byAngle)) {
                 assertEquals(slope, joint.slope(), 1e-9 * slope);
                 assertEquals(bySlope.lap().mm(), joint.lap().mm(), 1e-9 * slope * mm);
-                assertEquals(bySlope.thicknessAcross().mm(), joint.thicknessAcross().mm(), 1e-9);
+                assertEquals(
+                        bySlope.thicknessAcross().mm(), joint.thicknessAcross().mm(), 1e-9);
             }
             double sine = mm / bySlope.gluedLength().mm();
             assertEquals(Math.sin(bySlope.angle().base()), sine, 1e-12);

@@ -19,8 +19,7 @@ class SkiveTest {
     private final Skive skive = new Skive();
 
     private static Skive.Edge at(double mm, double toMm, double degrees) {
-        return new Skive.Edge(
-                Length.ofMm(mm), Length.ofMm(toMm), new Skive.ByAngle(Angle.of(degrees, Units.DEGREE)));
+        return new Skive.Edge(Length.ofMm(mm), Length.ofMm(toMm), new Skive.ByAngle(Angle.of(degrees, Units.DEGREE)));
     }
 
     private static Skive.Edge over(double mm, double toMm, double widthMm) {

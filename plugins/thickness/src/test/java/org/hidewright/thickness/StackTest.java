@@ -119,7 +119,9 @@ class StackTest {
             assertEquals(total, shuffled.total().mm(), 1e-9);
             assertEquals(
                     leather / total,
-                    there.layers().stream().mapToDouble(Stack.StackedLayer::share).sum(),
+                    there.layers().stream()
+                            .mapToDouble(Stack.StackedLayer::share)
+                            .sum(),
                     1e-9);
             assertEquals(total, shuffled.layers().get(rows - 1).top().mm(), 1e-9);
             assertEquals(pieces - 1, there.jointHeights().size());

@@ -33,13 +33,7 @@ class ThicknessTest {
     @ParameterizedTest(name = "{0} is {1} to {2} mm")
     @CsvFileSource(resources = "ounce-ranges.csv")
     void everyLabelHasItsTwoEnds(
-            String label,
-            double low,
-            double high,
-            double tradeLow,
-            double tradeHigh,
-            double ironLow,
-            double ironHigh) {
+            String label, double low, double high, double tradeLow, double tradeHigh, double ironLow, double ironHigh) {
         int ounces = Integer.parseInt(label.substring(0, label.indexOf('-')));
         Thickness.Names upper = of(ounces + 1, Units.OUNCE);
         assertEquals(high, upper.millimetres().mm(), 1e-12);
@@ -61,9 +55,11 @@ class ThicknessTest {
     void aWholeOunceMayBeSoldUnderEitherLabel(int ounces) {
         for (double mm : new double[] {ounces * 25.4 / 64, ounces * (25.4 / 64), ounces * 0.396875}) {
             assertEquals(
-                    Phrase.of("sold-label-either", ounces - 1, ounces, ounces + 1), of(mm, Units.MM).soldAs());
+                    Phrase.of("sold-label-either", ounces - 1, ounces, ounces + 1),
+                    of(mm, Units.MM).soldAs());
         }
-        assertEquals(Phrase.of("sold-uses-" + (ounces - 1)), of(ounces, Units.OUNCE).usualUses());
+        assertEquals(
+                Phrase.of("sold-uses-" + (ounces - 1)), of(ounces, Units.OUNCE).usualUses());
     }
 
     @ParameterizedTest

@@ -11,8 +11,7 @@ final class Words {
     private Words() {}
 
     static String of(Texts texts, String key, List<Object> args) {
-        String pattern =
-                texts.find(key, Locale.ENGLISH).orElseThrow(() -> new AssertionError("no text for " + key));
+        String pattern = texts.find(key, Locale.ENGLISH).orElseThrow(() -> new AssertionError("no text for " + key));
         Object[] words = args.stream().map(arg -> word(texts, arg)).toArray();
         return new MessageFormat(pattern, Locale.ROOT).format(words);
     }

@@ -35,7 +35,8 @@ class WorkedExamplesTest {
             Map.entry("U.13", () -> areas(1, Units.M2).squareFeet().in(Units.FT2)),
             Map.entry("U.14", () -> areas(22, Units.FT2).squareMetres().in(Units.M2)),
             Map.entry("U.15", () -> areas(22, Units.FT2).pricePerSquareMetre().orElseThrow()),
-            Map.entry("U.16", () -> areas(22, Units.FT2).pricePerSquareDecimetre().orElseThrow()),
+            Map.entry(
+                    "U.16", () -> areas(22, Units.FT2).pricePerSquareDecimetre().orElseThrow()),
             Map.entry("U.17", () -> pressure(new GaugePressure.DeadWeight(Mass.ofGrams(393)), Length.ofMm(10))),
             Map.entry("U.18", () -> pressure(new GaugePressure.SpringPounds(1), Length.of(0.4, Units.INCH))),
             Map.entry("U.19", WorkedExamplesTest::densityOfAnOunceToTheSquareFoot),
@@ -45,7 +46,13 @@ class WorkedExamplesTest {
     @ParameterizedTest(name = "{0}: {1}")
     @CsvFileSource(resources = "worked-examples.csv")
     void agreesWithTheWorkedExample(
-            String id, String description, String inputs, String closedForm, double expected, String unit, String tolerance) {
+            String id,
+            String description,
+            String inputs,
+            String closedForm,
+            double expected,
+            String unit,
+            String tolerance) {
         DoubleSupplier worked = WORKED.get(id);
         assertNotNull(worked, () -> "nothing works " + id);
         double relative = tolerance.contains("1e-12") ? 1e-12 : 1e-9;
@@ -97,11 +104,13 @@ class WorkedExamplesTest {
 
     private static double massOfAPanel() {
         PieceWeight.Pieces panel = new PieceWeight.Pieces(
-                new PieceShape.Flat(Area.of(10, Units.DM2)),
-                Length.of(8, Units.OUNCE),
-                Density.ofGramsPerCm3(0.95),
-                1);
-        return new PieceWeight().calculate(panel, Working.NONE).answers().orElseThrow().mass().grams();
+                new PieceShape.Flat(Area.of(10, Units.DM2)), Length.of(8, Units.OUNCE), Density.ofGramsPerCm3(0.95), 1);
+        return new PieceWeight()
+                .calculate(panel, Working.NONE)
+                .answers()
+                .orElseThrow()
+                .mass()
+                .grams();
     }
 
     private static double stackOfTwoEightsAndATwo() {
@@ -110,6 +119,11 @@ class WorkedExamplesTest {
                         new Stack.StackLayer("eights", Length.of(8, Units.OUNCE), 2, Optional.empty()),
                         new Stack.StackLayer("two", Length.of(2, Units.OUNCE), 1, Optional.empty())),
                 Length.ZERO);
-        return new Stack().calculate(pile, Working.NONE).answers().orElseThrow().total().mm();
+        return new Stack()
+                .calculate(pile, Working.NONE)
+                .answers()
+                .orElseThrow()
+                .total()
+                .mm();
     }
 }

@@ -21,14 +21,22 @@ public final class JarSleeve implements Calculator<JarSleeve.Jar, JarSleeve.Slee
 
     /** What is asked. */
     public record Jar(
-            @Asked(unit = "mm", min = "10 mm", max = "400 mm", usual = "30-120 mm", example = "65 mm") Length diameter,
-            @Asked(unit = "mm", min = "0.4 mm", max = "6 mm", usual = "1-3 mm", example = "2 mm") Length thickness,
-            @Asked(unit = "mm", min = "0 mm", max = "10 mm", preset = "1 mm") Length ease,
-            @Asked(unit = "mm", min = "0 mm", max = "60 mm", preset = "12 mm") Length overlap) {}
+            @Asked(unit = "mm", min = "10 mm", max = "400 mm", usual = "30-120 mm", example = "65 mm")
+            Length diameter,
+
+            @Asked(unit = "mm", min = "0.4 mm", max = "6 mm", usual = "1-3 mm", example = "2 mm")
+            Length thickness,
+
+            @Asked(unit = "mm", min = "0 mm", max = "10 mm", preset = "1 mm")
+            Length ease,
+
+            @Asked(unit = "mm", min = "0 mm", max = "60 mm", preset = "12 mm")
+            Length overlap) {}
 
     /** What is answered. */
     public record Sleeve(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "sleeve", lead = true) Length cutLength) {}
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "sleeve", lead = true)
+            Length cutLength) {}
 
     private static final Source RING = Source.of("ring", Source.Kind.DEFINITION);
 
@@ -48,11 +56,14 @@ public final class JarSleeve implements Calculator<JarSleeve.Jar, JarSleeve.Slee
 
     @Override
     public Outcome<Sleeve> calculate(Jar jar, Working working) {
-        double round = Math.PI * (jar.diameter().mm() + jar.ease().mm() + jar.thickness().mm());
+        double round = Math.PI
+                * (jar.diameter().mm() + jar.ease().mm() + jar.thickness().mm());
         Length cut = Length.ofMm(round + jar.overlap().mm());
         working.step(SLEEVE, cut, "D", jar.diameter(), "e", jar.ease(), "t", jar.thickness(), "o", jar.overlap());
-        boolean thin = jar.overlap().mm() > 0 && jar.overlap().compareTo(jar.thickness().times(3)) < 0;
+        boolean thin = jar.overlap().mm() > 0
+                && jar.overlap().compareTo(jar.thickness().times(3)) < 0;
         return Outcome.of(
-                new Sleeve(cut), thin ? List.of(THIN_OVERLAP.at("overlap", jar.overlap(), jar.thickness())) : List.of());
+                new Sleeve(cut),
+                thin ? List.of(THIN_OVERLAP.at("overlap", jar.overlap(), jar.thickness())) : List.of());
     }
 }

@@ -15,12 +15,15 @@ class JarSleeveTest {
     @Test
     void theSleeveGoesRoundTheMiddleOfTheLeather() {
         // source: circumference of a circle; pi * (65 + 1 + 2) + 12
-        assertEquals(225.6283, cut(65, 2, 1, 12).answers().orElseThrow().cutLength().mm(), 0.0001);
+        assertEquals(
+                225.6283, cut(65, 2, 1, 12).answers().orElseThrow().cutLength().mm(), 0.0001);
     }
 
     @Test
     void anOverlapTooShortToStitchIsTold() {
-        assertEquals(List.of(JarSleeve.THIN_OVERLAP.at("overlap", Length.ofMm(5), Length.ofMm(2))), cut(65, 2, 1, 5).notices());
+        assertEquals(
+                List.of(JarSleeve.THIN_OVERLAP.at("overlap", Length.ofMm(5), Length.ofMm(2))),
+                cut(65, 2, 1, 5).notices());
     }
 
     @Test
@@ -30,6 +33,7 @@ class JarSleeveTest {
 
     private Outcome<JarSleeve.Sleeve> cut(double diameter, double thickness, double ease, double overlap) {
         return sleeve.calculate(
-                new Jar(Length.ofMm(diameter), Length.ofMm(thickness), Length.ofMm(ease), Length.ofMm(overlap)), Working.NONE);
+                new Jar(Length.ofMm(diameter), Length.ofMm(thickness), Length.ofMm(ease), Length.ofMm(overlap)),
+                Working.NONE);
     }
 }

@@ -39,7 +39,12 @@ final class AnswerReader {
         Unit unit = type.unit(record, component, answered.unit());
         double step = answered.step().isEmpty()
                 ? 0
-                : QuestionReader.typed(record, component, answered.step(), unit == null ? Dimension.NUMBER : unit.dimension(), unit)
+                : QuestionReader.typed(
+                                record,
+                                component,
+                                answered.step(),
+                                unit == null ? Dimension.NUMBER : unit.dimension(),
+                                unit)
                         .range()
                         .nominal();
         return new Answer(

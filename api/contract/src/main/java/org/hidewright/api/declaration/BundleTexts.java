@@ -19,7 +19,10 @@ final class BundleTexts implements Texts {
     public Optional<String> find(String key, Locale language) {
         try {
             ResourceBundle bundle = ResourceBundle.getBundle(
-                    baseName, language, loader, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+                    baseName,
+                    language,
+                    loader,
+                    ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
             return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
         } catch (MissingResourceException e) {
             return Optional.empty();

@@ -82,7 +82,9 @@ final class ComponentType {
             return Kind.VARIANTS;
         }
         throw new InvalidDeclaration(
-                record, component.getName(), type.getName() + " is no kind of question or answer; see Asked and Answered");
+                record,
+                component.getName(),
+                type.getName() + " is no kind of question or answer; see Asked and Answered");
     }
 
     private static Type argument(Class<?> record, RecordComponent component, Type declared) {
@@ -128,13 +130,17 @@ final class ComponentType {
         Kind unitKind = itemKind == Kind.SIZE ? Kind.LENGTH : itemKind;
         if (unitKind.dimension().isEmpty() || unitKind == Kind.COUNT) {
             if (!symbol.isEmpty()) {
-                throw new InvalidDeclaration(record, component.getName(), kind + " has no unit, but \"" + symbol + "\" is given");
+                throw new InvalidDeclaration(
+                        record, component.getName(), kind + " has no unit, but \"" + symbol + "\" is given");
             }
             return null;
         }
         if (symbol.isEmpty() && unitKind != Kind.RATIO) {
-            throw new InvalidDeclaration(record, component.getName(), "name the unit, for example unit = \""
-                    + Units.base(unitKind.dimension().get()) + "\"");
+            throw new InvalidDeclaration(
+                    record,
+                    component.getName(),
+                    "name the unit, for example unit = \""
+                            + Units.base(unitKind.dimension().get()) + "\"");
         }
         return Units.find(unitKind.dimension().get(), symbol)
                 .orElseThrow(() -> new InvalidDeclaration(

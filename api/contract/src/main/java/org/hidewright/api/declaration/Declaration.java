@@ -83,10 +83,13 @@ public final class Declaration {
 
     /** The source an answer names by its formula or directly; empty where it names none. */
     public Optional<Source> sourceOf(Answer answer) {
-        return answer.by().flatMap(by -> Stream.concat(
-                        formulas.stream().filter(formula -> formula.key().equals(by)).map(Formula::source),
-                        sources.stream().filter(source -> source.key().equals(by)))
-                .findFirst());
+        return answer.by()
+                .flatMap(by -> Stream.concat(
+                                formulas.stream()
+                                        .filter(formula -> formula.key().equals(by))
+                                        .map(Formula::source),
+                                sources.stream().filter(source -> source.key().equals(by)))
+                        .findFirst());
     }
 
     /** Message keys of the title and of the one line that says what it is for. */

@@ -40,10 +40,12 @@ final class QuestionReader {
         }
         ComponentType type = ComponentType.of(record, component);
         if (type.itemKind() == Kind.PHRASE || type.itemKind() == Kind.DRAWING) {
-            throw new InvalidDeclaration(record, component.getName(), "a " + type.itemKind() + " can only be an answer");
+            throw new InvalidDeclaration(
+                    record, component.getName(), "a " + type.itemKind() + " can only be an answer");
         }
         if (type.optional() && !asked.preset().isEmpty()) {
-            throw new InvalidDeclaration(record, component.getName(), "with a preset it is never absent: leave Optional out");
+            throw new InvalidDeclaration(
+                    record, component.getName(), "with a preset it is never absent: leave Optional out");
         }
         String key = Keys.of(component.getName());
         Unit unit = type.unit(record, component, asked.unit());
@@ -87,7 +89,8 @@ final class QuestionReader {
         OptionalDouble min = limit(record, component, asked.min(), dimension.get(), unit);
         OptionalDouble max = limit(record, component, asked.max(), dimension.get(), unit);
         if (min.isPresent() && max.isPresent() && min.getAsDouble() > max.getAsDouble()) {
-            throw new InvalidDeclaration(record, component.getName(), "min " + asked.min() + " is above max " + asked.max());
+            throw new InvalidDeclaration(
+                    record, component.getName(), "min " + asked.min() + " is above max " + asked.max());
         }
         Range usual = asked.usual().isEmpty()
                 ? null
@@ -99,7 +102,8 @@ final class QuestionReader {
             Class<?> record, RecordComponent component, String text, Dimension dimension, Unit unit) {
         return text.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(typed(record, component, text, dimension, unit).range().nominal());
+                : OptionalDouble.of(
+                        typed(record, component, text, dimension, unit).range().nominal());
     }
 
     static Typed typed(Class<?> record, RecordComponent component, String text, Dimension dimension, Unit unit) {

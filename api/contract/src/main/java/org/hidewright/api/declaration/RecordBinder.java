@@ -81,7 +81,8 @@ final class RecordBinder {
             return Arrays.stream(type.type().getEnumConstants())
                     .filter(constant -> Keys.of(((Enum<?>) constant).name()).equals(value))
                     .findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException("no " + value + " in " + type.type().getName()));
+                    .orElseThrow(() -> new IllegalArgumentException(
+                            "no " + value + " in " + type.type().getName()));
         }
         return value;
     }

@@ -37,7 +37,8 @@ public final class RecordCalculator implements DeclaredCalculator {
             throw new InvalidDeclaration(type, "annotate it with @Calculates(\"its-id\")");
         }
         if (!calculates.value().matches("[a-z][a-z0-9]*(-[a-z0-9]+)*")) {
-            throw new InvalidDeclaration(type, "the id \"" + calculates.value() + "\" must be lower-case words joined by hyphens");
+            throw new InvalidDeclaration(
+                    type, "the id \"" + calculates.value() + "\" must be lower-case words joined by hyphens");
         }
         Type[] records = typeArguments(type);
         Class<?> questions = (Class<?>) records[0];
@@ -66,7 +67,8 @@ public final class RecordCalculator implements DeclaredCalculator {
                 }
             }
         }
-        throw new InvalidDeclaration(type, "implement Calculator<Questions, Answers> directly, with its two record classes");
+        throw new InvalidDeclaration(
+                type, "implement Calculator<Questions, Answers> directly, with its two record classes");
     }
 
     private static void checkSources(Class<?> type, Declaration declaration) {
@@ -77,8 +79,10 @@ public final class RecordCalculator implements DeclaredCalculator {
         }
         for (Answer answer : declaration.answers()) {
             if (answer.by().isPresent() && declaration.sourceOf(answer).isEmpty()) {
-                throw new InvalidDeclaration(type, "answer " + answer.key() + " names \"" + answer.by().get()
-                        + "\", which is neither in formulas() nor in sources()");
+                throw new InvalidDeclaration(
+                        type,
+                        "answer " + answer.key() + " names \"" + answer.by().get()
+                                + "\", which is neither in formulas() nor in sources()");
             }
         }
     }
@@ -91,7 +95,9 @@ public final class RecordCalculator implements DeclaredCalculator {
     @Override
     public Outcome<Values> work(Values values, Working working) {
         Record bound = RecordBinder.of(questions).bind(Objects.requireNonNull(values, "values"));
-        return calculator.calculate(bound, working).map(answers -> RecordBinder.of(answers.getClass()).take(answers));
+        return calculator
+                .calculate(bound, working)
+                .map(answers -> RecordBinder.of(answers.getClass()).take(answers));
     }
 
     @Override

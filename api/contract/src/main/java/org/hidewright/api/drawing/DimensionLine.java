@@ -115,7 +115,8 @@ public final class DimensionLine extends Value implements Shape {
         Point end = lineEnd();
         boolean below = upsideDown ? offset > 0 : offset < 0;
         Point middle = Point.of((start.x() + end.x()) / 2, (start.y() + end.y()) / 2);
-        return Label.ofWords(words, middle, below ? Anchor.TOP : Anchor.BOTTOM, height).turned(turn);
+        return Label.ofWords(words, middle, below ? Anchor.TOP : Anchor.BOTTOM, height)
+                .turned(turn);
     }
 
     @Override

@@ -119,8 +119,7 @@ public final class Label extends Value implements Shape {
         double length = text.codePointCount(0, text.length()) * height * LETTER_LENGTH;
         Point foot = foot(length);
         Point end = foot.towards(turn, length);
-        return Box.around(
-                foot, end, foot.towards(turn + Math.PI / 2, height), end.towards(turn + Math.PI / 2, height));
+        return Box.around(foot, end, foot.towards(turn + Math.PI / 2, height), end.towards(turn + Math.PI / 2, height));
     }
 
     @Override

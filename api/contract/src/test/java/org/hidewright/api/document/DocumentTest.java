@@ -65,7 +65,8 @@ class DocumentTest {
                                 .answer("length", JobView.Answer.number("Cut length", "36 1/2", "in", 927.1))
                                 .answer("face", JobView.Answer.text("Outside", "grain"))
                                 .build(),
-                        JobView.Slip.of("edge", "edges.paint", "Edge", JobView.State.DORMANT).build()));
+                        JobView.Slip.of("edge", "edges.paint", "Edge", JobView.State.DORMANT)
+                                .build()));
         JobView.Slip strap = job.slip("strap").orElseThrow();
         assertEquals(List.of("length", "face"), List.copyOf(strap.answers().keySet()));
         assertEquals(927.1, strap.answers().get("length").number().orElseThrow());

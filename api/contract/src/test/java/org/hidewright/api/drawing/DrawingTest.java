@@ -20,7 +20,9 @@ class DrawingTest {
 
     @Test
     void aQuarterArcEndsAQuarterOn() {
-        Path arc = Path.from(Point.of(10, 0)).arcAround(Point.of(0, 0), Math.PI / 2).open(Role.CUT);
+        Path arc = Path.from(Point.of(10, 0))
+                .arcAround(Point.of(0, 0), Math.PI / 2)
+                .open(Role.CUT);
         assertEquals(0, arc.segments().get(0).end().x(), 1e-12);
         assertEquals(10, arc.segments().get(0).end().y(), 1e-12);
         box(0, 0, 10, 10, arc.bounds());
@@ -28,9 +30,33 @@ class DrawingTest {
 
     @Test
     void theBoxOfAnArcTakesInWhereItTurnsBack() {
-        box(-10, 0, 10, 10, Path.from(Point.of(10, 0)).arcAround(Point.of(0, 0), Math.PI).open(Role.CUT).bounds());
-        box(-10, -10, 10, 0, Path.from(Point.of(10, 0)).arcAround(Point.of(0, 0), -Math.PI).open(Role.CUT).bounds());
-        box(-5, -5, 5, 5, Path.from(Point.of(3, 4)).arcAround(Point.of(0, 0), 2 * Math.PI).closed(Role.CUT).bounds());
+        box(
+                -10,
+                0,
+                10,
+                10,
+                Path.from(Point.of(10, 0))
+                        .arcAround(Point.of(0, 0), Math.PI)
+                        .open(Role.CUT)
+                        .bounds());
+        box(
+                -10,
+                -10,
+                10,
+                0,
+                Path.from(Point.of(10, 0))
+                        .arcAround(Point.of(0, 0), -Math.PI)
+                        .open(Role.CUT)
+                        .bounds());
+        box(
+                -5,
+                -5,
+                5,
+                5,
+                Path.from(Point.of(3, 4))
+                        .arcAround(Point.of(0, 0), 2 * Math.PI)
+                        .closed(Role.CUT)
+                        .bounds());
     }
 
     /** Against many points on the curve: none lies outside, and the box touches the outermost within their spacing. */
@@ -61,7 +87,8 @@ class DrawingTest {
         assertEquals(3, path.segments().size());
         assertEquals(Point.of(0, 0), path.segments().get(2).end());
         assertTrue(path.isClosed());
-        assertEquals(4, Path.rectangle(Role.CUT, Point.of(1, 2), 3, 4).segments().size());
+        assertEquals(
+                4, Path.rectangle(Role.CUT, Point.of(1, 2), 3, 4).segments().size());
         Path already = Path.from(Point.of(0, 0)).lineTo(5, 0).lineTo(0, 0).closed(Role.CUT);
         assertEquals(2, already.segments().size());
     }
@@ -76,9 +103,7 @@ class DrawingTest {
         assertThrows(IllegalArgumentException.class, () -> pen.arcAround(Point.of(0, 0), 1));
         assertThrows(IllegalArgumentException.class, () -> pen.arcAround(Point.of(1, 0), 0));
         assertThrows(IllegalArgumentException.class, () -> pen.arcAround(Point.of(1, 0), 7));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> DimensionLine.of(Point.of(1, 1), Point.of(1, 1), 5, "0", 2));
+        assertThrows(IllegalArgumentException.class, () -> DimensionLine.of(Point.of(1, 1), Point.of(1, 1), 5, "0", 2));
     }
 
     @Test
@@ -95,7 +120,8 @@ class DrawingTest {
     void theTextOfADistanceIsReadFromBelowOrFromTheRight() {
         for (int degrees = 0; degrees < 360; degrees += 5) {
             Point to = Point.of(0, 0).towards(Math.toRadians(degrees), 30);
-            double turn = DimensionLine.of(Point.of(0, 0), to, 5, "30", 2).label().turn();
+            double turn =
+                    DimensionLine.of(Point.of(0, 0), to, 5, "30", 2).label().turn();
             double upright = Math.IEEEremainder(turn, 2 * Math.PI);
             assertTrue(upright > -Math.PI / 2 && upright <= Math.PI / 2 + 1e-6, degrees + " degrees");
         }
@@ -113,8 +139,14 @@ class DrawingTest {
 
     @Test
     void equalShapesMakeEqualDrawings() {
-        Drawing one = Drawing.builder().hole(Point.of(1, 2), 3).label("a", Point.of(0, 0), Anchor.TOP, 2).build();
-        Drawing same = Drawing.builder().hole(Point.of(1, 2), 3).label("a", Point.of(0, 0), Anchor.TOP, 2).build();
+        Drawing one = Drawing.builder()
+                .hole(Point.of(1, 2), 3)
+                .label("a", Point.of(0, 0), Anchor.TOP, 2)
+                .build();
+        Drawing same = Drawing.builder()
+                .hole(Point.of(1, 2), 3)
+                .label("a", Point.of(0, 0), Anchor.TOP, 2)
+                .build();
         Drawing other = Drawing.of(List.of(Circle.hole(Point.of(1, 2), 3.1)));
         assertEquals(one, same);
         assertEquals(one.hashCode(), same.hashCode());

@@ -74,7 +74,8 @@ public final class ServiceCatalogue implements Catalogue {
     private Map<String, ServiceReference<?>> byId() {
         Map<String, ServiceReference<?>> byId = new TreeMap<>();
         List<ServiceReference<?>> oldestFirst = new ArrayList<>(published);
-        oldestFirst.sort(Comparator.comparing(ServiceReference::getBundle, Comparator.comparingLong(b -> b.getBundleId())));
+        oldestFirst.sort(
+                Comparator.comparing(ServiceReference::getBundle, Comparator.comparingLong(b -> b.getBundleId())));
         for (ServiceReference<?> reference : oldestFirst) {
             String id = id(reference);
             ServiceReference<?> holder = byId.putIfAbsent(id, reference);
@@ -87,7 +88,9 @@ public final class ServiceCatalogue implements Catalogue {
 
     private String id(ServiceReference<?> reference) {
         Object property = reference.getProperty(Calculates.ID_PROPERTY);
-        return property instanceof String id ? id : look(reference).map(Installed::id).orElse("");
+        return property instanceof String id
+                ? id
+                : look(reference).map(Installed::id).orElse("");
     }
 
     private Optional<Installed> look(ServiceReference<?> reference) {

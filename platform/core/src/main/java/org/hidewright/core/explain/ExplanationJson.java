@@ -60,7 +60,10 @@ public final class ExplanationJson {
         if (question.itemKind() != question.kind()) {
             tree.put("of", kind(question.itemKind().name()));
         }
-        question.unit().map(Unit::symbol).filter(symbol -> !symbol.isEmpty()).ifPresent(symbol -> tree.put("unit", symbol));
+        question.unit()
+                .map(Unit::symbol)
+                .filter(symbol -> !symbol.isEmpty())
+                .ifPresent(symbol -> tree.put("unit", symbol));
         Limits limits = new Limits(question);
         limits.min().ifPresent(min -> tree.put("min", min));
         limits.max().ifPresent(max -> tree.put("max", max));
@@ -97,7 +100,10 @@ public final class ExplanationJson {
         tree.put("key", answer.key());
         tree.put("label", wording.text(texts, answer.labelKey()));
         tree.put("kind", kind(answer.kind().name()));
-        answer.unit().map(Unit::symbol).filter(symbol -> !symbol.isEmpty()).ifPresent(symbol -> tree.put("unit", symbol));
+        answer.unit()
+                .map(Unit::symbol)
+                .filter(symbol -> !symbol.isEmpty())
+                .ifPresent(symbol -> tree.put("unit", symbol));
         answer.by().ifPresent(by -> tree.put("by", by));
         if (!answer.options().isEmpty()) {
             tree.put("choices", answer.options().stream().map(Option::key).toList());

@@ -22,7 +22,8 @@ final class QuestionExample {
 
     /** A preset or example: tables, groups and variants are JSON already, anything else is a typed text. */
     static Object asJson(Question question, String text) {
-        boolean json = question.kind() == Kind.ROWS || question.kind() == Kind.GROUP || question.kind() == Kind.VARIANTS;
+        boolean json =
+                question.kind() == Kind.ROWS || question.kind() == Kind.GROUP || question.kind() == Kind.VARIANTS;
         return json && (text.startsWith("{") || text.startsWith("[")) ? new JsonOut.Raw(text) : text;
     }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.hidewright.api.declaration.Option;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.wording.Wording;
-import org.hidewright.api.declaration.Texts;
 
 /** The JSON Schema (draft 2020-12) of a calculator's questions, as they stand in a project file. */
 final class QuestionSchema {
@@ -63,19 +63,25 @@ final class QuestionSchema {
                         "items",
                         question.variants().isEmpty() ? object(question.questions(), true) : variants(question, true));
             }
-            case LIST -> schema.put(
-                    "anyOf",
-                    List.of(Map.of("type", List.of("string", "number")), Map.of("type", "array", "items", scalar(question)), LINK));
+            case LIST ->
+                schema.put(
+                        "anyOf",
+                        List.of(
+                                Map.of("type", List.of("string", "number")),
+                                Map.of("type", "array", "items", scalar(question)),
+                                LINK));
             default -> schema.put("anyOf", List.of(scalar(question), LINK));
         }
         question.preset().ifPresent(preset -> schema.put("default", QuestionExample.asJson(question, preset)));
-        question.example().ifPresent(example -> schema.put("examples", List.of(QuestionExample.asJson(question, example))));
+        question.example()
+                .ifPresent(example -> schema.put("examples", List.of(QuestionExample.asJson(question, example))));
         return schema;
     }
 
     private static Map<String, Object> scalar(Question question) {
         return switch (question.itemKind()) {
-            case CHOICE -> Map.of("enum", question.options().stream().map(Option::key).toList());
+            case CHOICE ->
+                Map.of("enum", question.options().stream().map(Option::key).toList());
             case FLAG -> Map.of("type", List.of("boolean", "string"));
             case TEXT -> Map.of("type", "string");
             default -> Map.of("type", List.of("string", "number"));

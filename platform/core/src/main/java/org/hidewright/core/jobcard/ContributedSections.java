@@ -12,10 +12,10 @@ import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.SectionContributor;
 import org.hidewright.api.measure.Quantity;
-import org.hidewright.core.work.WorkedProject;
-import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
 
 /** The sections that bundles add to the job card. */
 final class ContributedSections {
@@ -36,7 +36,8 @@ final class ContributedSections {
         JobView view = view();
         List<Section> sections = new ArrayList<>();
         contributors.stream()
-                .sorted(Comparator.comparing(contributor -> contributor.getClass().getName()))
+                .sorted(Comparator.comparing(
+                        contributor -> contributor.getClass().getName()))
                 .forEach(contributor -> sections.addAll(sections(contributor, view)));
         return sections;
     }
@@ -47,7 +48,8 @@ final class ContributedSections {
             return List.copyOf(contributor.sections(view));
         } catch (RuntimeException | LinkageError e) {
             return List.of(Section.of(
-                    name, wording.host("job-card.section-failed"),
+                    name,
+                    wording.host("job-card.section-failed"),
                     Paragraph.of(wording.host("job-card.section-failed-why", name, e.toString()))));
         }
     }
@@ -61,14 +63,16 @@ final class ContributedSections {
 
     private JobView.Slip slip(WorkedSlip slip) {
         SlipWording words = new SlipWording(slip, wording);
-        JobView.Slip.Builder view = JobView.Slip.of(
-                slip.slip().id(), slip.slip().calculator(), words.title(), state(slip.state()));
+        JobView.Slip.Builder view =
+                JobView.Slip.of(slip.slip().id(), slip.slip().calculator(), words.title(), state(slip.state()));
         slip.remarks().forEach(remark -> view.notice(card.check(remark)));
         slip.answers().ifPresent(answers -> {
             Map<String, Object> entries = answers.entries();
             slip.installed().orElseThrow().calculator().declaration().answers().stream()
-                    .filter(answer -> entries.containsKey(answer.key()) && answer.kind() != Kind.DRAWING
-                            && answer.kind() != Kind.ROWS && answer.kind() != Kind.GROUP)
+                    .filter(answer -> entries.containsKey(answer.key())
+                            && answer.kind() != Kind.DRAWING
+                            && answer.kind() != Kind.ROWS
+                            && answer.kind() != Kind.GROUP)
                     .forEach(answer -> view.answer(answer.key(), answer(words, answer, entries.get(answer.key()))));
         });
         return view.build();

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hidewright.api.measure.Quantity;
-import org.hidewright.core.work.WorkedSlip.Step;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedSlip.Step;
 
 /** The right side of a formula with numbers in place of its symbols. */
 final class FormulaText {
@@ -28,7 +28,8 @@ final class FormulaText {
             return "";
         }
         Matcher matcher = SYMBOL.matcher(right);
-        return matcher.replaceAll(found -> Matcher.quoteReplacement(numbers.getOrDefault(found.group(), found.group())));
+        return matcher.replaceAll(
+                found -> Matcher.quoteReplacement(numbers.getOrDefault(found.group(), found.group())));
     }
 
     private static String number(Object value, Wording wording) {

@@ -20,12 +20,12 @@ import org.hidewright.api.document.Section;
 import org.hidewright.api.document.SectionContributor;
 import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
-import org.hidewright.core.work.WorkedProject;
-import org.hidewright.core.work.WorkedSlip;
-import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.work.WorkedSlip.State;
 
 /** Draws the job card of a worked project up as a document. */
 public final class JobCard {
@@ -67,7 +67,9 @@ public final class JobCard {
 
     private String dateText(LocalDate date) {
         Locale language = wording.language();
-        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(language).format(date);
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                .withLocale(language)
+                .format(date);
     }
 
     /** What a maker must know in ten seconds: the leading answers of every slip, and what is not as it should be. */
@@ -87,7 +89,8 @@ public final class JobCard {
             }
             String title = words.title();
             for (Answer answer : leads(slip)) {
-                Shown shown = words.shown(answer, slip.answers().orElseThrow().get(answer.key()).orElseThrow());
+                Shown shown = words.shown(
+                        answer, slip.answers().orElseThrow().get(answer.key()).orElseThrow());
                 String beside = shown.beside().isEmpty() ? "" : " (" + shown.beside() + ")";
                 table.row(title, words.label(answer), shown.inline() + beside);
                 title = "";
@@ -119,7 +122,9 @@ public final class JobCard {
                 .flatMap(installed -> installed.calculator().declaration().answers().stream())
                 .filter(Answer::lead)
                 .filter(answer -> answer.columns().isEmpty() && answer.kind() != Kind.DRAWING)
-                .filter(answer -> slip.answers().flatMap(values -> values.get(answer.key())).isPresent())
+                .filter(answer -> slip.answers()
+                        .flatMap(values -> values.get(answer.key()))
+                        .isPresent())
                 .toList();
     }
 
@@ -144,9 +149,7 @@ public final class JobCard {
     private String place(Remark remark) {
         WorkedSlip slip = worked.slips().get(remark.slip());
         String title = slip == null ? remark.slip() : new SlipWording(slip, wording).title();
-        String question = slip == null
-                ? remark.question()
-                : new QuestionPlace(slip, wording).words(remark.question());
+        String question = slip == null ? remark.question() : new QuestionPlace(slip, wording).words(remark.question());
         return question.isEmpty() ? title : title + ", " + question;
     }
 }

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.hidewright.core.json.JsonOut;
-import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedProject;
 
 /** The job card as JSON. */
 public final class JobCardJson {
@@ -18,10 +18,14 @@ public final class JobCardJson {
         tree.put("date", date.toString());
         tree.put(
                 "notices",
-                worked.project().remarks().stream().map(remark -> SlipJson.remark(remark, wording)).toList());
+                worked.project().remarks().stream()
+                        .map(remark -> SlipJson.remark(remark, wording))
+                        .toList());
         tree.put(
                 "slips",
-                worked.slips().values().stream().map(slip -> new SlipJson(slip, wording).tree()).toList());
+                worked.slips().values().stream()
+                        .map(slip -> new SlipJson(slip, wording).tree())
+                        .toList());
         return JsonOut.write(tree);
     }
 }

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.hidewright.core.work.WorkedProject;
-import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
 
 /**
  * The job card as rows for a spreadsheet: the same values as its JSON, one a row. Numbers have a decimal point in every

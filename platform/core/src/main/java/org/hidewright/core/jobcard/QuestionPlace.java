@@ -5,8 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
-import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedSlip;
 
 /** Says the path of a question in labels: {@code sections[b1].bend.turn} as “Sections b1, Turn”. */
 final class QuestionPlace {

@@ -1,6 +1,5 @@
 package org.hidewright.core.jobcard;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,11 +19,11 @@ import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.Step;
-import org.hidewright.core.wording.Remark;
-import org.hidewright.core.wording.Wording;
 
 /**
  * A worked slip as a tree for JSON. Keys and numbers are the same in every language and unit system: numbers have full
@@ -52,7 +51,9 @@ public final class SlipJson {
         if (!slip.steps().isEmpty()) {
             tree.put("working", slip.steps().stream().map(this::step).toList());
         }
-        tree.put("notices", slip.remarks().stream().map(remark -> remark(remark, wording)).toList());
+        tree.put(
+                "notices",
+                slip.remarks().stream().map(remark -> remark(remark, wording)).toList());
         return tree;
     }
 
@@ -79,7 +80,8 @@ public final class SlipJson {
 
     private Map<String, Object> answers(Values answers) {
         Map<String, Object> tree = new LinkedHashMap<>();
-        for (Answer answer : slip.installed().orElseThrow().calculator().declaration().answers()) {
+        for (Answer answer :
+                slip.installed().orElseThrow().calculator().declaration().answers()) {
             answers.get(answer.key()).ifPresent(value -> {
                 Map<String, Object> entry = new LinkedHashMap<>(valued(answer, value));
                 slip.source(answer).ifPresent(source -> entry.put("source", source(source)));
@@ -109,7 +111,10 @@ public final class SlipJson {
             return entry;
         }
         entry.put("value", bare(field, value));
-        unit(field, value).map(Unit::symbol).filter(symbol -> !symbol.isEmpty()).ifPresent(symbol -> entry.put("unit", symbol));
+        unit(field, value)
+                .map(Unit::symbol)
+                .filter(symbol -> !symbol.isEmpty())
+                .ifPresent(symbol -> entry.put("unit", symbol));
         return entry;
     }
 
@@ -129,7 +134,9 @@ public final class SlipJson {
             return field.unit().orElse(Units.ONE).fromBase(number);
         } else if (value instanceof Size size) {
             Unit unit = field.unit().orElse(Units.MM);
-            return List.of(unit.fromBase(size.width().mm()), unit.fromBase(size.height().mm()));
+            return List.of(
+                    unit.fromBase(size.width().mm()),
+                    unit.fromBase(size.height().mm()));
         } else if (value instanceof Phrase) {
             return words.text(field, value);
         } else if (value instanceof Chosen chosen) {
@@ -143,11 +150,12 @@ public final class SlipJson {
     }
 
     private Object chosen(Field field, Chosen chosen) {
-        List<Question> inside = ((Question) field).variants().stream()
-                .filter(variant -> variant.key().equals(chosen.variant()))
-                .map(Variant::questions)
-                .findFirst()
-                .orElseThrow();
+        List<Question> inside = ((Question) field)
+                .variants().stream()
+                        .filter(variant -> variant.key().equals(chosen.variant()))
+                        .map(Variant::questions)
+                        .findFirst()
+                        .orElseThrow();
         Map<String, Object> tree = rowStart(chosen.values());
         tree.put(chosen.variant(), fields(inside, chosen.values()));
         return tree;

@@ -24,12 +24,12 @@ import org.hidewright.api.document.Working;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.core.wording.ValueText.Shown;
+import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.core.work.WorkedSlip.Step;
-import org.hidewright.core.wording.ValueText.Shown;
-import org.hidewright.core.wording.Wording;
 
 /** One slip on the job card: answers, what was typed, working, checks, sources. */
 final class SlipSection {
@@ -50,9 +50,10 @@ final class SlipSection {
     Section section() {
         List<Block> blocks = new ArrayList<>();
         if (!words.purpose().isEmpty()) {
-            blocks.add(Paragraph.quiet(slip.slip().title().isPresent()
-                    ? wording.host("job-card.calculator", words.calculatorTitle(), words.purpose())
-                    : words.purpose()));
+            blocks.add(Paragraph.quiet(
+                    slip.slip().title().isPresent()
+                            ? wording.host("job-card.calculator", words.calculatorTitle(), words.purpose())
+                            : words.purpose()));
         }
         if (slip.state() != State.WORKED) {
             blocks.add(Paragraph.of(card.stateText(slip.state())));
@@ -81,8 +82,8 @@ final class SlipSection {
         for (Answer answer : declared()) {
             answers.get(answer.key())
                     .filter(value -> value instanceof Drawing)
-                    .ifPresent(drawing -> blocks.add(
-                            Figure.fitted(((Drawing) drawing).worded(words::drawn), words.label(answer))));
+                    .ifPresent(drawing ->
+                            blocks.add(Figure.fitted(((Drawing) drawing).worded(words::drawn), words.label(answer))));
         }
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
@@ -125,7 +126,8 @@ final class SlipSection {
         }
         boolean ids = rows.stream().anyMatch(row -> !row.rowId().isEmpty());
         List<Answer> columns = answer.columns().stream()
-                .filter(column -> rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
+                .filter(column ->
+                        rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
                 .toList();
         Table.Builder table = Table.builder().caption(words.label(answer));
         if (ids) {
@@ -138,8 +140,8 @@ final class SlipSection {
             if (ids) {
                 cells.add(row.rowId());
             }
-            columns.forEach(column ->
-                    cells.add(row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
+            columns.forEach(column -> cells.add(
+                    row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
             table.row(cells);
         }
         blocks.add(table.build());
@@ -171,7 +173,8 @@ final class SlipSection {
         Map<String, List<AskedLine>> rows = new LinkedHashMap<>();
         for (int i = holder + 1; i < lines.size() && lines.get(i).depth() > 0; i++) {
             if (!lines.get(i).preset()) {
-                rows.computeIfAbsent(lines.get(i).row(), row -> new ArrayList<>()).add(lines.get(i));
+                rows.computeIfAbsent(lines.get(i).row(), row -> new ArrayList<>())
+                        .add(lines.get(i));
             }
         }
         return List.copyOf(rows.values());
@@ -184,7 +187,9 @@ final class SlipSection {
                 .flatMap(value -> ((List<?>) value)
                         .stream()
                                 .filter(item -> item instanceof Chosen chosen
-                                        && chosen.values().rowId().equals(row.get(0).row()))
+                                        && chosen.values()
+                                                .rowId()
+                                                .equals(row.get(0).row()))
                                 .findFirst())
                 .ifPresent(item -> parts.add(words.variant(holder.question(), ((Chosen) item).variant())));
         for (AskedLine line : row) {
@@ -196,7 +201,8 @@ final class SlipSection {
 
     /** The value worked with; of a range its limits too, as they were understood. */
     private String taken(AskedLine line) {
-        String value = line.value().map(given -> words.text(line.question(), given)).orElse("–");
+        String value =
+                line.value().map(given -> words.text(line.question(), given)).orElse("–");
         Unit unit = line.question().unit().orElse(Units.ONE);
         return line.typedRange()
                 .filter(range -> !range.isExact())
@@ -223,7 +229,10 @@ final class SlipSection {
             return;
         }
         Map<Formula, List<Step>> byFormula = new LinkedHashMap<>();
-        slip.steps().forEach(step -> byFormula.computeIfAbsent(step.formula(), key -> new ArrayList<>()).add(step));
+        slip.steps()
+                .forEach(step -> byFormula
+                        .computeIfAbsent(step.formula(), key -> new ArrayList<>())
+                        .add(step));
         List<Working.Line> lines = new ArrayList<>();
         byFormula.forEach((formula, steps) -> {
             for (int i = 0; i < steps.size(); i++) {
@@ -241,9 +250,10 @@ final class SlipSection {
     private void sources(List<Block> blocks) {
         Set<Source> used = new LinkedHashSet<>(slip.otherSources());
         slip.steps().forEach(step -> used.add(step.formula().source()));
-        slip.answers().ifPresent(answers -> declared().stream()
-                .filter(answer -> answers.get(answer.key()).isPresent())
-                .forEach(answer -> slip.source(answer).ifPresent(used::add)));
+        slip.answers()
+                .ifPresent(answers -> declared().stream()
+                        .filter(answer -> answers.get(answer.key()).isPresent())
+                        .forEach(answer -> slip.source(answer).ifPresent(used::add)));
         if (!used.isEmpty()) {
             blocks.add(Sources.of(used.stream()
                     .map(source -> Sources.Entry.of(words.sourceKind(source), words.sourceText(source)))

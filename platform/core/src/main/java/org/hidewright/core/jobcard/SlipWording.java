@@ -43,14 +43,16 @@ public final class SlipWording {
     public String calculatorTitle() {
         return slip.installed()
                 .map(known -> wording.text(
-                        known.calculator().texts(), known.calculator().declaration().titleKey()))
+                        known.calculator().texts(),
+                        known.calculator().declaration().titleKey()))
                 .orElse(slip.slip().calculator());
     }
 
     public String purpose() {
         return slip.installed()
                 .map(known -> wording.text(
-                        known.calculator().texts(), known.calculator().declaration().purposeKey()))
+                        known.calculator().texts(),
+                        known.calculator().declaration().purposeKey()))
                 .orElse("");
     }
 
@@ -60,7 +62,9 @@ public final class SlipWording {
 
     /** The label of a question or answer of the slip by its key; empty for keys inside tables. */
     Optional<String> labelOf(boolean answer, String key) {
-        return slip.installed().map(known -> known.calculator().declaration()).flatMap(declaration -> (answer
+        return slip.installed()
+                .map(known -> known.calculator().declaration())
+                .flatMap(declaration -> (answer
                         ? declaration.answer(key).map(this::label)
                         : declaration.question(key).map(this::label)));
     }
@@ -102,7 +106,11 @@ public final class SlipWording {
                     ? wording.host("value.none")
                     : field.kind() == Kind.ROWS
                             ? wording.host("value.rows", items.size())
-                            : String.join("; ", items.stream().map(item -> text(field, item)).toList());
+                            : String.join(
+                                    "; ",
+                                    items.stream()
+                                            .map(item -> text(field, item))
+                                            .toList());
         }
         return field.itemKind() == Kind.CHOICE ? option(field, String.valueOf(value)) : String.valueOf(value);
     }
@@ -114,7 +122,8 @@ public final class SlipWording {
                 "; ",
                 fields.stream()
                         .filter(inner -> group.get(inner.key()).isPresent())
-                        .map(inner -> label(inner) + " " + text(inner, group.get(inner.key()).orElseThrow()))
+                        .map(inner -> label(inner) + " "
+                                + text(inner, group.get(inner.key()).orElseThrow()))
                         .toList());
     }
 
@@ -149,10 +158,12 @@ public final class SlipWording {
     }
 
     public String sourceText(Source source) {
-        return texts().map(texts -> wording.text(texts, "source." + source.key())).orElse(source.key());
+        return texts().map(texts -> wording.text(texts, "source." + source.key()))
+                .orElse(source.key());
     }
 
     public String sourceKind(Source source) {
-        return wording.host("source-kind." + source.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return wording.host(
+                "source-kind." + source.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

@@ -33,8 +33,7 @@ public sealed interface JsonNode {
 
         /** The text under a key, empty where there is none or it is no text. */
         public Optional<String> text(String key) {
-            return get(key)
-                    .filter(node -> node instanceof JsonScalar scalar && scalar.type() == JsonScalar.Type.TEXT)
+            return get(key).filter(node -> node instanceof JsonScalar scalar && scalar.type() == JsonScalar.Type.TEXT)
                     .map(node -> ((JsonScalar) node).text());
         }
     }

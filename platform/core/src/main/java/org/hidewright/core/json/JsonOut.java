@@ -24,8 +24,8 @@ public final class JsonOut {
         StringWriter text = new StringWriter();
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         try (JsonGenerator generator = FACTORY.createGenerator(text)) {
-            generator.setPrettyPrinter(new DefaultPrettyPrinter(Separators.createDefaultInstance()
-                            .withObjectFieldValueSpacing(Separators.Spacing.AFTER))
+            generator.setPrettyPrinter(new DefaultPrettyPrinter(
+                            Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER))
                     .withObjectIndenter(indenter)
                     .withArrayIndenter(indenter));
             value(generator, tree);

@@ -26,8 +26,9 @@ import org.hidewright.core.json.JsonNode.Member;
  * program wrote there, understood or not, comes back byte for byte.
  */
 public final class JsonText {
-    private static final JsonFactory FACTORY =
-            JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
 
     private final String text;
     private final JsonNode root;
@@ -51,7 +52,11 @@ public final class JsonText {
             }
             JsonNode root = reader.node();
             if (parser.nextToken() != null) {
-                throw new JsonTrouble(placeOf(parser.currentTokenLocation()), JsonTrouble.Kind.MORE_AFTER_END, "there is more after its end", null);
+                throw new JsonTrouble(
+                        placeOf(parser.currentTokenLocation()),
+                        JsonTrouble.Kind.MORE_AFTER_END,
+                        "there is more after its end",
+                        null);
             }
             return new JsonText(text, root);
         } catch (JsonProcessingException e) {

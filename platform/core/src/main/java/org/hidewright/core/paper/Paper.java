@@ -20,7 +20,9 @@ public enum Paper {
 
     /** The sheet of this name, in letters of either case. */
     public static Optional<Paper> of(String name) {
-        return Arrays.stream(values()).filter(paper -> paper.name().equalsIgnoreCase(name)).findFirst();
+        return Arrays.stream(values())
+                .filter(paper -> paper.name().equalsIgnoreCase(name))
+                .findFirst();
     }
 
     public double widthMm() {

@@ -1,6 +1,5 @@
 package org.hidewright.core.project;
 
-
 /**
  * A question answered by an answer of another slip.
  *

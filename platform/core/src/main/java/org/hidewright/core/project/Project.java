@@ -18,6 +18,7 @@ public final class Project {
     private final List<Slip> slips;
     /** The same slips, each where it stands in the source; what is in {@link #slips} may come from an older text. */
     private final List<Slip> written;
+
     private final List<Remark> remarks;
 
     private Project(JsonText source, List<Slip> slips, List<Slip> written, List<Remark> remarks) {

@@ -51,7 +51,8 @@ public final class ProjectReader {
             say(notJson(e), e.place());
             return new Result(Optional.empty(), remarks);
         }
-        if (!(source.root() instanceof JsonObject head) || head.get("hidewright").isEmpty()) {
+        if (!(source.root() instanceof JsonObject head)
+                || head.get("hidewright").isEmpty()) {
             say(ProjectNotices.NOT_A_PROJECT.with(), source.root().place());
             return new Result(Optional.empty(), remarks);
         }
@@ -63,8 +64,16 @@ public final class ProjectReader {
             if (show instanceof JsonObject settings) {
                 unknownKeys(settings, SHOW);
                 SHOW.forEach(setting -> text(settings, setting, ""));
-                known(settings, "units", List.of("mm", "in"), given -> UnitSystem.of(given).isPresent());
-                known(settings, "paper", List.of("A4", "Letter"), given -> Paper.of(given).isPresent());
+                known(
+                        settings,
+                        "units",
+                        List.of("mm", "in"),
+                        given -> UnitSystem.of(given).isPresent());
+                known(
+                        settings,
+                        "paper",
+                        List.of("A4", "Letter"),
+                        given -> Paper.of(given).isPresent());
             } else {
                 wrongShape("show", "{…}", show.place());
             }
@@ -141,7 +150,8 @@ public final class ProjectReader {
                 .filter(good.negate())
                 .ifPresent(given -> say(
                         Nearest.to(given, options)
-                                .map(near -> ProjectNotices.NO_SUCH_OPTION_NEAREST.with(given, near, String.join(", ", options)))
+                                .map(near -> ProjectNotices.NO_SUCH_OPTION_NEAREST.with(
+                                        given, near, String.join(", ", options)))
                                 .orElseGet(() -> ProjectNotices.NO_SUCH_OPTION.with(given, String.join(", ", options))),
                         settings.get(key).orElseThrow().place()));
     }
@@ -153,7 +163,9 @@ public final class ProjectReader {
     private void unknownKeys(JsonObject object, List<String> known, String slip) {
         for (Map.Entry<String, Member> member : object.members().entrySet()) {
             if (!known.contains(member.getKey())) {
-                remarks.add(unknownKey(member.getKey(), known).onSlip(slip).atPlace(member.getValue().place()));
+                remarks.add(unknownKey(member.getKey(), known)
+                        .onSlip(slip)
+                        .atPlace(member.getValue().place()));
             }
         }
     }

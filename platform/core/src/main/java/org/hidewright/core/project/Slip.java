@@ -27,8 +27,7 @@ public final class Slip {
 
     /** A slip that stands in a text; id and calculator may be empty where the text lacks them. */
     static Slip in(JsonText source, JsonObject node) {
-        return new Slip(
-                node.text("id").orElse(""), node.text("calculator").orElse(""), source, node);
+        return new Slip(node.text("id").orElse(""), node.text("calculator").orElse(""), source, node);
     }
 
     /** The id by which links name it. */
@@ -43,8 +42,11 @@ public final class Slip {
 
     /** The version of the calculator's declaration it was written for; 1 where none is given. */
     public int version() {
-        return node.get("version").map(version -> source.textOf(version)).filter(text -> text.matches("\\d{1,9}"))
-                .map(Integer::valueOf).orElse(1);
+        return node.get("version")
+                .map(version -> source.textOf(version))
+                .filter(text -> text.matches("\\d{1,9}"))
+                .map(Integer::valueOf)
+                .orElse(1);
     }
 
     /** The maker's own title. */

@@ -5,4 +5,3 @@ package org.hidewright.core.project;
 
 import org.osgi.annotation.bundle.Export;
 import org.osgi.annotation.versioning.Version;
-

@@ -26,6 +26,7 @@ public final class ValueText {
     private static final int INCH_PARTS = 64;
     /** What is less than this share of a part is left over from a conversion. */
     private static final double NO_PART = 1e-9;
+
     private static final int WORKING_DIGITS = 5;
 
     private final Locale language;
@@ -70,8 +71,11 @@ public final class ValueText {
         BigDecimal exact = new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS);
         BigDecimal rounded;
         if (step.isPresent() && !converted) {
-            BigDecimal stepSize = BigDecimal.valueOf(declared.fromBase(step.getAsDouble())).round(EXACT_DIGITS);
-            rounded = exact.divide(stepSize, 0, mode(rounding)).multiply(stepSize).setScale(decimals, RoundingMode.HALF_UP);
+            BigDecimal stepSize =
+                    BigDecimal.valueOf(declared.fromBase(step.getAsDouble())).round(EXACT_DIGITS);
+            rounded = exact.divide(stepSize, 0, mode(rounding))
+                    .multiply(stepSize)
+                    .setScale(decimals, RoundingMode.HALF_UP);
         } else {
             rounded = exact.setScale(decimals, mode(rounding));
         }
@@ -91,7 +95,8 @@ public final class ValueText {
     private static InchFraction fraction(double mm, Rounding rounding) {
         InchFraction nearest = InchFraction.nearest(Length.ofMm(mm), INCH_PARTS);
         double part = Units.INCH.toBase(1) / INCH_PARTS;
-        double unsafe = rounding == Rounding.UP ? -nearest.errorMm() : rounding == Rounding.DOWN ? nearest.errorMm() : 0;
+        double unsafe =
+                rounding == Rounding.UP ? -nearest.errorMm() : rounding == Rounding.DOWN ? nearest.errorMm() : 0;
         if (unsafe <= part * NO_PART) {
             return nearest;
         }
@@ -112,7 +117,8 @@ public final class ValueText {
     }
 
     private static int decimalsOf(double step) {
-        return Math.max(0, new BigDecimal(step).round(EXACT_DIGITS).stripTrailingZeros().scale());
+        return Math.max(
+                0, new BigDecimal(step).round(EXACT_DIGITS).stripTrailingZeros().scale());
     }
 
     /** A number inside a formula: five digits, in the unit shown for its dimension, without the unit. */
@@ -137,7 +143,8 @@ public final class ValueText {
     /** A number that is only a number: a count, a factor. */
     public String plain(Number number) {
         BigDecimal exact = new BigDecimal(number.toString());
-        return format(trimmed(exact.scale() > MOST_DECIMALS + 1 ? exact.setScale(MOST_DECIMALS + 1, RoundingMode.HALF_UP) : exact));
+        return format(trimmed(
+                exact.scale() > MOST_DECIMALS + 1 ? exact.setScale(MOST_DECIMALS + 1, RoundingMode.HALF_UP) : exact));
     }
 
     /** The unit a declared one is shown in. */

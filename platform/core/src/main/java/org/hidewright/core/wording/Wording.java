@@ -132,7 +132,8 @@ public final class Wording {
     public Optional<String> where(Remark remark) {
         StringBuilder where = new StringBuilder();
         if (remark.place() != null) {
-            where.append(host("where.line", remark.place().line(), remark.place().column()));
+            where.append(
+                    host("where.line", remark.place().line(), remark.place().column()));
         }
         if (!remark.slip().isEmpty()) {
             where.append(where.isEmpty() ? "" : ", ").append(host("where.slip", remark.slip()));

@@ -82,7 +82,13 @@ public record AskedLine(
     private static void inside(
             List<AskedLine> lines, Question question, Entry entry, Object value, int depth, String row) {
         if (entry instanceof Entry.Group group) {
-            add(lines, question.questions(), group.answers(), value instanceof Values values ? values : null, depth, row);
+            add(
+                    lines,
+                    question.questions(),
+                    group.answers(),
+                    value instanceof Values values ? values : null,
+                    depth,
+                    row);
         } else if (entry instanceof Entry.OneOf oneOf) {
             for (Variant variant : question.variants()) {
                 if (variant.key().equals(oneOf.variant())) {
@@ -94,7 +100,13 @@ public record AskedLine(
             List<?> rows = value instanceof List<?> given ? given : List.of();
             for (int i = 0; i < table.rows().size(); i++) {
                 Object rowValue = i < rows.size() ? rows.get(i) : null;
-                inside(lines, question, table.rows().get(i).entry(), rowValue, depth, table.rows().get(i).id());
+                inside(
+                        lines,
+                        question,
+                        table.rows().get(i).entry(),
+                        rowValue,
+                        depth,
+                        table.rows().get(i).id());
             }
         }
     }

@@ -43,7 +43,9 @@ public final class Bench {
         Map<String, ReadSlip> read = new LinkedHashMap<>();
         for (Slip slip : project.slips()) {
             if (!slip.id().isEmpty()) {
-                read.putIfAbsent(slip.id(), read(slip, before == null ? null : before.slips().get(slip.id())));
+                read.putIfAbsent(
+                        slip.id(),
+                        read(slip, before == null ? null : before.slips().get(slip.id())));
             }
         }
         Map<String, WorkedSlip> worked = new HashMap<>();
@@ -82,15 +84,21 @@ public final class Bench {
         Notice notice;
         if (present.isPresent()) {
             notice = ProjectNotices.DORMANT_NEWER.with(
-                    slip.calculator(), slip.version(), present.get().calculator().declaration().version(), present.get().bundle());
+                    slip.calculator(),
+                    slip.version(),
+                    present.get().calculator().declaration().version(),
+                    present.get().bundle());
         } else if (slip.from().isPresent()) {
-            notice = ProjectNotices.DORMANT_FROM.with(slip.calculator(), slip.from().get());
+            notice = ProjectNotices.DORMANT_FROM.with(
+                    slip.calculator(), slip.from().get());
         } else {
             notice = Nearest.to(slip.calculator(), catalogue.ids())
                     .map(near -> ProjectNotices.DORMANT_NEAREST.with(slip.calculator(), near))
                     .orElseGet(() -> ProjectNotices.DORMANT.with(slip.calculator()));
         }
-        return Remark.of(notice, CoreTexts.TEXTS).onSlip(slip.id()).atPlace(slip.node().place());
+        return Remark.of(notice, CoreTexts.TEXTS)
+                .onSlip(slip.id())
+                .atPlace(slip.node().place());
     }
 
     /** Slips with all they link to before them; those in a circle, and what hangs on them, are left out. */
@@ -99,9 +107,12 @@ public final class Bench {
         Map<String, List<String>> dependents = new HashMap<>();
         Deque<String> ready = new ArrayDeque<>();
         for (Map.Entry<String, ReadSlip> slip : read.entrySet()) {
-            List<String> sources = slip.getValue().sources().keySet().stream().filter(read::containsKey).toList();
+            List<String> sources = slip.getValue().sources().keySet().stream()
+                    .filter(read::containsKey)
+                    .toList();
             open.put(slip.getKey(), sources.size());
-            sources.forEach(source -> dependents.computeIfAbsent(source, key -> new ArrayList<>()).add(slip.getKey()));
+            sources.forEach(source ->
+                    dependents.computeIfAbsent(source, key -> new ArrayList<>()).add(slip.getKey()));
             if (sources.isEmpty()) {
                 ready.add(slip.getKey());
             }
@@ -140,7 +151,10 @@ public final class Bench {
             List<String> circle = circleThrough(id, read);
             WorkedSlip stuck;
             if (circle.isEmpty()) {
-                String source = slip.sources().keySet().stream().filter(left::contains).findFirst().orElseThrow();
+                String source = slip.sources().keySet().stream()
+                        .filter(left::contains)
+                        .findFirst()
+                        .orElseThrow();
                 Remark waits = slip.atLinkTo(source, ProjectNotices.WAITS.with(source));
                 stuck = WorkedSlip.without(slip, WorkedSlip.State.WAITING, waits);
             } else {

@@ -55,7 +55,9 @@ final class Completeness {
             case DRAWING -> value instanceof Drawing;
             case ROWS, GROUP -> value instanceof Values;
             case LIST, VARIANTS -> false;
-            default -> value instanceof Quantity<?> quantity && quantity.dimension() == kind.dimension().orElseThrow();
+            default ->
+                value instanceof Quantity<?> quantity
+                        && quantity.dimension() == kind.dimension().orElseThrow();
         };
     }
 

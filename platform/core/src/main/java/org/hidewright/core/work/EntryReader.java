@@ -12,7 +12,6 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Option;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
-import org.hidewright.api.measure.Typed;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.json.JsonNode;
@@ -58,7 +57,8 @@ final class EntryReader {
 
     /** The entries for all questions; unknown keys are named with the nearest right one. */
     Map<String, Answered> read(List<Question> questions, JsonObject typed, String path, List<String> alsoKnown) {
-        List<String> known = new ArrayList<>(questions.stream().map(Question::key).toList());
+        List<String> known =
+                new ArrayList<>(questions.stream().map(Question::key).toList());
         for (Map.Entry<String, Member> member : typed.members().entrySet()) {
             if (!known.contains(member.getKey()) && !alsoKnown.contains(member.getKey())) {
                 unknownKey(member, known, path);
@@ -66,7 +66,9 @@ final class EntryReader {
         }
         Map<String, Answered> entries = new LinkedHashMap<>();
         for (Question question : questions) {
-            entries.put(question.key(), one(question, typed.get(question.key()), below(path, question.key()), typed.place()));
+            entries.put(
+                    question.key(),
+                    one(question, typed.get(question.key()), below(path, question.key()), typed.place()));
         }
         return entries;
     }
@@ -134,21 +136,24 @@ final class EntryReader {
     private Entry entry(Question question, JsonNode node, String path) {
         Optional<Link> link = link(node);
         if (link.isPresent()) {
-            ((JsonObject) node).members().entrySet().stream()
-                    .filter(member -> !LINK.contains(member.getKey()))
-                    .forEach(member -> unknownKey(member, LINK, path));
+            ((JsonObject) node)
+                    .members().entrySet().stream()
+                            .filter(member -> !LINK.contains(member.getKey()))
+                            .forEach(member -> unknownKey(member, LINK, path));
             return structured(question.kind())
                     ? bad(ProjectNotices.LINK_NOT_HERE.with(link.get().toString()), path, place(node))
                     : new Entry.Linked(link.get(), place(node));
         }
         return switch (question.kind()) {
-            case GROUP -> node instanceof JsonObject group
-                    ? new Entry.Group(read(question.questions(), group, path, List.of()))
-                    : wrongShape(question, "{…}", path, node);
+            case GROUP ->
+                node instanceof JsonObject group
+                        ? new Entry.Group(read(question.questions(), group, path, List.of()))
+                        : wrongShape(question, "{…}", path, node);
             case VARIANTS -> variant(question, node, path, List.of());
-            case ROWS -> node instanceof JsonArray rows
-                    ? rows(question, rows, path)
-                    : wrongShape(question, "[{…}, …]", path, node);
+            case ROWS ->
+                node instanceof JsonArray rows
+                        ? rows(question, rows, path)
+                        : wrongShape(question, "[{…}, …]", path, node);
             case LIST -> node instanceof JsonArray array ? listed(question, array, path) : scalar(question, node, path);
             default -> scalar(question, node, path);
         };
@@ -162,8 +167,11 @@ final class EntryReader {
 
     /** What a value looks like; for an object that was perhaps to be a link, what a link looks like. */
     private static String shape(Question question, JsonNode node) {
-        boolean nearlyLink = node instanceof JsonObject object && LINK.stream().anyMatch(key -> object.get(key).isPresent());
-        return nearlyLink ? "{\"from\": \"…\", \"answer\": \"…\"}" : "\"" + question.example().orElse("…") + "\"";
+        boolean nearlyLink = node instanceof JsonObject object
+                && LINK.stream().anyMatch(key -> object.get(key).isPresent());
+        return nearlyLink
+                ? "{\"from\": \"…\", \"answer\": \"…\"}"
+                : "\"" + question.example().orElse("…") + "\"";
     }
 
     private Entry scalarEntry(Question question, String text, String path, Place place) {
@@ -203,7 +211,8 @@ final class EntryReader {
                 unknownKey(member, keys, path);
             }
         }
-        List<String> present = keys.stream().filter(key -> object.get(key).isPresent()).toList();
+        List<String> present =
+                keys.stream().filter(key -> object.get(key).isPresent()).toList();
         Optional<String> is = object.text(CHOSEN);
         if (is.isEmpty() && present.size() != 1) {
             return bad(ProjectNotices.WHICH_VARIANT.with(path, String.join(", ", keys)), path, place(node));
@@ -225,7 +234,11 @@ final class EntryReader {
                 return new Entry.OneOf(choice, read(variant.questions(), typed, below(path, choice), List.of()));
             }
         }
-        return bad(ScalarReader.noSuchOption(choice, question.variants().stream().map(Variant::key).toList()), path, place);
+        return bad(
+                ScalarReader.noSuchOption(
+                        choice, question.variants().stream().map(Variant::key).toList()),
+                path,
+                place);
     }
 
     private Entry rows(Question question, JsonArray array, String path) {
@@ -249,7 +262,10 @@ final class EntryReader {
             String rowPath = path + "[" + id + "]";
             if (row.get(ROW_ID).isPresent() && row.text(ROW_ID).isEmpty()) {
                 good = false;
-                bad(ProjectNotices.WRONG_SHAPE.with(ROW_ID, "\"…\""), rowPath, place(row.get(ROW_ID).get()));
+                bad(
+                        ProjectNotices.WRONG_SHAPE.with(ROW_ID, "\"…\""),
+                        rowPath,
+                        place(row.get(ROW_ID).get()));
                 continue;
             }
             if (!ids.add(id)) {
@@ -275,7 +291,9 @@ final class EntryReader {
     }
 
     private static Optional<Link> link(JsonNode node) {
-        if (node instanceof JsonObject object && object.text("from").isPresent() && object.text("answer").isPresent()) {
+        if (node instanceof JsonObject object
+                && object.text("from").isPresent()
+                && object.text("answer").isPresent()) {
             return Optional.of(new Link(
                     object.text("from").get(),
                     object.text("answer").get(),

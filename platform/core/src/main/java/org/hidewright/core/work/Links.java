@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.function.Function;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.declaration.Answer;
-import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.json.Place;
@@ -43,8 +42,7 @@ final class Links implements Function<Link, LinkEnd> {
     }
 
     private static void collect(Map<String, Answered> entries, String path, Map<String, Foot> sources) {
-        entries.forEach((key, answered) ->
-                collect(answered.entry(), path.isEmpty() ? key : path + "." + key, sources));
+        entries.forEach((key, answered) -> collect(answered.entry(), path.isEmpty() ? key : path + "." + key, sources));
     }
 
     private static void collect(Entry entry, String path, Map<String, Foot> sources) {
@@ -70,7 +68,8 @@ final class Links implements Function<Link, LinkEnd> {
         if (source == null || source.installed().isEmpty()) {
             return LinkEnd.none(ProjectNotices.WAITS.with(link.slip()));
         }
-        List<Answer> declared = source.installed().get().calculator().declaration().answers();
+        List<Answer> declared =
+                source.installed().get().calculator().declaration().answers();
         Optional<Answer> answer = named(declared, link.answer());
         if (answer.isEmpty()) {
             return LinkEnd.none(noAnswer(link.slip(), link.answer(), declared));
@@ -103,7 +102,9 @@ final class Links implements Function<Link, LinkEnd> {
                 ? list.stream().map(Values.class::cast).toList()
                 : List.of((Values) value);
         if (link.row().isEmpty() && value instanceof List<?>) {
-            List<Object> all = rows.stream().flatMap(row -> row.get(link.column()).stream()).toList();
+            List<Object> all = rows.stream()
+                    .flatMap(row -> row.get(link.column()).stream())
+                    .toList();
             return new LinkEnd(Optional.of(all), column.get(), null);
         }
         Optional<Values> row = rows.stream()

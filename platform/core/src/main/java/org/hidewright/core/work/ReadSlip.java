@@ -28,7 +28,8 @@ record ReadSlip(
     /** A slip whose calculator is at fault before it was even called. */
     static ReadSlip broken(Slip slip, Installed installed, RuntimeException fault) {
         Remark remark = Remark.of(
-                        ProjectNotices.BROKEN.with(installed.id(), installed.bundle(), String.valueOf(fault.getMessage())),
+                        ProjectNotices.BROKEN.with(
+                                installed.id(), installed.bundle(), String.valueOf(fault.getMessage())),
                         CoreTexts.TEXTS)
                 .onSlip(slip.id())
                 .atPlace(slip.node().place());
@@ -42,6 +43,9 @@ record ReadSlip(
     /** Something about the question that is linked to another slip. */
     Remark atLinkTo(String source, Notice notice) {
         Links.Foot foot = sources.get(source);
-        return Remark.of(notice, CoreTexts.TEXTS).onSlip(slip.id()).atQuestion(foot.path()).atPlace(foot.place());
+        return Remark.of(notice, CoreTexts.TEXTS)
+                .onSlip(slip.id())
+                .atQuestion(foot.path())
+                .atPlace(foot.place());
     }
 }

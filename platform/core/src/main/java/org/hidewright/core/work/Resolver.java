@@ -73,7 +73,8 @@ final class Resolver {
         for (Question question : questions) {
             Answered answered = entries.get(question.key());
             String at = path.isEmpty() ? question.key() : path + "." + question.key();
-            value(question, answered.entry(), at, answered.place()).ifPresent(value -> values.put(question.key(), value));
+            value(question, answered.entry(), at, answered.place())
+                    .ifPresent(value -> values.put(question.key(), value));
         }
         return values;
     }
@@ -94,7 +95,8 @@ final class Resolver {
         } else if (entry instanceof Entry.OneOf oneOf) {
             return Optional.of(chosen(question, oneOf, path, ""));
         } else if (entry instanceof Entry.Table table) {
-            return Optional.of(table.rows().stream().map(row -> row(question, row, path)).toList());
+            return Optional.of(
+                    table.rows().stream().map(row -> row(question, row, path)).toList());
         } else if (entry instanceof Entry.Bad) {
             complete = false;
         }
@@ -134,9 +136,12 @@ final class Resolver {
     }
 
     private Optional<Object> size(Question question, Entry.TwoSides sides, String path, Place place) {
-        boolean good = withinLimits(question, Dimension.LENGTH, sides.typed().width().range(), path, place)
-                & withinLimits(question, Dimension.LENGTH, sides.typed().height().range(), path, place);
-        if (!sides.typed().width().range().isExact() || !sides.typed().height().range().isExact()) {
+        boolean good = withinLimits(
+                        question, Dimension.LENGTH, sides.typed().width().range(), path, place)
+                & withinLimits(
+                        question, Dimension.LENGTH, sides.typed().height().range(), path, place);
+        if (!sides.typed().width().range().isExact()
+                || !sides.typed().height().range().isExact()) {
             say(ProjectNotices.MIDPOINT.with(sides.typed().text(), sides.typed().nominal()), path, place);
         }
         return good ? Optional.of(sides.typed().nominal()) : Optional.empty();
@@ -155,8 +160,7 @@ final class Resolver {
         }
         if (!LinkFit.fits(question, end.answer(), end.value().orElseThrow())) {
             return refuse(
-                    ProjectNotices.LINK_WRONG_KIND.with(
-                            linked.link().toString(), kind(end), question.kind()),
+                    ProjectNotices.LINK_WRONG_KIND.with(linked.link().toString(), kind(end), question.kind()),
                     path,
                     linked.place());
         }
@@ -166,7 +170,9 @@ final class Resolver {
 
     /** What the value is: of a whole column a list, though its answer is declared for one row. */
     private static Kind kind(LinkEnd end) {
-        return end.value().orElseThrow() instanceof List<?> ? Kind.LIST : end.answer().kind();
+        return end.value().orElseThrow() instanceof List<?>
+                ? Kind.LIST
+                : end.answer().kind();
     }
 
     /** The value put on a limit that it passes by no more than the last bits of a sum or a conversion. */
@@ -177,7 +183,8 @@ final class Resolver {
             return quantity(quantity.dimension(), snapped(question, quantity.base()));
         } else if (value instanceof Size size) {
             return Size.of(
-                    Length.ofMm(snapped(question, size.width().mm())), Length.ofMm(snapped(question, size.height().mm())));
+                    Length.ofMm(snapped(question, size.width().mm())),
+                    Length.ofMm(snapped(question, size.height().mm())));
         }
         return value instanceof Double number ? (Object) snapped(question, number.doubleValue()) : value;
     }
@@ -195,8 +202,14 @@ final class Resolver {
         } else if (value instanceof Quantity<?> quantity) {
             return withinLimits(question, quantity.dimension(), Range.exact(quantity.base()), path, place);
         } else if (value instanceof Size size) {
-            return withinLimits(question, Dimension.LENGTH, Range.exact(size.width().mm()), path, place)
-                    & withinLimits(question, Dimension.LENGTH, Range.exact(size.height().mm()), path, place);
+            return withinLimits(
+                            question, Dimension.LENGTH, Range.exact(size.width().mm()), path, place)
+                    & withinLimits(
+                            question,
+                            Dimension.LENGTH,
+                            Range.exact(size.height().mm()),
+                            path,
+                            place);
         } else if (value instanceof Number number) {
             return withinLimits(question, Dimension.NUMBER, Range.exact(number.doubleValue()), path, place);
         }
@@ -208,7 +221,8 @@ final class Resolver {
         if (question.min().isPresent() && value < question.min().getAsDouble()) {
             refuse(
                     ProjectNotices.BELOW_LIMIT.with(
-                            quantity(dimension, value), quantity(dimension, question.min().getAsDouble())),
+                            quantity(dimension, value),
+                            quantity(dimension, question.min().getAsDouble())),
                     path,
                     place);
             return false;
@@ -216,24 +230,31 @@ final class Resolver {
         if (question.max().isPresent() && value > question.max().getAsDouble()) {
             refuse(
                     ProjectNotices.ABOVE_LIMIT.with(
-                            quantity(dimension, value), quantity(dimension, question.max().getAsDouble())),
+                            quantity(dimension, value),
+                            quantity(dimension, question.max().getAsDouble())),
                     path,
                     place);
             return false;
         }
-        boolean endsOutside = question.min().isPresent() && range.low() < question.min().getAsDouble()
+        boolean endsOutside = question.min().isPresent()
+                        && range.low() < question.min().getAsDouble()
                 || question.max().isPresent() && range.high() > question.max().getAsDouble();
         if (endsOutside) {
             say(
-                    ProjectNotices.RANGE_PAST_LIMIT.with(quantity(dimension, range.low()), quantity(dimension, range.high())),
+                    ProjectNotices.RANGE_PAST_LIMIT.with(
+                            quantity(dimension, range.low()), quantity(dimension, range.high())),
                     path,
                     place);
         }
-        question.usual().filter(usual -> !usual.contains(value)).ifPresent(usual -> say(
-                ProjectNotices.UNUSUAL.with(
-                        quantity(dimension, value), quantity(dimension, usual.low()), quantity(dimension, usual.high())),
-                path,
-                place));
+        question.usual()
+                .filter(usual -> !usual.contains(value))
+                .ifPresent(usual -> say(
+                        ProjectNotices.UNUSUAL.with(
+                                quantity(dimension, value),
+                                quantity(dimension, usual.low()),
+                                quantity(dimension, usual.high())),
+                        path,
+                        place));
         return true;
     }
 
@@ -244,11 +265,14 @@ final class Resolver {
     }
 
     private void say(Notice notice, String path, Place place) {
-        remarks.add(Remark.of(notice, CoreTexts.TEXTS).onSlip(slip).atQuestion(path).atPlace(place));
+        remarks.add(
+                Remark.of(notice, CoreTexts.TEXTS).onSlip(slip).atQuestion(path).atPlace(place));
     }
 
     private static Object inKind(Kind kind, double base) {
-        return kind == Kind.COUNT ? (Object) (int) base : quantity(kind.dimension().orElseThrow(), base);
+        return kind == Kind.COUNT
+                ? (Object) (int) base
+                : quantity(kind.dimension().orElseThrow(), base);
     }
 
     private static Object quantity(Dimension dimension, double base) {

@@ -47,9 +47,12 @@ final class ScalarReader {
             case CHOICE -> choice(text.strip());
             case FLAG -> flag(text.strip().toLowerCase(Locale.ROOT));
             case TEXT -> entry = new Entry.Plain(text);
-            case COUNT -> take(TypedText.quantity(text, Dimension.NUMBER, Optional.empty()).map(Entry.Quantity::new));
-            default -> take(TypedText.quantity(text, question.itemKind().dimension().orElseThrow(), question.unit())
-                    .map(Entry.Quantity::new));
+            case COUNT ->
+                take(TypedText.quantity(text, Dimension.NUMBER, Optional.empty())
+                        .map(Entry.Quantity::new));
+            default ->
+                take(TypedText.quantity(text, question.itemKind().dimension().orElseThrow(), question.unit())
+                        .map(Entry.Quantity::new));
         }
         whole();
     }

@@ -46,7 +46,14 @@ final class SlipWork {
             boolean waits = remarks.stream().anyMatch(SlipWork::waits)
                     && remarks.stream().filter(Remark::stops).allMatch(SlipWork::waits);
             return new WorkedSlip(
-                            read, waits ? State.WAITING : State.REFUSED, null, null, remarks, List.of(), List.of(), Map.of())
+                            read,
+                            waits ? State.WAITING : State.REFUSED,
+                            null,
+                            null,
+                            remarks,
+                            List.of(),
+                            List.of(),
+                            Map.of())
                     .orSame(was);
         }
         if (was != null && was.questions().equals(values) && was.state() != State.BROKEN) {
@@ -64,9 +71,12 @@ final class SlipWork {
         Notes notes = new Notes();
         try {
             Outcome<Values> outcome = calculator.work(values, notes);
-            outcome.answers().ifPresent(answers -> Completeness.check(calculator.declaration().answers(), answers));
+            outcome.answers()
+                    .ifPresent(answers ->
+                            Completeness.check(calculator.declaration().answers(), answers));
             List<Remark> told = outcome.notices().stream()
-                    .map(notice -> Remark.of(notice, calculator.texts()).onSlip(read.slip().id()))
+                    .map(notice -> Remark.of(notice, calculator.texts())
+                            .onSlip(read.slip().id()))
                     .toList();
             told.forEach(remark -> remarks.add(located(remark)));
             return new WorkedSlip(
@@ -79,7 +89,9 @@ final class SlipWork {
                     notes.steps,
                     notes.sources);
         } catch (Exception | LinkageError | StackOverflowError | AssertionError e) {
-            remarks.add(Remark.of(ProjectNotices.BROKEN.with(installed.id(), installed.bundle(), e.toString()), CoreTexts.TEXTS)
+            remarks.add(Remark.of(
+                            ProjectNotices.BROKEN.with(installed.id(), installed.bundle(), e.toString()),
+                            CoreTexts.TEXTS)
                     .onSlip(read.slip().id())
                     .atPlace(read.slip().node().place()));
             return new WorkedSlip(read, State.BROKEN, values, null, remarks, List.of(), List.of(), Map.of());

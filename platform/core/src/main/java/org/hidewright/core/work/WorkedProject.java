@@ -35,6 +35,8 @@ public final class WorkedProject {
     }
 
     public List<Remark> remarks(Severity severity) {
-        return remarks().stream().filter(remark -> remark.severity() == severity).toList();
+        return remarks().stream()
+                .filter(remark -> remark.severity() == severity)
+                .toList();
     }
 }

@@ -79,7 +79,11 @@ public final class WorkedSlip {
 
     /** The slip as it was when nothing about it has changed, so that who looks on sees it by its identity. */
     WorkedSlip orSame(WorkedSlip was) {
-        return was != null && was.read == read && was.state == state && was.answers == answers && was.remarks.equals(remarks)
+        return was != null
+                        && was.read == read
+                        && was.state == state
+                        && was.answers == answers
+                        && was.remarks.equals(remarks)
                 ? was
                 : this;
     }

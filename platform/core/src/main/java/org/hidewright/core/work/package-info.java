@@ -5,4 +5,3 @@ package org.hidewright.core.work;
 
 import org.osgi.annotation.bundle.Export;
 import org.osgi.annotation.versioning.Version;
-

@@ -22,17 +22,24 @@ public final class Relay implements Calculator<Relay.Asks, Relay.Gives> {
 
     private final AtomicInteger count = new AtomicInteger();
 
-    public record Piece(@RowId String id, @Asked(unit = "mm", example = "1 mm") Length length) {}
+    public record Piece(
+            @RowId String id,
+            @Asked(unit = "mm", example = "1 mm") Length length) {}
 
     public record Asks(
-            @Asked(unit = "mm", min = "0", max = "1000 m", preset = "1 mm") Length take,
+            @Asked(unit = "mm", min = "0", max = "1000 m", preset = "1 mm")
+            Length take,
+
             @Asked(unit = "mm", preset = "0 mm") Length more,
             @Asked(unit = "mm", preset = "1 mm; 2 mm") List<Length> all,
             @Asked(preset = "[]") List<Piece> rows,
             @Asked(unit = "cm²") Optional<Area> any,
             @Asked(preset = "3") int times) {}
 
-    public record Line(@RowId String id, @Answered(unit = "mm") Length at, @Answered int count) {}
+    public record Line(
+            @RowId String id,
+            @Answered(unit = "mm") Length at,
+            @Answered int count) {}
 
     public record Gives(
             @Answered(unit = "mm", lead = true) Length give,

@@ -44,64 +44,109 @@ public final class Sampler implements Calculator<Sampler.Asks, Sampler.Gives> {
     public sealed interface Core permits RoundBar, FlatRing, OwnLayers {}
 
     public record RoundBar(
-            @Asked(unit = "mm", min = "1 mm", max = "30 mm", example = "6 mm") Length diameter,
+            @Asked(unit = "mm", min = "1 mm", max = "30 mm", example = "6 mm")
+            Length diameter,
+
             @Asked(min = "1", max = "5", preset = "1") int turns)
             implements Core {}
 
-    public record FlatRing(@Asked(unit = "mm", example = "20 mm") Length inside) implements Core {}
+    public record FlatRing(
+            @Asked(unit = "mm", example = "20 mm") Length inside) implements Core {}
 
-    public record OwnLayers(@Asked(min = "1", max = "6", example = "2") int layers) implements Core {}
+    public record OwnLayers(
+            @Asked(min = "1", max = "6", example = "2") int layers) implements Core {}
 
     public record Layer(
             @RowId String id,
-            @Asked(unit = "mm", min = "0.2 mm", max = "10 mm", usual = "1-4 mm", example = "2 mm") Length thickness,
+
+            @Asked(unit = "mm", min = "0.2 mm", max = "10 mm", usual = "1-4 mm", example = "2 mm")
+            Length thickness,
+
             @Asked(preset = "no") boolean skived,
             @Asked Optional<String> note) {}
 
     public sealed interface Section permits Run, Bend {}
 
-    public record Run(@RowId String id, @Asked(unit = "mm", example = "100 mm") Length length) implements Section {}
+    public record Run(
+            @RowId String id,
+            @Asked(unit = "mm", example = "100 mm") Length length) implements Section {}
 
-    public record Bend(@RowId String id, @Asked(unit = "deg", preset = "180 deg") Angle turn) implements Section {}
+    public record Bend(
+            @RowId String id,
+            @Asked(unit = "deg", preset = "180 deg") Angle turn) implements Section {}
 
     public record Edge(
-            @Asked(unit = "mm", min = "0", max = "3 mm", preset = "1 mm") Length bevel,
+            @Asked(unit = "mm", min = "0", max = "3 mm", preset = "1 mm")
+            Length bevel,
+
             @Asked(preset = "chrome") Tannage tannage) {}
 
     public record Asks(
-            @Asked(unit = "mm", min = "0.4 mm", max = "12 mm", usual = "1-4 mm", example = "2 mm") Length thickness,
-            @Asked(unit = "deg", min = "0 deg", max = "360 deg", preset = "180 deg") Angle turn,
-            @Asked(unit = "dm²", max = "600 dm²", preset = "10 dm²") Area panel,
+            @Asked(unit = "mm", min = "0.4 mm", max = "12 mm", usual = "1-4 mm", example = "2 mm")
+            Length thickness,
+
+            @Asked(unit = "deg", min = "0 deg", max = "360 deg", preset = "180 deg")
+            Angle turn,
+
+            @Asked(unit = "dm²", max = "600 dm²", preset = "10 dm²")
+            Area panel,
+
             @Asked(unit = "g", preset = "50 g") Mass weight,
-            @Asked(unit = "g/cm³", min = "0.2", usual = "0.6-1.2", preset = "0.86") Density density,
-            @Asked(unit = "mm", min = "1 mm", max = "2 m", preset = "105 x 148 mm") Size cover,
-            @Asked(min = "1", max = "20", usual = "2-9", preset = "7") int holes,
-            @Asked(unit = "%", min = "0 %", max = "100 %", preset = "35 %") double shrink,
+
+            @Asked(unit = "g/cm³", min = "0.2", usual = "0.6-1.2", preset = "0.86")
+            Density density,
+
+            @Asked(unit = "mm", min = "1 mm", max = "2 m", preset = "105 x 148 mm")
+            Size cover,
+
+            @Asked(min = "1", max = "20", usual = "2-9", preset = "7")
+            int holes,
+
+            @Asked(unit = "%", min = "0 %", max = "100 %", preset = "35 %")
+            double shrink,
+
             @Asked(preset = "vegetable") Tannage tannage,
             @Asked(preset = "no") boolean lined,
             @Asked(preset = "plain") String stamp,
-            @Asked(unit = "mm", min = "0", max = "50 mm", preset = "3 mm; 4 mm") List<Length> marks,
+
+            @Asked(unit = "mm", min = "0", max = "50 mm", preset = "3 mm; 4 mm")
+            List<Length> marks,
+
             @Asked(preset = "1; 2") List<Integer> counts,
             @Asked(preset = "chrome; vegetable") List<Tannage> tannages,
             @Asked(unit = "mm", preset = "1 x 2 mm") List<Size> windows,
             @Asked(preset = "yes; no") List<Boolean> faces,
             @Asked(preset = "belly; bend") List<String> places,
-            @Asked(preset = "{\"is\": \"round-bar\", \"round-bar\": {\"diameter\": \"6 mm\"}}") Core core,
+
+            @Asked(preset = "{\"is\": \"round-bar\", \"round-bar\": {\"diameter\": \"6 mm\"}}")
+            Core core,
+
             @Asked Edge edge,
-            @Asked(preset = "[{\"id\": \"strap\", \"thickness\": \"3 mm\"}]") List<Layer> layers,
-            @Asked(preset = "[{\"id\": \"b1\", \"bend\": {}}]") List<Section> sections,
+
+            @Asked(preset = "[{\"id\": \"strap\", \"thickness\": \"3 mm\"}]")
+            List<Layer> layers,
+
+            @Asked(preset = "[{\"id\": \"b1\", \"bend\": {}}]")
+            List<Section> sections,
+
             @Asked(unit = "mm") Optional<Length> glue) {}
 
     public record Row(
             @RowId String id,
-            @Answered(unit = "mm", step = "0.1 mm", by = "double") Length at,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "double")
+            Length at,
+
             @Answered Optional<Phrase> remark,
             @Answered double factor) {}
 
-    public record Sums(@Answered(unit = "mm") Length sum, @Answered int many) {}
+    public record Sums(
+            @Answered(unit = "mm") Length sum, @Answered int many) {}
 
     public record Gives(
-            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "double", lead = true) Length cut,
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "double", lead = true)
+            Length cut,
+
             @Answered(unit = "deg", step = "1 deg") Angle turn,
             @Answered(unit = "dm²", step = "0.01 dm²") Area panel,
             @Answered(unit = "g") Mass weight,
@@ -128,7 +173,8 @@ public final class Sampler implements Calculator<Sampler.Asks, Sampler.Gives> {
         Length cut = asks.thickness().times(2);
         working.step(DOUBLE, cut, "t", asks.thickness());
         List<Row> rows = asks.layers().stream()
-                .map(layer -> new Row(layer.id(), layer.thickness(), layer.note().map(note -> Phrase.of("noted", note)), 0.5))
+                .map(layer ->
+                        new Row(layer.id(), layer.thickness(), layer.note().map(note -> Phrase.of("noted", note)), 0.5))
                 .toList();
         Length sum = asks.layers().stream().map(Layer::thickness).reduce(Length.ZERO, Length::plus);
         Drawing sketch = Drawing.builder()
@@ -137,10 +183,24 @@ public final class Sampler implements Calculator<Sampler.Asks, Sampler.Gives> {
                 .dimension(Point.of(0, 0), Point.of(10, 0), -4, cut, 3)
                 .build();
         Gives gives = new Gives(
-                cut, asks.turn(), asks.panel(), asks.weight(), asks.density(), asks.cover(), asks.holes(), asks.shrink(),
-                asks.tannage(), asks.lined(), asks.stamp(), asks.marks(), asks.tannages(),
-                Phrase.of("said", cut, asks.tannage(), asks.holes(), Phrase.of("noted", asks.stamp()), asks.cover()), sketch,
-                new Sums(sum, asks.layers().size()), rows, asks.glue());
+                cut,
+                asks.turn(),
+                asks.panel(),
+                asks.weight(),
+                asks.density(),
+                asks.cover(),
+                asks.holes(),
+                asks.shrink(),
+                asks.tannage(),
+                asks.lined(),
+                asks.stamp(),
+                asks.marks(),
+                asks.tannages(),
+                Phrase.of("said", cut, asks.tannage(), asks.holes(), Phrase.of("noted", asks.stamp()), asks.cover()),
+                sketch,
+                new Sums(sum, asks.layers().size()),
+                rows,
+                asks.glue());
         return asks.thickness().mm() > 5
                 ? Outcome.of(gives, List.of(THICK.at("thickness", asks.thickness()), SHARP.with()))
                 : Outcome.of(gives);

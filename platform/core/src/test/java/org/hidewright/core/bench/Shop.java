@@ -56,7 +56,8 @@ public final class Shop {
 
     public static Project project(String text) {
         ProjectReader.Result read = ProjectReader.read(text);
-        return read.project().orElseThrow(() -> new AssertionError(read.remarks().toString()));
+        return read.project()
+                .orElseThrow(() -> new AssertionError(read.remarks().toString()));
     }
 
     public WorkedProject work(String... slips) {
@@ -70,7 +71,9 @@ public final class Shop {
 
     /** Keys of remarks without {@code notice.}, in order. */
     public static List<String> keys(List<Remark> remarks) {
-        return remarks.stream().map(remark -> remark.key().replaceFirst("^notice\\.", "")).toList();
+        return remarks.stream()
+                .map(remark -> remark.key().replaceFirst("^notice\\.", ""))
+                .toList();
     }
 
     /** What, where, why and next of a remark in one piece. */

@@ -44,32 +44,48 @@ class PseudoLanguageTest {
     /** Ids and words of the project below that are not in capitals. */
     private static final Pattern TYPED = Pattern.compile("\\b(tickness|gone|sampler|belly|bend|b1|strap)\\b");
 
-    private static final Pattern UNIT = Pattern.compile("(?<![\\p{L}])(mm|deg|dm²|cm²|g/cm³|g|in|ft²|in²|%)(?![\\p{L}])");
+    private static final Pattern UNIT =
+            Pattern.compile("(?<![\\p{L}])(mm|deg|dm²|cm²|g/cm³|g|in|ft²|in²|%)(?![\\p{L}])");
 
     private static WorkedProject everyState() {
         Shop shop = new Shop(new Sampler(), new Relay(), new Faulty());
-        String text = "{\"hidewright\": 1, \"name\": \"FIELD KIT\", \"about\": \"NO. 7\", \"nmae\": \"X\", \"show\": 5, \"slips\": [\n"
-                + String.join(",\n", List.of(
-                        json("{'id': 'S1', 'calculator': 'sampler', 'title': 'STRAP', 'version': '1', 'questions':"
-                                + " {'thickness': '5.5-6.5 MM', 'tickness': 1, 'glue': 1, 'lined': 'YES', 'stamp': 'LOGO',"
-                                + " 'core': {'round-bar': {'diameter': '6 MM'}}, 'layers': [{'id': 'A1', 'thickness': '9-10.5',"
-                                + " 'note': 'N1'}, {'id': 'A2', 'thickness': 2}], 'tannages': 'chrome; vegetable'}}"),
-                        slip("S2", "sampler", ""),
-                        slip("S3", "sampler", json("'thickness': '3 SHEEP', 'tannage': 'crome', 'holes': '2.5', 'lined': 'X',"
-                                + " 'core': {}, 'cover': '0.1 x 5', 'turn': '400 deg', 'edge': 5, 'layers': [{'id': 'B', "
-                                + "'thickness': 1}, {'id': 'B', 'thickness': 1}]")),
-                        slip("S4", "sampler", json("'thickness': 2, 'stamp': 'refuse'")),
-                        slip("S5", "relay", json("'take': {'from': 'S4', 'answer': 'cut'}")),
-                        slip("S6", "relay", json("'take': {'from': 'S1', 'answer': 'panel'}, 'more': {'from': 'S1', 'answer':"
-                                + " 'cuts'}, 'all': {'from': 'S1', 'answer': 'rows'}, 'rows': {'from': 'S1', 'answer': 'rows'},"
-                                + " 'times': {'from': 'S99', 'answer': 'x'}")),
-                        slip("S7", "gone", ""),
-                        json("{'id': 'S8', 'calculator': 'gone', 'from': 'org.gone'}"),
-                        json("{'id': 'S9', 'calculator': 'sampler', 'version': 9}"),
-                        slip("S10", "relay", json("'take': {'from': 'S10', 'answer': 'give'}")),
-                        slip("S11", "faulty", ""),
-                        slip("S12", "relay", json("'take': {'from': 'S1', 'answer': 'cut'}, 'rows': []"))))
-                + "]}";
+        String text =
+                "{\"hidewright\": 1, \"name\": \"FIELD KIT\", \"about\": \"NO. 7\", \"nmae\": \"X\", \"show\": 5, \"slips\": [\n"
+                        + String.join(
+                                ",\n",
+                                List.of(
+                                        json(
+                                                "{'id': 'S1', 'calculator': 'sampler', 'title': 'STRAP', 'version': '1', 'questions':"
+                                                        + " {'thickness': '5.5-6.5 MM', 'tickness': 1, 'glue': 1, 'lined': 'YES', 'stamp': 'LOGO',"
+                                                        + " 'core': {'round-bar': {'diameter': '6 MM'}}, 'layers': [{'id': 'A1', 'thickness': '9-10.5',"
+                                                        + " 'note': 'N1'}, {'id': 'A2', 'thickness': 2}], 'tannages': 'chrome; vegetable'}}"),
+                                        slip("S2", "sampler", ""),
+                                        slip(
+                                                "S3",
+                                                "sampler",
+                                                json(
+                                                        "'thickness': '3 SHEEP', 'tannage': 'crome', 'holes': '2.5', 'lined': 'X',"
+                                                                + " 'core': {}, 'cover': '0.1 x 5', 'turn': '400 deg', 'edge': 5, 'layers': [{'id': 'B', "
+                                                                + "'thickness': 1}, {'id': 'B', 'thickness': 1}]")),
+                                        slip("S4", "sampler", json("'thickness': 2, 'stamp': 'refuse'")),
+                                        slip("S5", "relay", json("'take': {'from': 'S4', 'answer': 'cut'}")),
+                                        slip(
+                                                "S6",
+                                                "relay",
+                                                json(
+                                                        "'take': {'from': 'S1', 'answer': 'panel'}, 'more': {'from': 'S1', 'answer':"
+                                                                + " 'cuts'}, 'all': {'from': 'S1', 'answer': 'rows'}, 'rows': {'from': 'S1', 'answer': 'rows'},"
+                                                                + " 'times': {'from': 'S99', 'answer': 'x'}")),
+                                        slip("S7", "gone", ""),
+                                        json("{'id': 'S8', 'calculator': 'gone', 'from': 'org.gone'}"),
+                                        json("{'id': 'S9', 'calculator': 'sampler', 'version': 9}"),
+                                        slip("S10", "relay", json("'take': {'from': 'S10', 'answer': 'give'}")),
+                                        slip("S11", "faulty", ""),
+                                        slip(
+                                                "S12",
+                                                "relay",
+                                                json("'take': {'from': 'S1', 'answer': 'cut'}, 'rows': []"))))
+                        + "]}";
         return shop.bench().work(project(text));
     }
 
@@ -111,14 +127,20 @@ class PseudoLanguageTest {
 
     @Test
     void theProjectOfThisTestHasASlipInEveryState() {
-        List<State> states = everyState().slips().values().stream().map(slip -> slip.state()).distinct().toList();
+        List<State> states = everyState().slips().values().stream()
+                .map(slip -> slip.state())
+                .distinct()
+                .toList();
         assertEquals(State.values().length, states.size(), states.toString());
     }
 
     @Test
     void aTextWrittenPastTheMessagesIsFound() {
-        Document planted = card("en-XA", UnitSystem.METRIC, job -> List.of(
-                Section.of("planted", "", Paragraph.of("Cut this first."), Paragraph.of("[Çût thîš ëëë] and that"))));
+        Document planted = card(
+                "en-XA",
+                UnitSystem.METRIC,
+                job -> List.of(Section.of(
+                        "planted", "", Paragraph.of("Cut this first."), Paragraph.of("[Çût thîš ëëë] and that"))));
         List<String> plain = plain(planted);
         assertTrue(plain.contains("Cut this first."), plain.toString());
         assertTrue(plain.contains("[Çût thîš ëëë] and that"), plain.toString());
@@ -127,7 +149,8 @@ class PseudoLanguageTest {
     @Test
     void anEnglishCardWouldNotPass() {
         List<String> plain = plain(card("en", UnitSystem.METRIC));
-        for (String text : List.of("Job card", "Slip", "Cut length", "The job at a glance", "What really came out", "Stop")) {
+        for (String text :
+                List.of("Job card", "Slip", "Cut length", "The job at a glance", "What really came out", "Stop")) {
             assertTrue(plain.contains(text), text);
         }
     }
@@ -136,6 +159,8 @@ class PseudoLanguageTest {
     void noTextOfTheCardIsMissing() {
         assertEquals(
                 List.of(),
-                VisibleTexts.of(card("en", UnitSystem.METRIC)).stream().filter(text -> text.contains("«")).toList());
+                VisibleTexts.of(card("en", UnitSystem.METRIC)).stream()
+                        .filter(text -> text.contains("«"))
+                        .toList());
     }
 }

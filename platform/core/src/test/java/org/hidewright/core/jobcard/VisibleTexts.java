@@ -51,7 +51,8 @@ final class VisibleTexts {
             table.columns().forEach(column -> add(column.title()));
             table.rows().forEach(texts::addAll);
         } else if (block instanceof Working working) {
-            working.lines().forEach(line -> add(line.what(), line.formula(), line.numbers(), line.result(), line.source()));
+            working.lines()
+                    .forEach(line -> add(line.what(), line.formula(), line.numbers(), line.result(), line.source()));
         } else if (block instanceof Checks checks) {
             checks.checks().forEach(check -> add(check.severityText(), check.what(), check.why(), check.next()));
         } else if (block instanceof Sources sources) {

@@ -39,7 +39,8 @@ class JsonTextTest {
     }
 
     /** Each piece, cut out of the text, reads the same as what another reader has at that path. */
-    private static void sameTree(com.fasterxml.jackson.databind.JsonNode expected, JsonNode node, JsonText text, String seed)
+    private static void sameTree(
+            com.fasterxml.jackson.databind.JsonNode expected, JsonNode node, JsonText text, String seed)
             throws Exception {
         String piece = text.textOf(node);
         assertEquals(piece.strip(), piece, seed);
@@ -53,7 +54,11 @@ class JsonTextTest {
             Iterator<String> keys = expected.fieldNames();
             for (Map.Entry<String, Member> member : object.members().entrySet()) {
                 assertEquals(keys.next(), member.getKey(), seed);
-                assertEquals('"', text.text().charAt(offsetOf(text.text(), member.getValue().place())), seed);
+                assertEquals(
+                        '"',
+                        text.text()
+                                .charAt(offsetOf(text.text(), member.getValue().place())),
+                        seed);
                 sameTree(expected.get(member.getKey()), member.getValue().value(), text, seed);
             }
             assertFalse(keys.hasNext(), seed);
@@ -70,7 +75,11 @@ class JsonTextTest {
             JsonText changed = text.with(node, "\"3/32 in\"");
             assertEquals(
                     written.substring(0, node.start()) + "\"3/32 in\"" + written.substring(node.end()), changed.text());
-            assertEquals(written, changed.with(nodeAt(changed, node.start()), text.textOf(node)).text(), "seed " + seed);
+            assertEquals(
+                    written,
+                    changed.with(nodeAt(changed, node.start()), text.textOf(node))
+                            .text(),
+                    "seed " + seed);
         }
     }
 
@@ -89,13 +98,15 @@ class JsonTextTest {
             assertEquals("[1, 2]", changed.textOf(after.get("new key").orElseThrow()));
             String added = (object.members().isEmpty() ? "" : ", ") + "\"new key\": [1, 2]";
             int at = changed.text().indexOf(added);
-            assertEquals(written, changed.text().substring(0, at) + changed.text().substring(at + added.length()));
+            assertEquals(
+                    written, changed.text().substring(0, at) + changed.text().substring(at + added.length()));
         }
     }
 
     @Test
     void placesCountLinesOfEverySystemAndColumnsFromOne() throws Exception {
-        JsonObject root = (JsonObject) JsonText.read("{\r\n\t\"a\": 1,\n \"b\":\t[\r\n\"c\\u0041\uD83E\uDDF5\", 2]}").root();
+        JsonObject root = (JsonObject) JsonText.read("{\r\n\t\"a\": 1,\n \"b\":\t[\r\n\"c\\u0041\uD83E\uDDF5\", 2]}")
+                .root();
         assertEquals(new Place(1, 1), root.place());
         assertEquals(new Place(2, 2), root.members().get("a").place());
         assertEquals(new Place(2, 7), root.get("a").orElseThrow().place());
@@ -107,20 +118,29 @@ class JsonTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "1.50", "-0", "1E+05", "123456789012345678901234567890", "0.1000000000000000055511151231257827", "1e400"
-    })
+    @ValueSource(
+            strings = {
+                "1.50",
+                "-0",
+                "1E+05",
+                "123456789012345678901234567890",
+                "0.1000000000000000055511151231257827",
+                "1e400"
+            })
     void numbersAreKeptAsWritten(String number) throws Exception {
         JsonScalar scalar = (JsonScalar) JsonText.read(number).root();
         assertEquals(number, scalar.text());
         assertEquals(JsonScalar.Type.NUMBER, scalar.type());
         assertEquals(number.length(), scalar.end());
-        assertEquals(" [" + number + " , " + number + "] ", JsonText.read(" [" + number + " , " + number + "] ").text());
+        assertEquals(
+                " [" + number + " , " + number + "] ",
+                JsonText.read(" [" + number + " , " + number + "] ").text());
     }
 
     @Test
     void everyScalarKnowsWhatItIs() throws Exception {
-        JsonArray items = (JsonArray) JsonText.read("[\"true\", true, false, null, 0]").root();
+        JsonArray items =
+                (JsonArray) JsonText.read("[\"true\", true, false, null, 0]").root();
         assertEquals(
                 List.of("TEXT true", "TRUTH true", "TRUTH false", "NULL null", "NUMBER 0"),
                 items.items().stream()
@@ -130,7 +150,8 @@ class JsonTextTest {
 
     @Test
     void textIsTextWithoutQuotesAndEscapes() throws Exception {
-        JsonObject root = (JsonObject) JsonText.read("{\"t\\u0065xt\": \"a\\n\\\"b\\\\ \\uD83E\\uDDF5\", \"n\": 3}").root();
+        JsonObject root = (JsonObject) JsonText.read("{\"t\\u0065xt\": \"a\\n\\\"b\\\\ \\uD83E\\uDDF5\", \"n\": 3}")
+                .root();
         assertEquals("a\n\"b\\ \uD83E\uDDF5", root.text("text").orElseThrow());
         assertTrue(root.text("n").isEmpty());
         assertTrue(root.text("absent").isEmpty());
@@ -138,8 +159,10 @@ class JsonTextTest {
 
     @Test
     void quotedTextReadsBackAsItWas() throws Exception {
-        for (String text : List.of("", "2-3 oz", "\"quoted\" \\ back", "line\nfeed\ttab\u0001", "é\uD83E\uDDF5", "½ in")) {
-            assertEquals(text, ((JsonScalar) JsonText.read(JsonText.quoted(text)).root()).text());
+        for (String text :
+                List.of("", "2-3 oz", "\"quoted\" \\ back", "line\nfeed\ttab\u0001", "é\uD83E\uDDF5", "½ in")) {
+            assertEquals(
+                    text, ((JsonScalar) JsonText.read(JsonText.quoted(text)).root()).text());
         }
     }
 
@@ -172,12 +195,15 @@ class JsonTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"", " \n ", "\uFEFF", "\uFEFF \r\n"})
     void anEmptyTextIsTold(String text) {
-        assertEquals(new Place(1, 1), assertThrows(JsonTrouble.class, () -> JsonText.read(text)).place());
+        assertEquals(
+                new Place(1, 1),
+                assertThrows(JsonTrouble.class, () -> JsonText.read(text)).place());
     }
 
     @Test
     void nestingTooDeepIsToldAndDoesNotBreakTheStack() {
-        for (String text : List.of("[".repeat(1_000_000), "{\"a\":".repeat(500_000), "[".repeat(2000) + "]".repeat(2000))) {
+        for (String text :
+                List.of("[".repeat(1_000_000), "{\"a\":".repeat(500_000), "[".repeat(2000) + "]".repeat(2000))) {
             assertThrows(JsonTrouble.class, () -> JsonText.read(text));
         }
     }
@@ -206,7 +232,10 @@ class JsonTextTest {
     }
 
     private static JsonNode nodeAt(JsonText text, int start) {
-        return all(text.root()).stream().filter(node -> node.start() == start).findFirst().orElseThrow();
+        return all(text.root()).stream()
+                .filter(node -> node.start() == start)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<JsonNode> all(JsonNode node) {

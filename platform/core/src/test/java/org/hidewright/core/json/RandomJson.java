@@ -6,9 +6,26 @@ import java.util.Random;
 final class RandomJson {
     private static final String[] SPACES = {"", "", " ", "  ", "\n", "\r\n", "\t", " \n\t ", "\r\n\r\n  "};
     private static final String[] SCALARS = {
-        "null", "true", "false", "0", "-0", "1.50", "1e5", "1E+05", "-12.340", "123456789012345678901234567890",
-        "0.1000000000000000055511151231257827", "\"\"", "\"2-3 oz\"", "\"\\u00e9\\n\\\"\\\\\\/\"", "\"é\"", "\"\uD83E\uDDF5\"",
-        "\"\\uD83E\\uDDF5 thread\"", "\"31 ± 0.5 mm\"", "\"tab\\there\"", "\"{[,:]}\""
+        "null",
+        "true",
+        "false",
+        "0",
+        "-0",
+        "1.50",
+        "1e5",
+        "1E+05",
+        "-12.340",
+        "123456789012345678901234567890",
+        "0.1000000000000000055511151231257827",
+        "\"\"",
+        "\"2-3 oz\"",
+        "\"\\u00e9\\n\\\"\\\\\\/\"",
+        "\"é\"",
+        "\"\uD83E\uDDF5\"",
+        "\"\\uD83E\\uDDF5 thread\"",
+        "\"31 ± 0.5 mm\"",
+        "\"tab\\there\"",
+        "\"{[,:]}\""
     };
     private static final int DEEPEST = 5;
 
@@ -39,7 +56,10 @@ final class RandomJson {
             items('[', ']', () -> value(depth - 1));
         } else if (kind == 3) {
             items('{', '}', () -> {
-                text.append("\"k").append(random.nextInt(4) == 0 ? "\\u0041 é\uD83E\uDDF5" : "").append(keys++).append('"');
+                text.append("\"k")
+                        .append(random.nextInt(4) == 0 ? "\\u0041 é\uD83E\uDDF5" : "")
+                        .append(keys++)
+                        .append('"');
                 space();
                 text.append(':');
                 space();

@@ -64,7 +64,11 @@ class ProjectTest {
         Project after = before.answering("near", "take", "7");
         assertSame(before.slips().get(0), after.slips().get(0));
         assertEquals(before.slips().get(2), after.slips().get(2)); // it moved along its line
-        assertEquals("1.50", before.slips().get(1).textOf(before.slips().get(1).questions().get("take").orElseThrow()));
+        assertEquals(
+                "1.50",
+                before.slips()
+                        .get(1)
+                        .textOf(before.slips().get(1).questions().get("take").orElseThrow()));
         assertEquals(ODD, before.text());
     }
 
@@ -87,7 +91,8 @@ class ProjectTest {
 
     @Test
     void theHeadIsReadAndWhatIsMissingIsEmpty() {
-        Project project = project("{\"hidewright\": 1, \"name\": \"Kit\", \"about\": \"For beetles\", \"show\": {\"paper\": \"Letter\"}}");
+        Project project = project(
+                "{\"hidewright\": 1, \"name\": \"Kit\", \"about\": \"For beetles\", \"show\": {\"paper\": \"Letter\"}}");
         assertEquals("Kit", project.name());
         assertEquals(Optional.of("For beetles"), project.about());
         assertEquals(Optional.of("Letter"), project.shown("paper"));
@@ -136,17 +141,26 @@ class ProjectTest {
     @Test
     void anEmptyFileIsToldInWordsOfTheHost() {
         assertEquals(List.of("empty-file"), keys(ProjectReader.read(" \n").remarks()));
-        assertEquals(List.of("more-after-end"), keys(ProjectReader.read("{\"hidewright\": 1}\n{}").remarks()));
+        assertEquals(
+                List.of("more-after-end"),
+                keys(ProjectReader.read("{\"hidewright\": 1}\n{}").remarks()));
     }
 
     @Test
     void aKeyThatMeansNothingIsNamedWithTheNearestRightOne() {
-        Project project = project("{\"hidewright\": 1,\n\"nmae\": \"Kit\",\n\"show\": {\"unit\": \"mm\",\n\"colour\": 1},\n"
-                + "\"slips\": [{\"id\": \"a\", \"calculator\": \"relay\",\n\"question\": {},\n\"tags\": []}]}");
+        Project project =
+                project("{\"hidewright\": 1,\n\"nmae\": \"Kit\",\n\"show\": {\"unit\": \"mm\",\n\"colour\": 1},\n"
+                        + "\"slips\": [{\"id\": \"a\", \"calculator\": \"relay\",\n\"question\": {},\n\"tags\": []}]}");
         assertEquals(
-                List.of("unknown-key-nearest", "unknown-key-nearest", "unknown-key", "unknown-key-nearest", "unknown-key"),
+                List.of(
+                        "unknown-key-nearest",
+                        "unknown-key-nearest",
+                        "unknown-key",
+                        "unknown-key-nearest",
+                        "unknown-key"),
                 keys(project.remarks()));
-        assertTrue(said(project.remarks().get(0)).startsWith("“nmae” means nothing here; “name” would. | line 2, column "));
+        assertTrue(said(project.remarks().get(0))
+                .startsWith("“nmae” means nothing here; “name” would. | line 2, column "));
         assertTrue(said(project.remarks().get(1)).startsWith("“unit” means nothing here; “units” would. | line 3, "));
         assertTrue(said(project.remarks().get(2)).contains("Known here: units, paper, language."));
         assertTrue(said(project.remarks().get(3))
@@ -176,9 +190,18 @@ class ProjectTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"'title': 5", "'from': []", "'version': '2'", "'version': -1", "'questions': []", "'questions': 3"})
+    @ValueSource(
+            strings = {
+                "'title': 5",
+                "'from': []",
+                "'version': '2'",
+                "'version': -1",
+                "'questions': []",
+                "'questions': 3"
+            })
     void whatIsWrittenInTheWrongShapeOnASlipNamesTheSlip(String member) {
-        Project project = project(json("{'hidewright': 1, 'slips': [\n{'id': 'a', 'calculator': 'relay',\n" + member + "}]}"));
+        Project project =
+                project(json("{'hidewright': 1, 'slips': [\n{'id': 'a', 'calculator': 'relay',\n" + member + "}]}"));
         assertEquals(List.of("wrong-shape"), keys(project.remarks()));
         assertEquals(3, project.remarks().get(0).place().line());
         assertEquals("a", project.remarks().get(0).slip());
@@ -223,6 +246,9 @@ class ProjectTest {
 
     @Test
     void theWorkedSettingsAreTakenInAnyCase() {
-        assertEquals(List.of(), project(json("{'hidewright': 1, 'show': {'units': 'IN', 'paper': 'letter'}}")).remarks());
+        assertEquals(
+                List.of(),
+                project(json("{'hidewright': 1, 'show': {'units': 'IN', 'paper': 'letter'}}"))
+                        .remarks());
     }
 }

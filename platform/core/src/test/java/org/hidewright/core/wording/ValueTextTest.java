@@ -13,8 +13,8 @@ import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.RecordCalculator;
-import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Angle;
+import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Units;
@@ -28,16 +28,26 @@ class ValueTextTest {
     record Asks(@Asked(preset = "1") int none) {}
 
     record Gives(
-            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP) Length up,
-            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.DOWN) Length down,
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP)
+            Length up,
+
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.DOWN)
+            Length down,
+
             @Answered(unit = "mm", step = "0.1 mm") Length nearest,
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP) Length half,
+
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP)
+            Length half,
+
             @Answered(unit = "mm", step = "5 mm") Length five,
             @Answered(unit = "mm") Length free,
             @Answered(unit = "mm", round = Rounding.UP) Length freeUp,
             @Answered(unit = "oz", step = "0.5 oz") Length ounces,
             @Answered(unit = "deg", step = "1 deg") Angle degrees,
-            @Answered(unit = "dm²", step = "0.1 dm²", round = Rounding.UP) Area area,
+
+            @Answered(unit = "dm²", step = "0.1 dm²", round = Rounding.UP)
+            Area area,
+
             @Answered(unit = "%", step = "1 %") double share,
             @Answered(step = "0.01") double factor) {}
 
@@ -58,12 +68,37 @@ class ValueTextTest {
 
     @ParameterizedTest(name = "{1} mm as {0} is {2}")
     @CsvSource({
-        "up,146.1,146.1", "up,146.1000000000001,146.1", "up,146.10001,146.2", "up,146.0999999999999,146.1", "up,146,146.0",
-        "up,-1.25,-1.2", "up,0.00001,0.1", "down,146.19,146.1", "down,146.1999999999999,146.2", "down,146.2000000000001,146.2",
-        "down,-1.25,-1.3", "down,0.04,0.0", "nearest,2.25,2.3", "nearest,2.2499999999999999,2.3", "nearest,2.24,2.2",
-        "nearest,-2.25,-2.3", "half,10.1,10.5", "half,10.5000000000001,10.5", "half,10.6,11.0", "five,12.4,10", "five,12.5,15",
-        "free,3.1754,3.175", "free,3.1755,3.176", "free,3,3", "free,3.10,3.1", "free,0,0", "free,0.00012345,0.00012",
-        "free,-0.0004,-0.0004", "freeUp,3.1751,3.176", "freeUp,3.1750000000001,3.175", "nearest,12345678.94,12345678.9"
+        "up,146.1,146.1",
+        "up,146.1000000000001,146.1",
+        "up,146.10001,146.2",
+        "up,146.0999999999999,146.1",
+        "up,146,146.0",
+        "up,-1.25,-1.2",
+        "up,0.00001,0.1",
+        "down,146.19,146.1",
+        "down,146.1999999999999,146.2",
+        "down,146.2000000000001,146.2",
+        "down,-1.25,-1.3",
+        "down,0.04,0.0",
+        "nearest,2.25,2.3",
+        "nearest,2.2499999999999999,2.3",
+        "nearest,2.24,2.2",
+        "nearest,-2.25,-2.3",
+        "half,10.1,10.5",
+        "half,10.5000000000001,10.5",
+        "half,10.6,11.0",
+        "five,12.4,10",
+        "five,12.5,15",
+        "free,3.1754,3.175",
+        "free,3.1755,3.176",
+        "free,3,3",
+        "free,3.10,3.1",
+        "free,0,0",
+        "free,0.00012345,0.00012",
+        "free,-0.0004,-0.0004",
+        "freeUp,3.1751,3.176",
+        "freeUp,3.1750000000001,3.175",
+        "nearest,12345678.94,12345678.9"
     })
     void anAnswerIsRoundedOnceInItsDirection(String key, double mm, String shown) {
         String answer = key.equals("freeUp") ? "free-up" : key;
@@ -94,9 +129,17 @@ class ValueTextTest {
 
     @ParameterizedTest(name = "{1} mm as {0} is {2} in, {3}")
     @CsvSource({
-        "nearest,25.4,1,1", "nearest,146.1,5.752,5 3/4", "nearest,3.175,0.125,1/8", "nearest,0,0,0",
-        "up,146.1,5.752,5 49/64", "up,146.05,5.75,5 3/4", "up,25.4000000000001,1,1",
-        "down,146.4,5.763,5 3/4", "down,146.05,5.75,5 3/4", "down,-0.5,-0.02,-1/32", "up,-0.5,-0.019,-1/64"
+        "nearest,25.4,1,1",
+        "nearest,146.1,5.752,5 3/4",
+        "nearest,3.175,0.125,1/8",
+        "nearest,0,0,0",
+        "up,146.1,5.752,5 49/64",
+        "up,146.05,5.75,5 3/4",
+        "up,25.4000000000001,1,1",
+        "down,146.4,5.763,5 3/4",
+        "down,146.05,5.75,5 3/4",
+        "down,-0.5,-0.02,-1/32",
+        "up,-0.5,-0.019,-1/64"
     })
     void inInchesAFractionStandsBesideRoundedInTheSameDirection(String key, double mm, String number, String fraction) {
         ValueText.Shown shown = inches.answer(answer(key), mm);

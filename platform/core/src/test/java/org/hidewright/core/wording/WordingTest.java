@@ -52,7 +52,8 @@ class WordingTest {
                 "Take 1\u00A0in and 10 × 20\u00A0mm, the maker’s own.",
                 inches.text(TEXTS, "take", Length.ofMm(25.4), Size.of(Length.ofMm(10), Length.ofMm(20)))
                         .replace("0.394 × 0.787\u00A0in", "10 × 20\u00A0mm"));
-        assertEquals("Take inner x and 0.25, the maker’s own.", english.text(TEXTS, "take", Phrase.of("inner", "x"), 0.25));
+        assertEquals(
+                "Take inner x and 0.25, the maker’s own.", english.text(TEXTS, "take", Phrase.of("inner", "x"), 0.25));
     }
 
     @Test
@@ -90,7 +91,8 @@ class WordingTest {
         assertTrue(text.startsWith("[Tàké sable àñd nine, thé màkér’š öwñ.") && text.endsWith("]"), text);
         int plain = "Take  and , the maker’s own.".length();
         assertEquals("[Take sable and nine, the maker’s own.".length() + Math.ceil(plain * 0.4) + 1, text.length());
-        assertTrue(pseudo.text(TEXTS, "braces", "y").contains("{ x }") || pseudo.text(TEXTS, "braces", "y").contains("{ x '"));
+        assertTrue(pseudo.text(TEXTS, "braces", "y").contains("{ x }")
+                || pseudo.text(TEXTS, "braces", "y").contains("{ x '"));
         assertTrue(pseudo.text(TEXTS, "braces", "y").contains("y."));
     }
 
@@ -111,14 +113,32 @@ class WordingTest {
 
     @Test
     void remarksAreEqualWhenTheySayTheSameOfTheSamePlace() {
-        Remark remark = Remark.of(NoticeKind.check("n").at("width", 1), TEXTS).onSlip("a").atPlace(new Place(3, 4));
-        assertEquals(remark, Remark.of(NoticeKind.check("n").at("width", 1), TEXTS).onSlip("a").atPlace(new Place(3, 4)));
+        Remark remark = Remark.of(NoticeKind.check("n").at("width", 1), TEXTS)
+                .onSlip("a")
+                .atPlace(new Place(3, 4));
+        assertEquals(
+                remark,
+                Remark.of(NoticeKind.check("n").at("width", 1), TEXTS)
+                        .onSlip("a")
+                        .atPlace(new Place(3, 4)));
         assertNotEquals(remark, remark.onSlip("b"));
         assertNotEquals(remark, remark.atQuestion("b"));
         assertNotEquals(remark, remark.atPlace(null));
-        assertNotEquals(remark, Remark.of(NoticeKind.note("n").at("width", 1), TEXTS).onSlip("a").atPlace(new Place(3, 4)));
-        assertNotEquals(remark, Remark.of(NoticeKind.check("m").at("width", 1), TEXTS).onSlip("a").atPlace(new Place(3, 4)));
-        assertNotEquals(remark, Remark.of(NoticeKind.check("n").at("width", 2), TEXTS).onSlip("a").atPlace(new Place(3, 4)));
+        assertNotEquals(
+                remark,
+                Remark.of(NoticeKind.note("n").at("width", 1), TEXTS)
+                        .onSlip("a")
+                        .atPlace(new Place(3, 4)));
+        assertNotEquals(
+                remark,
+                Remark.of(NoticeKind.check("m").at("width", 1), TEXTS)
+                        .onSlip("a")
+                        .atPlace(new Place(3, 4)));
+        assertNotEquals(
+                remark,
+                Remark.of(NoticeKind.check("n").at("width", 2), TEXTS)
+                        .onSlip("a")
+                        .atPlace(new Place(3, 4)));
     }
 
     @Test

@@ -42,7 +42,8 @@ class BenchTest {
     }
 
     private static Map<String, State> states(WorkedProject worked) {
-        return worked.slips().entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().state()));
+        return worked.slips().entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().state()));
     }
 
     @Test
@@ -59,7 +60,10 @@ class BenchTest {
     @Test
     void onlyWhatChangedAndWhatHangsOnItIsWorkedAgain() throws Exception {
         Project project = project(projectText(
-                relay("a", "'take': '5 mm'"), relay("b", from("a")), relay("c", from("b")), relay("d", "'take': '9 mm'")));
+                relay("a", "'take': '5 mm'"),
+                relay("b", from("a")),
+                relay("c", from("b")),
+                relay("d", "'take': '9 mm'")));
         WorkedProject first = shop.bench().work(project);
         assertEquals(4, relay.count());
         WorkedProject second = shop.bench().work(project.answering("b", "more", "\"2 mm\""), first);
@@ -73,8 +77,12 @@ class BenchTest {
     @Test
     void nothingIsWorkedAgainWhenNothingChanged() {
         Project project = project(projectText(
-                relay("a", "'take': '5 mm'"), relay("b", from("a")), relay("bad", "'take': '5 sheep'"),
-                relay("waits", from("bad")), slip("far", "nowhere", ""), relay("round", from("round"))));
+                relay("a", "'take': '5 mm'"),
+                relay("b", from("a")),
+                relay("bad", "'take': '5 sheep'"),
+                relay("waits", from("bad")),
+                slip("far", "nowhere", ""),
+                relay("round", from("round"))));
         WorkedProject first = shop.bench().work(project);
         WorkedProject second = shop.bench().work(project, first);
         assertEquals(2, relay.count());
@@ -107,7 +115,8 @@ class BenchTest {
     void aSlipThatMovedInTheFileKeepsItsAnswersAndTellsItsNewLine() {
         String slip = relay("a", "'take': '5 mm', 'moer': 1");
         WorkedProject first = shop.bench().work(project(projectText(slip)));
-        WorkedProject second = shop.bench().work(project(projectText(slip).replace("\"slips\"", "\n\n\"slips\"")), first);
+        WorkedProject second =
+                shop.bench().work(project(projectText(slip).replace("\"slips\"", "\n\n\"slips\"")), first);
         assertEquals(1, relay.count());
         assertEquals(2, first.slips().get("a").remarks().get(0).place().line());
         assertEquals(4, second.slips().get("a").remarks().get(0).place().line());
@@ -120,7 +129,13 @@ class BenchTest {
         WorkedProject worked = shop.bench().work(project.answering("b", "take", "\"5 sheep\""));
         Remark trouble = worked.slips().get("b").remarks().get(0);
         assertEquals(3, trouble.place().line());
-        assertEquals(shop.bench().work(project(worked.project().text())).slips().get("b").remarks(), List.of(trouble));
+        assertEquals(
+                shop.bench()
+                        .work(project(worked.project().text()))
+                        .slips()
+                        .get("b")
+                        .remarks(),
+                List.of(trouble));
     }
 
     @Test
@@ -128,7 +143,8 @@ class BenchTest {
         WorkedProject first = shop.work(relay("a", "'take': '5 mm'"), relay("b", from("a")));
         WorkedProject second = shop.bench().work(project(projectText(relay("b", from("a")))), first);
         assertEquals(State.REFUSED, second.slips().get("b").state());
-        assertEquals(List.of("link-no-slip-nearest"), keys(second.slips().get("b").remarks()));
+        assertEquals(
+                List.of("link-no-slip-nearest"), keys(second.slips().get("b").remarks()));
     }
 
     @Test
@@ -141,7 +157,8 @@ class BenchTest {
         assertNotSame(first.slips().get("a"), second.slips().get("a"));
         WorkedProject third = new Shop().bench().work(project, second);
         assertEquals(State.DORMANT, third.slips().get("a").state());
-        assertEquals(State.WORKED, shop.bench().work(project, third).slips().get("a").state());
+        assertEquals(
+                State.WORKED, shop.bench().work(project, third).slips().get("a").state());
     }
 
     @Test
@@ -151,7 +168,8 @@ class BenchTest {
 
     @Test
     void aCircleOfTwoIsNamedFromEachOfThem() {
-        assertCircle(shop.work(relay("a", from("b")), relay("b", from("a"))), Map.of("a", "a → b → a", "b", "b → a → b"));
+        assertCircle(
+                shop.work(relay("a", from("b")), relay("b", from("a"))), Map.of("a", "a → b → a", "b", "b → a → b"));
     }
 
     @Test
@@ -167,7 +185,8 @@ class BenchTest {
             WorkedSlip slip = worked.slips().get(id);
             assertEquals(State.REFUSED, slip.state());
             assertEquals(List.of("circle"), keys(slip.remarks()));
-            assertTrue(said(slip.remarks().get(0)).startsWith("These slips wait for each other: " + circle + ". | line "));
+            assertTrue(
+                    said(slip.remarks().get(0)).startsWith("These slips wait for each other: " + circle + ". | line "));
             assertEquals("take", slip.remarks().get(0).question());
         });
     }
@@ -175,14 +194,27 @@ class BenchTest {
     @Test
     void slipsBehindACircleWaitAndTheRestIsWorked() {
         WorkedProject worked = shop.work(
-                relay("behind", from("a")), relay("a", from("b")), relay("b", from("a")), relay("free", "'take': '5 mm'"),
+                relay("behind", from("a")),
+                relay("a", from("b")),
+                relay("b", from("a")),
+                relay("free", "'take': '5 mm'"),
                 relay("far-behind", from("behind")));
         assertEquals(
-                Map.of("behind", State.WAITING, "far-behind", State.WAITING, "a", State.REFUSED, "b", State.REFUSED,
-                        "free", State.WORKED),
+                Map.of(
+                        "behind",
+                        State.WAITING,
+                        "far-behind",
+                        State.WAITING,
+                        "a",
+                        State.REFUSED,
+                        "b",
+                        State.REFUSED,
+                        "free",
+                        State.WORKED),
                 states(worked));
         assertEquals(List.of("waits"), keys(worked.slips().get("behind").remarks()));
-        assertTrue(said(worked.slips().get("behind").remarks().get(0)).startsWith("Waits for slip “a”. | line 2, column "));
+        assertTrue(said(worked.slips().get("behind").remarks().get(0))
+                .startsWith("Waits for slip “a”. | line 2, column "));
         assertEquals("take", worked.slips().get("behind").remarks().get(0).question());
         assertTrue(said(worked.slips().get("far-behind").remarks().get(0)).startsWith("Waits for slip “behind”."));
     }
@@ -231,9 +263,10 @@ class BenchTest {
 
     @Test
     void aDormantSlipNamesTheNearestCalculatorOrTheNewerVersion() {
-        WorkedProject worked = shop.work(
-                slip("a", "realy", ""), json("{'id': 'b', 'calculator': 'sampler', 'version': 3}"));
-        assertTrue(said(worked.slips().get("a").remarks().get(0)).startsWith("No calculator called “realy” is installed; “relay” is."));
+        WorkedProject worked =
+                shop.work(slip("a", "realy", ""), json("{'id': 'b', 'calculator': 'sampler', 'version': 3}"));
+        assertTrue(said(worked.slips().get("a").remarks().get(0))
+                .startsWith("No calculator called “realy” is installed; “relay” is."));
         assertTrue(said(worked.slips().get("b").remarks().get(0))
                 .startsWith("The slip is of version 3 of “sampler”; version 2 is installed."));
     }
@@ -265,6 +298,9 @@ class BenchTest {
         WorkedProject worked = shop.work(relay("a", "'take': '5 mm'"), relay("a", "'take': '6 mm'"));
         assertEquals(List.of(5.0), relay.calls);
         assertEquals(List.of("slip-id-twice"), keys(worked.remarks()));
-        assertEquals(1, worked.remarks(org.hidewright.api.calculator.NoticeKind.Severity.STOP).size());
+        assertEquals(
+                1,
+                worked.remarks(org.hidewright.api.calculator.NoticeKind.Severity.STOP)
+                        .size());
     }
 }

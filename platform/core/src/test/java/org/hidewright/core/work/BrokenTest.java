@@ -40,10 +40,16 @@ class BrokenTest {
 
     record Asks(@Asked(preset = "1") int number) {}
 
-    record Cell(@RowId String id, @Answered double factor, @Answered(unit = "mm") Length at) {}
+    record Cell(
+            @RowId String id,
+            @Answered double factor,
+            @Answered(unit = "mm") Length at) {}
 
     record Gives(
-            @Answered(unit = "mm") Length length, @Answered double ratio, @Answered List<Cell> table, @Answered List<String> texts) {}
+            @Answered(unit = "mm") Length length,
+            @Answered double ratio,
+            @Answered List<Cell> table,
+            @Answered List<String> texts) {}
 
     @Calculates("faulty")
     static final class Faulty implements Calculator<Asks, Gives> {
@@ -99,16 +105,22 @@ class BrokenTest {
                 way("no outcome", (asks, working) -> null),
                 way("an answer that is null", (asks, working) -> Outcome.of(new Gives(null, 1, List.of(), List.of()))),
                 way("a table that is null", (asks, working) -> Outcome.of(new Gives(Length.ZERO, 1, null, List.of()))),
-                way("a row that is null", (asks, working) -> Outcome.of(
-                        new Gives(Length.ZERO, 1, Arrays.asList(new Cell("a", 1, Length.ZERO), null), List.of()))),
+                way(
+                        "a row that is null",
+                        (asks, working) -> Outcome.of(new Gives(
+                                Length.ZERO, 1, Arrays.asList(new Cell("a", 1, Length.ZERO), null), List.of()))),
                 way("a cell that is null", (asks, working) -> Outcome.of(gives(1, new Cell("a", 1, null)))),
-                way("an item that is null", (asks, working) -> Outcome.of(
-                        new Gives(Length.ZERO, 1, List.of(), Arrays.asList("a", null)))),
+                way(
+                        "an item that is null",
+                        (asks, working) -> Outcome.of(new Gives(Length.ZERO, 1, List.of(), Arrays.asList("a", null)))),
                 way("not a number", (asks, working) -> Outcome.of(gives(Double.NaN))),
                 way("infinity", (asks, working) -> Outcome.of(gives(Double.POSITIVE_INFINITY))),
-                way("not a number in a cell", (asks, working) -> Outcome.of(gives(1, new Cell("a", 0.0 / 0, Length.ZERO)))),
-                way("a length that is none", (asks, working) -> Outcome.of(
-                        new Gives(Length.ofMm(Double.NaN), 1, List.of(), List.of()))),
+                way(
+                        "not a number in a cell",
+                        (asks, working) -> Outcome.of(gives(1, new Cell("a", 0.0 / 0, Length.ZERO)))),
+                way(
+                        "a length that is none",
+                        (asks, working) -> Outcome.of(new Gives(Length.ofMm(Double.NaN), 1, List.of(), List.of()))),
                 way("a symbol without a value", (asks, working) -> {
                     working.step(DOUBLE, Length.ZERO, "t");
                     return Outcome.of(gives(1));
@@ -121,23 +133,31 @@ class BrokenTest {
                     working.source("length", null);
                     return Outcome.of(gives(1));
                 }),
-                way("a stop among answers", (asks, working) -> Outcome.of(gives(1), List.of(NoticeKind.stop("x").with()))),
-                way("a refusal without a reason", (asks, working) -> Outcome.refuse(NoticeKind.note("x").with())));
+                way(
+                        "a stop among answers",
+                        (asks, working) -> Outcome.of(
+                                gives(1), List.of(NoticeKind.stop("x").with()))),
+                way(
+                        "a refusal without a reason",
+                        (asks, working) -> Outcome.refuse(NoticeKind.note("x").with())));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("waysToFail")
     void aFailureStaysOnItsSlip(BiFunction<Asks, Working, Outcome<Gives>> way) {
-        WorkedProject worked = new Shop(new Faulty(way), new Relay()).work(
-                slip("a", "relay", ""),
-                slip("bad", "faulty", ""),
-                slip("behind", "relay", json("'take': {'from': 'bad', 'answer': 'length'}")),
-                slip("c", "relay", json("'take': {'from': 'a', 'answer': 'give'}")));
+        WorkedProject worked = new Shop(new Faulty(way), new Relay())
+                .work(
+                        slip("a", "relay", ""),
+                        slip("bad", "faulty", ""),
+                        slip("behind", "relay", json("'take': {'from': 'bad', 'answer': 'length'}")),
+                        slip("c", "relay", json("'take': {'from': 'a', 'answer': 'give'}")));
         assertEquals(State.BROKEN, worked.slips().get("bad").state());
         assertEquals(List.of("broken"), keys(worked.slips().get("bad").remarks()));
         assertEquals(3, worked.slips().get("bad").remarks().get(0).place().line());
         String said = said(worked.slips().get("bad").remarks().get(0));
-        assertTrue(said.startsWith("The calculator “faulty” has failed. | line 3") && said.contains("org.example.kit"), said);
+        assertTrue(
+                said.startsWith("The calculator “faulty” has failed. | line 3") && said.contains("org.example.kit"),
+                said);
         assertEquals(Optional.empty(), worked.slips().get("bad").answers());
         assertEquals(State.WORKED, worked.slips().get("a").state());
         assertEquals(State.WAITING, worked.slips().get("behind").state());
@@ -157,7 +177,9 @@ class BrokenTest {
         Shop shop = new Shop(faulty);
         WorkedProject first = shop.work(slip("a", "faulty", ""));
         assertEquals(State.BROKEN, first.slips().get("a").state());
-        assertEquals(State.WORKED, shop.bench().work(first.project(), first).slips().get("a").state());
+        assertEquals(
+                State.WORKED,
+                shop.bench().work(first.project(), first).slips().get("a").state());
         assertEquals(2, faulty.calls.get());
     }
 
@@ -165,7 +187,9 @@ class BrokenTest {
     static final class BadPreset implements Calculator<BadPreset.Asks, BadPreset.Gives> {
         record Row(@Asked(unit = "mm") Length length) {}
 
-        record Asks(@Asked(preset = "[{\"length\": }]") List<Row> rows, @Asked(preset = "1") int number) {}
+        record Asks(
+                @Asked(preset = "[{\"length\": }]") List<Row> rows,
+                @Asked(preset = "1") int number) {}
 
         record Gives(@Answered int number) {}
 
@@ -178,7 +202,10 @@ class BrokenTest {
     @Test
     void aPresetThatIsNoJsonBreaksItsOwnSlipAlone() {
         WorkedProject worked = new Shop(new BadPreset(), new Relay())
-                .work(slip("bad", "bad-preset", ""), slip("good", "bad-preset", json("'rows': []")), slip("a", "relay", ""));
+                .work(
+                        slip("bad", "bad-preset", ""),
+                        slip("good", "bad-preset", json("'rows': []")),
+                        slip("a", "relay", ""));
         assertEquals(State.BROKEN, worked.slips().get("bad").state());
         assertEquals(List.of("broken"), keys(worked.slips().get("bad").remarks()));
         assertEquals(State.WORKED, worked.slips().get("good").state());

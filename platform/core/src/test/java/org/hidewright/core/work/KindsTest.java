@@ -30,7 +30,10 @@ class KindsTest {
     }
 
     private static Object value(WorkedSlip slip, String question) {
-        return slip.questions().orElseThrow(() -> new AssertionError(slip.remarks().toString())).get(question).orElseThrow();
+        return slip.questions()
+                .orElseThrow(() -> new AssertionError(slip.remarks().toString()))
+                .get(question)
+                .orElseThrow();
     }
 
     @ParameterizedTest(name = "{0} = {1}")
@@ -186,8 +189,10 @@ class KindsTest {
     }
 
     @ParameterizedTest(name = "{0} = {1}")
-    @CsvSource(delimiter = '|',
-            quoteCharacter = '§', value = {"thickness|'4.1 mm'", "thickness|0.9", "density|'1.3'", "holes|10", "holes|1"})
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {"thickness|'4.1 mm'", "thickness|0.9", "density|'1.3'", "holes|10", "holes|1"})
     void whatIsUnusualIsWorkedAndNoted(String question, String json) {
         WorkedSlip slip = asked(question, json);
         assertEquals(State.WORKED, slip.state());
@@ -200,7 +205,8 @@ class KindsTest {
         WorkedSlip slip = asked("thickness", "'2-3 oz'");
         assertEquals(2.5 * 25.4 / 64, ((Length) value(slip, "thickness")).mm(), 1e-12);
         assertEquals(List.of("midpoint", "unusual"), keys(slip.remarks()));
-        assertTrue(said(slip.remarks().get(0)).startsWith("“2-3 oz” is worked at its midpoint, 0.992\u00A0mm. | line 2"));
+        assertTrue(
+                said(slip.remarks().get(0)).startsWith("“2-3 oz” is worked at its midpoint, 0.992\u00A0mm. | line 2"));
         assertEquals("2-3 oz", slip.asked().get(0).text());
         assertEquals(List.of("midpoint"), keys(asked("cover", "'10-12 x 20 mm'").remarks()));
         assertEquals(List.of("midpoint"), keys(asked("marks", "'2-3 mm; 4 mm'").remarks()));
@@ -211,8 +217,11 @@ class KindsTest {
         WorkedSlip slip = asked("thickness", "'0.3-2.5 mm'");
         assertEquals(List.of("midpoint", "range-past-limit"), keys(slip.remarks()));
         assertEquals(State.WORKED, slip.state());
-        assertEquals(List.of("midpoint", "range-past-limit", "unusual"), keys(asked("thickness", "'11-12.5 mm'").remarks())
-                .stream().limit(3).toList());
+        assertEquals(
+                List.of("midpoint", "range-past-limit", "unusual"),
+                keys(asked("thickness", "'11-12.5 mm'").remarks()).stream()
+                        .limit(3)
+                        .toList());
     }
 
     @Test
@@ -222,18 +231,26 @@ class KindsTest {
         assertEquals(List.of("chrome", "vegetable"), value(slip, "tannages"));
         assertEquals(
                 Chosen.of("round-bar", Values.of(Map.of("diameter", Length.ofMm(6), "turns", 1))), value(slip, "core"));
-        assertEquals("[strap: {thickness=3.0 mm, skived=false}]", value(slip, "layers").toString());
+        assertEquals(
+                "[strap: {thickness=3.0 mm, skived=false}]",
+                value(slip, "layers").toString());
         assertTrue(slip.questions().orElseThrow().get("glue").isEmpty());
         assertEquals(List.of(), slip.remarks());
         for (AskedLine line : slip.asked()) {
-            assertEquals(!line.question().key().equals("thickness") || line.depth() > 0, line.preset(), line.question().key());
+            assertEquals(
+                    !line.question().key().equals("thickness") || line.depth() > 0,
+                    line.preset(),
+                    line.question().key());
         }
     }
 
     @Test
     void aGroupLeftOutIsTakenWithThePresetsInsideIt() {
-        assertEquals("{bevel=1.0 mm, tannage=chrome}", value(asked("", ""), "edge").toString());
-        assertEquals("{bevel=2.0 mm, tannage=chrome}", value(asked("edge", "{'bevel': 2}"), "edge").toString());
+        assertEquals(
+                "{bevel=1.0 mm, tannage=chrome}", value(asked("", ""), "edge").toString());
+        assertEquals(
+                "{bevel=2.0 mm, tannage=chrome}",
+                value(asked("edge", "{'bevel': 2}"), "edge").toString());
     }
 
     @Test
@@ -241,7 +258,9 @@ class KindsTest {
         WorkedSlip slip = shop.one("sampler", "");
         assertEquals(List.of("unanswered"), keys(slip.remarks()));
         assertTrue(said(slip.remarks().get(0)).endsWith("Type it, for example 2 mm."));
-        WorkedSlip without = shop.work("{\"id\": \"s\",\n \"calculator\": \"sampler\"}").slips().get("s");
+        WorkedSlip without = shop.work("{\"id\": \"s\",\n \"calculator\": \"sampler\"}")
+                .slips()
+                .get("s");
         assertEquals(2, without.remarks().get(0).place().line());
     }
 
@@ -249,7 +268,8 @@ class KindsTest {
     void aMisspeltQuestionIsNamedWithTheNearest() {
         WorkedSlip slip = shop.one("sampler", "'thickness': 2, 'tickness': 3, 'weather': 1");
         assertEquals(State.WORKED, slip.state());
-        assertTrue(said(slip.remarks().get(0)).startsWith("“tickness” means nothing here; “thickness” would. | line 2, column "));
+        assertTrue(said(slip.remarks().get(0))
+                .startsWith("“tickness” means nothing here; “thickness” would. | line 2, column "));
         assertEquals("tickness", slip.remarks().get(0).question());
         assertEquals(2, slip.remarks().size());
     }

@@ -25,8 +25,11 @@ class LinksTest {
     /** A slip with links to {@code source} (a sampler) and {@code chain} (a relay). */
     private WorkedSlip linking(String calculator, String questions) {
         return shop.work(
-                        slip("source", "sampler", json("'thickness': '3 mm', 'layers': [{'id': 'strap', 'thickness': '3 mm',"
-                                + " 'note': 'skived'}, {'id': 'lining', 'thickness': '1 mm'}]")),
+                        slip(
+                                "source",
+                                "sampler",
+                                json("'thickness': '3 mm', 'layers': [{'id': 'strap', 'thickness': '3 mm',"
+                                        + " 'note': 'skived'}, {'id': 'lining', 'thickness': '1 mm'}]")),
                         slip("chain", "relay", json("'all': '5 mm; 6 mm', 'times': 4")),
                         slip("s", calculator, json(questions)))
                 .slips()
@@ -34,7 +37,10 @@ class LinksTest {
     }
 
     private static Object value(WorkedSlip slip, String key) {
-        return slip.questions().orElseThrow(() -> new AssertionError(slip.remarks().toString())).get(key).orElseThrow();
+        return slip.questions()
+                .orElseThrow(() -> new AssertionError(slip.remarks().toString()))
+                .get(key)
+                .orElseThrow();
     }
 
     @Test
@@ -49,7 +55,8 @@ class LinksTest {
 
     @Test
     void aRowAndColumnOfATableCanBeLinked() {
-        WorkedSlip slip = linking("relay", "'take': {'from': 'source', 'answer': 'rows', 'row': 'lining', 'column': 'at'}");
+        WorkedSlip slip =
+                linking("relay", "'take': {'from': 'source', 'answer': 'rows', 'row': 'lining', 'column': 'at'}");
         assertEquals(Length.ofMm(1), value(slip, "take"));
         assertEquals("source.rows[lining].at", slip.asked().get(0).text());
     }
@@ -67,7 +74,8 @@ class LinksTest {
                 List.of(Length.ofMm(3), Length.ofMm(4)),
                 value(linking("relay", "'all': {'from': 'source', 'answer': 'marks'}"), "all"));
         assertEquals(
-                Length.ofMm(4), value(linking("relay", "'take': {'from': 'source', 'answer': 'sums', 'column': 'sum'}"), "take"));
+                Length.ofMm(4),
+                value(linking("relay", "'take': {'from': 'source', 'answer': 'sums', 'column': 'sum'}"), "take"));
     }
 
     @Test
@@ -78,14 +86,28 @@ class LinksTest {
                         + " 'core': {'own-layers': {'layers': {'from': 'chain', 'answer': 'times'}}},"
                         + " 'edge': {'bevel': {'from': 'chain', 'answer': 'give'}}");
         assertEquals(State.WORKED, slip.state(), slip.remarks().toString());
-        assertEquals(Length.ofMm(6), ((Values) ((List<?>) value(slip, "layers")).get(0)).get("thickness").orElseThrow());
+        assertEquals(
+                Length.ofMm(6),
+                ((Values) ((List<?>) value(slip, "layers")).get(0))
+                        .get("thickness")
+                        .orElseThrow());
         assertEquals(Length.ofMm(1), ((Values) value(slip, "edge")).get("bevel").orElseThrow());
     }
 
     @ParameterizedTest(name = "{0} from {1}")
     @CsvSource({
-        "turn,turn", "panel,panel", "weight,weight", "density,density", "cover,cover", "holes,holes", "shrink,shrink",
-        "tannage,tannage", "lined,lined", "stamp,stamp", "marks,marks", "tannages,tannages"
+        "turn,turn",
+        "panel,panel",
+        "weight,weight",
+        "density,density",
+        "cover,cover",
+        "holes,holes",
+        "shrink,shrink",
+        "tannage,tannage",
+        "lined,lined",
+        "stamp,stamp",
+        "marks,marks",
+        "tannages,tannages"
     })
     void everyKindIsLinkedToAnAnswerOfTheSameKind(String question, String answer) {
         WorkedSlip slip = linking(
@@ -99,8 +121,10 @@ class LinksTest {
         assertEquals(
                 1.0,
                 value(
-                        linking("sampler", "'thickness': 2, 'shrink': {'from': 'chain', 'answer': 'table',"
-                                + " 'row': 'line-2', 'column': 'count'}"),
+                        linking(
+                                "sampler",
+                                "'thickness': 2, 'shrink': {'from': 'chain', 'answer': 'table',"
+                                        + " 'row': 'line-2', 'column': 'count'}"),
                         "shrink"));
         assertEquals(4, value(linking("relay", "'times': {'from': 'chain', 'answer': 'times'}"), "times"));
     }
@@ -114,8 +138,8 @@ class LinksTest {
     void whatDoesNotMeasureTheSameIsRefused(String question, String answer) {
         WorkedSlip slip = linking(
                 "sampler",
-                (question.equals("thickness") ? "" : "'thickness': 2, ") + "'" + question + "': {'from': 'source', 'answer': '"
-                        + answer + "'}");
+                (question.equals("thickness") ? "" : "'thickness': 2, ") + "'" + question
+                        + "': {'from': 'source', 'answer': '" + answer + "'}");
         assertEquals(State.REFUSED, slip.state());
         assertEquals(List.of("link-wrong-kind"), keys(slip.remarks()));
         assertEquals(question, slip.remarks().get(0).question());
@@ -124,7 +148,9 @@ class LinksTest {
 
     @Test
     void theRefusalOfALinkNamesBothKindsInWords() {
-        assertTrue(said(linking("relay", "'any': {'from': 'source', 'answer': 'cut'}").remarks().get(0))
+        assertTrue(said(linking("relay", "'any': {'from': 'source', 'answer': 'cut'}")
+                        .remarks()
+                        .get(0))
                 .startsWith("source.cut cannot answer this: it is of the kind length, and area is asked. | line 4"));
     }
 
@@ -172,14 +198,16 @@ class LinksTest {
         WorkedSlip slip = linking("relay", "'take': {'from': 'source', 'anwser': 'cut'}");
         assertEquals(State.REFUSED, slip.state());
         assertEquals("wrong-shape", keys(slip.remarks()).get(0));
-        assertTrue(said(slip.remarks().get(0)).contains("{\"from\": \"…\", \"answer\": \"…\"}"), said(slip.remarks().get(0)));
+        assertTrue(
+                said(slip.remarks().get(0)).contains("{\"from\": \"…\", \"answer\": \"…\"}"),
+                said(slip.remarks().get(0)));
     }
 
     @Test
     void aTableAGroupAndAVariantCannotBeLinkedAsAWhole() {
         for (String question : List.of("layers", "edge", "core", "sections")) {
-            WorkedSlip slip = linking(
-                    "sampler", "'thickness': 2, '" + question + "': {'from': 'source', 'answer': 'rows'}");
+            WorkedSlip slip =
+                    linking("sampler", "'thickness': 2, '" + question + "': {'from': 'source', 'answer': 'rows'}");
             assertEquals(List.of("link-not-here"), keys(slip.remarks()), question);
             assertEquals(State.REFUSED, slip.state());
         }
@@ -215,7 +243,10 @@ class LinksTest {
     void aLinkedListAndSizeAreHeldToTheLimitsToo() {
         WorkedSlip list = shop.work(
                         slip("chain", "relay", json("'all': '1 mm; 51 mm'")),
-                        slip("s", "sampler", json("'thickness': 2, 'marks': {'from': 'chain', 'answer': 'table', 'column': 'at'}")))
+                        slip(
+                                "s",
+                                "sampler",
+                                json("'thickness': 2, 'marks': {'from': 'chain', 'answer': 'table', 'column': 'at'}")))
                 .slips()
                 .get("s");
         assertEquals(List.of("above-limit"), keys(list.remarks()));

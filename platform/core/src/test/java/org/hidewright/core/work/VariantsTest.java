@@ -93,13 +93,17 @@ class VariantsTest {
 
     @Test
     void rowsHaveTheirIdsAndPresetsInside() {
-        WorkedSlip slip = asked("'layers': [{'id': 'strap', 'thickness': 3}, {'thickness': 2, 'skived': 'yes', 'note': 'n'}]");
+        WorkedSlip slip =
+                asked("'layers': [{'id': 'strap', 'thickness': 3}, {'thickness': 2, 'skived': 'yes', 'note': 'n'}]");
         assertEquals(
                 "[strap: {thickness=3.0 mm, skived=false}, row-2: {thickness=2.0 mm, skived=true, note=n}]",
                 value(slip, "layers"));
         assertEquals(
                 List.of("strap", "strap", "row-2", "row-2", "row-2"),
-                slip.asked().stream().map(AskedLine::row).filter(row -> !row.isEmpty() && !row.equals("b1")).toList());
+                slip.asked().stream()
+                        .map(AskedLine::row)
+                        .filter(row -> !row.isEmpty() && !row.equals("b1"))
+                        .toList());
     }
 
     @Test
@@ -111,8 +115,9 @@ class VariantsTest {
 
     @Test
     void rowsOfVariantsAreChosenOneByOne() {
-        WorkedSlip slip = asked("'sections': [{'id': 'r', 'run': {'length': 50}}, {'is': 'bend'}, {'id': 'x', 'is': 'run',"
-                + " 'run': {'length': 5}, 'bend': {'turn': 90}}]");
+        WorkedSlip slip =
+                asked("'sections': [{'id': 'r', 'run': {'length': 50}}, {'is': 'bend'}, {'id': 'x', 'is': 'run',"
+                        + " 'run': {'length': 5}, 'bend': {'turn': 90}}]");
         assertEquals(
                 "[runr: {length=50.0 mm}, bendrow-2: {turn=3.141592653589793 rad}, runx: {length=5.0 mm}]",
                 value(slip, "sections"));
@@ -150,7 +155,8 @@ class VariantsTest {
 
     @Test
     void anOpenQuestionIsNotShownAndATypedOneIs() {
-        assertTrue(asked("'lined': 'no'").asked().stream().noneMatch(line -> line.question().key().equals("glue")));
+        assertTrue(asked("'lined': 'no'").asked().stream()
+                .noneMatch(line -> line.question().key().equals("glue")));
         AskedLine glue = asked("'glue': '0.1 mm'").asked().stream()
                 .filter(line -> line.question().key().equals("glue"))
                 .findFirst()

@@ -49,7 +49,8 @@ final class FigureLayout {
             return above;
         }
         double left = width - CheckSquares.WIDTH;
-        List<Mark> beside = check.marks().stream().map(mark -> mark.moved(left, 0)).toList();
+        List<Mark> beside =
+                check.marks().stream().map(mark -> mark.moved(left, 0)).toList();
         return lifeSize(figure.drawing(), left - BESIDE, room)
                 .map(plan -> piece(plan, figure.caption(), "1 : 1", beside))
                 .filter(piece -> piece.height() <= pageHeight);

@@ -15,7 +15,9 @@ import org.hidewright.api.drawing.Shape;
  * long, is replaced by a number, and stands under the figure beside that number.
  */
 final class FigurePlan {
-    private static final double[][] NEARBY = {{0, 0}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {0, 2}, {0, -2}, {2, 0}, {-2, 0}};
+    private static final double[][] NEARBY = {
+        {0, 0}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {0, 2}, {0, -2}, {2, 0}, {-2, 0}
+    };
 
     private final Typeface typeface;
     private final double mostTextMm;

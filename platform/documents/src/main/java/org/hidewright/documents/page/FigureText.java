@@ -16,7 +16,8 @@ record FigureText(String text, Style style, Point foot, double turn, Box box) {
         double turn = Math.IEEEremainder(label.turn(), 2 * Math.PI);
         Label upright = label;
         if (turn > Math.PI / 2 + 1e-9 || turn <= -Math.PI / 2 + 1e-9) {
-            Anchor opposite = Anchor.values()[Anchor.values().length - 1 - label.anchor().ordinal()];
+            Anchor opposite =
+                    Anchor.values()[Anchor.values().length - 1 - label.anchor().ordinal()];
             turn = Math.IEEEremainder(turn + Math.PI, 2 * Math.PI);
             upright = Label.of(label.text(), label.at(), opposite, label.height());
         }

@@ -73,7 +73,9 @@ final class Flow {
 
     private static double ownHeight(Piece piece, List<Placed> on) {
         return piece.height()
-                + (needsCompanion(piece, on) ? piece.oncePerPage().before() + piece.oncePerPage().height() : 0);
+                + (needsCompanion(piece, on)
+                        ? piece.oncePerPage().before() + piece.oncePerPage().height()
+                        : 0);
     }
 
     /** Height of a piece with all that must follow it on the same page; no more than a page, else keeping is given up. */

@@ -32,7 +32,8 @@ record PaperScale(double factor, boolean quarterTurn) {
         }
         Label label = (Label) shape;
         double turn = label.turn() + (quarterTurn ? Math.PI / 2 : 0);
-        return Label.of(label.text(), of(label.at()), label.anchor(), label.height()).turned(turn);
+        return Label.of(label.text(), of(label.at()), label.anchor(), label.height())
+                .turned(turn);
     }
 
     private Path of(Path path) {
@@ -52,9 +53,11 @@ record PaperScale(double factor, boolean quarterTurn) {
     /** The box of the shapes alone, with the weight of their lines and the points of arrows. */
     static Box inked(Shape shape) {
         if (shape instanceof DimensionLine line) {
-            return Box.around(line.from(), line.to(), line.lineStart(), line.lineEnd()).grown(DimensionPainter.REACH);
+            return Box.around(line.from(), line.to(), line.lineStart(), line.lineEnd())
+                    .grown(DimensionPainter.REACH);
         }
         RoleLine look = RoleLine.of(shape.role());
-        return shape.bounds().grown(look.arrows() ? Arrowhead.HALF_WIDTH : look.line().widthMm() / 2);
+        return shape.bounds()
+                .grown(look.arrows() ? Arrowhead.HALF_WIDTH : look.line().widthMm() / 2);
     }
 }

@@ -54,9 +54,13 @@ final class ShapePainter {
             return atStart ? forward + Math.PI : forward;
         }
         if (segment instanceof Segment.Cubic cubic) {
-            return atStart ? cubic.control1().directionTo(cubic.start()) : cubic.control2().directionTo(cubic.end());
+            return atStart
+                    ? cubic.control1().directionTo(cubic.start())
+                    : cubic.control2().directionTo(cubic.end());
         }
-        return atStart ? segment.end().directionTo(segment.start()) : segment.start().directionTo(segment.end());
+        return atStart
+                ? segment.end().directionTo(segment.start())
+                : segment.start().directionTo(segment.end());
     }
 
     /** A hole is a thin full circle with its centre crossed, so that a punch can be set on it. */

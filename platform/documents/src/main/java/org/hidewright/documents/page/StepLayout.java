@@ -22,7 +22,8 @@ final class StepLayout {
 
     List<Piece> pieces(TickList list) {
         List<Piece> pieces = new ArrayList<>();
-        double numbers = typeface.widthMm(Style.STEP_NUMBER, Integer.toString(list.steps().size()));
+        double numbers = typeface.widthMm(
+                Style.STEP_NUMBER, Integer.toString(list.steps().size()));
         double textX = BOX + NUMBER_GAP + numbers + NUMBER_GAP;
         for (TickList.Step step : list.steps()) {
             PieceBuilder piece = new PieceBuilder(typeface);

@@ -89,7 +89,13 @@ final class TableLayout {
         double x = 0;
         for (int i : IntStream.range(0, columns.size()).toArray()) {
             int c = columns.get(i);
-            row.text(cells.get(c), x, PADDING, widths.get(i), Style.CELL, table.columns().get(c).align());
+            row.text(
+                    cells.get(c),
+                    x,
+                    PADDING,
+                    widths.get(i),
+                    Style.CELL,
+                    table.columns().get(c).align());
             x += widths.get(i) + ColumnWidths.GAP;
         }
         row.downTo(PADDING + Style.CELL.lineMm());

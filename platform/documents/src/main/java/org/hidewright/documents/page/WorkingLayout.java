@@ -42,7 +42,9 @@ final class WorkingLayout {
         double start = left + GAP;
         double numbers = wrapping.natural(line.numbers(), Style.WORKING);
         double result = wrapping.natural(result(line), Style.WORKING_NAME);
-        if (line.numbers().isEmpty() || numbers + SPACE + result > right || line.numbers().contains("\n")) {
+        if (line.numbers().isEmpty()
+                || numbers + SPACE + result > right
+                || line.numbers().contains("\n")) {
             double next = piece.text(line.numbers(), start, y, right, Style.WORKING);
             return piece.text(result(line), start, next, right, Style.WORKING_NAME);
         }

@@ -42,7 +42,10 @@ final class Wrapping {
     double natural(String text, Style style) {
         double longest = 0;
         for (String paragraph : text.split("\\R", -1)) {
-            longest = Math.max(longest, typeface.widthMm(style, typeface.printable(visible(paragraph)).strip()));
+            longest = Math.max(
+                    longest,
+                    typeface.widthMm(
+                            style, typeface.printable(visible(paragraph)).strip()));
         }
         return longest;
     }

@@ -52,8 +52,8 @@ public final class PdfBoxWriter implements PdfWriter {
 
     private static void addPage(PDDocument pdf, Paper paper, PageLayout layout, int number, Map<Face, PDFont> fonts)
             throws IOException {
-        PDPage page = new PDPage(new PDRectangle(
-                (float) (paper.widthMm() * POINTS_PER_MM), (float) (paper.heightMm() * POINTS_PER_MM)));
+        PDPage page = new PDPage(
+                new PDRectangle((float) (paper.widthMm() * POINTS_PER_MM), (float) (paper.heightMm() * POINTS_PER_MM)));
         pdf.addPage(page);
         try (PDPageContentStream content = new PDPageContentStream(pdf, page)) {
             layout.draw(number, new PdfCanvas(content, fonts, paper.heightMm()));
@@ -69,7 +69,8 @@ public final class PdfBoxWriter implements PdfWriter {
         information.setCreationDate(day);
         information.setModificationDate(day);
         pdf.setDocumentInformation(information);
-        pdf.setDocumentId(document.date().toEpochDay() * 1_000_003L + information.getTitle().hashCode());
+        pdf.setDocumentId(document.date().toEpochDay() * 1_000_003L
+                + information.getTitle().hashCode());
         pdf.getDocumentCatalog().setLanguage(document.language().toLanguageTag());
         PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
         viewer.setDisplayDocTitle(true);

@@ -50,9 +50,10 @@ final class PdfCanvas implements Canvas {
             content.beginText();
             content.setFont(fonts.get(style.face()), (float) style.sizeMm());
             fillWith(style.tone());
-            content.setTextMatrix(turnRad == 0
-                    ? Matrix.getTranslateInstance((float) x, y(y))
-                    : Matrix.getRotateInstance(turnRad, (float) x, y(y)));
+            content.setTextMatrix(
+                    turnRad == 0
+                            ? Matrix.getTranslateInstance((float) x, y(y))
+                            : Matrix.getRotateInstance(turnRad, (float) x, y(y)));
             content.showText(text);
             content.endText();
         });
@@ -115,7 +116,8 @@ final class PdfCanvas implements Canvas {
         if (line.tone().isGrey()) {
             content.setStrokingColor(line.tone().red());
         } else {
-            content.setStrokingColor(line.tone().red(), line.tone().green(), line.tone().blue());
+            content.setStrokingColor(
+                    line.tone().red(), line.tone().green(), line.tone().blue());
         }
         content.setLineWidth((float) line.widthMm());
         content.setLineCapStyle(line.round() ? 1 : 0);

@@ -51,8 +51,23 @@ class CsvWriterTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "=1+1", "+1+1", "-1+1", "@SUM(A1)", "-2.5mm", "--1", "+", "-", "1e", "-1e", "-.5", "- 5",
-                "\uff1d1", "\uff0b1", "\uff0d1", "\uff20A", "\u2212x"
+                "=1+1",
+                "+1+1",
+                "-1+1",
+                "@SUM(A1)",
+                "-2.5mm",
+                "--1",
+                "+",
+                "-",
+                "1e",
+                "-1e",
+                "-.5",
+                "- 5",
+                "\uff1d1",
+                "\uff0b1",
+                "\uff0d1",
+                "\uff20A",
+                "\u2212x"
             })
     void whatBeginsLikeAFormulaGetsAnApostrophe(String planted) {
         String guard = planted.equals("1e") ? "" : "'"; // no sign, no formula
@@ -101,7 +116,8 @@ class CsvWriterTest {
 
     @Test
     void workshopTextsStayAsTheyAre() {
-        for (String text : List.of("2-3 oz", "31 ± 0.5 mm", "L = π · r", "8.5 × 11 in", "a@b", "½ in, -0.5 mm", "#1; 2")) {
+        for (String text :
+                List.of("2-3 oz", "31 ± 0.5 mm", "L = π · r", "8.5 × 11 in", "a@b", "½ in, -0.5 mm", "#1; 2")) {
             assertEquals('"' + text + "\"\r\n", one(text));
         }
     }

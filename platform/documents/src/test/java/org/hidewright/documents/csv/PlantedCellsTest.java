@@ -17,13 +17,41 @@ class PlantedCellsTest {
     private static final long SEED = 20260314;
     private static final int TABLES = 4000;
     private static final String[] BITS = {
-        "=", "+", "-", "@", "\uff1d", "\uff0b", "\uff0d", "\uff20", "\t", "\r", "\n", " ", "\u00a0", "\ufeff", "\"", "'",
-        ",", ";", "|", "\"\"", "1", "2.5", "-2.5", "e3", "cmd|' /C calc'!A0", "HYPERLINK(\"x\")", "strap", "ß", "π", "\\"
+        "=",
+        "+",
+        "-",
+        "@",
+        "\uff1d",
+        "\uff0b",
+        "\uff0d",
+        "\uff20",
+        "\t",
+        "\r",
+        "\n",
+        " ",
+        "\u00a0",
+        "\ufeff",
+        "\"",
+        "'",
+        ",",
+        ";",
+        "|",
+        "\"\"",
+        "1",
+        "2.5",
+        "-2.5",
+        "e3",
+        "cmd|' /C calc'!A0",
+        "HYPERLINK(\"x\")",
+        "strap",
+        "ß",
+        "π",
+        "\\"
     };
 
     /** What no cell may look like to any reader: a sign, however hidden, that does not belong to a plain number. */
-    private static final Pattern FORMULA = Pattern.compile(
-            "(?s)[\\s\\p{Z}\\p{Cc}\\p{Cf}\"]*[=+\\-@\uff1d\uff0b\uff0d\uff20].*");
+    private static final Pattern FORMULA =
+            Pattern.compile("(?s)[\\s\\p{Z}\\p{Cc}\\p{Cf}\"]*[=+\\-@\uff1d\uff0b\uff0d\uff20].*");
 
     private static final Pattern NUMBER =
             Pattern.compile("[\\s\\p{Z}\\p{Cf}\"]*[+-]?\\d+([.,]\\d+)?([eE][+-]?\\d+)?[\\s\\p{Z}\"]*");

@@ -40,14 +40,17 @@ class KindsOfLineTest {
     @Test
     void brokenLinesAreBrokenAndUnbrokenOnesAreNot() {
         for (Role role : Role.values()) {
-            assertTrue(UNBROKEN.contains(role) == RoleLine.of(role).line().dashes().isEmpty(), role.name());
+            assertTrue(
+                    UNBROKEN.contains(role) == RoleLine.of(role).line().dashes().isEmpty(), role.name());
         }
     }
 
     @Test
     void anExplainingLineIsAtMostAThirdAsHeavyAsACut() {
-        assertTrue(3 * RoleLine.of(Role.NOTE).line().widthMm() <= RoleLine.of(Role.CUT).line().widthMm());
-        assertFalse(RoleLine.of(Role.GRAIN).line().widthMm() <= RoleLine.of(Role.CUT).line().widthMm());
+        assertTrue(3 * RoleLine.of(Role.NOTE).line().widthMm()
+                <= RoleLine.of(Role.CUT).line().widthMm());
+        assertFalse(RoleLine.of(Role.GRAIN).line().widthMm()
+                <= RoleLine.of(Role.CUT).line().widthMm());
     }
 
     /** WCAG 2.1, success criterion 1.4.3: relative luminance and contrast ratio, at least 4.5 to 1 for text. */

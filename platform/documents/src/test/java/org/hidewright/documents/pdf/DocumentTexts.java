@@ -50,8 +50,7 @@ final class DocumentTexts {
             table.rows().forEach(row -> row.forEach(this::add));
         } else if (block instanceof Working working) {
             working.lines()
-                    .forEach(line ->
-                            add(line.what(), line.formula(), line.numbers(), line.result(), line.source()));
+                    .forEach(line -> add(line.what(), line.formula(), line.numbers(), line.result(), line.source()));
         } else if (block instanceof Checks checks) {
             checks.checks().forEach(check -> add(check.severityText(), check.what(), check.why(), check.next()));
         } else if (block instanceof Sources sources) {

@@ -58,7 +58,8 @@ class HardPagesTest {
     }
 
     private static Table longTable(String name, int rows) {
-        Table.Builder table = Table.builder().column(name + "-Loch").numbers("Maß").column("Bemerkung");
+        Table.Builder table =
+                Table.builder().column(name + "-Loch").numbers("Maß").column("Bemerkung");
         IntStream.rangeClosed(1, rows)
                 .forEach(i -> table.row(
                         name + "a" + i, "12.5", "erste Zeile " + name + "b" + i + "\nzweite Zeile " + name + "c" + i));
@@ -74,7 +75,8 @@ class HardPagesTest {
         for (Page page : words.pages()) {
             List<String> texts = page.words().stream().map(Word::text).toList();
             for (String table : List.of("X", "Y")) {
-                List<String> begun = texts.stream().filter(t -> t.matches(table + "a\\d+")).toList();
+                List<String> begun =
+                        texts.stream().filter(t -> t.matches(table + "a\\d+")).toList();
                 assertEquals(begun.isEmpty() ? 0 : 1, Collections.frequency(texts, table + "-Loch"), "headings");
                 for (String row : begun) {
                     assertTrue(texts.contains(row.replace('a', 'b')) && texts.contains(row.replace('a', 'c')), row);
@@ -91,10 +93,12 @@ class HardPagesTest {
         Set<Integer> counts = new HashSet<>();
         for (int before = 29; before < 46; before++) {
             Document document = document()
-                    .section(Section.of("a", "", Paragraph.of("Zeile\n".repeat(before).strip())))
+                    .section(Section.of(
+                            "a", "", Paragraph.of("Zeile\n".repeat(before).strip())))
                     .section(Section.of("b", "Überschrift", TickList.of(Step.of("Erstes"), Step.of("Zweites"))))
                     .build();
-            List<Page> pages = PrintedWords.of(new PdfBoxWriter().write(document, paper)).pages();
+            List<Page> pages =
+                    PrintedWords.of(new PdfBoxWriter().write(document, paper)).pages();
             counts.add(pages.size());
             for (Page page : pages) {
                 List<String> texts = page.words().stream().map(Word::text).toList();
@@ -109,9 +113,10 @@ class HardPagesTest {
     void noLineOfAParagraphStandsAloneOnAPage(Paper paper) {
         Set<Integer> counts = new HashSet<>();
         for (int before = 29; before < 46; before++) {
-            Document document = of(
-                    Paragraph.of("Zeile\n".repeat(before).strip()), Paragraph.of("eins\nzwei\ndrei\nvier\nfünf"));
-            List<Page> pages = PrintedWords.of(new PdfBoxWriter().write(document, paper)).pages();
+            Document document =
+                    of(Paragraph.of("Zeile\n".repeat(before).strip()), Paragraph.of("eins\nzwei\ndrei\nvier\nfünf"));
+            List<Page> pages =
+                    PrintedWords.of(new PdfBoxWriter().write(document, paper)).pages();
             counts.add(pages.size());
             for (Page page : pages) {
                 List<String> texts = page.words().stream().map(Word::text).toList();
@@ -132,11 +137,17 @@ class HardPagesTest {
                 .section(Section.of(
                         "s",
                         ENDLESS,
-                        BigAnswer.of(ENDLESS, "1".repeat(90), ENDLESS).fromTo(ENDLESS).because(ENDLESS),
+                        BigAnswer.of(ENDLESS, "1".repeat(90), ENDLESS)
+                                .fromTo(ENDLESS)
+                                .because(ENDLESS),
                         BigAnswer.of("b", "1", ENDLESS),
                         Paragraph.of(ENDLESS),
                         Paragraph.quiet(ENDLESS),
-                        Table.builder().column(ENDLESS).numbers(ENDLESS).row(ENDLESS, "9".repeat(200)).build(),
+                        Table.builder()
+                                .column(ENDLESS)
+                                .numbers(ENDLESS)
+                                .row(ENDLESS, "9".repeat(200))
+                                .build(),
                         Checks.of(Check.of(Severity.STOP, ENDLESS, ENDLESS, ENDLESS, ENDLESS)),
                         TickList.of(Step.of(ENDLESS, ENDLESS)),
                         Working.of(Working.Line.of(ENDLESS, ENDLESS, ENDLESS, ENDLESS, ENDLESS)),
@@ -184,7 +195,8 @@ class HardPagesTest {
     @ParameterizedTest
     @EnumSource
     void aCellHigherThanAPageGoesOnOverleaf(Paper paper) {
-        String tall = String.join("\n", IntStream.range(0, 200).mapToObj(i -> "Zeile" + i).toList());
+        String tall = String.join(
+                "\n", IntStream.range(0, 200).mapToObj(i -> "Zeile" + i).toList());
         Document document = of(
                 Table.builder().column("Kopf").column("Text").row("a", tall).build(),
                 Checks.of(Check.of(Severity.CAUTION, "Vorsicht", tall, tall, tall)),
@@ -204,8 +216,7 @@ class HardPagesTest {
     void theSignsOfFormulasArePrintedAsTheyAre() {
         String signs = "α β γ θ π ρ μ σ Δ ∂ ∑ · × ÷ ± ≥ ≤ ≠ ≈ √ ½ ¼ ¾ ″ ′ ² ³ ° − – — „ß“ ‚ ’ Ä Ö Ü ä ö ü € →";
         Document document = of(Paragraph.of(signs), BigAnswer.of(signs, signs, signs));
-        String text = OutsideTool.text(
-                new PdfBoxWriter().write(document, Paper.A4), "pdftotext", "-raw", "FILE", "-");
+        String text = OutsideTool.text(new PdfBoxWriter().write(document, Paper.A4), "pdftotext", "-raw", "FILE", "-");
         assertFalse(text.contains("□"), text);
         assertTrue(text.replace("\n", " ").contains(signs), text);
     }

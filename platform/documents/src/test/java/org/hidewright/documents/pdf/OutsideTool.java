@@ -25,7 +25,8 @@ final class OutsideTool {
                 List<String> words = Stream.of(command)
                         .map(word -> word.equals("FILE") ? file.toString() : word)
                         .toList();
-                Process process = new ProcessBuilder(words).redirectError(errors).start();
+                Process process =
+                        new ProcessBuilder(words).redirectError(errors).start();
                 byte[] output = process.getInputStream().readAllBytes();
                 assertEquals(0, process.waitFor(), () -> command[0] + " failed");
                 return output;

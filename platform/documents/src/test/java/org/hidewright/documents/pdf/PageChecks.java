@@ -53,15 +53,18 @@ final class PageChecks {
 
     private static void framed(Document document, Page page, int number, int pages) {
         String all = String.join("", page.words().stream().map(Word::text).toList());
-        for (String text : List.of(
-                document.project(), document.title(), document.dateText(), document.pageText(number, pages))) {
+        for (String text :
+                List.of(document.project(), document.title(), document.dateText(), document.pageText(number, pages))) {
             String solid = text.replaceAll("[\\s\\p{Z}]", "");
             assertTrue(unescaped(all).contains(solid), () -> "page " + number + " lacks " + text);
         }
     }
 
     static String unescaped(String text) {
-        return text.replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"").replace("&amp;", "&");
+        return text.replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&quot;", "\"")
+                .replace("&amp;", "&");
     }
 
     private static void insideMargins(Paper paper, Page page, int number) {

@@ -8,8 +8,7 @@ record PrintedInk(int width, int height, byte[] dots, int offset) {
 
     static PrintedInk of(byte[] pdf, int page) {
         String number = Integer.toString(page);
-        byte[] picture = OutsideTool.run(
-                pdf, "pdftoppm", "-gray", "-r", "101.6", "-f", number, "-l", number, "FILE");
+        byte[] picture = OutsideTool.run(pdf, "pdftoppm", "-gray", "-r", "101.6", "-f", number, "-l", number, "FILE");
         String head = new String(picture, 0, 40, StandardCharsets.ISO_8859_1);
         String[] words = head.split("\\s", 5);
         int offset = words[0].length() + words[1].length() + words[2].length() + words[3].length() + 4;

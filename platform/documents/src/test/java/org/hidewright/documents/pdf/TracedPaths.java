@@ -8,9 +8,8 @@ import java.util.regex.Pattern;
 /** The stroked paths of a page in millimetres, x right and y up from the lower left, as MuPDF's mutool traces them. */
 final class TracedPaths {
     private static final double MM_PER_POINT = 25.4 / 72;
-    private static final Pattern PATH =
-            Pattern.compile("<stroke_path linewidth=\"([\\d.]+)\"[^>]*transform=\"([^\"]+)\">(.*?)</stroke_path>",
-                    Pattern.DOTALL);
+    private static final Pattern PATH = Pattern.compile(
+            "<stroke_path linewidth=\"([\\d.]+)\"[^>]*transform=\"([^\"]+)\">(.*?)</stroke_path>", Pattern.DOTALL);
     private static final Pattern STEP = Pattern.compile("<(moveto|lineto|curveto|closepath)([^>]*)/>");
     private static final Pattern NUMBER = Pattern.compile("[xy][123]?=\"([-\\d.e]+)\"");
 
@@ -63,13 +62,15 @@ final class TracedPaths {
             double x = numbers.get(i);
             double y = numbers.get(i + 1);
             points.add(new double[] {
-                (m[0] * x + m[2] * y + m[4]) * MM_PER_POINT,
-                pageHeightMm - (m[1] * x + m[3] * y + m[5]) * MM_PER_POINT
+                (m[0] * x + m[2] * y + m[4]) * MM_PER_POINT, pageHeightMm - (m[1] * x + m[3] * y + m[5]) * MM_PER_POINT
             });
         }
     }
 
     private static double[] numbers(String text) {
-        return Pattern.compile(" ").splitAsStream(text.strip()).mapToDouble(Double::parseDouble).toArray();
+        return Pattern.compile(" ")
+                .splitAsStream(text.strip())
+                .mapToDouble(Double::parseDouble)
+                .toArray();
     }
 }

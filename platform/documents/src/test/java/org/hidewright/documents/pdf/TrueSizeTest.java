@@ -80,10 +80,21 @@ class TrueSizeTest {
         assertEquals(150, edge.maxX() - edge.minX(), NEAR);
         assertEquals(60, edge.maxY() - edge.minY(), NEAR);
         for (double[] place : new double[][] {
-            {22.5, 10}, {17.5, 10}, {20, 12.5}, {20, 7.5}, // the hole: right, left, top, bottom
-            {135, 30}, {105, 30}, {120, 45}, {120, 15}, // the bar
-            {60, 10}, {80, 30}, {60 + 20 * Math.sin(Math.PI / 4), 30 - 20 * Math.cos(Math.PI / 4)}, // the arc
-            {20, 20}, {30, 55}, {50, 5}, {58, 43.3} // the cubic curve with its control points
+            {22.5, 10},
+            {17.5, 10},
+            {20, 12.5},
+            {20, 7.5}, // the hole: right, left, top, bottom
+            {135, 30},
+            {105, 30},
+            {120, 45},
+            {120, 15}, // the bar
+            {60, 10},
+            {80, 30},
+            {60 + 20 * Math.sin(Math.PI / 4), 30 - 20 * Math.cos(Math.PI / 4)}, // the arc
+            {20, 20},
+            {30, 55},
+            {50, 5},
+            {58, 43.3} // the cubic curve with its control points
         }) {
             stands(paths, edge, place[0], place[1]);
         }
@@ -93,7 +104,9 @@ class TrueSizeTest {
     @Test
     void anArcIsRoundBetweenItsPoints() {
         double radius = 75;
-        Path arc = Path.from(Point.of(radius, 0)).arcAround(Point.of(0, 0), Math.PI).open(Role.CUT);
+        Path arc = Path.from(Point.of(radius, 0))
+                .arcAround(Point.of(0, 0), Math.PI)
+                .open(Role.CUT);
         List<Traced> paths = trace(pdf(Paper.A4, trueSize(Drawing.of(List.of(arc)))), Paper.A4);
         Traced drawn = cut(paths);
         double cx = (drawn.minX() + drawn.maxX()) / 2;
@@ -118,7 +131,8 @@ class TrueSizeTest {
     @ParameterizedTest
     @EnumSource
     void aTrueSizePageHasOnePairOfCheckSquares(Paper paper) {
-        Drawing small = Drawing.builder().rectangle(Role.CUT, Point.of(0, 0), 30, 8).build();
+        Drawing small =
+                Drawing.builder().rectangle(Role.CUT, Point.of(0, 0), 30, 8).build();
         byte[] pdf = pdf(paper, trueSize(small), trueSize(small));
         List<Traced> paths = trace(pdf, paper);
         assertEquals(1, squares(paths, 100));
@@ -158,7 +172,8 @@ class TrueSizeTest {
     @ParameterizedTest
     @EnumSource
     void whatIsLargerThanThePageSaysThatItIsReducedAndHasNoSquares(Paper paper) {
-        Drawing large = Drawing.builder().rectangle(Role.CUT, Point.of(0, 0), 300, 300).build();
+        Drawing large =
+                Drawing.builder().rectangle(Role.CUT, Point.of(0, 0), 300, 300).build();
         byte[] pdf = pdf(paper, trueSize(large));
         List<Traced> paths = trace(pdf, paper);
         Traced edge = cut(paths);
