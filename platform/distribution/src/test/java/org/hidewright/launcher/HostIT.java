@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import org.hidewright.api.calculator.Calculates;
+import org.hidewright.api.calculator.Calculator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.Bundle;
@@ -47,6 +49,18 @@ class HostIT {
             var found = host.context().getServiceReferences(ToIntFunction.class, "(hidewright.entry=main)");
             assertEquals(1, found.size());
             assertNotNull(host.context().getService(found.iterator().next()));
+        }
+    }
+
+    /** Otherwise the platform has to wake every calculator to find the one that was asked for. */
+    @Test
+    void everyCalculatorIsKnownByItsIdWithoutBeingMade() throws Exception {
+        try (Host host = start()) {
+            ServiceReference<?>[] found = host.context().getAllServiceReferences(Calculator.class.getName(), null);
+            assertTrue(found.length > 1, "only " + found.length + " calculators");
+            for (ServiceReference<?> reference : found) {
+                assertNotNull(reference.getProperty(Calculates.ID_PROPERTY), reference.toString());
+            }
         }
     }
 

@@ -19,8 +19,8 @@ public @interface Calculates {
     /** Put before the element names to make the service properties. */
     String PREFIX_ = "calculator.";
 
-    /** The service property that holds the id. */
-    String ID_PROPERTY = PREFIX_ + "value";
+    /** The service property that holds the id: a component property of one value is named by its annotation. */
+    String ID_PROPERTY = PREFIX_ + "calculates";
 
     /** The id by which projects and commands know it: lower-case words joined by hyphens. Never changed once published. */
     String value();
