@@ -2,7 +2,6 @@ package org.hidewright.documents.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.DimensionLine;
 import org.hidewright.api.drawing.Drawing;
@@ -11,8 +10,8 @@ import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Shape;
 
 /**
- * A drawing in its size on paper, with every text at a place where it meets no other. A text that finds no place, or is too
- * long, is replaced by a number, and stands under the figure beside that number.
+ * A drawing in its size on paper, with every text at a place where it meets no other. Texts that would meet, or are too
+ * long, are replaced by numbers, and stand under the figure beside their number.
  */
 final class FigurePlan {
     private static final double[][] NEARBY = {
@@ -33,13 +32,7 @@ final class FigurePlan {
         this.mostTextMm = mostTextMm;
         this.scale = scale;
         this.shapes = drawing.shapes().stream().map(scale::of).toList();
-        for (Shape shape : shapes) {
-            if (shape instanceof Label label) {
-                place(label);
-            } else if (shape instanceof DimensionLine dimension) {
-                place(dimension.label());
-            }
-        }
+        placeAll();
         for (Shape shape : shapes) {
             if (!(shape instanceof Label)) {
                 include(PaperScale.inked(shape));
@@ -52,26 +45,52 @@ final class FigurePlan {
         box = box == null ? more : box.with(more);
     }
 
-    private void place(Label label) {
-        String text = typeface.printable(label.text());
-        if (text.isBlank()) {
-            return;
+    /** A text of the drawing, where it is meant to stand, and whether it belongs to a dimension line. */
+    private record Meant(Label label, FigureText text, boolean measure) {
+        /** A measure keeps its place beside its line when a label is in its way. */
+        boolean givesWayTo(Meant other) {
+            return this != other && (!measure || other.measure) && text.meets(List.of(other.text));
         }
-        FigureText asMeant = FigureText.of(label, text, typeface);
-        if (typeface.widthMm(asMeant.style(), text) <= mostTextMm && !asMeant.meets(texts)) {
-            texts.add(asMeant);
-            return;
-        }
-        legend.add(text);
-        texts.add(number(label, Integer.toString(legend.size())));
     }
 
+    private void placeAll() {
+        List<Meant> all = new ArrayList<>();
+        for (Shape shape : shapes) {
+            if (shape instanceof Label label) {
+                meant(label, false, all);
+            } else if (shape instanceof DimensionLine dimension) {
+                meant(dimension.label(), true, all);
+            }
+        }
+        List<Meant> numbered = all.stream().filter(one -> isNumbered(one, all)).toList();
+        all.stream().filter(one -> !numbered.contains(one)).forEach(one -> texts.add(one.text()));
+        for (Meant one : numbered) {
+            legend.add(one.text().text());
+            texts.add(number(one.label(), Integer.toString(legend.size())));
+        }
+    }
+
+    private void meant(Label label, boolean measure, List<Meant> all) {
+        String text = typeface.printable(label.text());
+        if (!text.isBlank()) {
+            all.add(new Meant(label, FigureText.of(label, text, typeface), measure));
+        }
+    }
+
+    private boolean isNumbered(Meant one, List<Meant> all) {
+        return typeface.widthMm(one.text().style(), one.text().text()) > mostTextMm
+                || all.stream().anyMatch(one::givesWayTo);
+    }
+
+    /** At the place of the text it stands for; if that is taken, ever further away, first on the same side. */
     private FigureText number(Label label, String number) {
-        double step = label.height() * 2;
-        for (int ring = 1; ring <= 40; ring++) {
+        double awayX = (0.5 - label.anchor().along()) * label.height();
+        double awayY = (0.5 - label.anchor().up()) * label.height();
+        for (int ring = 0; ring <= 120; ring++) {
             for (double[] way : NEARBY) {
-                Point at = label.at().plus(way[0] * step * ring / 2, way[1] * step * ring / 2);
-                Label moved = Label.of(number, at, Anchor.CENTRE, label.height());
+                double step = ring * label.height() / 2;
+                Point at = label.at().plus(ring * awayX + way[0] * step, ring * awayY + way[1] * step);
+                Label moved = Label.of(number, at, label.anchor(), label.height()).turned(label.turn());
                 FigureText text = FigureText.of(moved, number, typeface);
                 if (!text.meets(texts)) {
                     return text;
