@@ -8,11 +8,12 @@ public final class CatalogueNotices {
     public static final NoticeKind INVALID_DECLARATION = NoticeKind.check("invalid-declaration");
     public static final NoticeKind ID_TAKEN = NoticeKind.check("id-taken");
     public static final NoticeKind DID_NOT_START = NoticeKind.check("did-not-start");
+    public static final NoticeKind NO_SERVICE = NoticeKind.check("no-service");
 
     private CatalogueNotices() {}
 
     /** Every kind, so that texts can be checked and listed. */
     public static List<NoticeKind> all() {
-        return List.of(INVALID_DECLARATION, ID_TAKEN, DID_NOT_START);
+        return List.of(INVALID_DECLARATION, ID_TAKEN, DID_NOT_START, NO_SERVICE);
     }
 }

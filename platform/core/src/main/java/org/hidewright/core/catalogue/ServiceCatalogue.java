@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -34,7 +35,7 @@ public final class ServiceCatalogue implements Catalogue {
     private final BundleContext context;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
     private final Map<ServiceReference<?>, Optional<Installed>> looked = new ConcurrentHashMap<>();
-    private final List<Remark> problems = new CopyOnWriteArrayList<>();
+    private final Map<ServiceReference<?>, Remark> faults = new ConcurrentHashMap<>();
 
     @Activate
     public ServiceCatalogue(BundleContext context) {
@@ -54,33 +55,41 @@ public final class ServiceCatalogue implements Catalogue {
     void unbind(ServiceReference<Calculator<?, ?>> reference) {
         published.remove(reference);
         looked.remove(reference);
+        faults.remove(reference);
     }
 
     @Override
     public Optional<Installed> find(String id) {
-        return Optional.ofNullable(byId().get(id)).flatMap(this::look);
+        return Optional.ofNullable(byId(new ArrayList<>()).get(id)).flatMap(this::look);
     }
 
     @Override
     public List<String> ids() {
-        return List.copyOf(byId().keySet());
+        return List.copyOf(byId(new ArrayList<>()).keySet());
     }
 
     @Override
     public List<Remark> problems() {
+        List<Remark> taken = new ArrayList<>();
+        byId(taken);
+        List<Remark> problems = new ArrayList<>();
+        published.stream().map(faults::get).filter(Objects::nonNull).forEach(problems::add);
+        problems.addAll(taken);
         return List.copyOf(problems);
     }
 
-    private Map<String, ServiceReference<?>> byId() {
+    /** The services by id; of those whose id is taken, a word each is added. */
+    private Map<String, ServiceReference<?>> byId(List<Remark> taken) {
         Map<String, ServiceReference<?>> byId = new TreeMap<>();
         List<ServiceReference<?>> oldestFirst = new ArrayList<>(published);
         oldestFirst.sort(
                 Comparator.comparing(ServiceReference::getBundle, Comparator.comparingLong(b -> b.getBundleId())));
         for (ServiceReference<?> reference : oldestFirst) {
             String id = id(reference);
-            ServiceReference<?> holder = byId.putIfAbsent(id, reference);
+            ServiceReference<?> holder = id.isEmpty() ? null : byId.putIfAbsent(id, reference);
             if (holder != null && !holder.equals(reference)) {
-                say(CatalogueNotices.ID_TAKEN.with(bundle(reference), id, bundle(holder)));
+                taken.add(Remark.of(
+                        CatalogueNotices.ID_TAKEN.with(bundle(reference), id, bundle(holder)), CoreTexts.TEXTS));
             }
         }
         return byId;
@@ -102,20 +111,17 @@ public final class ServiceCatalogue implements Catalogue {
             if (context.getService(reference) instanceof Calculator<?, ?> calculator) {
                 return Optional.of(new Installed(RecordCalculator.of(calculator), bundle(reference)));
             }
-            say(CatalogueNotices.DID_NOT_START.with(bundle(reference), ""));
+            say(reference, CatalogueNotices.NO_SERVICE.with(bundle(reference)));
         } catch (InvalidDeclaration e) {
-            say(CatalogueNotices.INVALID_DECLARATION.with(bundle(reference), e.getMessage()));
-        } catch (RuntimeException | LinkageError e) {
-            say(CatalogueNotices.DID_NOT_START.with(bundle(reference), e.toString()));
+            say(reference, CatalogueNotices.INVALID_DECLARATION.with(bundle(reference), e.getMessage()));
+        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+            say(reference, CatalogueNotices.DID_NOT_START.with(bundle(reference), e.toString()));
         }
         return Optional.empty();
     }
 
-    private void say(Notice notice) {
-        Remark remark = Remark.of(notice, CoreTexts.TEXTS);
-        if (!problems.contains(remark)) {
-            problems.add(remark);
-        }
+    private void say(ServiceReference<?> reference, Notice notice) {
+        faults.put(reference, Remark.of(notice, CoreTexts.TEXTS));
     }
 
     private static String bundle(ServiceReference<?> reference) {
