@@ -152,7 +152,8 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
         if (!Teardrop.fits(belt.barDiameter().mm(), belt.contact().mm(), belt.thickness().mm(), k)
                 || !Teardrop.fits(belt.barDiameter().mm(), belt.contact().mm(), geometry.turnedBackThicknessMm(), k)) {
             return Optional.of(SectionReader.CONTACT_TOO_NEAR.at(
-                    "contact", "", belt.contact(), Length.ofMm(belt.barDiameter().mm() / 2 + k * belt.thickness().mm())));
+                    "contact", SectionReader.THIS_TURN_BACK, belt.contact(),
+                    Length.ofMm(belt.barDiameter().mm() / 2 + k * belt.thickness().mm())));
         }
         if (belt.turnBackLength().mm() <= belt.contact().mm()) {
             return Optional.of(TURN_BACK_TOO_SHORT.at("turn-back-length", belt.turnBackLength(), belt.contact()));
@@ -234,6 +235,11 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
                                 WORN_HOLE_OUTSIDE, SIZES_OUTSIDE, EVEN_HOLES, TIP_TOO_SHORT, TIP_LONG,
                                 SHAPE_REACHES_HOLE, SLOT_SHORT))
                 .toList();
+    }
+
+    @Override
+    public List<String> phrases() {
+        return List.of(SectionReader.THIS_TURN_BACK.key());
     }
 
     @Override

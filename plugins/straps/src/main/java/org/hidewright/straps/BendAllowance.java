@@ -98,7 +98,7 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
         if (bend.legA().isPresent() && bend.legB().isPresent()) {
             Length a = bend.legA().get();
             Length b = bend.legB().get();
-            if (Math.min(a.mm(), b.mm()) < cornerMm(turn, setback.mm(), radius + thickness) - 1e-9) {
+            if (Math.min(a.mm(), b.mm()) < setback.mm() - 1e-9) {
                 return Outcome.refuse(LEGS_TOO_SHORT.at("leg-a", a, b, setback));
             }
             flat = Optional.of(a.plus(b).minus(deduction));
@@ -106,11 +106,6 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
         }
         return Outcome.of(
                 new Allowance(allowance, rule.k(), Optional.of(setback), Optional.of(deduction), flat), notices);
-    }
-
-    /** An outside dimension holds at least the setback up to a right angle; beyond it, it may be read to the outer face. */
-    private static double cornerMm(double turn, double setback, double outsideRadius) {
-        return turn > Math.PI / 2 ? outsideRadius : setback;
     }
 
     @Override

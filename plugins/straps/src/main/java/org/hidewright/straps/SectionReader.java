@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.ReadSection.Bar;
 import org.hidewright.straps.ReadSection.Fold;
@@ -30,6 +31,9 @@ final class SectionReader {
     static final List<NoticeKind> KINDS = List.of(
             NO_SECTIONS, DUPLICATE_ID, UNKNOWN_SECTION, NOT_A_BEND, BENDS_IN_A_CIRCLE, FLAT_BAR_TURN,
             CORNER_TOO_LARGE, THICKER_THAN_STRAP, CONTACT_TOO_NEAR);
+
+    /** Stands for the section where there is only one turn-back. */
+    static final Phrase THIS_TURN_BACK = Phrase.of("this-turn-back");
 
     private static final double QUARTER_TURN = Math.PI / 2;
 

@@ -218,8 +218,18 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                     "S", Length.ofMm(strap.flatLength() - bends), "B", Length.ofMm(bends));
             pierced.forEach(this::place);
             working.step(STACK_THICKNESS, Length.ofMm(stack.thickestMm()), "g", asked.glueGap());
-            if (sections.stream().flatMap(section -> section.fold().stream()).anyMatch(fold -> fold.rule().measured())) {
-                working.source("cut-length", Origins.NEUTRAL_MEASURED);
+            creditCutLength();
+        }
+
+        /** A folded strap is cut no better than its weakest neutral line: a habit before what was measured. */
+        private void creditCutLength() {
+            List<FoldRule> rules = sections.stream()
+                    .flatMap(section -> section.fold().stream())
+                    .map(ReadSection.Fold::rule)
+                    .toList();
+            if (!rules.isEmpty()) {
+                boolean measured = rules.stream().allMatch(FoldRule::measured);
+                working.source("cut-length", measured ? Origins.NEUTRAL_MEASURED : Origins.NEUTRAL_HABIT);
             }
         }
 

@@ -10,7 +10,6 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
@@ -37,9 +36,6 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
             Formula.of("wrap-outer-layer-more", "L = θ · ((1 - k) · i + g + k · t)", Origins.GEOMETRY);
 
     private static final NoticeKind CORNER_TOO_LARGE = NoticeKind.stop("wrap-corner-too-large");
-
-    /** Stands where the checks of a whole strap name the section. */
-    private static final Phrase THIS_TURN_BACK = Phrase.of("this-turn-back");
 
     /** What is asked; the thickness of the strip, of two layers that of the outer one. */
     public record Wrap(
@@ -101,7 +97,7 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
         double contact = shape.contact().mm();
         if (!Teardrop.fits(bar, contact, t.mm(), k)) {
             return Outcome.refuse(SectionReader.CONTACT_TOO_NEAR.at(
-                    "shape", THIS_TURN_BACK, shape.contact(), Length.ofMm(bar / 2 + k * t.mm())));
+                    "shape", SectionReader.THIS_TURN_BACK, shape.contact(), Length.ofMm(bar / 2 + k * t.mm())));
         }
         Teardrop leg = Teardrop.leg(bar, contact, t.mm(), k);
         TeardropWorking.write(working, leg, shape.contact(), t);
@@ -165,7 +161,7 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
 
     @Override
     public List<String> phrases() {
-        return List.of(THIS_TURN_BACK.key());
+        return List.of(SectionReader.THIS_TURN_BACK.key());
     }
 
     @Override

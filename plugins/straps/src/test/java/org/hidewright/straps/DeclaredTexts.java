@@ -31,7 +31,9 @@ final class DeclaredTexts {
     /** The calculators as the host would find them: every annotated class of the bundle. */
     static List<RecordCalculator> calculators() {
         try {
-            Path folder = Path.of(StrapLayout.class.getResource("StrapLayout.class").toURI()).getParent();
+            Path folder = Path.of(
+                            StrapLayout.class.getResource("StrapLayout.class").toURI())
+                    .getParent();
             try (Stream<Path> files = Files.list(folder)) {
                 return files.map(file -> file.getFileName().toString())
                         .filter(name -> name.endsWith(".class") && !name.startsWith("package-info"))
@@ -58,7 +60,8 @@ final class DeclaredTexts {
 
     private static RecordCalculator create(Class<?> type) {
         try {
-            return RecordCalculator.of((Calculator<?, ?>) type.getDeclaredConstructor().newInstance());
+            return RecordCalculator.of(
+                    (Calculator<?, ?>) type.getDeclaredConstructor().newInstance());
         } catch (ReflectiveOperationException e) {
             throw new AssertionError(e);
         }
@@ -73,7 +76,8 @@ final class DeclaredTexts {
 
     private static Stream<Text> of(Declaration declaration) {
         String id = declaration.id();
-        Stream<Text> head = Stream.of(declaration.titleKey(), declaration.purposeKey()).map(key -> word(key, id));
+        Stream<Text> head =
+                Stream.of(declaration.titleKey(), declaration.purposeKey()).map(key -> word(key, id));
         Stream<Text> working = Stream.of(
                         declaration.formulas().stream().map(formula -> "formula." + formula.key()),
                         declaration.sources().stream().map(source -> "source." + source.key()),
@@ -101,17 +105,16 @@ final class DeclaredTexts {
 
     private static Stream<Text> answers(List<Answer> answers, String by) {
         return answers.stream()
-                .flatMap(answer -> Stream.concat(
-                        field(answer, by, false), answers(answer.columns(), by + " / " + answer.key())));
+                .flatMap(answer ->
+                        Stream.concat(field(answer, by, false), answers(answer.columns(), by + " / " + answer.key())));
     }
 
     private static Stream<Text> field(Field field, String by, boolean helped) {
-        String kind = field.kind() + " " + field.itemKind() + " " + field.unit().map(Object::toString).orElse("");
+        String kind = field.kind() + " " + field.itemKind() + " "
+                + field.unit().map(Object::toString).orElse("");
         String here = by + " / " + field.key();
         return Stream.concat(
-                Stream.of(
-                        new Text(field.labelKey(), here, kind, true),
-                        new Text(field.helpKey(), here, kind, helped)),
+                Stream.of(new Text(field.labelKey(), here, kind, true), new Text(field.helpKey(), here, kind, helped)),
                 field.options().stream().map(option -> word(option.labelKey(), here)));
     }
 

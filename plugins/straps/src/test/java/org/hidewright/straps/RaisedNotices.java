@@ -46,11 +46,13 @@ final class RaisedNotices {
         JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         try (Stream<Path> files = Files.walk(sources);
                 StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, null)) {
-            List<Path> java = files.filter(file -> file.toString().endsWith(".java")).toList();
-            JavacTask task = (JavacTask) compiler.getTask(
-                    null, manager, null, null, null, manager.getJavaFileObjectsFromPaths(java));
+            List<Path> java =
+                    files.filter(file -> file.toString().endsWith(".java")).toList();
+            JavacTask task = (JavacTask)
+                    compiler.getTask(null, manager, null, null, null, manager.getJavaFileObjectsFromPaths(java));
             for (var unit : task.parse()) {
-                String file = Path.of(unit.getSourceFile().getName()).getFileName().toString();
+                String file =
+                        Path.of(unit.getSourceFile().getName()).getFileName().toString();
                 unit.accept(new Calls(file.substring(0, file.length() - ".java".length())), null);
             }
         } catch (IOException e) {
@@ -81,7 +83,9 @@ final class RaisedNotices {
                 int places = method.getIdentifier().contentEquals("at") ? 1 : 0;
                 if (places == 1 || method.getIdentifier().contentEquals("with")) {
                     fewestByConstant.merge(
-                            constant(method.getExpression()), call.getArguments().size() - places, Math::min);
+                            constant(method.getExpression()),
+                            call.getArguments().size() - places,
+                            Math::min);
                 }
             }
             return super.visitMethodInvocation(call, nothing);

@@ -35,8 +35,8 @@ class StrapTextsTest {
                 .map(calculator -> calculator.declaration().id())
                 .collect(Collectors.toSet());
         assertTrue(
-                ids.containsAll(Set.of(
-                        "strap", "bend", "neutral-line", "wrap", "two-bars", "keeper", "strap-width", "strips")),
+                ids.containsAll(
+                        Set.of("strap", "bend", "neutral-line", "wrap", "two-bars", "keeper", "strap-width", "strips")),
                 ids::toString);
     }
 
@@ -124,15 +124,17 @@ class StrapTextsTest {
             Declaration declaration = calculator.declaration();
             declaration.questions().forEach(question -> {
                 question.questions().forEach(column -> headings.add(column.labelKey()));
-                question.variants().forEach(variant -> variant.questions().stream()
-                        .map(Question::labelKey)
-                        .forEach(headings::add));
+                question.variants()
+                        .forEach(variant -> variant.questions().stream()
+                                .map(Question::labelKey)
+                                .forEach(headings::add));
             });
-            declaration.answers().forEach(answer -> answer.columns().stream()
-                    .map(Answer::labelKey)
-                    .forEach(headings::add));
+            declaration
+                    .answers()
+                    .forEach(answer ->
+                            answer.columns().stream().map(Answer::labelKey).forEach(headings::add));
         }
-        headings.removeIf(key -> texts.getProperty(key).split(" ").length <= HEADING_WORDS);
+        headings.removeIf(key -> texts.getProperty(key, "").split(" ").length <= HEADING_WORDS);
         assertEquals(Set.of(), headings);
     }
 
@@ -152,7 +154,8 @@ class StrapTextsTest {
 
     private static List<String> lines() throws IOException {
         try {
-            return Files.readAllLines(Path.of(StrapLayout.class.getResource("messages.properties").toURI()));
+            return Files.readAllLines(
+                    Path.of(StrapLayout.class.getResource("messages.properties").toURI()));
         } catch (URISyntaxException e) {
             throw new AssertionError(e);
         }
