@@ -166,9 +166,8 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     private static void explain(
             Working working, Belt belt, BeltGeometry geometry, PlacedPiece turn, int worn, Length wornPlace, Length cut) {
         geometry.rule().explain(working, belt.thickness().mm());
-        if (geometry.rule().measured()) {
-            working.source("neutral-line", Origins.NEUTRAL_MEASURED);
-        }
+        Source neutral = geometry.rule().measured() ? Origins.NEUTRAL_MEASURED : Origins.NEUTRAL_HABIT;
+        List.of("neutral-line", "cut-length", "worn-hole-place").forEach(answer -> working.source(answer, neutral));
         Length thin = Length.ofMm(geometry.turnedBackThicknessMm());
         TeardropWorking.write(working, geometry.turnBack().leg(thin.mm()), belt.contact(), thin);
         TeardropWorking.write(working, geometry.turnBack().leg(belt.thickness().mm()), belt.contact(), belt.thickness());

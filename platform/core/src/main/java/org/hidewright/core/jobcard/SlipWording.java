@@ -87,6 +87,9 @@ public final class SlipWording {
             return wording.values()
                     .of(quantity.base(), field.unit().orElse(Units.base(quantity.dimension())))
                     .inline();
+        } else if (value instanceof Size size && field instanceof Answer answer) {
+            return wording.values().answer(answer, size.width().mm()).number() + " × "
+                    + wording.values().answer(answer, size.height().mm()).inline();
         } else if (value instanceof Size size) {
             return wording.size(size, field.unit().orElse(Units.MM));
         } else if (value instanceof Double number) {
