@@ -19,6 +19,7 @@ import org.hidewright.straps.geometry.Stretch;
 record FoldedView(
         StrapLayout.Strap asked, List<ReadSection> sections, FoldedStrap strap, Skives skives, FeaturePlaces places) {
     private static final double LETTER_MM = 2.2;
+    private static final double[] NAME_SHARES = {0.5, 0.3, 0.3, 0.2};
     private static final double AXIS_BEYOND_MM = 2.5;
 
     Drawing drawing() {
@@ -27,7 +28,7 @@ record FoldedView(
         sections.forEach(section -> hardware(drawing, section));
         places.pierced().forEach(place -> axis(drawing, place));
         places.rows().forEach(row -> stitches(drawing, row));
-        strap.pieces().forEach(piece -> name(drawing, piece));
+        names(drawing);
         return drawing.build();
     }
 
@@ -88,10 +89,14 @@ record FoldedView(
         }
     }
 
-    private static void name(Drawing.Builder drawing, PlacedPiece piece) {
-        if (piece.straight()) {
-            Pose middle = piece.poseAt(piece.outsideLength() / 2);
-            drawing.label(piece.id(), SideOfLeather.point(middle.towardsGrain(-piece.thickness() / 2)), Anchor.CENTRE, LETTER_MM);
+    /** Names of straight sections, each at another share of its length so that those of layers stay apart. */
+    private void names(Drawing.Builder drawing) {
+        int straight = 0;
+        for (PlacedPiece piece : strap.pieces()) {
+            if (piece.straight()) {
+                Pose at = piece.poseAt(piece.outsideLength() * NAME_SHARES[straight++ % NAME_SHARES.length]);
+                drawing.label(piece.id(), SideOfLeather.point(at.towardsGrain(-piece.thickness() / 2)), Anchor.CENTRE, LETTER_MM);
+            }
         }
     }
 }

@@ -9,6 +9,7 @@ import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.FoldedStrap;
+import org.hidewright.straps.geometry.Piece;
 import org.hidewright.straps.geometry.PlacedPiece;
 import org.hidewright.straps.geometry.PlacedStretch;
 import org.hidewright.straps.geometry.Pose;
@@ -62,6 +63,8 @@ record SideOfLeather(FoldedStrap strap, Skives skives) {
             for (PlacedStretch placed : piece.stretches()) {
                 if (placed.stretch() instanceof Stretch.Arc arc) {
                     arc(steps, placed, arc, face);
+                } else if (piece.piece() instanceof Piece.TurnBack) {
+                    leg(steps, piece, placed, face);
                 } else {
                     level(steps, placed, flat, face);
                 }
@@ -78,6 +81,15 @@ record SideOfLeather(FoldedStrap strap, Skives skives) {
         Point to = point(placed.end().towardsGrain(-depth));
         Point centre = radius > 1e-6 ? point(arc.centre(placed.start())) : null;
         steps.add(new Step(from, to, centre, arc.sense() * arc.turnRad()));
+    }
+
+    /** A leg of a turn-back, drawn from the very place where both legs meet. */
+    private static void leg(List<Step> steps, PlacedPiece piece, PlacedStretch placed, Face face) {
+        double depth = face == Face.GRAIN ? 0 : placed.stretch().thicknessMm();
+        boolean first = placed == piece.stretches().get(0);
+        Pose from = first ? piece.start() : placed.start();
+        Pose to = first ? placed.end() : piece.end();
+        steps.add(new Step(point(from.towardsGrain(-depth)), point(to.towardsGrain(-depth)), null, 0));
     }
 
     /** The grain face runs straight; the flesh face follows the ramps of skives. */
