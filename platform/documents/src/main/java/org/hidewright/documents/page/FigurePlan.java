@@ -90,7 +90,8 @@ final class FigurePlan {
             for (double[] way : NEARBY) {
                 double step = ring * label.height() / 2;
                 Point at = label.at().plus(ring * awayX + way[0] * step, ring * awayY + way[1] * step);
-                Label moved = Label.of(number, at, label.anchor(), label.height()).turned(label.turn());
+                Label moved =
+                        Label.of(number, at, label.anchor(), label.height()).turned(label.turn());
                 FigureText text = FigureText.of(moved, number, typeface);
                 if (!text.meets(texts)) {
                     return text;
