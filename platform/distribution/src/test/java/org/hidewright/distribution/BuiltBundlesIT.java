@@ -4,14 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.jar.JarFile;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The bundles as built, held against the rules of the house. */
 class BuiltBundlesIT {
+
+    private static final Pattern NAME_AND_VERSION = Pattern.compile("(.+)-(\\d[^-]*)\\.jar");
 
     @Test
     void everyBundleKeepsToWhatItMaySee() throws IOException {
@@ -23,6 +28,21 @@ class BuiltBundlesIT {
             breaches.addAll(WhoMaySeeWhom.breaches(BuiltProgram.manifest(bundle)));
         }
         assertEquals(List.of(), breaches);
+    }
+
+    @Test
+    void everyPartThatIsShippedHasItsLicenceListed() throws IOException {
+        String listed = Files.readString(Path.of("..", "..", "docs", "licences.md"));
+        List<String> missing = new ArrayList<>();
+        for (Path part : BuiltProgram.parts()) {
+            Matcher name = NAME_AND_VERSION.matcher(part.getFileName().toString());
+            assertTrue(name.matches(), "a part without a version: " + part.getFileName());
+            if (!listed.contains("| " + name.group(1) + " | " + name.group(2) + " |")) {
+                missing.add(part.getFileName().toString());
+            }
+        }
+        assertTrue(BuiltProgram.parts().size() > 5, "only these were looked at: " + BuiltProgram.parts());
+        assertEquals(List.of(), missing);
     }
 
     @Test

@@ -59,6 +59,18 @@ final class BuiltProgram {
         }
     }
 
+    /** Every jar of the program that others made. */
+    static List<Path> parts() {
+        try (Stream<Path> all = Files.walk(ORIGINAL)) {
+            return all.filter(path -> path.toString().endsWith(".jar"))
+                    .filter(path -> !path.getFileName().toString().startsWith("org.hidewright."))
+                    .sorted()
+                    .toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
     /** The sample bundles, built as a stranger would build them and not shipped with the program. */
     static List<Path> samples() {
         Path folder = Path.of("..", "..", "samples");
