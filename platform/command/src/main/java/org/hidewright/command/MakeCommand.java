@@ -8,8 +8,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
-import java.util.Locale;
-import java.util.Optional;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.jobcard.JobCard;
 import org.hidewright.core.jobcard.JobCardJson;
@@ -20,9 +18,9 @@ import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
-import org.hidewright.core.work.WorkedSlip;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -83,10 +81,18 @@ final class MakeCommand implements Subcommand {
     }
 
     private static int make(Project project, ParseResult arguments, Session asked) throws BadArgument {
-        Session session =
-                asked.in(SharedOptions.wording(arguments, asked, project.shown("language"), project.shown("units")));
-        Paper paper =
-                paper(arguments.matchedOptionValue(PAPER, project.shown("paper").orElse("A4")), session);
+        Session session = asked.in(SharedOptions.wording(
+                arguments,
+                asked,
+                project.shown("language"),
+                project.shown("units").filter(key -> UnitSystem.of(key).isPresent())));
+        Paper paper = paper(
+                arguments.matchedOptionValue(
+                        PAPER,
+                        project.shown("paper")
+                                .filter(name -> Paper.of(name).isPresent())
+                                .orElse("A4")),
+                session);
         LocalDate date = date(arguments.matchedOptionValue(DATE, (String) null), session);
         WorkedProject worked = new Bench(session.catalogue()).work(project);
         Path folder = folder(arguments.matchedOptionValue(INTO, "out"), session);
@@ -95,12 +101,12 @@ final class MakeCommand implements Subcommand {
                 session.tell(session.err(), remark);
             }
         }
-        write(worked, paper, date, folder, session);
-        boolean all = worked.slips().values().stream().allMatch(slip -> slip.state() == WorkedSlip.State.WORKED);
-        return all ? ExitCode.DONE : ExitCode.REFUSED;
+        boolean whole = write(worked, paper, date, folder, session);
+        return whole && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
-    private static void write(WorkedProject worked, Paper paper, LocalDate date, Path folder, Session session)
+    /** Whether every part of the packet was written. */
+    private static boolean write(WorkedProject worked, Paper paper, LocalDate date, Path folder, Session session)
             throws BadArgument {
         PdfWriter pdf = session.paper().pdf();
         if (pdf == null) {
@@ -120,6 +126,7 @@ final class MakeCommand implements Subcommand {
         } else {
             save(folder, "job-card.csv", utf8(csv.write(JobCardRows.of(worked, session.wording()))), session);
         }
+        return pdf != null && csv != null;
     }
 
     private static byte[] utf8(String text) {
@@ -146,10 +153,7 @@ final class MakeCommand implements Subcommand {
     }
 
     private static Paper paper(String name, Session session) throws BadArgument {
-        return Optional.of(name.toUpperCase(Locale.ROOT))
-                .filter(key -> key.equals(Paper.A4.name()) || key.equals(Paper.LETTER.name()))
-                .map(Paper::valueOf)
-                .orElseThrow(() -> new BadArgument(session.texts().text("trouble.paper", name)));
+        return Paper.of(name).orElseThrow(() -> new BadArgument(session.texts().text("trouble.paper", name)));
     }
 
     private static LocalDate date(String given, Session session) throws BadArgument {

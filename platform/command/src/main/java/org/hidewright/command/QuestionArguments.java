@@ -36,10 +36,10 @@ final class QuestionArguments {
 
     private void take(String argument) throws BadArgument {
         int equals = argument.indexOf('=');
-        if (equals < 1) {
+        String key = argument.substring(0, Math.max(equals, 0));
+        if (List.of(key.split("\\.", -1)).contains("")) {
             throw new BadArgument(texts.text("trouble.key-value", argument));
         }
-        String key = argument.substring(0, equals);
         put(tree, key, key, value(key, argument.substring(equals + 1)));
     }
 
@@ -86,7 +86,7 @@ final class QuestionArguments {
         into.put(key, group);
         String rest = path.substring(dot + 1);
         Object is = group.get("is");
-        boolean named = is == null || rest.equals(is) || rest.startsWith(is + ".");
+        boolean named = is == null || rest.equals("is") || rest.equals(is) || rest.startsWith(is + ".");
         if (named) {
             put(group, rest, whole, value);
         } else {

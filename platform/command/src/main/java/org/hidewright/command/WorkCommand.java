@@ -1,7 +1,9 @@
 package org.hidewright.command;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.jobcard.SlipJson;
 import org.hidewright.core.json.JsonOut;
@@ -59,7 +61,7 @@ final class WorkCommand implements Subcommand {
             List<String> typed = arguments.matchedPositionalValue(1, List.of());
             WorkedSlip slip = work(id, QuestionArguments.json(typed, session.texts()), session);
             if (arguments.hasMatchedOption("--json")) {
-                session.out().print(JsonOut.write(new SlipJson(slip, session.wording()).tree()));
+                session.out().print(JsonOut.write(withoutPlaces(new SlipJson(slip, session.wording()).tree())));
             } else {
                 new SlipPrinter(slip, session).print();
             }
@@ -68,6 +70,14 @@ final class WorkCommand implements Subcommand {
             asked.err().println(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;
         }
+    }
+
+    /** There is no file here whose lines could be told. */
+    private static Map<String, Object> withoutPlaces(Map<String, Object> tree) {
+        for (Object notice : (List<?>) tree.get("notices")) {
+            ((Map<?, ?>) notice).keySet().removeAll(Set.of("line", "column"));
+        }
+        return tree;
     }
 
     static String unknown(String id, Session session) {

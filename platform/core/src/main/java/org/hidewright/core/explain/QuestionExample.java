@@ -3,8 +3,10 @@ package org.hidewright.core.explain;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.json.JsonOut;
 
 /** Examples as they would stand in a project file. */
@@ -15,15 +17,37 @@ final class QuestionExample {
     static Map<String, Object> all(List<Question> questions) {
         Map<String, Object> example = new LinkedHashMap<>();
         for (Question question : questions) {
-            question.example().ifPresent(text -> example.put(question.key(), asJson(question, text)));
+            example(question).ifPresent(value -> example.put(question.key(), value));
         }
         return example;
+    }
+
+    /** The example given; where what holds others has none, it is made of those inside: the first variant, one row. */
+    private static Optional<Object> example(Question question) {
+        if (question.example().isPresent()) {
+            return question.example().map(text -> asJson(question, text));
+        }
+        return question.optional() ? Optional.empty() : Optional.ofNullable(inside(question));
+    }
+
+    private static Object inside(Question question) {
+        return switch (question.kind()) {
+            case GROUP -> all(question.questions());
+            case VARIANTS -> first(question);
+            case ROWS -> List.of(question.variants().isEmpty() ? all(question.questions()) : first(question));
+            default -> null;
+        };
+    }
+
+    private static Map<String, Object> first(Question question) {
+        Variant variant = question.variants().get(0);
+        return Map.of(variant.key(), all(variant.questions()));
     }
 
     /** A preset or example: tables, groups and variants are JSON already, anything else is a typed text. */
     static Object asJson(Question question, String text) {
         boolean json =
                 question.kind() == Kind.ROWS || question.kind() == Kind.GROUP || question.kind() == Kind.VARIANTS;
-        return json && (text.startsWith("{") || text.startsWith("[")) ? new JsonOut.Raw(text) : text;
+        return json ? new JsonOut.Raw(text) : text;
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Option;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
@@ -37,7 +38,7 @@ final class QuestionSchema {
         List<String> required = new ArrayList<>();
         for (Question question : questions) {
             properties.put(question.key(), property(question));
-            if (!question.optional() && question.preset().isEmpty()) {
+            if (required(question)) {
                 required.add(question.key());
             }
         }
@@ -48,6 +49,14 @@ final class QuestionSchema {
             schema.put("required", required);
         }
         return schema;
+    }
+
+    /** A group is needed only for what is needed in it. */
+    private static boolean required(Question question) {
+        return !question.optional()
+                && question.preset().isEmpty()
+                && (question.kind() != Kind.GROUP
+                        || question.questions().stream().anyMatch(QuestionSchema::required));
     }
 
     private Map<String, Object> property(Question question) {

@@ -33,7 +33,8 @@ class ProjectSchemaTest {
     }
 
     private static Set<String> problems(String project) throws Exception {
-        JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(tree());
+        JsonSchema schema =
+                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(tree());
         Set<String> problems = new HashSet<>();
         schema.validate(JSON.readTree(project)).forEach(problem -> problems.add(problem.getMessage()));
         return problems;
@@ -57,7 +58,9 @@ class ProjectSchemaTest {
         JsonSchema draft = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
                 .getSchema(com.networknt.schema.SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertEquals(Set.of(), draft.validate(tree()));
-        assertEquals("urn:hidewright:project:" + ProjectReader.FORMAT, tree().get("$id").asText());
+        assertEquals(
+                "urn:hidewright:project:" + ProjectReader.FORMAT,
+                tree().get("$id").asText());
     }
 
     @Test
@@ -73,7 +76,8 @@ class ProjectSchemaTest {
     @Test
     void everySampleIsAccepted() throws Exception {
         try (Stream<Path> files = Files.list(Path.of("../../samples/projects"))) {
-            List<Path> samples = files.filter(file -> file.toString().endsWith(".json")).toList();
+            List<Path> samples =
+                    files.filter(file -> file.toString().endsWith(".json")).toList();
             assertFalse(samples.isEmpty());
             for (Path sample : samples) {
                 assertEquals(Set.of(), problems(Files.readString(sample)), sample.toString());
@@ -82,40 +86,44 @@ class ProjectSchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{'hidewright': 1}",
-        "{'hidewright': 1, 'theirs': {'x': [1, {}]}, 'slips': [{'id': 'a', 'calculator': 'b', 'mine': null}]}",
-        "{'hidewright': 1, 'name': 'Kit', 'about': '', 'show': {'units': 'in', 'paper': 'Letter', 'language': 'de'}}",
-        "{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'version': 2, 'from': 'org.x', 'title': 'T', 'questions':"
-                + " {'a': '2-3 oz', 'b': 1.50, 'c': true, 'd': null, 'e': ['3 mm', 4], 'f': {'from': 'x', 'answer': 'y'},"
-                + " 'g': {'is': 'bar', 'bar': {'d': 1}}, 'h': [{'id': 'r', 'w': {'from': 'x', 'answer': 'y', 'row': 'z',"
-                + " 'column': 'c'}, 'bend': {}}]}}]}"
-    })
+    @ValueSource(
+            strings = {
+                "{'hidewright': 1}",
+                "{'hidewright': 1, 'theirs': {'x': [1, {}]}, 'slips': [{'id': 'a', 'calculator': 'b', 'mine': null}]}",
+                "{'hidewright': 1, 'name': 'Kit', 'about': '', 'show': {'units': 'in', 'paper': 'Letter', 'language': 'de'}}",
+                "{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'version': 2, 'from': 'org.x', 'title': 'T', 'questions':"
+                        + " {'a': '2-3 oz', 'b': 1.50, 'c': true, 'd': null, 'e': ['3 mm', 4], 'f': {'from': 'x', 'answer': 'y'},"
+                        + " 'g': {'is': 'bar', 'bar': {'d': 1}}, 'h': [{'id': 'r', 'w': {'from': 'x', 'answer': 'y', 'row': 'z',"
+                        + " 'column': 'c'}, 'bend': {}}]}}]}"
+            })
     void whatTheReaderTakesTheSchemaTakesToo(String project) throws Exception {
         assertEquals(Set.of(), problems(json(project)));
         assertTrue(Shop.project(json(project)).remarks().stream().noneMatch(remark -> remark.stops()));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "[]",
-        "{'name': 'Kit'}",
-        "{'hidewright': '1'}",
-        "{'hidewright': 0}",
-        "{'hidewright': 1, 'name': 5}",
-        "{'hidewright': 1, 'show': {'units': 'cm'}}",
-        "{'hidewright': 1, 'show': 'mm'}",
-        "{'hidewright': 1, 'slips': {}}",
-        "{'hidewright': 1, 'slips': [5]}",
-        "{'hidewright': 1, 'slips': [{'calculator': 'b'}]}",
-        "{'hidewright': 1, 'slips': [{'id': 'a'}]}",
-        "{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'version': '2'}]}",
-        "{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'title': 5}]}",
-        "{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'questions': []}]}"
-    })
+    @ValueSource(
+            strings = {
+                "[]",
+                "{'name': 'Kit'}",
+                "{'hidewright': '1'}",
+                "{'hidewright': 0}",
+                "{'hidewright': 1, 'name': 5}",
+                "{'hidewright': 1, 'show': {'units': 'cm'}}",
+                "{'hidewright': 1, 'show': 'mm'}",
+                "{'hidewright': 1, 'slips': {}}",
+                "{'hidewright': 1, 'slips': [5]}",
+                "{'hidewright': 1, 'slips': [{'calculator': 'b'}]}",
+                "{'hidewright': 1, 'slips': [{'id': 'a'}]}",
+                "{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'version': '2'}]}",
+                "{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'title': 5}]}",
+                "{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'questions': []}]}"
+            })
     void whatTheReaderRefusesTheSchemaRefusesToo(String project) throws Exception {
         assertFalse(problems(json(project)).isEmpty());
         ProjectReader.Result read = ProjectReader.read(json(project));
-        assertTrue(read.remarks().stream().anyMatch(remark -> remark.stops()), read.remarks().toString());
+        assertTrue(
+                read.remarks().stream().anyMatch(remark -> remark.stops()),
+                read.remarks().toString());
     }
 }

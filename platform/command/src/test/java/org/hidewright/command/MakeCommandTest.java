@@ -1,0 +1,237 @@
+package org.hidewright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.hidewright.api.document.Section;
+import org.hidewright.command.kit.Strap;
+import org.hidewright.core.paper.Paper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MakeCommandTest {
+    private static final String QUESTIONS =
+            "'thickness': '2 mm', 'core': {'flat-ring': {'inside': 20}}, 'edge': {'bevel': 1}," + " 'sections': []";
+
+    private final Terminal terminal = new Terminal(new Strap());
+
+    @TempDir
+    Path folder;
+
+    private String project(String head, String slips) throws Exception {
+        Path file = folder.resolve("project.json");
+        Files.writeString(
+                file, ("{'hidewright': 1, 'name': 'Kit'" + head + ", 'slips': [" + slips + "]}").replace('\'', '"'));
+        return file.toString();
+    }
+
+    private static String slip(String id, String questions) {
+        return "{'id': '" + id + "', 'calculator': 'kit-strap', 'questions': {" + questions + "}}";
+    }
+
+    private int make(String project, String... more) {
+        String[] arguments = new String[5 + more.length];
+        System.arraycopy(
+                new String[] {
+                    "make", project, "--into", folder.resolve("out/deep").toString(), "--date=2026-03-01"
+                },
+                0,
+                arguments,
+                0,
+                5);
+        System.arraycopy(more, 0, arguments, 5, more.length);
+        return terminal.run(arguments);
+    }
+
+    @Test
+    void thePacketIsThreeFiles() throws Exception {
+        assertEquals(0, make(project("", slip("a", QUESTIONS)), "--language=en"), terminal.err);
+        Path out = folder.resolve("out/deep");
+        assertEquals(
+                out.resolve("job-card.pdf") + "\n" + out.resolve("job-card.json") + "\n" + out.resolve("job-card.csv")
+                        + "\n",
+                terminal.out);
+        assertEquals("", terminal.err);
+        assertEquals("%PDF of a test", Files.readString(out.resolve("job-card.pdf")));
+        var json = new ObjectMapper().readTree(Files.readString(out.resolve("job-card.json")));
+        assertEquals("2026-03-01", json.get("date").asText());
+        assertEquals(4, json.at("/slips/0/answers/cut/value").asDouble());
+        assertTrue(
+                Files.readString(out.resolve("job-card.csv")).contains("a|kit-strap|answer||cut|Cut length|4.0|mm|"));
+        assertEquals("Kit", terminal.document.project());
+        assertEquals(LocalDate.of(2026, 3, 1), terminal.document.date());
+        assertEquals(Paper.A4, terminal.paper);
+    }
+
+    @Test
+    void everyAnswerOfTheCardIsInTheCsvToo() throws Exception {
+        assertEquals(
+                0,
+                make(
+                        project("", slip("a", QUESTIONS.replace("[]", "[{'id': 'x', 'run': {'length': 7}}]"))),
+                        "--language=en"));
+        String csv = Files.readString(folder.resolve("out/deep/job-card.csv"));
+        assertTrue(csv.contains("a|kit-strap|answer|x|rows.at|"), csv);
+        assertTrue(csv.contains("|question|x|sections.run.length|"), csv);
+        assertTrue(csv.contains("a|kit-strap|state||state||worked||"), csv);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "thickness: 3 sheep|{'id': 'a', 'calculator': 'kit-strap', 'questions': {'thickness': '3 sheep'}}",
+                "no such calculator|{'id': 'a', 'calculator': 'nowhere'}",
+                "no id|{'calculator': 'kit-strap'}",
+                "one id twice|{'id': 'a', 'calculator': 'nowhere'}, {'id': 'a', 'calculator': 'nowhere'}",
+                "no slip at all|5",
+            })
+    void whatCannotBeWorkedIsOneAndThePacketSaysSo(String name, String slips) throws Exception {
+        assertEquals(1, make(project("", slips), "--language=en"), terminal.err);
+        assertTrue(terminal.err.startsWith("Stop (line 1, column "), terminal.err);
+        assertTrue(Files.exists(folder.resolve("out/deep/job-card.pdf")));
+    }
+
+    @Test
+    void aCheckIsToldAndDoesNotRefuse() throws Exception {
+        assertEquals(0, make(project("", slip("a", QUESTIONS.replace("2 mm", "6 mm"))), "--language=en"));
+        assertTrue(terminal.err.startsWith("Check (line 1, column "), terminal.err);
+        assertTrue(terminal.err.contains("slip “a”, question “thickness”): 6\u00A0mm is thick."), terminal.err);
+        assertFalse(terminal.err.contains("unusual"), "notes stay on the card");
+    }
+
+    @Test
+    void settingsOfTheProjectAreTakenAndOptionsGoBeforeThem() throws Exception {
+        String project =
+                project(", 'show': {'units': 'in', 'paper': 'Letter', 'language': 'de'}", slip("a", QUESTIONS));
+        assertEquals(0, make(project), terminal.err);
+        assertEquals(Paper.LETTER, terminal.paper);
+        assertEquals(Locale.GERMAN, terminal.document.language());
+        assertTrue(overview().contains("0,158\u00A0in"), overview());
+        assertEquals(0, make(project, "--units=mm", "--paper=a4", "--language=en"));
+        assertEquals(Paper.A4, terminal.paper);
+        assertTrue(overview().contains("4.0\u00A0mm"), overview());
+    }
+
+    private String overview() {
+        Section first = terminal.document.sections().get(0);
+        return ((org.hidewright.api.document.Table) first.blocks().get(0))
+                .rows()
+                .toString();
+    }
+
+    @Test
+    void aSettingThatIsNoneIsToldAndTheUsualOneTaken() throws Exception {
+        String project = project(", 'show': {'units': 'cm', 'paper': 'A3'}", slip("a", QUESTIONS));
+        assertEquals(1, make(project, "--language=en"), terminal.err);
+        assertTrue(terminal.err.contains("“cm” is none of the choices"), terminal.err);
+        assertTrue(terminal.err.contains("“A3” is none of the choices"), terminal.err);
+        assertEquals(Paper.A4, terminal.paper);
+        assertTrue(overview().contains("4.0\u00A0mm"), overview());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--date=2026-13-01,“2026-13-01” is no date",
+        "--date=tomorrow,“tomorrow” is no date",
+        "--paper=A3,not “A3”",
+        "--units=cm,not in “cm”",
+        "--colour=tan,--colour"
+    })
+    void anOptionThatIsNoneIsTwoAndNothingIsWritten(String option, String said) throws Exception {
+        assertEquals(
+                2,
+                terminal.run(
+                        "make",
+                        project("", slip("a", QUESTIONS)),
+                        "--into",
+                        folder.resolve("out").toString(),
+                        option,
+                        "--language=en"));
+        assertTrue(terminal.err.contains(said), terminal.err);
+        assertFalse(Files.exists(folder.resolve("out")));
+    }
+
+    @Test
+    void aFileThatCannotBeReadIsTwoAndSaysWhy() throws Exception {
+        Path latin = folder.resolve("latin.json");
+        Files.write(latin, "{\"hidewright\": 1, \"name\": \"Käfer\"}".getBytes(StandardCharsets.ISO_8859_1));
+        Path broken = folder.resolve("broken.json");
+        Files.writeString(broken, "{\"hidewright\": 1,\n\"name\" \"Kit\"}");
+        Path other = folder.resolve("other.json");
+        Files.writeString(other, "{\"name\": \"Kit\"}");
+        Path empty = Files.createFile(folder.resolve("empty.json"));
+        told(folder.resolve("nowhere.json"), "There is no file ");
+        told(folder, " is a folder. Name the project file in it.");
+        told(latin, " is no text in UTF-8.");
+        told(broken, "Stop (line 2, column ");
+        told(other, "This is not a Hidewright project.");
+        told(empty, "There is nothing in the file.");
+    }
+
+    private void told(Path file, String said) {
+        assertEquals(2, make(file.toString(), "--language=en"));
+        assertTrue(terminal.err.contains(said), terminal.err);
+        assertEquals("", terminal.out);
+        assertFalse(Files.exists(folder.resolve("out")));
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsTwo() throws Exception {
+        Path file = Files.createFile(folder.resolve("out"));
+        assertEquals(2, make(project("", slip("a", QUESTIONS)), "--language=en"));
+        assertTrue(terminal.err.contains("could not be written"), terminal.err);
+        assertTrue(Files.isRegularFile(file));
+        Files.delete(file);
+        Files.createDirectories(folder.resolve("out/deep/job-card.json"));
+        assertEquals(2, make(project("", slip("a", QUESTIONS)), "--language=en"));
+        assertTrue(terminal.err.contains("job-card.json could not be written"), terminal.err);
+    }
+
+    @Test
+    void aWriterThatIsNotInstalledIsToldAndTheRestIsWritten() throws Exception {
+        terminal.pdf = null;
+        terminal.csv = null;
+        assertEquals(1, make(project("", slip("a", QUESTIONS)), "--language=en"));
+        assertTrue(terminal.err.contains("No bundle that writes PDF")
+                && terminal.err.contains("No bundle that writes CSV"));
+        assertEquals(folder.resolve("out/deep/job-card.json") + "\n", terminal.out);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "a.json b.json"})
+    void makeTakesOneProject(String files) {
+        assertEquals(
+                2,
+                terminal.run(
+                        ("make " + files + " --language=en").replace("  ", " ").split(" ")));
+        assertTrue(terminal.err.contains("hidewright make --help shows what it takes."), terminal.err);
+    }
+
+    @Test
+    void theProjectItselfIsLeftAsItIs() throws Exception {
+        String project = project(", 'theirs' :  [ 1.50 ]", slip("a", QUESTIONS));
+        String before = Files.readString(Path.of(project));
+        make(project);
+        assertEquals(before, Files.readString(Path.of(project)));
+        assertEquals(List.of("out", "project.json"), names(folder));
+    }
+
+    private static List<String> names(Path folder) throws Exception {
+        try (var files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package org.hidewright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.hidewright.command.kit.Strap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class OverviewTest {
+    private final Terminal terminal = new Terminal(new Strap());
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "-h", "help"})
+    void aloneOrAskedForHelpItSaysWhatCanBeDone(String argument) {
+        assertEquals(0, terminal.run(argument, "--language=en"));
+        for (String said : List.of(
+                "  hidewright make PROJECT --into FOLDER\n",
+                "  hidewright work ID",
+                "  hidewright explain",
+                "  kit-strap  Cuts a strap for the field kit.\n",
+                "Each command explains itself with --help.")) {
+            assertTrue(terminal.out.contains(said), terminal.out);
+        }
+        assertEquals("", terminal.err);
+        assertEquals(0, terminal.run());
+        assertTrue(terminal.out.contains("kit-strap"));
+    }
+
+    @Test
+    void withoutCalculatorsProjectsStillOpen() {
+        Terminal empty = new Terminal();
+        assertEquals(0, empty.run("help", "--language=en"));
+        assertTrue(empty.out.contains("No calculator is installed. Projects still open"), empty.out);
+    }
+
+    @Test
+    void aMisspeltCommandIsTwoWithTheNearest() {
+        assertEquals(2, terminal.run("mkae", "x", "--language=en"));
+        assertTrue(terminal.err.contains("There is no command “mkae”; perhaps “make” is meant."), terminal.err);
+        assertEquals(2, terminal.run("telephone", "--language=en"));
+        assertTrue(terminal.err.contains("There are: make, work, explain."), terminal.err);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"make", "work", "explain"})
+    void eachCommandExplainsItself(String command) {
+        assertEquals(0, terminal.run(command, "--help", "--language=en"));
+        assertTrue(
+                terminal.out.contains("hidewright " + command)
+                        && terminal.out.contains("Example: hidewright " + command),
+                terminal.out);
+        assertTrue(terminal.out.contains("--units=mm|in") && terminal.out.contains("--language=TAG"), terminal.out);
+    }
+
+    @Test
+    void inThePseudoLanguageHelpAndTroubleAreStrange() {
+        terminal.run("help", "--language", "en-XA");
+        for (String line : terminal.out.lines().filter(line -> !line.isBlank()).toList()) {
+            assertTrue(line.contains("ë") && line.contains("["), line);
+        }
+        terminal.run("mkae", "--language=en-XA");
+        assertTrue(terminal.err.startsWith("[Théré îš ñö çömmàñd"), terminal.err);
+        terminal.run("make", "nowhere.json", "--language=en-XA");
+        assertTrue(terminal.err.startsWith("[Théré îš ñö fîlé nowhere.json"), terminal.err);
+    }
+
+    @Test
+    void everyTextIsAPatternAndEveryOneAskedForIsThere() throws Exception {
+        Properties texts = new Properties();
+        try (Reader reader = new InputStreamReader(
+                CommandLineRun.class.getResourceAsStream("messages.properties"), StandardCharsets.UTF_8)) {
+            texts.load(reader);
+        }
+        texts.forEach(
+                (key, text) -> assertFalse(String.valueOf(text).contains("'"), key + ": use ’ for an apostrophe"));
+        TreeSet<String> asked = new TreeSet<>();
+        for (String command : List.of("make", "work", "explain")) {
+            asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
+        }
+        Pattern use = Pattern.compile("(?:text|head)\\(\\s*\"([a-z0-9.-]+)\"");
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                Matcher matcher = use.matcher(Files.readString(file));
+                while (matcher.find()) {
+                    asked.add(matcher.group(1));
+                }
+            }
+        }
+        assertEquals(asked, new TreeSet<>(texts.stringPropertyNames()));
+    }
+}

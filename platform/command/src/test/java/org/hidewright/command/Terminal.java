@@ -1,0 +1,68 @@
+package org.hidewright.command;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.api.document.Document;
+import org.hidewright.api.document.SectionContributor;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.paper.CsvWriter;
+import org.hidewright.core.paper.Paper;
+import org.hidewright.core.paper.PdfWriter;
+
+/** A command line with writers that note what they were given. */
+final class Terminal {
+    Document document;
+    Paper paper;
+    PdfWriter pdf = (given, sheet) -> {
+        document = given;
+        paper = sheet;
+        return "%PDF of a test".getBytes(StandardCharsets.UTF_8);
+    };
+    CsvWriter csv = rows ->
+            String.join("\n", rows.stream().map(row -> String.join("|", row)).toList());
+    String out;
+    String err;
+
+    private final Catalogue catalogue;
+
+    Terminal(Calculator<?, ?>... calculators) {
+        catalogue = Catalogue.of(
+                "org.example.kit",
+                List.of(calculators).stream().map(RecordCalculator::of).toArray(DeclaredCalculator[]::new));
+    }
+
+    int run(String... arguments) {
+        ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
+        ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
+        PaperServices services = new PaperServices() {
+            @Override
+            public PdfWriter pdf() {
+                return pdf;
+            }
+
+            @Override
+            public CsvWriter csv() {
+                return csv;
+            }
+
+            @Override
+            public List<SectionContributor> contributors() {
+                return List.of();
+            }
+        };
+        int code = new CommandLineRun(
+                        catalogue,
+                        services,
+                        new PrintStream(outBytes, true, StandardCharsets.UTF_8),
+                        new PrintStream(errBytes, true, StandardCharsets.UTF_8))
+                .run(arguments);
+        out = outBytes.toString(StandardCharsets.UTF_8);
+        err = errBytes.toString(StandardCharsets.UTF_8);
+        return code;
+    }
+}
