@@ -11,9 +11,13 @@ import org.hidewright.straps.geometry.Wraps;
 /** A strap closed round two bars; the radii are those of its neutral line. */
 record BarsRound(double firstRadiusMm, double secondRadiusMm, double centresMm, boolean crossed) {
     private static final Formula OPEN = Formula.of(
-            "two-bars-open", "L = 2 · C · cos(α) + π · (R + r) + 2 · α · (R - r) + o, α = asin((R - r) / C)", Origins.TWO_PULLEYS);
+            "two-bars-open",
+            "L = 2 · C · cos(α) + π · (R + r) + 2 · α · (R - r) + o, α = asin((R - r) / C)",
+            Origins.TWO_PULLEYS);
     private static final Formula CROSSED = Formula.of(
-            "two-bars-crossed", "L = 2 · C · cos(β) + (R + r) · (π + 2 · β) + o, β = asin((R + r) / C)", Origins.TWO_PULLEYS);
+            "two-bars-crossed",
+            "L = 2 · C · cos(β) + (R + r) · (π + 2 · β) + o, β = asin((R + r) / C)",
+            Origins.TWO_PULLEYS);
     static final List<Formula> FORMULAS = List.of(OPEN, CROSSED);
 
     private static final NoticeKind ONE_IN_THE_OTHER = NoticeKind.stop("bar-inside-other-bar");
@@ -41,8 +45,17 @@ record BarsRound(double firstRadiusMm, double secondRadiusMm, double centresMm, 
                 ? Wraps.crossedMm(firstRadiusMm, secondRadiusMm, centresMm)
                 : Wraps.openMm(firstRadiusMm, secondRadiusMm, centresMm);
         Length length = Length.ofMm(bare).plus(overlap);
-        working.step(crossed ? CROSSED : OPEN, length,
-                "C", centres, "R", Length.ofMm(larger), "r", Length.ofMm(smaller), "o", overlap);
+        working.step(
+                crossed ? CROSSED : OPEN,
+                length,
+                "C",
+                centres,
+                "R",
+                Length.ofMm(larger),
+                "r",
+                Length.ofMm(smaller),
+                "o",
+                overlap);
         return centresMm < larger + smaller
                 ? Outcome.of(length, List.of(BARS_TOUCH.with(centres, Length.ofMm(larger + smaller))))
                 : Outcome.of(length);

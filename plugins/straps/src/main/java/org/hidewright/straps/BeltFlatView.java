@@ -22,8 +22,13 @@ record BeltFlatView(
         for (double fold : new double[] {turn.flatStart(), turn.flatEnd()}) {
             drawing.line(Role.FOLD, Point.of(fold, 0), Point.of(fold, 2 * middle));
         }
-        drawing.add(FlatView.slotOutline(Point.of(slotMm, middle), belt.slotLength().mm(), belt.slotWidth().mm()));
-        holes.forEach(hole -> drawing.hole(Point.of(hole.fromTurnBackEnd().mm(), middle), belt.holeDiameter().mm()));
+        drawing.add(FlatView.slotOutline(
+                Point.of(slotMm, middle),
+                belt.slotLength().mm(),
+                belt.slotWidth().mm()));
+        holes.forEach(hole -> drawing.hole(
+                Point.of(hole.fromTurnBackEnd().mm(), middle),
+                belt.holeDiameter().mm()));
         double first = holes.get(0).fromTurnBackEnd().mm();
         double last = holes.get(holes.size() - 1).fromTurnBackEnd().mm();
         double offset = -OFFSET_STEP_MM;
@@ -33,8 +38,11 @@ record BeltFlatView(
         }
         for (BeltLayout.BeltHole hole : holes) {
             if (hole.worn()) {
-                drawing.label(FlatView.millimetres(hole.size().mm()),
-                        Point.of(hole.fromTurnBackEnd().mm(), 2 * middle), Anchor.BOTTOM, LETTER_MM);
+                drawing.label(
+                        FlatView.millimetres(hole.size().mm()),
+                        Point.of(hole.fromTurnBackEnd().mm(), 2 * middle),
+                        Anchor.BOTTOM,
+                        LETTER_MM);
             }
         }
         return drawing.build();

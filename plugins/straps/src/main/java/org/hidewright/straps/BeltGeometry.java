@@ -18,9 +18,13 @@ final class BeltGeometry {
 
     BeltGeometry(BeltLayout.Belt belt) {
         this.belt = belt;
-        this.turnedBackThickness = belt.turnBackThickness().orElse(belt.thickness()).mm();
+        this.turnedBackThickness =
+                belt.turnBackThickness().orElse(belt.thickness()).mm();
         this.rule = FoldRule.of(
-                belt.measuredNeutralLine(), Face.GRAIN, new Preparation.None(), belt.thickness().mm());
+                belt.measuredNeutralLine(),
+                Face.GRAIN,
+                new Preparation.None(),
+                belt.thickness().mm());
     }
 
     FoldRule rule() {
@@ -38,8 +42,13 @@ final class BeltGeometry {
 
     Piece.TurnBack turnBack() {
         return new Piece.TurnBack(
-                BUCKLE, belt.barDiameter().mm(), belt.contact().mm(), turnedBackThickness, belt.thickness().mm(),
-                rule.k(), Face.GRAIN);
+                BUCKLE,
+                belt.barDiameter().mm(),
+                belt.contact().mm(),
+                turnedBackThickness,
+                belt.thickness().mm(),
+                rule.k(),
+                Face.GRAIN);
     }
 
     /** The belt with its main leg reaching to a distance from the bar, laid flat from its turned-back end. */
@@ -47,7 +56,8 @@ final class BeltGeometry {
         return new FoldedStrap(List.of(
                 new Piece.Run(TURNED_BACK, tailMm(), turnedBackThickness),
                 turnBack(),
-                new Piece.Run(MAIN, reachMm - belt.contact().mm(), belt.thickness().mm())));
+                new Piece.Run(
+                        MAIN, reachMm - belt.contact().mm(), belt.thickness().mm())));
     }
 
     /** How far behind the bar’s centre, away from the belt, sizes are measured from. */

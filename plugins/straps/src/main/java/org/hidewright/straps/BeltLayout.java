@@ -12,8 +12,8 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Rounding;
+import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Drawing;
@@ -46,55 +46,131 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
     /** What is asked. Along the belt distances count from the centre of the buckle’s bar. */
     public record Belt(
-            @Asked(unit = "mm", min = "50 mm", max = "3 m", usual = "600-1300 mm", preset = "900 mm") Length size,
+            @Asked(unit = "mm", min = "50 mm", max = "3 m", usual = "600-1300 mm", preset = "900 mm")
+            Length size,
+
             @Asked(preset = "frame-end") BeltMeasure datum,
-            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "10-80 mm", preset = "38 mm") Length width,
-            @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "3-4.5 mm", preset = "3.5 mm") Length thickness,
-            @Asked(unit = "mm", min = "2 mm", max = "200 mm", example = "39 mm") Optional<Length> buckleInsideWidth,
-            @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "3-8 mm", preset = "5 mm") Length barDiameter,
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "15-60 mm", preset = "30 mm") Length frameLength,
-            @Asked(min = "1", max = "60", usual = "5-7", preset = "5") int holes,
-            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "20-30 mm", preset = "25 mm") Length spacing,
+
+            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "10-80 mm", preset = "38 mm")
+            Length width,
+
+            @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "3-4.5 mm", preset = "3.5 mm")
+            Length thickness,
+
+            @Asked(unit = "mm", min = "2 mm", max = "200 mm", example = "39 mm")
+            Optional<Length> buckleInsideWidth,
+
+            @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "3-8 mm", preset = "5 mm")
+            Length barDiameter,
+
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "15-60 mm", preset = "30 mm")
+            Length frameLength,
+
+            @Asked(min = "1", max = "60", usual = "5-7", preset = "5")
+            int holes,
+
+            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "20-30 mm", preset = "25 mm")
+            Length spacing,
+
             @Asked(min = "1", max = "60", example = "3") Optional<Integer> wornHole,
-            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "3-6 mm", preset = "4.5 mm") Length holeDiameter,
-            @Asked(unit = "mm", min = "50 mm", max = "3 m", example = "850 mm") Optional<Length> shortestSize,
-            @Asked(unit = "mm", min = "50 mm", max = "3 m", example = "950 mm") Optional<Length> longestSize,
-            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "75-125 mm", preset = "100 mm") Length tipBeyond,
+
+            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "3-6 mm", preset = "4.5 mm")
+            Length holeDiameter,
+
+            @Asked(unit = "mm", min = "50 mm", max = "3 m", example = "850 mm")
+            Optional<Length> shortestSize,
+
+            @Asked(unit = "mm", min = "50 mm", max = "3 m", example = "950 mm")
+            Optional<Length> longestSize,
+
+            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "75-125 mm", preset = "100 mm")
+            Length tipBeyond,
+
             @Asked(preset = "point") BeltTip tip,
-            @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "10-60 mm", preset = "20 mm") Length tipLength,
-            @Asked(unit = "mm", min = "2 mm", max = "1 m", usual = "60-90 mm", preset = "75 mm") Length turnBackLength,
-            @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", example = "2 mm") Optional<Length> turnBackThickness,
-            @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "8-40 mm", preset = "15 mm") Length contact,
-            @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "20-35 mm", preset = "25 mm") Length slotLength,
-            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "4-7 mm", preset = "5 mm") Length slotWidth,
-            @Asked(unit = "mm", min = "0 mm", max = "50 mm", example = "8 mm") Optional<Length> prongBase,
-            @Asked(unit = "mm", min = "0 mm", max = "500 mm", example = "45 mm") Optional<Length> keeperFromBar,
-            @Asked(unit = "mm", min = "1 mm", max = "100 mm", usual = "10-15 mm", preset = "12 mm") Length keeperWidth,
-            @Asked(min = "0", max = "1", usual = "0.3-0.7", example = "0.55") Optional<Double> measuredNeutralLine) {}
+
+            @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "10-60 mm", preset = "20 mm")
+            Length tipLength,
+
+            @Asked(unit = "mm", min = "2 mm", max = "1 m", usual = "60-90 mm", preset = "75 mm")
+            Length turnBackLength,
+
+            @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", example = "2 mm")
+            Optional<Length> turnBackThickness,
+
+            @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "8-40 mm", preset = "15 mm")
+            Length contact,
+
+            @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "20-35 mm", preset = "25 mm")
+            Length slotLength,
+
+            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "4-7 mm", preset = "5 mm")
+            Length slotWidth,
+
+            @Asked(unit = "mm", min = "0 mm", max = "50 mm", example = "8 mm")
+            Optional<Length> prongBase,
+
+            @Asked(unit = "mm", min = "0 mm", max = "500 mm", example = "45 mm")
+            Optional<Length> keeperFromBar,
+
+            @Asked(unit = "mm", min = "1 mm", max = "100 mm", usual = "10-15 mm", preset = "12 mm")
+            Length keeperWidth,
+
+            @Asked(min = "0", max = "1", usual = "0.3-0.7", example = "0.55")
+            Optional<Double> measuredNeutralLine) {}
 
     /** What is answered; flat places count from the turned-back end and from the tip. */
     public record Layout(
-            @Answered(unit = "mm", step = "1 mm", round = Rounding.UP, by = "belt-cut-length", lead = true) Length cutLength,
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole") Length wornHolePlace,
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size") Length smallestSize,
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size") Length largestSize,
+            @Answered(unit = "mm", step = "1 mm", round = Rounding.UP, by = "belt-cut-length", lead = true)
+            Length cutLength,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            Length wornHolePlace,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            Length smallestSize,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            Length largestSize,
+
             @Answered List<BeltHole> holes,
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg") Length slotCentre,
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg") Length slotStart,
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg") Length slotEnd,
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg") Length turnStart,
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg") Length turnEnd,
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-cut-length") Length tipStart,
-            @Answered(step = "0.01", by = "neutral-line-habit") double neutralLine,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            Length slotCentre,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            Length slotStart,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            Length slotEnd,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            Length turnStart,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            Length turnEnd,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "belt-cut-length")
+            Length tipStart,
+
+            @Answered(step = "0.01", by = "neutral-line-habit")
+            double neutralLine,
+
             @Answered Drawing sizePicture,
             @Answered Drawing flatView) {}
 
     /** One hole of the row, the one nearest the buckle first. */
     public record BeltHole(
             @RowId String id,
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size") Length size,
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole") Length fromTurnBackEnd,
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole") Length fromTip,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            Length size,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            Length fromTurnBackEnd,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            Length fromTip,
+
             @Answered(by = "belt-hole-size") boolean worn) {}
 
     @Override
@@ -115,11 +191,13 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
         for (int i = 1; i <= belt.holes(); i++) {
             double size = belt.size().mm() + (i - worn) * spacing;
             double flat = geometry.flatMm(strap, geometry.fromBarMm(size));
-            holes.add(new BeltHole("hole-" + i, Length.ofMm(size), Length.ofMm(flat), Length.ofMm(cut - flat), i == worn));
+            holes.add(new BeltHole(
+                    "hole-" + i, Length.ofMm(size), Length.ofMm(flat), Length.ofMm(cut - flat), i == worn));
         }
         PlacedPiece turn = strap.piece(BeltGeometry.BUCKLE).orElseThrow();
         Length slot = Length.ofMm(turn.flatAt(turn.piece().middleOutsideMm()));
-        Length wornPlace = Length.ofMm(geometry.flatMm(strap, geometry.fromBarMm(belt.size().mm())));
+        Length wornPlace = Length.ofMm(
+                geometry.flatMm(strap, geometry.fromBarMm(belt.size().mm())));
         explain(working, belt, geometry, turn, worn, wornPlace, Length.ofMm(cut));
         Layout layout = new Layout(
                 Length.ofMm(cut),
@@ -147,13 +225,21 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     private static Optional<Notice> impossible(Belt belt, BeltGeometry geometry, double smallest) {
         double k = geometry.rule().k();
         if (geometry.turnedBackThicknessMm() > belt.thickness().mm()) {
-            return Optional.of(THICKER.at("turn-back-thickness", belt.turnBackThickness().orElseThrow(), belt.thickness()));
+            return Optional.of(
+                    THICKER.at("turn-back-thickness", belt.turnBackThickness().orElseThrow(), belt.thickness()));
         }
-        if (!Teardrop.fits(belt.barDiameter().mm(), belt.contact().mm(), belt.thickness().mm(), k)
+        if (!Teardrop.fits(
+                        belt.barDiameter().mm(),
+                        belt.contact().mm(),
+                        belt.thickness().mm(),
+                        k)
                 || !Teardrop.fits(belt.barDiameter().mm(), belt.contact().mm(), geometry.turnedBackThicknessMm(), k)) {
             return Optional.of(SectionReader.CONTACT_TOO_NEAR.at(
-                    "contact", SectionReader.THIS_TURN_BACK, belt.contact(),
-                    Length.ofMm(belt.barDiameter().mm() / 2 + k * belt.thickness().mm())));
+                    "contact",
+                    SectionReader.THIS_TURN_BACK,
+                    belt.contact(),
+                    Length.ofMm(
+                            belt.barDiameter().mm() / 2 + k * belt.thickness().mm())));
         }
         if (belt.turnBackLength().mm() <= belt.contact().mm()) {
             return Optional.of(TURN_BACK_TOO_SHORT.at("turn-back-length", belt.turnBackLength(), belt.contact()));
@@ -164,16 +250,32 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     }
 
     private static void explain(
-            Working working, Belt belt, BeltGeometry geometry, PlacedPiece turn, int worn, Length wornPlace, Length cut) {
+            Working working,
+            Belt belt,
+            BeltGeometry geometry,
+            PlacedPiece turn,
+            int worn,
+            Length wornPlace,
+            Length cut) {
         geometry.rule().explain(working, belt.thickness().mm());
         Source neutral = geometry.rule().measured() ? Origins.NEUTRAL_MEASURED : Origins.NEUTRAL_HABIT;
         List.of("neutral-line", "cut-length", "worn-hole-place").forEach(answer -> working.source(answer, neutral));
         Length thin = Length.ofMm(geometry.turnedBackThicknessMm());
         TeardropWorking.write(working, geometry.turnBack().leg(thin.mm()), belt.contact(), thin);
-        TeardropWorking.write(working, geometry.turnBack().leg(belt.thickness().mm()), belt.contact(), belt.thickness());
+        TeardropWorking.write(
+                working, geometry.turnBack().leg(belt.thickness().mm()), belt.contact(), belt.thickness());
         working.step(HOLE_SIZE, belt.size(), "S", belt.size(), "i", worn, "m", worn, "p", belt.spacing());
-        working.step(FLAT_HOLE, wornPlace, "a", Length.ofMm(turn.flatEnd()), "S", belt.size(),
-                "b", Length.ofMm(geometry.behindBarMm()), "X", belt.contact());
+        working.step(
+                FLAT_HOLE,
+                wornPlace,
+                "a",
+                Length.ofMm(turn.flatEnd()),
+                "S",
+                belt.size(),
+                "b",
+                Length.ofMm(geometry.behindBarMm()),
+                "X",
+                belt.contact());
         working.step(CUT, cut, "s", cut.minus(belt.tipBeyond()), "c", belt.tipBeyond());
     }
 
@@ -185,10 +287,15 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
         } else if (belt.wornHole().isEmpty() && belt.holes() % 2 == 0) {
             notices.add(EVEN_HOLES.at("holes", belt.holes(), worn));
         }
-        boolean tooShort = belt.shortestSize().isPresent() && belt.shortestSize().get().mm() < smallest - 1e-9;
-        boolean tooLong = belt.longestSize().isPresent() && belt.longestSize().get().mm() > largest + 1e-9;
+        boolean tooShort =
+                belt.shortestSize().isPresent() && belt.shortestSize().get().mm() < smallest - 1e-9;
+        boolean tooLong =
+                belt.longestSize().isPresent() && belt.longestSize().get().mm() > largest + 1e-9;
         if (tooShort || tooLong) {
-            notices.add(SIZES_OUTSIDE.at("holes", Length.ofMm(smallest), Length.ofMm(largest),
+            notices.add(SIZES_OUTSIDE.at(
+                    "holes",
+                    Length.ofMm(smallest),
+                    Length.ofMm(largest),
                     tooShort ? belt.shortestSize().get() : belt.longestSize().get()));
         }
         tip(belt, worn, notices);
@@ -208,7 +315,8 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             notices.add(SHAPE_REACHES_HOLE.at("tip-length", belt.tipLength(), belt.tipBeyond()));
         }
         belt.keeperFromBar().ifPresent(keeper -> {
-            double reach = beyond + Math.max(0, belt.holes() - worn) * belt.spacing().mm();
+            double reach =
+                    beyond + Math.max(0, belt.holes() - worn) * belt.spacing().mm();
             double past = keeper.mm() + belt.keeperWidth().mm() / 2;
             if (reach <= past) {
                 notices.add(TIP_TOO_SHORT.at("tip-beyond", Length.ofMm(reach), Length.ofMm(past)));
@@ -230,9 +338,17 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
         return Stream.concat(
                         HardwareFit.KINDS.stream(),
                         Stream.of(
-                                SectionReader.CONTACT_TOO_NEAR, TURN_BACK_TOO_SHORT, SIZE_TOO_SMALL, THICKER,
-                                WORN_HOLE_OUTSIDE, SIZES_OUTSIDE, EVEN_HOLES, TIP_TOO_SHORT, TIP_LONG,
-                                SHAPE_REACHES_HOLE, SLOT_SHORT))
+                                SectionReader.CONTACT_TOO_NEAR,
+                                TURN_BACK_TOO_SHORT,
+                                SIZE_TOO_SMALL,
+                                THICKER,
+                                WORN_HOLE_OUTSIDE,
+                                SIZES_OUTSIDE,
+                                EVEN_HOLES,
+                                TIP_TOO_SHORT,
+                                TIP_LONG,
+                                SHAPE_REACHES_HOLE,
+                                SLOT_SHORT))
                 .toList();
     }
 
@@ -244,7 +360,10 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     @Override
     public List<Source> sources() {
         return List.of(
-                Origins.GEOMETRY, Origins.BELT_HABITS, Origins.HARDWARE_EASE, Origins.NEUTRAL_HABIT,
+                Origins.GEOMETRY,
+                Origins.BELT_HABITS,
+                Origins.HARDWARE_EASE,
+                Origins.NEUTRAL_HABIT,
                 Origins.NEUTRAL_MEASURED);
     }
 }

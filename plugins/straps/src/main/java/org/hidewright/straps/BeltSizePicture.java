@@ -24,9 +24,11 @@ record BeltSizePicture(BeltLayout.Belt belt, BeltGeometry geometry) {
         FoldedStrap strap = geometry.folded(reach);
         Drawing.Builder drawing = Drawing.builder();
         new SideOfLeather(strap, new Skives(strap, belt.thickness().mm(), piece -> 0)).draw(drawing);
-        Pose bar = geometry.turnBack().centre(strap.piece(BeltGeometry.BUCKLE).orElseThrow().start());
+        Pose bar = geometry.turnBack()
+                .centre(strap.piece(BeltGeometry.BUCKLE).orElseThrow().start());
         // The strap runs back from the bar to the left, so behind the bar is to the right.
-        drawing.add(Circle.of(Role.HARDWARE, Point.of(bar.x(), bar.y()), belt.barDiameter().mm()));
+        drawing.add(Circle.of(
+                Role.HARDWARE, Point.of(bar.x(), bar.y()), belt.barDiameter().mm()));
         double frame = belt.frameLength().mm();
         if (frame > FRAME_MM) {
             drawing.add(Circle.of(Role.HARDWARE, Point.of(bar.x() + frame - FRAME_MM / 2, bar.y()), FRAME_MM));
@@ -39,8 +41,11 @@ record BeltSizePicture(BeltLayout.Belt belt, BeltGeometry geometry) {
         breakMarks(drawing, bar, (belt.turnBackLength().mm() + hole) / 2, thickness);
         double low = bar.y() - belt.barDiameter().mm() / 2 - thickness;
         drawing.dimension(
-                Point.of(bar.x() - hole, low), Point.of(bar.x() + geometry.behindBarMm(), low), -8,
-                FlatView.millimetres(belt.size().mm()), LETTER_MM);
+                Point.of(bar.x() - hole, low),
+                Point.of(bar.x() + geometry.behindBarMm(), low),
+                -8,
+                FlatView.millimetres(belt.size().mm()),
+                LETTER_MM);
         return drawing.build();
     }
 

@@ -25,7 +25,8 @@ import org.osgi.service.component.annotations.Component;
 @Calculates("bend")
 @Component(service = Calculator.class)
 public final class BendAllowance implements Calculator<BendAllowance.OneBend, BendAllowance.Allowance> {
-    private static final Formula SETBACK = Formula.of("bend-setback", "S = (r + t) · tan(θ / 2)", Origins.BEND_FORMULAS);
+    private static final Formula SETBACK =
+            Formula.of("bend-setback", "S = (r + t) · tan(θ / 2)", Origins.BEND_FORMULAS);
     private static final Formula DEDUCTION = Formula.of("bend-deduction", "D = 2 · S - L", Origins.BEND_FORMULAS);
     private static final Formula FLAT = Formula.of("bend-flat-length", "F = a + b - D", Origins.BEND_FORMULAS);
 
@@ -39,27 +40,49 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
 
     /** What is asked. */
     public record OneBend(
-            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "1-5 mm", preset = "3 mm") Length thickness,
-            @Asked(unit = "mm", min = "0 mm", max = "10 m", usual = "0-30 mm", preset = "3 mm") Length insideRadius,
-            @Asked(unit = "deg", min = "0.01 deg", max = "360 deg", preset = "90 deg") Angle turn,
+            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "1-5 mm", preset = "3 mm")
+            Length thickness,
+
+            @Asked(unit = "mm", min = "0 mm", max = "10 m", usual = "0-30 mm", preset = "3 mm")
+            Length insideRadius,
+
+            @Asked(unit = "deg", min = "0.01 deg", max = "360 deg", preset = "90 deg")
+            Angle turn,
+
             @Asked(preset = "grain") Face outside,
             @Asked(preset = "{\"none\":{}}") Preparation preparation,
-            @Asked(min = "0", max = "1", usual = "0.3-0.7", example = "0.5") Optional<Double> measuredNeutralLine,
-            @Asked(unit = "mm", min = "0 mm", max = "100 m", example = "50 mm") Optional<Length> legA,
-            @Asked(unit = "mm", min = "0 mm", max = "100 m", example = "30 mm") Optional<Length> legB) {}
+
+            @Asked(min = "0", max = "1", usual = "0.3-0.7", example = "0.5")
+            Optional<Double> measuredNeutralLine,
+
+            @Asked(unit = "mm", min = "0 mm", max = "100 m", example = "50 mm")
+            Optional<Length> legA,
+
+            @Asked(unit = "mm", min = "0 mm", max = "100 m", example = "30 mm")
+            Optional<Length> legB) {}
 
     /** What is answered; setback, deduction and flat length only below a half turn, where there is a corner. */
     public record Allowance(
-            @Answered(unit = "mm", step = "0.1 mm", by = "bend-allowance", lead = true) Length allowance,
-            @Answered(step = "0.001", by = "neutral-line-habit") double neutralLine,
-            @Answered(unit = "mm", step = "0.1 mm", by = "bend-setback") Optional<Length> setback,
-            @Answered(unit = "mm", step = "0.1 mm", by = "bend-deduction") Optional<Length> deduction,
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "bend-flat-length") Optional<Length> flatLength) {}
+            @Answered(unit = "mm", step = "0.1 mm", by = "bend-allowance", lead = true)
+            Length allowance,
+
+            @Answered(step = "0.001", by = "neutral-line-habit")
+            double neutralLine,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "bend-setback")
+            Optional<Length> setback,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "bend-deduction")
+            Optional<Length> deduction,
+
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "bend-flat-length")
+            Optional<Length> flatLength) {}
 
     @Override
     public Outcome<Allowance> calculate(OneBend bend, Working working) {
         double thickness = bend.thickness().mm();
-        if (bend.preparation() instanceof Preparation.Grooved grooved && grooved.web().mm() > thickness) {
+        if (bend.preparation() instanceof Preparation.Grooved grooved
+                && grooved.web().mm() > thickness) {
             return Outcome.refuse(WEB_TOO_THICK.at("preparation", grooved.web(), bend.thickness()));
         }
         if (bend.preparation() instanceof Preparation.Skived skived) {
@@ -111,14 +134,24 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
     @Override
     public List<Formula> formulas() {
         return List.of(
-                Formulas.NEUTRAL_DRY, Formulas.NEUTRAL_CASED, Formulas.NEUTRAL_GROOVED, Formulas.ALLOWANCE, SETBACK,
-                DEDUCTION, FLAT);
+                Formulas.NEUTRAL_DRY,
+                Formulas.NEUTRAL_CASED,
+                Formulas.NEUTRAL_GROOVED,
+                Formulas.ALLOWANCE,
+                SETBACK,
+                DEDUCTION,
+                FLAT);
     }
 
     @Override
     public List<NoticeKind> notices() {
         return List.of(
-                StrapChecks.FOLD_TOO_TIGHT, StrapChecks.GROOVE_IN_GRAIN, WEB_TOO_THICK, SKIVE_TOO_THICK, NO_CORNER, LEGS_TOO_SHORT);
+                StrapChecks.FOLD_TOO_TIGHT,
+                StrapChecks.GROOVE_IN_GRAIN,
+                WEB_TOO_THICK,
+                SKIVE_TOO_THICK,
+                NO_CORNER,
+                LEGS_TOO_SHORT);
     }
 
     @Override

@@ -22,21 +22,35 @@ sealed interface Feature {
     /** A round hole for a fitting. */
     record Hole(
             @RowId String id,
-            @Asked(unit = "mm", min = "0.3 mm", max = "100 mm", usual = "1-12 mm", example = "4 mm") Length diameter,
+
+            @Asked(unit = "mm", min = "0.3 mm", max = "100 mm", usual = "1-12 mm", example = "4 mm")
+            Length diameter,
+
             @Asked(example = "leg") String section,
             @Asked(preset = "start") From from,
-            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "15 mm") Length distance,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "15 mm")
+            Length distance,
+
             @Asked(example = "tip") Optional<List<String>> alsoThrough)
             implements Feature {}
 
     /** A slot along the strap, as for the prong of a buckle. */
     record Slot(
             @RowId String id,
-            @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "10-40 mm", example = "25 mm") Length slotLength,
-            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "3-8 mm", example = "5 mm") Length slotWidth,
+
+            @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "10-40 mm", example = "25 mm")
+            Length slotLength,
+
+            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "3-8 mm", example = "5 mm")
+            Length slotWidth,
+
             @Asked(example = "buckle") String section,
             @Asked(preset = "middle") From from,
-            @Asked(unit = "mm", min = "-10 m", max = "10 m", preset = "0 mm") Length distance,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", preset = "0 mm")
+            Length distance,
+
             @Asked(example = "tip") Optional<List<String>> alsoThrough)
             implements Feature {}
 
@@ -45,11 +59,19 @@ sealed interface Feature {
             @RowId String id,
             @Asked(example = "leg") String section,
             @Asked(preset = "start") From from,
-            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "5 mm") Length distance,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "5 mm")
+            Length distance,
+
             @Asked(example = "leg") String toSection,
             @Asked(preset = "end") From toFrom,
-            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "5 mm") Length toDistance,
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "2.5-6 mm", preset = "3 mm") Length margin,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "5 mm")
+            Length toDistance,
+
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "2.5-6 mm", preset = "3 mm")
+            Length margin,
+
             @Asked(example = "tip") Optional<List<String>> alsoThrough)
             implements Feature {}
 
@@ -58,7 +80,10 @@ sealed interface Feature {
             @RowId String id,
             @Asked(example = "leg") String section,
             @Asked(preset = "start") From from,
-            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "15 mm") Length distance,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "15 mm")
+            Length distance,
+
             @Asked(example = "tip") Optional<List<String>> alsoThrough)
             implements Feature {}
 
@@ -67,7 +92,10 @@ sealed interface Feature {
             @RowId String id,
             @Asked(example = "leg") String section,
             @Asked(preset = "start") From from,
-            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "15 mm") Length distance,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "15 mm")
+            Length distance,
+
             @Asked(example = "tip") Optional<List<String>> alsoThrough)
             implements Feature {}
 }

@@ -157,7 +157,9 @@ final class FeaturePlaces {
         if (from == From.START) {
             return distance;
         }
-        return from == From.END ? piece.outsideLength() - distance : piece.piece().middleOutsideMm() + distance;
+        return from == From.END
+                ? piece.outsideLength() - distance
+                : piece.piece().middleOutsideMm() + distance;
     }
 
     private List<String> ids() {

@@ -29,7 +29,8 @@ record FlatView(StrapLayout.Strap asked, FoldedStrap strap, Skives skives, Featu
                 across(drawing, Role.FOLD, piece.flatStart());
                 across(drawing, Role.FOLD, piece.flatEnd());
             }
-            drawing.label(piece.id(), Point.of((piece.flatStart() + piece.flatEnd()) / 2, width), Anchor.BOTTOM, LETTER_MM);
+            drawing.label(
+                    piece.id(), Point.of((piece.flatStart() + piece.flatEnd()) / 2, width), Anchor.BOTTOM, LETTER_MM);
         }
         places.rows().forEach(row -> stitches(drawing, row, width));
         places.pierced().forEach(place -> feature(drawing, place, width));
@@ -65,7 +66,8 @@ record FlatView(StrapLayout.Strap asked, FoldedStrap strap, Skives skives, Featu
         if (place.feature() instanceof Feature.Hole hole) {
             drawing.hole(centre, hole.diameter().mm());
         } else if (place.feature() instanceof Feature.Slot slot) {
-            drawing.add(slotOutline(centre, slot.slotLength().mm(), slot.slotWidth().mm()));
+            drawing.add(
+                    slotOutline(centre, slot.slotLength().mm(), slot.slotWidth().mm()));
         } else {
             across(drawing, place.feature() instanceof Feature.FoldLine ? Role.FOLD : Role.MARK, place.flatMm());
         }
@@ -90,7 +92,8 @@ record FlatView(StrapLayout.Strap asked, FoldedStrap strap, Skives skives, Featu
 
     /** From the start to each place, nearest first and each a line further out; the whole length outermost. */
     private void dimensions(Drawing.Builder drawing, double length) {
-        List<Double> all = new ArrayList<>(places.pierced().stream().map(FeaturePlaces.Pierced::flatMm).toList());
+        List<Double> all = new ArrayList<>(
+                places.pierced().stream().map(FeaturePlaces.Pierced::flatMm).toList());
         all.sort(Comparator.naturalOrder());
         double offset = -FIRST_OFFSET_MM;
         for (double place : all) {

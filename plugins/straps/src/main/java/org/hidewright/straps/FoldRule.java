@@ -17,7 +17,9 @@ import org.hidewright.straps.geometry.NeutralLine;
 record FoldRule(double k, Optional<Formula> formula, double webMm) {
     /** The rule for a fold that nobody measured, unless somebody did. */
     static FoldRule of(Optional<Double> measured, Face outside, Preparation preparation, double thicknessMm) {
-        double web = preparation instanceof Preparation.Grooved grooved ? grooved.web().mm() : 0;
+        double web = preparation instanceof Preparation.Grooved grooved
+                ? grooved.web().mm()
+                : 0;
         if (measured.isPresent()) {
             return new FoldRule(measured.get(), Optional.empty(), web);
         }

@@ -5,7 +5,6 @@ import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Circle;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Path;
-import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.Piece;
@@ -36,7 +35,8 @@ record FoldedView(
         section.fold().flatMap(ReadSection.Fold::bar).ifPresent(bar -> {
             PlacedPiece placed = strap.piece(section.id()).orElseThrow();
             if (placed.piece() instanceof Piece.TurnBack turnBack) {
-                drawing.add(Circle.of(Role.HARDWARE, SideOfLeather.point(turnBack.centre(placed.start())), bar.thicknessMm()));
+                drawing.add(Circle.of(
+                        Role.HARDWARE, SideOfLeather.point(turnBack.centre(placed.start())), bar.thicknessMm()));
                 return;
             }
             PlacedStretch first = placed.stretches().get(0);
@@ -71,13 +71,17 @@ record FoldedView(
     private void axis(Drawing.Builder drawing, FeaturePlaces.Pierced place) {
         Pose grain = place.piece().poseAt(place.alongMm());
         boolean line = place.feature() instanceof Feature.FoldLine;
-        drawing.line(line ? Role.FOLD : Role.MARK,
+        drawing.line(
+                line ? Role.FOLD : Role.MARK,
                 SideOfLeather.point(grain.towardsGrain(AXIS_BEYOND_MM)),
                 SideOfLeather.point(grain.towardsGrain(-place.piece().thickness() - AXIS_BEYOND_MM)));
         if (!place.mate()) {
             boolean grainUp = Math.cos(grain.heading()) > 0;
-            drawing.label(place.feature().id(), SideOfLeather.point(grain.towardsGrain(AXIS_BEYOND_MM)),
-                    grainUp ? Anchor.BOTTOM : Anchor.TOP, LETTER_MM);
+            drawing.label(
+                    place.feature().id(),
+                    SideOfLeather.point(grain.towardsGrain(AXIS_BEYOND_MM)),
+                    grainUp ? Anchor.BOTTOM : Anchor.TOP,
+                    LETTER_MM);
         }
     }
 
@@ -85,7 +89,10 @@ record FoldedView(
     private static void stitches(Drawing.Builder drawing, FeaturePlaces.Row row) {
         for (FeaturePlaces.Pierced end : List.of(row.start(), row.end())) {
             Pose grain = end.piece().poseAt(end.alongMm());
-            drawing.line(Role.STITCH, SideOfLeather.point(grain), SideOfLeather.point(grain.towardsGrain(-end.piece().thickness())));
+            drawing.line(
+                    Role.STITCH,
+                    SideOfLeather.point(grain),
+                    SideOfLeather.point(grain.towardsGrain(-end.piece().thickness())));
         }
     }
 
@@ -95,7 +102,11 @@ record FoldedView(
         for (PlacedPiece piece : strap.pieces()) {
             if (piece.straight()) {
                 Pose at = piece.poseAt(piece.outsideLength() * NAME_SHARES[straight++ % NAME_SHARES.length]);
-                drawing.label(piece.id(), SideOfLeather.point(at.towardsGrain(-piece.thickness() / 2)), Anchor.CENTRE, LETTER_MM);
+                drawing.label(
+                        piece.id(),
+                        SideOfLeather.point(at.towardsGrain(-piece.thickness() / 2)),
+                        Anchor.CENTRE,
+                        LETTER_MM);
             }
         }
     }

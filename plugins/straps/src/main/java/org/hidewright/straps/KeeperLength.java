@@ -26,7 +26,8 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
     private static final Formula STACK = Formula.of("keeper-stack", "h = Σ t · n", Origins.GEOMETRY);
     private static final Formula INSIDE =
             Formula.of("keeper-inside", "P = 2 · (w + h) - (8 - 2 · π) · r + e", Origins.GEOMETRY);
-    private static final Formula CUT = Formula.of("keeper-cut-length", "L = P + 2 · π · k · t + o + x", Origins.GEOMETRY);
+    private static final Formula CUT =
+            Formula.of("keeper-cut-length", "L = P + 2 · π · k · t + o + x", Origins.GEOMETRY);
     private static final Formula LAP_CORNERS = Formula.of("keeper-lap-corners", "x = n · π / 2 · t", Origins.GEOMETRY);
 
     private static final NoticeKind NO_LAYERS = NoticeKind.stop("keeper-no-layers");
@@ -55,7 +56,10 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
     /** Layers of one thickness. */
     public record KeeperLayer(
             @RowId String id,
-            @Asked(unit = "mm", min = "0.1 mm", max = "50 mm", usual = "0.5-5 mm", example = "3.5 mm") Length thickness,
+
+            @Asked(unit = "mm", min = "0.1 mm", max = "50 mm", usual = "0.5-5 mm", example = "3.5 mm")
+            Length thickness,
+
             @Asked(min = "1", max = "50", preset = "1") int count) {}
 
     /** How the ends meet. */
@@ -64,31 +68,57 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
         record Butted() implements KeeperJoint {}
 
         /** One end over the other along the broad side. */
-        record Lapped(@Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "8-25 mm", preset = "12 mm") Length lap)
-                implements KeeperJoint {}
+        record Lapped(
+                @Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "8-25 mm", preset = "12 mm")
+                Length lap) implements KeeperJoint {}
     }
 
     /** What is asked; the ease is added to the inside length all round. */
     public record Loop(
-            @Asked(preset = "[{\"id\":\"strap\",\"thickness\":\"3.5 mm\"},{\"id\":\"turn-back\",\"thickness\":\"2 mm\"},"
-                            + "{\"id\":\"tip\",\"thickness\":\"3.5 mm\"}]")
-                    List<KeeperLayer> layers,
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "38 mm") Length width,
-            @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0-2 mm", preset = "1 mm") Length cornerRadius,
-            @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "1-2 mm", preset = "1.5 mm") Length ease,
+            @Asked(
+                    preset =
+                            "[{\"id\":\"strap\",\"thickness\":\"3.5 mm\"},{\"id\":\"turn-back\",\"thickness\":\"2 mm\"},"
+                                    + "{\"id\":\"tip\",\"thickness\":\"3.5 mm\"}]")
+            List<KeeperLayer> layers,
+
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "38 mm")
+            Length width,
+
+            @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0-2 mm", preset = "1 mm")
+            Length cornerRadius,
+
+            @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "1-2 mm", preset = "1.5 mm")
+            Length ease,
+
             @Asked(preset = "belt-at-turn-back") KeeperPlace place,
-            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", usual = "1-3 mm", preset = "2 mm") Length thickness,
+
+            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", usual = "1-3 mm", preset = "2 mm")
+            Length thickness,
+
             @Asked(preset = "{\"butted\":{}}") KeeperJoint joint,
-            @Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "10-15 mm", preset = "12 mm") Length keeperWidth,
-            @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5") double neutralLine) {}
+
+            @Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "10-15 mm", preset = "12 mm")
+            Length keeperWidth,
+
+            @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5")
+            double neutralLine) {}
 
     /** What is answered. */
     public record Blank(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "keeper-cut-length", lead = true) Length cutLength,
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "keeper-cut-length") Size blank,
-            @Answered(unit = "mm", step = "0.1 mm", by = "keeper-stack") Length stackHeight,
-            @Answered(unit = "mm", step = "0.1 mm", by = "keeper-inside") Length insideLength,
-            @Answered(unit = "mm", step = "0.1 mm", by = "keeper-inside") Size inside) {}
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "keeper-cut-length", lead = true)
+            Length cutLength,
+
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "keeper-cut-length")
+            Size blank,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "keeper-stack")
+            Length stackHeight,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "keeper-inside")
+            Length insideLength,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "keeper-inside")
+            Size inside) {}
 
     @Override
     public Outcome<Blank> calculate(Loop loop, Working working) {
@@ -100,15 +130,18 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
                 .reduce(Length.ZERO, Length::plus);
         double radius = loop.cornerRadius().mm();
         if (2 * radius > Math.min(loop.width().mm(), height.mm()) + 1e-9) {
-            return Outcome.refuse(CORNER_TOO_LARGE.at("corner-radius", loop.cornerRadius(),
+            return Outcome.refuse(CORNER_TOO_LARGE.at(
+                    "corner-radius",
+                    loop.cornerRadius(),
                     Length.ofMm(Math.min(loop.width().mm(), height.mm()))));
         }
-        Length inside = Length.ofMm(Wraps.roundedRectangleMm(loop.width().mm(), height.mm(), radius)).plus(loop.ease());
+        Length inside = Length.ofMm(Wraps.roundedRectangleMm(loop.width().mm(), height.mm(), radius))
+                .plus(loop.ease());
         Length lap = loop.joint() instanceof KeeperJoint.Lapped lapped ? lapped.lap() : Length.ZERO;
         int corners = cornersUnder(lap.mm(), loop.width().mm(), height.mm(), radius);
         Length more = Length.ofMm(corners * Math.PI / 2 * loop.thickness().mm());
-        Length cut = inside
-                .plus(Length.ofMm(Wraps.roundClosedCoreMm(loop.thickness().mm(), loop.neutralLine())))
+        Length cut = inside.plus(
+                        Length.ofMm(Wraps.roundClosedCoreMm(loop.thickness().mm(), loop.neutralLine())))
                 .plus(lap)
                 .plus(more);
         working.step(STACK, height);
@@ -117,7 +150,10 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
         working.step(CUT, cut, "P", inside, "k", loop.neutralLine(), "t", loop.thickness(), "o", lap, "x", more);
         Length quarter = loop.ease().times(0.25);
         Blank blank = new Blank(
-                cut, Size.of(cut, loop.keeperWidth()), height, inside,
+                cut,
+                Size.of(cut, loop.keeperWidth()),
+                height,
+                inside,
                 Size.of(loop.width().plus(quarter), height.plus(quarter)));
         return Outcome.of(blank, notices(loop));
     }

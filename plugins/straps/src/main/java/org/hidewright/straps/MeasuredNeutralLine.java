@@ -39,33 +39,57 @@ public final class MeasuredNeutralLine implements Calculator<MeasuredNeutralLine
 
     /** What is asked. */
     public record Strip(
-            @Asked(unit = "mm", min = "1 mm", max = "10 m", preset = "100 mm") Length stripLength,
-            @Asked(unit = "mm", min = "0 mm", max = "10 m", example = "42 mm") Length straightBefore,
-            @Asked(unit = "mm", min = "0 mm", max = "10 m", example = "43 mm") Length straightAfter,
-            @Asked(unit = "deg", min = "10 deg", max = "360 deg", preset = "180 deg") Angle turn,
-            @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "0-30 mm", example = "3 mm") Length insideRadius,
-            @Asked(unit = "mm", min = "0.2 mm", max = "50 mm", usual = "1-5 mm", example = "3 mm") Length thickness,
-            @Asked(unit = "mm", min = "0 mm", max = "5 mm", usual = "0.1-0.5 mm", preset = "0.2 mm") Length readingError) {}
+            @Asked(unit = "mm", min = "1 mm", max = "10 m", preset = "100 mm")
+            Length stripLength,
+
+            @Asked(unit = "mm", min = "0 mm", max = "10 m", example = "42 mm")
+            Length straightBefore,
+
+            @Asked(unit = "mm", min = "0 mm", max = "10 m", example = "43 mm")
+            Length straightAfter,
+
+            @Asked(unit = "deg", min = "10 deg", max = "360 deg", preset = "180 deg")
+            Angle turn,
+
+            @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "0-30 mm", example = "3 mm")
+            Length insideRadius,
+
+            @Asked(unit = "mm", min = "0.2 mm", max = "50 mm", usual = "1-5 mm", example = "3 mm")
+            Length thickness,
+
+            @Asked(unit = "mm", min = "0 mm", max = "5 mm", usual = "0.1-0.5 mm", preset = "0.2 mm")
+            Length readingError) {}
 
     /** What is answered; the spread is how far off the neutral line may be if all three readings are off one way. */
     public record Measured(
-            @Answered(step = "0.01", by = "neutral-line-measured-strip", lead = true) double neutralLine,
-            @Answered(step = "0.01", by = "neutral-line-spread") double spread,
-            @Answered(step = "0.01", by = "neutral-line-spread") double lowest,
-            @Answered(step = "0.01", by = "neutral-line-spread") double highest,
-            @Answered(unit = "mm", step = "0.1 mm", by = "strip-in-the-bend") Length inTheBend) {}
+            @Answered(step = "0.01", by = "neutral-line-measured-strip", lead = true)
+            double neutralLine,
+
+            @Answered(step = "0.01", by = "neutral-line-spread")
+            double spread,
+
+            @Answered(step = "0.01", by = "neutral-line-spread")
+            double lowest,
+
+            @Answered(step = "0.01", by = "neutral-line-spread")
+            double highest,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "strip-in-the-bend")
+            Length inTheBend) {}
 
     @Override
     public Outcome<Measured> calculate(Strip strip, Working working) {
         Length bend = strip.stripLength().minus(strip.straightBefore()).minus(strip.straightAfter());
         if (bend.mm() <= 0) {
-            return Outcome.refuse(LEGS_LONGER.at("strip-length", strip.stripLength(),
-                    strip.straightBefore().plus(strip.straightAfter())));
+            return Outcome.refuse(LEGS_LONGER.at(
+                    "strip-length", strip.stripLength(), strip.straightBefore().plus(strip.straightAfter())));
         }
         double thickness = strip.thickness().mm();
-        double k = NeutralLine.measured(bend.mm(), strip.turn().radians(), strip.insideRadius().mm(), thickness);
+        double k = NeutralLine.measured(
+                bend.mm(), strip.turn().radians(), strip.insideRadius().mm(), thickness);
         double spread = 3 * strip.readingError().mm() / (strip.turn().radians() * thickness);
-        working.step(IN_THE_BEND, bend, "L", strip.stripLength(), "a", strip.straightBefore(), "b", strip.straightAfter());
+        working.step(
+                IN_THE_BEND, bend, "L", strip.stripLength(), "a", strip.straightBefore(), "b", strip.straightAfter());
         working.step(NEUTRAL_LINE, k, "B", bend, "θ", strip.turn(), "r", strip.insideRadius(), "t", strip.thickness());
         working.step(SPREAD, spread, "e", strip.readingError(), "θ", strip.turn(), "t", strip.thickness());
         return Outcome.of(new Measured(k, spread, k - spread, k + spread, bend), notices(k, spread));

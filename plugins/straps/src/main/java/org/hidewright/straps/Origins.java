@@ -21,6 +21,7 @@ final class Origins {
     static final Source HARDWARE_EASE = Source.of("hardware-ease", Kind.COMMON_PRACTICE);
     /** One thickness between a hole or stitch and a fold; two to three diameters to the edge. */
     static final Source EDGE_HABIT = Source.of("edge-habit", Kind.COMMON_PRACTICE);
+
     static final Source BELT_HABITS = Source.of("belt-habits", Kind.COMMON_PRACTICE);
     static final Source KEEPER_HABITS = Source.of("keeper-habits", Kind.COMMON_PRACTICE);
     /** Straps are cut along the backbone. */

@@ -13,11 +13,15 @@ sealed interface Preparation {
 
     /** Thinned from the flesh side over the whole fold, with a ramp on either side. */
     record Skived(
-            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", example = "1.2 mm") Length thicknessLeft,
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "0-40 mm", preset = "10 mm") Length ramp)
+            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", example = "1.2 mm")
+            Length thicknessLeft,
+
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "0-40 mm", preset = "10 mm")
+            Length ramp)
             implements Preparation {}
 
     /** A groove cut along the fold into its inside face. */
-    record Grooved(@Asked(unit = "mm", min = "0.1 mm", max = "20 mm", example = "1 mm") Length web)
-            implements Preparation {}
+    record Grooved(
+            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", example = "1 mm")
+            Length web) implements Preparation {}
 }

@@ -18,7 +18,13 @@ record ReadSection(Section asked, Piece piece, double rampMm, Optional<Fold> fol
      * @param insideRadiusMm inside radius; at a turn-back that of the bar
      * @param bar what it goes round if that is hardware
      */
-    record Fold(Face outside, double turnRad, double insideRadiusMm, double thicknessMm, FoldRule rule, Optional<Bar> bar) {}
+    record Fold(
+            Face outside,
+            double turnRad,
+            double insideRadiusMm,
+            double thicknessMm,
+            FoldRule rule,
+            Optional<Bar> bar) {}
 
     /** A bar: round of a diameter, or flat of a thickness and a width with its corner radius. */
     record Bar(double thicknessMm, double widthMm, double cornerRadiusMm) {

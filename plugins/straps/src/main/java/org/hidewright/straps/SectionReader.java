@@ -29,8 +29,15 @@ final class SectionReader {
     static final NoticeKind THICKER_THAN_STRAP = NoticeKind.stop("strap-thicker-than-strap");
     static final NoticeKind CONTACT_TOO_NEAR = NoticeKind.stop("contact-too-near");
     static final List<NoticeKind> KINDS = List.of(
-            NO_SECTIONS, DUPLICATE_ID, UNKNOWN_SECTION, NOT_A_BEND, BENDS_IN_A_CIRCLE, FLAT_BAR_TURN,
-            CORNER_TOO_LARGE, THICKER_THAN_STRAP, CONTACT_TOO_NEAR);
+            NO_SECTIONS,
+            DUPLICATE_ID,
+            UNKNOWN_SECTION,
+            NOT_A_BEND,
+            BENDS_IN_A_CIRCLE,
+            FLAT_BAR_TURN,
+            CORNER_TOO_LARGE,
+            THICKER_THAN_STRAP,
+            CONTACT_TOO_NEAR);
 
     /** Stands for the section where there is only one turn-back. */
     static final Phrase THIS_TURN_BACK = Phrase.of("this-turn-back");
@@ -100,8 +107,8 @@ final class SectionReader {
         thicknesses.stream()
                 .filter(thickness -> thickness.mm() > most + 1e-9)
                 .findFirst()
-                .ifPresent(thick -> stops.add(THICKER_THAN_STRAP.at(
-                        StrapLayout.place(section), section.id(), thick, strap.thickness())));
+                .ifPresent(thick -> stops.add(
+                        THICKER_THAN_STRAP.at(StrapLayout.place(section), section.id(), thick, strap.thickness())));
     }
 
     private Optional<ReadSection> section(Section section) {
@@ -154,13 +161,18 @@ final class SectionReader {
         Optional<Core.FlatBar> flatBar = flatBar(bend);
         List<Stretch> stretches = new ArrayList<>();
         if (flatBar.isPresent()) {
-            roundFlatBar(bend, flatBar.get(), new Stretch.Arc(QUARTER_TURN, radius.get(), thickness, rule.k(), bend.outside()), stretches);
+            roundFlatBar(
+                    bend,
+                    flatBar.get(),
+                    new Stretch.Arc(QUARTER_TURN, radius.get(), thickness, rule.k(), bend.outside()),
+                    stretches);
         } else {
             stretches.add(new Stretch.Arc(bend.turn().radians(), radius.get(), thickness, rule.k(), bend.outside()));
         }
         Fold fold = new Fold(bend.outside(), bend.turn().radians(), radius.get(), thickness, rule, bar(bend));
         return stops.isEmpty()
-                ? Optional.of(new ReadSection(bend, new Piece.Bend(bend.id(), stretches), ramp(bend.preparation()), Optional.of(fold)))
+                ? Optional.of(new ReadSection(
+                        bend, new Piece.Bend(bend.id(), stretches), ramp(bend.preparation()), Optional.of(fold)))
                 : Optional.empty();
     }
 
@@ -169,7 +181,10 @@ final class SectionReader {
             return Optional.of(Bar.round(round.diameter().mm()));
         }
         return bend.core() instanceof Core.FlatBar flat
-                ? Optional.of(new Bar(flat.barThickness().mm(), flat.barWidth().mm(), flat.cornerRadius().mm()))
+                ? Optional.of(new Bar(
+                        flat.barThickness().mm(),
+                        flat.barWidth().mm(),
+                        flat.cornerRadius().mm()))
                 : Optional.empty();
     }
 
@@ -182,13 +197,15 @@ final class SectionReader {
         }
         double smaller = Math.min(bar.barThickness().mm(), bar.barWidth().mm());
         if (2 * bar.cornerRadius().mm() > smaller + 1e-9) {
-            stops.add(CORNER_TOO_LARGE.at(StrapLayout.place(bend), bend.id(), bar.cornerRadius(), Length.ofMm(smaller)));
+            stops.add(
+                    CORNER_TOO_LARGE.at(StrapLayout.place(bend), bend.id(), bar.cornerRadius(), Length.ofMm(smaller)));
             return;
         }
         for (int i = 0; i < Math.rint(corners); i++) {
             if (i > 0) {
                 double side = (i % 2 == 1 ? bar.barThickness() : bar.barWidth()).mm();
-                stretches.add(new Stretch.Level(Math.max(0, side - 2 * bar.cornerRadius().mm()), corner.thicknessMm()));
+                stretches.add(new Stretch.Level(
+                        Math.max(0, side - 2 * bar.cornerRadius().mm()), corner.thicknessMm()));
             }
             stretches.add(corner);
         }
@@ -202,8 +219,11 @@ final class SectionReader {
                 stops.add(BENDS_IN_A_CIRCLE.at(StrapLayout.place(bend), bend.id()));
                 return Optional.empty();
             }
-            return inner(bend, around).flatMap(inner -> insideRadius(inner, outer)
-                    .map(r -> r + thickness(inner, inner.preparation()) + strap.glueGap().mm()));
+            return inner(bend, around)
+                    .flatMap(inner -> insideRadius(inner, outer)
+                            .map(r -> r
+                                    + thickness(inner, inner.preparation())
+                                    + strap.glueGap().mm()));
         }
         if (core instanceof Core.OwnLayers own) {
             return Optional.of(ownLayers(own));
@@ -211,9 +231,10 @@ final class SectionReader {
         if (core instanceof Core.RoundBar bar) {
             return Optional.of(bar.diameter().mm() / 2);
         }
-        return Optional.of(core instanceof Core.FlatBar flat
-                ? flat.cornerRadius().mm()
-                : ((Core.Radius) core).insideRadius().mm());
+        return Optional.of(
+                core instanceof Core.FlatBar flat
+                        ? flat.cornerRadius().mm()
+                        : ((Core.Radius) core).insideRadius().mm());
     }
 
     /** Half of the layers with a glue line between each two faces; folded flat there is no room inside at all. */
@@ -231,7 +252,8 @@ final class SectionReader {
             return Optional.of(found);
         }
         String place = StrapLayout.place(bend);
-        stops.add(inner == null ? unknown(place, around.bend(), ids()) : NOT_A_BEND.at(place, around.bend(), bend.id()));
+        stops.add(
+                inner == null ? unknown(place, around.bend(), ids()) : NOT_A_BEND.at(place, around.bend(), bend.id()));
         return Optional.empty();
     }
 
@@ -253,12 +275,16 @@ final class SectionReader {
         FoldRule rule = rule(section.measuredNeutralLine(), section, section.preparation());
         if (!Teardrop.fits(bar, contact, Math.max(before, after), rule.k())
                 || !Teardrop.fits(bar, contact, Math.min(before, after), rule.k())) {
-            stops.add(CONTACT_TOO_NEAR.at(StrapLayout.place(section), section.id(), section.contact(),
+            stops.add(CONTACT_TOO_NEAR.at(
+                    StrapLayout.place(section),
+                    section.id(),
+                    section.contact(),
                     Length.ofMm(bar / 2 + rule.k() * Math.max(before, after))));
             return Optional.empty();
         }
         Piece piece = new Piece.TurnBack(section.id(), bar, contact, before, after, rule.k(), section.outside());
-        Fold fold = new Fold(section.outside(), Math.PI, bar / 2, Math.max(before, after), rule, Optional.of(Bar.round(bar)));
+        Fold fold = new Fold(
+                section.outside(), Math.PI, bar / 2, Math.max(before, after), rule, Optional.of(Bar.round(bar)));
         return Optional.of(new ReadSection(section, piece, ramp(section.preparation()), Optional.of(fold)));
     }
 }

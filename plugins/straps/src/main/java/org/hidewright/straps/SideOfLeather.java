@@ -107,14 +107,16 @@ record SideOfLeather(FoldedStrap strap, Skives skives) {
         }
         Collections.sort(cuts);
         for (int i = 0; i + 1 < cuts.size(); i++) {
-            steps.add(new Step(
-                    at(placed, flat, cuts.get(i), face), at(placed, flat, cuts.get(i + 1), face), null, 0));
+            steps.add(new Step(at(placed, flat, cuts.get(i), face), at(placed, flat, cuts.get(i + 1), face), null, 0));
         }
     }
 
     private Point at(PlacedStretch placed, double stretchStart, double flat, Face face) {
         Pose pose = placed.start().ahead(flat - stretchStart);
-        return point(face == Face.GRAIN ? pose : pose.towardsGrain(-thickness(placed.stretch().thicknessMm(), flat)));
+        return point(
+                face == Face.GRAIN
+                        ? pose
+                        : pose.towardsGrain(-thickness(placed.stretch().thicknessMm(), flat)));
     }
 
     /** Thickness with the ramps that run into a straight stretch. */

@@ -32,8 +32,18 @@ final class StrapChecks {
     static final NoticeKind CARRIES_LOAD = NoticeKind.caution("strap-carries-load");
     static final NoticeKind RAMP_TOO_LONG = NoticeKind.stop("ramp-too-long");
     static final List<NoticeKind> KINDS = List.of(
-            FOLD_TOO_TIGHT, GROOVE_IN_GRAIN, HOLE_IN_FOLD, HOLE_NEAR_FOLD, HOLE_BREAKS_OUT, PUNCHED_FLAT,
-            LAYER_NOT_PIERCED, OVERLAP_APART, OVERLAP_BESIDE, LAYERS_IN_EACH_OTHER, NESTED_APART, FLESH_SHOWS,
+            FOLD_TOO_TIGHT,
+            GROOVE_IN_GRAIN,
+            HOLE_IN_FOLD,
+            HOLE_NEAR_FOLD,
+            HOLE_BREAKS_OUT,
+            PUNCHED_FLAT,
+            LAYER_NOT_PIERCED,
+            OVERLAP_APART,
+            OVERLAP_BESIDE,
+            LAYERS_IN_EACH_OTHER,
+            NESTED_APART,
+            FLESH_SHOWS,
             CARRIES_LOAD);
 
     /** Two holes this near lie on one another for any fitting. */
@@ -61,8 +71,12 @@ final class StrapChecks {
         sections.forEach(this::overlap);
         sections.forEach(this::nested);
         layersInEachOther();
-        pierced.stream().filter(place -> place.feature() instanceof Feature.Hole).forEach(this::hole);
-        holesThatMiss(pierced.stream().filter(place -> place.feature() instanceof Feature.Hole).toList());
+        pierced.stream()
+                .filter(place -> place.feature() instanceof Feature.Hole)
+                .forEach(this::hole);
+        holesThatMiss(pierced.stream()
+                .filter(place -> place.feature() instanceof Feature.Hole)
+                .toList());
         fleshShows();
         return notices;
     }
@@ -73,7 +87,8 @@ final class StrapChecks {
             double ramps = skives.rampsInto(piece.id());
             double room = piece.straight() ? piece.flatLength() : 0;
             if (ramps > room + 1e-9) {
-                return Optional.of(RAMP_TOO_LONG.at("sections[" + piece.id() + "]", Length.ofMm(ramps), piece.id(), Length.ofMm(room)));
+                return Optional.of(RAMP_TOO_LONG.at(
+                        "sections[" + piece.id() + "]", Length.ofMm(ramps), piece.id(), Length.ofMm(room)));
             }
         }
         return Optional.empty();
@@ -82,8 +97,11 @@ final class StrapChecks {
     private void fold(ReadSection section) {
         section.fold().ifPresent(fold -> {
             if (fold.rule().tight(fold.outside(), fold.insideRadiusMm(), fold.thicknessMm())) {
-                notices.add(FOLD_TOO_TIGHT.at(StrapLayout.place(section.asked()), section.id(),
-                        Length.ofMm(fold.insideRadiusMm()), Length.ofMm(fold.thicknessMm())));
+                notices.add(FOLD_TOO_TIGHT.at(
+                        StrapLayout.place(section.asked()),
+                        section.id(),
+                        Length.ofMm(fold.insideRadiusMm()),
+                        Length.ofMm(fold.thicknessMm())));
             }
             if (fold.rule().webMm() > 0 && fold.outside() == Face.FLESH) {
                 notices.add(GROOVE_IN_GRAIN.at(StrapLayout.place(section.asked()), section.id()));
@@ -103,7 +121,10 @@ final class StrapChecks {
         PlacedPiece under = placed(overlap.on());
         OptionalDouble gap = Stack.gapMm(under, upper);
         if (gap.isEmpty() || Math.abs(gap.getAsDouble()) > asked.glueGap().mm() + Stack.PRESSED_MM) {
-            notices.add(OVERLAP_APART.at(StrapLayout.place(overlap), overlap.id(), overlap.on(),
+            notices.add(OVERLAP_APART.at(
+                    StrapLayout.place(overlap),
+                    overlap.id(),
+                    overlap.on(),
                     Length.ofMm(Math.abs(gap.orElse(under.start().distanceTo(upper.start()))))));
         }
         double one = under.start().along(upper.start());
@@ -128,7 +149,9 @@ final class StrapChecks {
                         .distanceTo(outerArc.centre(outer.start())))
                 .min()
                 .orElse(0);
-        if (apart > Math.max(Stack.PRESSED_MM, outerArc.thicknessMm()) + asked.glueGap().mm()) {
+        if (apart
+                > Math.max(Stack.PRESSED_MM, outerArc.thicknessMm())
+                        + asked.glueGap().mm()) {
             notices.add(NESTED_APART.at(StrapLayout.place(bend), bend.id(), around.bend(), Length.ofMm(apart)));
         }
     }
@@ -144,8 +167,12 @@ final class StrapChecks {
             OptionalDouble gap = Stack.gapMm(before, after);
             boolean back = Math.cos(before.start().heading() - after.start().heading()) < 0;
             if (back && gap.isPresent() && gap.getAsDouble() < -Stack.PRESSED_MM) {
-                notices.add(LAYERS_IN_EACH_OTHER.at("sections[" + sections.get(i + 1).id() + "]", before.id(), after.id(),
-                        sections.get(i + 1).id(), Length.ofMm(-gap.getAsDouble())));
+                notices.add(LAYERS_IN_EACH_OTHER.at(
+                        "sections[" + sections.get(i + 1).id() + "]",
+                        before.id(),
+                        after.id(),
+                        sections.get(i + 1).id(),
+                        Length.ofMm(-gap.getAsDouble())));
             }
         }
     }
@@ -154,7 +181,9 @@ final class StrapChecks {
         double radius = ((Feature.Hole) place.feature()).diameter().mm() / 2;
         String at = FeaturePlaces.place(place.feature());
         double flat = place.flatMm();
-        if (flat < radius || flat > strap.flatLength() - radius || 2 * radius >= asked.width().mm()) {
+        if (flat < radius
+                || flat > strap.flatLength() - radius
+                || 2 * radius >= asked.width().mm()) {
             notices.add(HOLE_BREAKS_OUT.at(at, place.rowId(), Length.ofMm(2 * radius)));
         }
         if (!place.piece().straight()) {
@@ -166,8 +195,8 @@ final class StrapChecks {
                 .filter(bend -> Math.max(bend.flatStart() - flat, flat - bend.flatEnd()) - radius
                         < place.piece().thickness() - 1e-9)
                 .findFirst()
-                .ifPresent(bend -> notices.add(HOLE_NEAR_FOLD.at(at, place.rowId(), bend.id(),
-                        Length.ofMm(place.piece().thickness()))));
+                .ifPresent(bend -> notices.add(HOLE_NEAR_FOLD.at(
+                        at, place.rowId(), bend.id(), Length.ofMm(place.piece().thickness()))));
     }
 
     private void holesThatMiss(List<Pierced> holes) {
@@ -194,11 +223,15 @@ final class StrapChecks {
             pierced |= miss < reach;
             boolean once = holes.indexOf(hole) < holes.indexOf(other);
             if (once && hole.feature() != other.feature() && miss > MEETS_MM && miss < reach) {
-                notices.add(PUNCHED_FLAT.at(FeaturePlaces.place(other.feature()), hole.rowId(), other.rowId(), Length.ofMm(miss)));
+                notices.add(PUNCHED_FLAT.at(
+                        FeaturePlaces.place(other.feature()), hole.rowId(), other.rowId(), Length.ofMm(miss)));
             }
         }
         if (!pierced && !hole.mate()) {
-            notices.add(LAYER_NOT_PIERCED.at(FeaturePlaces.place(hole.feature()), hole.rowId(), layer.piece().id()));
+            notices.add(LAYER_NOT_PIERCED.at(
+                    FeaturePlaces.place(hole.feature()),
+                    hole.rowId(),
+                    layer.piece().id()));
         }
     }
 

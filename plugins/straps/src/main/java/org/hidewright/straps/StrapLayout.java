@@ -14,8 +14,8 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Rounding;
+import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Drawing;
@@ -39,30 +39,48 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = Calculator.class)
 public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLayout.Layout> {
     private static final Formula CUT_LENGTH = Formula.of("cut-length", "L = S + B", Origins.GEOMETRY);
-    private static final Formula FOLDED_PLACE =
-            Formula.of("folded-place", "s = a + x · L / q", Origins.GEOMETRY);
-    private static final Formula STACK_THICKNESS = Formula.of("stack-thickness", "T = Σ t + (n - 1) · g", Origins.GEOMETRY);
+    private static final Formula FOLDED_PLACE = Formula.of("folded-place", "s = a + x · L / q", Origins.GEOMETRY);
+    private static final Formula STACK_THICKNESS =
+            Formula.of("stack-thickness", "T = Σ t + (n - 1) · g", Origins.GEOMETRY);
 
     /** What is asked. */
     public record Strap(
-            @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", usual = "1-5 mm", preset = "3 mm") Length thickness,
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "20 mm") Length width,
-            @Asked(preset = "[{\"id\":\"leg\",\"straight\":{\"length\":\"200 mm\"}},"
+            @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", usual = "1-5 mm", preset = "3 mm")
+            Length thickness,
+
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "20 mm")
+            Length width,
+
+            @Asked(
+                    preset = "[{\"id\":\"leg\",\"straight\":{\"length\":\"200 mm\"}},"
                             + "{\"id\":\"buckle\",\"bend\":{\"core\":{\"round-bar\":{\"diameter\":\"4 mm\"}}}},"
                             + "{\"id\":\"tip\",\"straight\":{\"length\":\"50 mm\"}}]")
-                    List<Section> sections,
-            @Asked(preset = "[{\"id\":\"rivet\",\"hole\":{\"diameter\":\"4 mm\",\"section\":\"leg\",\"from\":\"end\","
+            List<Section> sections,
+
+            @Asked(
+                    preset = "[{\"id\":\"rivet\",\"hole\":{\"diameter\":\"4 mm\",\"section\":\"leg\",\"from\":\"end\","
                             + "\"distance\":\"15 mm\",\"also-through\":\"tip\"}}]")
-                    List<Feature> features,
-            @Asked(unit = "mm", min = "0 mm", max = "3 mm", usual = "0-0.3 mm", preset = "0 mm") Length glueGap,
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "20.5 mm") Optional<Length> hardwareInsideWidth,
-            @Asked(min = "0", max = "1", usual = "0.3-0.7", example = "0.55") Optional<Double> measuredNeutralLine,
+            List<Feature> features,
+
+            @Asked(unit = "mm", min = "0 mm", max = "3 mm", usual = "0-0.3 mm", preset = "0 mm")
+            Length glueGap,
+
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "20.5 mm")
+            Optional<Length> hardwareInsideWidth,
+
+            @Asked(min = "0", max = "1", usual = "0.3-0.7", example = "0.55")
+            Optional<Double> measuredNeutralLine,
+
             @Asked(preset = "false") boolean carriesLoad) {}
 
     /** What is answered; places are millimetres from the start of the flat strap, which lies grain up. */
     public record Layout(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "cut-length", lead = true) Length cutLength,
-            @Answered(unit = "mm", step = "0.1 mm", by = "stack-thickness") Length stackThickness,
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "cut-length", lead = true)
+            Length cutLength,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "stack-thickness")
+            Length stackThickness,
+
             @Answered List<FlatSection> sections,
             @Answered List<FlatFeature> features,
             @Answered List<FoldZone> folds,
@@ -74,13 +92,28 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
     /** A section on the flat strap. */
     public record FlatSection(
             @RowId String id,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length start,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length end,
-            @Answered(unit = "mm", step = "0.1 mm", by = "bend-allowance") Length length,
-            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry") Length thickness,
-            @Answered(unit = "deg", step = "0.1 deg", by = "plane-geometry") Optional<Angle> turn,
-            @Answered(unit = "mm", step = "0.01 mm", by = "plane-geometry") Optional<Length> insideRadius,
-            @Answered(step = "0.01", by = "neutral-line-habit") Optional<Double> neutralLine,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length start,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length end,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "bend-allowance")
+            Length length,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
+            Length thickness,
+
+            @Answered(unit = "deg", step = "0.1 deg", by = "plane-geometry")
+            Optional<Angle> turn,
+
+            @Answered(unit = "mm", step = "0.01 mm", by = "plane-geometry")
+            Optional<Length> insideRadius,
+
+            @Answered(step = "0.01", by = "neutral-line-habit")
+            Optional<Double> neutralLine,
+
             @Answered(by = "plane-geometry") Showing shows) {}
 
     /** What a place on the flat strap is. */
@@ -97,28 +130,55 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             @Answered(by = "plane-geometry") FlatKind what,
             @Answered(by = "plane-geometry") String section,
             @Answered(by = "plane-geometry") int layer,
-            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place") Length fromStart,
-            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place") Length fromOtherEnd,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place")
+            Length fromStart,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place")
+            Length fromOtherEnd,
+
             @Answered(by = "plane-geometry") Face markOn,
-            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry") Optional<Length> across,
-            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry") Optional<Length> lengthwise) {}
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
+            Optional<Length> across,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
+            Optional<Length> lengthwise) {}
 
     /** Where a bend begins, has its middle and ends on the flat strap. */
     public record FoldZone(
             @RowId String id,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length start,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length middle,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length end,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length start,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length middle,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length end,
+
             @Answered(by = "plane-geometry") Face markOn) {}
 
     /** A zone thinned from the flesh side. */
     public record SkiveZone(
             @RowId String id,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length rampStart,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length fullStart,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length fullEnd,
-            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length") Length rampEnd,
-            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry") Length thicknessLeft,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length rampStart,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length fullStart,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length fullEnd,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
+            Length rampEnd,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
+            Length thicknessLeft,
+
             @Answered(by = "plane-geometry") Face markOn) {}
 
     /** A stitch row on one layer of the flat strap. */
@@ -126,10 +186,19 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             @RowId String id,
             @Answered(by = "plane-geometry") String section,
             @Answered(by = "plane-geometry") int layer,
-            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place") Length start,
-            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place") Length end,
-            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place") Length fromOtherEnd,
-            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry") Length margin,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place")
+            Length start,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place")
+            Length end,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "folded-place")
+            Length fromOtherEnd,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
+            Length margin,
+
             @Answered(by = "plane-geometry") Face markOn) {}
 
     @Override
@@ -143,7 +212,8 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
         if (!stops.isEmpty()) {
             return Outcome.refuse(stops);
         }
-        FoldedStrap strap = new FoldedStrap(sections.stream().map(ReadSection::piece).toList());
+        FoldedStrap strap =
+                new FoldedStrap(sections.stream().map(ReadSection::piece).toList());
         Map<String, Double> ramps = new HashMap<>();
         sections.forEach(section -> ramps.put(section.id(), section.rampMm()));
         Skives skives = new Skives(strap, asked.thickness().mm(), piece -> ramps.get(piece.id()));
@@ -166,7 +236,8 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                 .toList();
         for (Section section : asked.sections()) {
             if (section instanceof Section.Overlap overlap) {
-                List<String> others = runs.stream().filter(id -> !id.equals(overlap.id())).toList();
+                List<String> others =
+                        runs.stream().filter(id -> !id.equals(overlap.id())).toList();
                 if (!others.contains(overlap.on())) {
                     stops.add(SectionReader.unknown(place(section), overlap.on(), others));
                 }
@@ -182,17 +253,23 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
     public List<Formula> formulas() {
         return Stream.concat(
                         Stream.of(
-                                Formulas.NEUTRAL_DRY, Formulas.NEUTRAL_CASED, Formulas.NEUTRAL_GROOVED,
+                                Formulas.NEUTRAL_DRY,
+                                Formulas.NEUTRAL_CASED,
+                                Formulas.NEUTRAL_GROOVED,
                                 Formulas.ALLOWANCE),
                         Stream.concat(
-                                TeardropWorking.FORMULAS.stream(), Stream.of(CUT_LENGTH, FOLDED_PLACE, STACK_THICKNESS)))
+                                TeardropWorking.FORMULAS.stream(),
+                                Stream.of(CUT_LENGTH, FOLDED_PLACE, STACK_THICKNESS)))
                 .toList();
     }
 
     @Override
     public List<NoticeKind> notices() {
         return Stream.of(
-                        SectionReader.KINDS, List.of(StrapChecks.RAMP_TOO_LONG), FeaturePlaces.KINDS, StrapChecks.KINDS,
+                        SectionReader.KINDS,
+                        List.of(StrapChecks.RAMP_TOO_LONG),
+                        FeaturePlaces.KINDS,
+                        StrapChecks.KINDS,
                         HardwareFit.KINDS)
                 .flatMap(List::stream)
                 .toList();
@@ -201,8 +278,13 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
     @Override
     public List<Source> sources() {
         return List.of(
-                Origins.GEOMETRY, Origins.NEUTRAL_HABIT, Origins.NEUTRAL_MEASURED, Origins.TIGHT_FOLD,
-                Origins.EDGE_HABIT, Origins.HARDWARE_EASE, Origins.LOAD_HABIT);
+                Origins.GEOMETRY,
+                Origins.NEUTRAL_HABIT,
+                Origins.NEUTRAL_MEASURED,
+                Origins.TIGHT_FOLD,
+                Origins.EDGE_HABIT,
+                Origins.HARDWARE_EASE,
+                Origins.LOAD_HABIT);
     }
 
     /** Writes down how a strap was worked out. */
@@ -214,8 +296,13 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                     .filter(piece -> !piece.straight())
                     .mapToDouble(PlacedPiece::flatLength)
                     .sum();
-            working.step(CUT_LENGTH, Length.ofMm(strap.flatLength()),
-                    "S", Length.ofMm(strap.flatLength() - bends), "B", Length.ofMm(bends));
+            working.step(
+                    CUT_LENGTH,
+                    Length.ofMm(strap.flatLength()),
+                    "S",
+                    Length.ofMm(strap.flatLength() - bends),
+                    "B",
+                    Length.ofMm(bends));
             pierced.forEach(this::place);
             working.step(STACK_THICKNESS, Length.ofMm(stack.thickestMm()), "g", asked.glueGap());
             creditCutLength();
@@ -243,11 +330,17 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                 }
                 for (PlacedStretch placed : piece.stretches()) {
                     if (placed.stretch() instanceof Stretch.Arc arc) {
-                        working.step(Formulas.ALLOWANCE, Length.ofMm(arc.flatMm()),
-                                "θ", Angle.ofRadians(arc.turnRad()),
-                                "r", Length.ofMm(arc.insideRadiusMm()),
-                                "k", arc.k(),
-                                "t", Length.ofMm(arc.thicknessMm()));
+                        working.step(
+                                Formulas.ALLOWANCE,
+                                Length.ofMm(arc.flatMm()),
+                                "θ",
+                                Angle.ofRadians(arc.turnRad()),
+                                "r",
+                                Length.ofMm(arc.insideRadiusMm()),
+                                "k",
+                                arc.k(),
+                                "t",
+                                Length.ofMm(arc.thicknessMm()));
                     }
                 }
             });
@@ -260,11 +353,17 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
         }
 
         private void place(FeaturePlaces.Pierced place) {
-            working.step(FOLDED_PLACE, Length.ofMm(place.flatMm()),
-                    "a", Length.ofMm(place.piece().flatStart()),
-                    "x", Length.ofMm(place.alongMm()),
-                    "L", Length.ofMm(place.piece().flatLength()),
-                    "q", Length.ofMm(place.piece().outsideLength()));
+            working.step(
+                    FOLDED_PLACE,
+                    Length.ofMm(place.flatMm()),
+                    "a",
+                    Length.ofMm(place.piece().flatStart()),
+                    "x",
+                    Length.ofMm(place.alongMm()),
+                    "L",
+                    Length.ofMm(place.piece().flatLength()),
+                    "q",
+                    Length.ofMm(place.piece().outsideLength()));
         }
     }
 }

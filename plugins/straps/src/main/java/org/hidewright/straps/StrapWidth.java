@@ -35,17 +35,31 @@ public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWi
 
     /** What is asked: the inside of the hardware, and either the ease or a strap width to be judged. */
     public record Hardware(
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "25 mm") Length hardwareInsideWidth,
-            @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0.5-1 mm", preset = "1 mm") Length ease,
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "24 mm") Optional<Length> width,
-            @Asked(unit = "mm", min = "0.3 mm", max = "1 m", example = "4 mm") Optional<List<Length>> holesAcross) {}
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "25 mm")
+            Length hardwareInsideWidth,
+
+            @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0.5-1 mm", preset = "1 mm")
+            Length ease,
+
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "24 mm")
+            Optional<Length> width,
+
+            @Asked(unit = "mm", min = "0.3 mm", max = "1 m", example = "4 mm")
+            Optional<List<Length>> holesAcross) {}
 
     /** What is answered; the net width is what is left beside the holes that lie side by side. */
     public record Width(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.DOWN, by = "strap-width", lead = true) Length width,
-            @Answered(unit = "mm", step = "0.1 mm", by = "strap-ease") Length ease,
-            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.DOWN, by = "net-width") Length netWidth,
-            @Answered(step = "0.01", round = Rounding.DOWN, by = "net-width") double netWidthFactor) {}
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.DOWN, by = "strap-width", lead = true)
+            Length width,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "strap-ease")
+            Length ease,
+
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.DOWN, by = "net-width")
+            Length netWidth,
+
+            @Answered(step = "0.01", round = Rounding.DOWN, by = "net-width")
+            double netWidthFactor) {}
 
     @Override
     public Outcome<Width> calculate(Hardware hardware, Working working) {
@@ -78,7 +92,8 @@ public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWi
         double largest = holes.stream().mapToDouble(Length::mm).max().orElse(0);
         double toEdge = width.mm() / (2 * Math.max(1, holes.size()));
         return toEdge < EDGE_DIAMETERS * largest - 1e-9
-                ? Optional.of(HOLES_NEAR_EDGE.at("holes-across", Length.ofMm(toEdge), Length.ofMm(EDGE_DIAMETERS * largest)))
+                ? Optional.of(
+                        HOLES_NEAR_EDGE.at("holes-across", Length.ofMm(toEdge), Length.ofMm(EDGE_DIAMETERS * largest)))
                 : Optional.empty();
     }
 
@@ -89,8 +104,7 @@ public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWi
 
     @Override
     public List<NoticeKind> notices() {
-        return Stream.concat(
-                        HardwareFit.KINDS.stream(), Stream.of(NO_WIDTH_LEFT, HOLES_TOO_WIDE, HOLES_NEAR_EDGE))
+        return Stream.concat(HardwareFit.KINDS.stream(), Stream.of(NO_WIDTH_LEFT, HOLES_TOO_WIDE, HOLES_NEAR_EDGE))
                 .toList();
     }
 

@@ -23,7 +23,8 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = Calculator.class)
 public final class StripCount implements Calculator<StripCount.Panel, StripCount.Strips> {
     private static final Formula COUNT = Formula.of("strip-count", "n = ⌊(W - e + g) / (w + g)⌋", Origins.GEOMETRY);
-    private static final Formula LEFTOVER = Formula.of("strip-leftover", "q = W - e - n · w - (n - 1) · g", Origins.GEOMETRY);
+    private static final Formula LEFTOVER =
+            Formula.of("strip-leftover", "q = W - e - n · w - (n - 1) · g", Origins.GEOMETRY);
     private static final Formula TOTAL = Formula.of("strip-total", "T = n · L", Origins.GEOMETRY);
     private static final Formula JOINED = Formula.of("strips-joined", "m = ⌈(C - j) / (L - j)⌉", Origins.GEOMETRY);
 
@@ -39,25 +40,42 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
         record StrapCutter() implements StripCutter {}
 
         /** A knife along a straight edge, with a gap left to trim between strips. */
-        record Knife(@Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "0-3 mm", preset = "1 mm") Length gap)
-                implements StripCutter {}
+        record Knife(
+                @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "0-3 mm", preset = "1 mm")
+                Length gap) implements StripCutter {}
     }
 
     /** What is asked; the strips run along the first side of the panel. */
     public record Panel(
-            @Asked(unit = "mm", min = "1 mm", max = "100 m", preset = "1300 x 400 mm") Size panel,
-            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "0-20 mm", preset = "5 mm") Length straightEdgeTrim,
-            @Asked(unit = "mm", min = "0.5 mm", max = "1 m", usual = "5-60 mm", preset = "38 mm") Length stripWidth,
+            @Asked(unit = "mm", min = "1 mm", max = "100 m", preset = "1300 x 400 mm")
+            Size panel,
+
+            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "0-20 mm", preset = "5 mm")
+            Length straightEdgeTrim,
+
+            @Asked(unit = "mm", min = "0.5 mm", max = "1 m", usual = "5-60 mm", preset = "38 mm")
+            Length stripWidth,
+
             @Asked(preset = "{\"strap-cutter\":{}}") StripCutter cutter,
-            @Asked(unit = "mm", min = "1 mm", max = "100 m", example = "1200 mm") Optional<Length> cutLength,
+
+            @Asked(unit = "mm", min = "1 mm", max = "100 m", example = "1200 mm")
+            Optional<Length> cutLength,
+
             @Asked(min = "1", max = "10000", preset = "1") int straps,
-            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "20-60 mm", preset = "40 mm") Length joinLap) {}
+
+            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "20-60 mm", preset = "40 mm")
+            Length joinLap) {}
 
     /** What is answered. */
     public record Strips(
             @Answered(by = "strip-count", lead = true) int count,
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.DOWN, by = "strip-leftover") Length leftoverWidth,
-            @Answered(unit = "mm", step = "1 mm", round = Rounding.DOWN, by = "strip-total") Length totalLength,
+
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.DOWN, by = "strip-leftover")
+            Length leftoverWidth,
+
+            @Answered(unit = "mm", step = "1 mm", round = Rounding.DOWN, by = "strip-total")
+            Length totalLength,
+
             @Answered(by = "strip-count") Optional<Integer> strapsInAll,
             @Answered(by = "strips-joined") Optional<Integer> stripsForOneStrap,
             @Answered(by = "strips-joined") Optional<Integer> joinsInOneStrap) {}
@@ -74,10 +92,30 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
         }
         Length leftover = Length.ofMm(Math.max(0, across.mm() - count * width - (count - 1) * gap.mm()));
         Length total = length.times(count);
-        working.step(COUNT, count,
-                "W", panel.panel().height(), "e", panel.straightEdgeTrim(), "g", gap, "w", panel.stripWidth());
-        working.step(LEFTOVER, leftover, "W", panel.panel().height(), "e", panel.straightEdgeTrim(), "n", count,
-                "w", panel.stripWidth(), "g", gap);
+        working.step(
+                COUNT,
+                count,
+                "W",
+                panel.panel().height(),
+                "e",
+                panel.straightEdgeTrim(),
+                "g",
+                gap,
+                "w",
+                panel.stripWidth());
+        working.step(
+                LEFTOVER,
+                leftover,
+                "W",
+                panel.panel().height(),
+                "e",
+                panel.straightEdgeTrim(),
+                "n",
+                count,
+                "w",
+                panel.stripWidth(),
+                "g",
+                gap);
         working.step(TOTAL, total, "n", count, "L", length);
         List<Notice> notices = new ArrayList<>(List.of(DIRECTION.with()));
         if (panel.cutLength().isEmpty()) {
@@ -90,7 +128,8 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
             if (panel.joinLap().mm() >= length.mm()) {
                 return Outcome.refuse(LAP_TOO_LONG.at("join-lap", panel.joinLap(), length));
             }
-            forOne = -wholeTimes(-(wanted.mm() - panel.joinLap().mm()) / (length.mm() - panel.joinLap().mm()));
+            forOne = -wholeTimes(-(wanted.mm() - panel.joinLap().mm())
+                    / (length.mm() - panel.joinLap().mm()));
             working.step(JOINED, forOne, "C", wanted, "j", panel.joinLap(), "L", length);
             notices.add(TOO_SHORT.at("cut-length", length, wanted, forOne));
         }

@@ -11,7 +11,8 @@ import org.hidewright.straps.geometry.Teardrop;
 final class TeardropWorking {
     private static final Formula ANGLE =
             Formula.of("teardrop-angle", "α = atan(h / X) + acos(ρ / √(X² + h²))", Origins.GEOMETRY);
-    private static final Formula LEG = Formula.of("teardrop-leg", "L = ρ · (π - α) + √(X² + h² - ρ²)", Origins.GEOMETRY);
+    private static final Formula LEG =
+            Formula.of("teardrop-leg", "L = ρ · (π - α) + √(X² + h² - ρ²)", Origins.GEOMETRY);
     static final List<Formula> FORMULAS = List.of(ANGLE, LEG);
 
     private TeardropWorking() {}

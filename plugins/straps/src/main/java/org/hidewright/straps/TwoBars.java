@@ -26,23 +26,40 @@ public final class TwoBars implements Calculator<TwoBars.Bars, TwoBars.Loop> {
 
     /** What is asked; with a neutral line of 0 the bare length round the bars is answered. */
     public record Bars(
-            @Asked(unit = "mm", min = "0.1 mm", max = "10 m", preset = "20 mm") Length firstDiameter,
-            @Asked(unit = "mm", min = "0.1 mm", max = "10 m", preset = "20 mm") Length secondDiameter,
-            @Asked(unit = "mm", min = "0.1 mm", max = "100 m", preset = "200 mm") Length centres,
+            @Asked(unit = "mm", min = "0.1 mm", max = "10 m", preset = "20 mm")
+            Length firstDiameter,
+
+            @Asked(unit = "mm", min = "0.1 mm", max = "10 m", preset = "20 mm")
+            Length secondDiameter,
+
+            @Asked(unit = "mm", min = "0.1 mm", max = "100 m", preset = "200 mm")
+            Length centres,
+
             @Asked(preset = "open") BarRun run,
-            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", preset = "3 mm") Length thickness,
-            @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5") double neutralLine,
-            @Asked(unit = "mm", min = "0 mm", max = "1 m", preset = "0 mm") Length lap) {}
+
+            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", preset = "3 mm")
+            Length thickness,
+
+            @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5")
+            double neutralLine,
+
+            @Asked(unit = "mm", min = "0 mm", max = "1 m", preset = "0 mm")
+            Length lap) {}
 
     /** What is answered. */
     public record Loop(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "two-pulleys", lead = true) Length length) {}
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "two-pulleys", lead = true)
+            Length length) {}
 
     @Override
     public Outcome<Loop> calculate(Bars bars, Working working) {
         return BarsRound.of(
-                        bars.firstDiameter(), bars.secondDiameter(), bars.centres(), bars.run() == BarRun.CROSSED,
-                        bars.thickness(), bars.neutralLine())
+                        bars.firstDiameter(),
+                        bars.secondDiameter(),
+                        bars.centres(),
+                        bars.run() == BarRun.CROSSED,
+                        bars.thickness(),
+                        bars.neutralLine())
                 .outcome(working, bars.lap())
                 .map(Loop::new);
     }

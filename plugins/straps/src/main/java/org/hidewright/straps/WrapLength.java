@@ -28,10 +28,13 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
             "wrap-rounded-rectangle", "L = 2 · (w + h) - (8 - 2 · π) · r + 2 · π · k · t + o", Origins.GEOMETRY);
     private static final Formula LAYERS = Formula.of("roll-layers", "L = π · (B² - A²) / t", Origins.GEOMETRY);
     private static final Formula SPIRAL = Formula.of(
-            "roll-spiral", "L = U(B) - U(A), U(u) = [u · √(u² + c²) + c² · asinh(u / c)] / (2 · c), c = t / (2 · π)",
+            "roll-spiral",
+            "L = U(B) - U(A), U(u) = [u · √(u² + c²) + c² · asinh(u / c)] / (2 · c), c = t / (2 · π)",
             Origins.GEOMETRY);
-    private static final Formula PIPING = Formula.of("wrap-piping", "L = π · (d + 2 · k · t) + 2 · s", Origins.GEOMETRY);
-    private static final Formula GUSSET = Formula.of("wrap-gusset", "L = 2 · (h - r) + (w - 2 · r) + π · r", Origins.GEOMETRY);
+    private static final Formula PIPING =
+            Formula.of("wrap-piping", "L = π · (d + 2 · k · t) + 2 · s", Origins.GEOMETRY);
+    private static final Formula GUSSET =
+            Formula.of("wrap-gusset", "L = 2 · (h - r) + (w - 2 · r) + π · r", Origins.GEOMETRY);
     private static final Formula MORE =
             Formula.of("wrap-outer-layer-more", "L = θ · ((1 - k) · i + g + k · t)", Origins.GEOMETRY);
 
@@ -40,13 +43,20 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
     /** What is asked; the thickness of the strip, of two layers that of the outer one. */
     public record Wrap(
             @Asked(preset = "{\"half-wrap\":{}}") WrapShape shape,
-            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", preset = "3 mm") Length thickness,
-            @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5") double neutralLine) {}
+
+            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", preset = "3 mm")
+            Length thickness,
+
+            @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5")
+            double neutralLine) {}
 
     /** What is answered. */
     public record Strip(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "plane-geometry", lead = true) Length length,
-            @Answered(unit = "mm", step = "0.5 mm", by = "plane-geometry") Optional<Length> outerDiameter) {}
+            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "plane-geometry", lead = true)
+            Length length,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "plane-geometry")
+            Optional<Length> outerDiameter) {}
 
     @Override
     public Outcome<Strip> calculate(Wrap wrap, Working working) {
@@ -54,11 +64,25 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
         Length t = wrap.thickness();
         WrapShape shape = wrap.shape();
         if (shape instanceof WrapShape.Ring ring) {
-            double length = Wraps.ringMm(ring.diameter().mm(), ring.easeAround().mm(), t.mm(), k) + ring.lap().mm();
-            return answer(working, RING, length,
-                    "D", ring.diameter(), "e", ring.easeAround(), "k", k, "t", t, "o", ring.lap());
+            double length = Wraps.ringMm(ring.diameter().mm(), ring.easeAround().mm(), t.mm(), k)
+                    + ring.lap().mm();
+            return answer(
+                    working,
+                    RING,
+                    length,
+                    "D",
+                    ring.diameter(),
+                    "e",
+                    ring.easeAround(),
+                    "k",
+                    k,
+                    "t",
+                    t,
+                    "o",
+                    ring.lap());
         } else if (shape instanceof WrapShape.HalfWrap half) {
-            double length = Wraps.halfMm(half.diameter().mm(), t.mm(), k) + 2 * half.returnLeg().mm();
+            double length = Wraps.halfMm(half.diameter().mm(), t.mm(), k)
+                    + 2 * half.returnLeg().mm();
             return answer(working, HALF, length, "d", half.diameter(), "k", k, "t", t, "b", half.returnLeg());
         } else if (shape instanceof WrapShape.Teardrop teardrop) {
             return teardrop(teardrop, t, k, working);
@@ -75,16 +99,34 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
         } else if (shape instanceof WrapShape.Roll roll) {
             return roll(roll, t, working);
         } else if (shape instanceof WrapShape.Piping piping) {
-            double length = Wraps.ringMm(piping.cordDiameter().mm(), 0, t.mm(), k) + 2 * piping.seamAllowance().mm();
-            return answer(working, PIPING, length, "d", piping.cordDiameter(), "k", k, "t", t, "s", piping.seamAllowance());
+            double length = Wraps.ringMm(piping.cordDiameter().mm(), 0, t.mm(), k)
+                    + 2 * piping.seamAllowance().mm();
+            return answer(
+                    working, PIPING, length, "d", piping.cordDiameter(), "k", k, "t", t, "s", piping.seamAllowance());
         } else if (shape instanceof WrapShape.UGusset gusset) {
             return gusset(gusset, working);
         }
         WrapShape.TwoLayers layers = (WrapShape.TwoLayers) shape;
         double more = Wraps.outerLayerMoreMm(
-                layers.turn().radians(), layers.innerThickness().mm(), t.mm(), layers.gap().mm(), k);
-        return answer(working, MORE, more,
-                "θ", layers.turn(), "k", k, "i", layers.innerThickness(), "g", layers.gap(), "t", t);
+                layers.turn().radians(),
+                layers.innerThickness().mm(),
+                t.mm(),
+                layers.gap().mm(),
+                k);
+        return answer(
+                working,
+                MORE,
+                more,
+                "θ",
+                layers.turn(),
+                "k",
+                k,
+                "i",
+                layers.innerThickness(),
+                "g",
+                layers.gap(),
+                "t",
+                t);
     }
 
     private static Outcome<Strip> answer(Working working, Formula formula, double mm, Object... symbolsAndValues) {
@@ -109,14 +151,28 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
         double height = shape.block().height().mm();
         double radius = shape.cornerRadius().mm();
         if (2 * radius > Math.min(width, height) + 1e-9) {
-            return Outcome.refuse(CORNER_TOO_LARGE.at("shape", shape.cornerRadius(), Length.ofMm(Math.min(width, height))));
+            return Outcome.refuse(
+                    CORNER_TOO_LARGE.at("shape", shape.cornerRadius(), Length.ofMm(Math.min(width, height))));
         }
         double length = Wraps.roundedRectangleMm(width, height, radius)
                 + Wraps.roundClosedCoreMm(t.mm(), k)
                 + shape.lap().mm();
-        return answer(working, RECTANGLE, length,
-                "w", shape.block().width(), "h", shape.block().height(), "r", shape.cornerRadius(), "k", k, "t", t,
-                "o", shape.lap());
+        return answer(
+                working,
+                RECTANGLE,
+                length,
+                "w",
+                shape.block().width(),
+                "h",
+                shape.block().height(),
+                "r",
+                shape.cornerRadius(),
+                "k",
+                k,
+                "t",
+                t,
+                "o",
+                shape.lap());
     }
 
     private static Outcome<Strip> roll(WrapShape.Roll roll, Length t, Working working) {
@@ -125,9 +181,18 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
         double shift = roll.rule() == RollRule.SPIRAL_OF_MID_LINE ? t.mm() / 2 : 0;
         boolean layers = roll.rule() == RollRule.LAYERS;
         Length length = Length.ofMm(
-                layers ? Wraps.rollLayersMm(inner, outer, t.mm()) : Wraps.spiralMm(inner + shift, outer + shift, t.mm()));
-        working.step(layers ? LAYERS : SPIRAL, length,
-                "A", Length.ofMm(inner + shift), "B", Length.ofMm(outer + shift), "t", t);
+                layers
+                        ? Wraps.rollLayersMm(inner, outer, t.mm())
+                        : Wraps.spiralMm(inner + shift, outer + shift, t.mm()));
+        working.step(
+                layers ? LAYERS : SPIRAL,
+                length,
+                "A",
+                Length.ofMm(inner + shift),
+                "B",
+                Length.ofMm(outer + shift),
+                "t",
+                t);
         return Outcome.of(new Strip(length, Optional.of(Length.ofMm(2 * outer))));
     }
 
@@ -139,14 +204,25 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
         if (radius > most + 1e-9) {
             return Outcome.refuse(CORNER_TOO_LARGE.at("shape", gusset.cornerRadius(), Length.ofMm(2 * most)));
         }
-        return answer(working, GUSSET, Wraps.gussetMm(width, height, radius),
-                "h", gusset.panel().height(), "r", gusset.cornerRadius(), "w", gusset.panel().width());
+        return answer(
+                working,
+                GUSSET,
+                Wraps.gussetMm(width, height, radius),
+                "h",
+                gusset.panel().height(),
+                "r",
+                gusset.cornerRadius(),
+                "w",
+                gusset.panel().width());
     }
 
     @Override
     public List<Formula> formulas() {
         return Stream.of(
-                        List.of(RING, HALF), TeardropWorking.FORMULAS, List.of(RECTANGLE), BarsRound.FORMULAS,
+                        List.of(RING, HALF),
+                        TeardropWorking.FORMULAS,
+                        List.of(RECTANGLE),
+                        BarsRound.FORMULAS,
                         List.of(LAYERS, SPIRAL, PIPING, GUSSET, MORE))
                 .flatMap(List::stream)
                 .toList();
@@ -154,8 +230,7 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
 
     @Override
     public List<NoticeKind> notices() {
-        return Stream.concat(
-                        Stream.of(SectionReader.CONTACT_TOO_NEAR, CORNER_TOO_LARGE), BarsRound.KINDS.stream())
+        return Stream.concat(Stream.of(SectionReader.CONTACT_TOO_NEAR, CORNER_TOO_LARGE), BarsRound.KINDS.stream())
                 .toList();
     }
 

@@ -9,7 +9,14 @@ final class AllCalculators {
 
     static List<Calculator<?, ?>> list() {
         return List.of(
-                new StrapLayout(), new BendAllowance(), new MeasuredNeutralLine(), new WrapLength(), new TwoBars(),
-                new KeeperLength(), new BeltLayout(), new StrapWidth(), new StripCount());
+                new StrapLayout(),
+                new BendAllowance(),
+                new MeasuredNeutralLine(),
+                new WrapLength(),
+                new TwoBars(),
+                new KeeperLength(),
+                new BeltLayout(),
+                new StrapWidth(),
+                new StripCount());
     }
 }

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.drawing.Circle;
 import org.hidewright.straps.slices.Folder;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.api.Test;
 
 class BeltLayoutTest {
     private static BeltLayout.Layout work(Belts belt) {
@@ -42,9 +42,15 @@ class BeltLayoutTest {
                 .straight("main", 100);
         assertEquals(folder.flatEnds("buckle")[0], layout.turnStart().mm(), 0.05);
         assertEquals(folder.flatEnds("buckle")[1], layout.turnEnd().mm(), 0.05);
-        assertEquals(folder.material("buckle", folder.middle("buckle")), layout.slotCentre().mm(), 0.05);
+        assertEquals(
+                folder.material("buckle", folder.middle("buckle")),
+                layout.slotCentre().mm(),
+                0.05);
         assertEquals(25, layout.slotEnd().minus(layout.slotStart()).mm(), 1e-9);
-        assertEquals(layout.slotCentre().mm(), (layout.slotStart().mm() + layout.slotEnd().mm()) / 2, 1e-9);
+        assertEquals(
+                layout.slotCentre().mm(),
+                (layout.slotStart().mm() + layout.slotEnd().mm()) / 2,
+                1e-9);
     }
 
     @Test
@@ -53,7 +59,10 @@ class BeltLayoutTest {
         List<BeltLayout.BeltHole> holes = layout.holes();
         for (int i = 0; i < 5; i++) {
             assertEquals(850 + 25 * i, holes.get(i).size().mm(), 1e-9);
-            assertEquals(layout.cutLength().mm(), holes.get(i).fromTip().plus(holes.get(i).fromTurnBackEnd()).mm(), 1e-9);
+            assertEquals(
+                    layout.cutLength().mm(),
+                    holes.get(i).fromTip().plus(holes.get(i).fromTurnBackEnd()).mm(),
+                    1e-9);
             assertEquals(i == 2, holes.get(i).worn());
             assertEquals("hole-" + (i + 1), holes.get(i).id());
         }
@@ -90,9 +99,15 @@ class BeltLayoutTest {
                 .map(Circle.class::cast)
                 .toList();
         assertEquals(5, holes.size());
-        assertEquals(layout.holes().get(0).fromTurnBackEnd().mm(), holes.get(0).centre().x(), 1e-9);
+        assertEquals(
+                layout.holes().get(0).fromTurnBackEnd().mm(),
+                holes.get(0).centre().x(),
+                1e-9);
         assertEquals(19, holes.get(0).centre().y(), 1e-9);
-        assertEquals(layout.cutLength().mm(), layout.flatView().shapes().get(0).bounds().maxX(), 1e-6);
+        assertEquals(
+                layout.cutLength().mm(),
+                layout.flatView().shapes().get(0).bounds().maxX(),
+                1e-6);
         assertEquals(38, layout.flatView().shapes().get(0).bounds().height(), 1e-6);
     }
 

@@ -27,9 +27,31 @@ final class Belts {
 
     BeltLayout.Belt build() {
         return new BeltLayout.Belt(
-                mm(size), datum, mm(38), mm(thickness), buckle, mm(5), mm(30), holes, mm(25), wornHole, mm(4.5), shortest,
-                longest, mm(tipBeyond), tip, mm(tipLength), mm(turnBack), turnBackThickness, mm(contact), mm(25), mm(5),
-                prongBase, keeper, mm(12), measured);
+                mm(size),
+                datum,
+                mm(38),
+                mm(thickness),
+                buckle,
+                mm(5),
+                mm(30),
+                holes,
+                mm(25),
+                wornHole,
+                mm(4.5),
+                shortest,
+                longest,
+                mm(tipBeyond),
+                tip,
+                mm(tipLength),
+                mm(turnBack),
+                turnBackThickness,
+                mm(contact),
+                mm(25),
+                mm(5),
+                prongBase,
+                keeper,
+                mm(12),
+                measured);
     }
 
     static BeltLayout.Belt belt(double size, int holes) {

@@ -72,7 +72,10 @@ class FoldedProofTest {
         for (Face outside : Face.values()) {
             for (double bar : new double[] {3, 4, 6}) {
                 for (double contact : new double[] {12, 20, 35}) {
-                    ProofStrap strap = new ProofStrap(thickness).straight(150).turnBack(bar, contact, outside).straight(60);
+                    ProofStrap strap = new ProofStrap(thickness)
+                            .straight(150)
+                            .turnBack(bar, contact, outside)
+                            .straight(60);
                     strap.through(0, 140, 2).through(2, 33, 0).middle(1);
                     assertEquals(5, compare(strap));
                 }
@@ -84,7 +87,10 @@ class FoldedProofTest {
     void aFittingGoesThroughAFlatBarsLegs() {
         for (double thickness : new double[] {1, 2, 3}) {
             for (Face outside : Face.values()) {
-                ProofStrap strap = new ProofStrap(thickness).straight(90).flatBar(4, 0.5, outside).straight(40);
+                ProofStrap strap = new ProofStrap(thickness)
+                        .straight(90)
+                        .flatBar(4, 0.5, outside)
+                        .straight(40);
                 strap.through(0, 78, 2).through(2, 20, 0);
                 assertEquals(4, compare(strap));
             }

@@ -22,9 +22,19 @@ import org.junit.jupiter.api.Test;
 
 /** One bend, a measured strip, wraps and widths, each against its own arithmetic. */
 class FoldsAndWidthsTest {
-    private static BendAllowance.Allowance bend(double t, double r, double turn, Face outside, Preparation preparation) {
-        return answers(new BendAllowance(), new BendAllowance.OneBend(
-                mm(t), mm(r), deg(turn), outside, preparation, Optional.empty(), Optional.empty(), Optional.empty()));
+    private static BendAllowance.Allowance bend(
+            double t, double r, double turn, Face outside, Preparation preparation) {
+        return answers(
+                new BendAllowance(),
+                new BendAllowance.OneBend(
+                        mm(t),
+                        mm(r),
+                        deg(turn),
+                        outside,
+                        preparation,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     @Test
@@ -53,8 +63,9 @@ class FoldsAndWidthsTest {
             double r = 20 * random.nextDouble();
             double turn = 30 + 300 * random.nextDouble();
             double inBend = Math.toRadians(turn) * (r + k * t);
-            MeasuredNeutralLine.Measured measured = answers(new MeasuredNeutralLine(), new MeasuredNeutralLine.Strip(
-                    mm(80 + inBend), mm(30), mm(50), deg(turn), mm(r), mm(t), mm(0.2)));
+            MeasuredNeutralLine.Measured measured = answers(
+                    new MeasuredNeutralLine(),
+                    new MeasuredNeutralLine.Strip(mm(80 + inBend), mm(30), mm(50), deg(turn), mm(r), mm(t), mm(0.2)));
             assertEquals(k, measured.neutralLine(), 1e-9);
             assertEquals(inBend, measured.inTheBend().mm(), 1e-9);
             assertEquals(0.6 / (Math.toRadians(turn) * t), measured.spread(), 1e-9);
@@ -67,48 +78,57 @@ class FoldsAndWidthsTest {
     void legsLapsAndEaseAreAddedAsTheyAreTyped() {
         assertEquals(Math.PI * (3 + 1.5) + 2 * 25, wrap(new WrapShape.HalfWrap(mm(6), mm(25)), 3, 0.5), 1e-9);
         assertEquals(Math.PI * (20 + 2 * 0.5 + 3) + 9, wrap(new WrapShape.Ring(mm(20), mm(0.5), mm(9)), 3, 0.5), 1e-9);
-        assertEquals(Math.PI / 2 * (0.7 * 1.5 + 0.2 + 0.3 * 2),
-                wrap(new WrapShape.TwoLayers(mm(1.5), deg(90), mm(0.2)), 2, 0.3), 1e-9);
+        assertEquals(
+                Math.PI / 2 * (0.7 * 1.5 + 0.2 + 0.3 * 2),
+                wrap(new WrapShape.TwoLayers(mm(1.5), deg(90), mm(0.2)), 2, 0.3),
+                1e-9);
     }
 
     @Test
     void roundTwoPostsTheThicknessGoesWithTheNeutralLine() {
         double bare = wrap(new WrapShape.TwoPostsOpen(mm(30), mm(12), mm(70)), 4, 0);
-        assertEquals(bare + 2 * Math.PI * 0.5 * 4, wrap(new WrapShape.TwoPostsOpen(mm(30), mm(12), mm(70)), 4, 0.5), 1e-9);
+        assertEquals(
+                bare + 2 * Math.PI * 0.5 * 4, wrap(new WrapShape.TwoPostsOpen(mm(30), mm(12), mm(70)), 4, 0.5), 1e-9);
         double beta = Math.asin((17.0 + 8) / 70);
-        assertEquals(2 * 70 * Math.cos(beta) + 25 * (Math.PI + 2 * beta),
-                wrap(new WrapShape.TwoPostsCrossed(mm(30), mm(12), mm(70)), 4, 0.5), 1e-9);
-        TwoBars.Loop lapped = answers(new TwoBars(), new TwoBars.Bars(
-                mm(30), mm(12), mm(70), TwoBars.BarRun.OPEN, mm(4), 0.5, mm(15)));
+        assertEquals(
+                2 * 70 * Math.cos(beta) + 25 * (Math.PI + 2 * beta),
+                wrap(new WrapShape.TwoPostsCrossed(mm(30), mm(12), mm(70)), 4, 0.5),
+                1e-9);
+        TwoBars.Loop lapped = answers(
+                new TwoBars(), new TwoBars.Bars(mm(30), mm(12), mm(70), TwoBars.BarRun.OPEN, mm(4), 0.5, mm(15)));
         assertEquals(bare + 4 * Math.PI + 15, lapped.length().mm(), 1e-9);
     }
 
     @Test
     void aRollGrowsByItsThicknessInEachTurn() {
-        WrapLength.Strip roll = answers(new WrapLength(), new WrapLength.Wrap(
-                new WrapShape.Roll(mm(10), 4, RollRule.LAYERS), mm(2), 0.5));
+        WrapLength.Strip roll = answers(
+                new WrapLength(), new WrapLength.Wrap(new WrapShape.Roll(mm(10), 4, RollRule.LAYERS), mm(2), 0.5));
         assertEquals(Optional.of(Length.ofMm(26)), roll.outerDiameter());
     }
 
     @Test
     void theStrapIsTheHardwareLessItsEaseUnlessItIsCutAlready() {
-        StrapWidth.Width worked = answers(new StrapWidth(), new StrapWidth.Hardware(
-                mm(30), mm(0.8), Optional.empty(), Optional.of(List.of(mm(3), mm(4)))));
+        StrapWidth.Width worked = answers(
+                new StrapWidth(),
+                new StrapWidth.Hardware(mm(30), mm(0.8), Optional.empty(), Optional.of(List.of(mm(3), mm(4)))));
         assertEquals(29.2, worked.width().mm(), 1e-9);
         assertEquals(0.8, worked.ease().mm(), 1e-9);
         assertEquals(22.2, worked.netWidth().mm(), 1e-9);
         assertEquals(22.2 / 29.2, worked.netWidthFactor(), 1e-12);
-        StrapWidth.Width judged = answers(new StrapWidth(), new StrapWidth.Hardware(
-                mm(30), mm(0.8), Optional.of(mm(28)), Optional.empty()));
+        StrapWidth.Width judged = answers(
+                new StrapWidth(), new StrapWidth.Hardware(mm(30), mm(0.8), Optional.of(mm(28)), Optional.empty()));
         assertEquals(2, judged.ease().mm(), 1e-9);
         assertEquals(1, judged.netWidthFactor());
     }
 
     @Test
     void flatBarCornersMakeTheirOwnDifference() {
-        Section.Bend ring = Straps.bend("ring", new Core.FlatBar(mm(4), mm(9), mm(0.5)), 180, Face.GRAIN, new Preparation.Cased());
-        StrapLayout.Layout layout = Straps.layout(Straps.strap(2, List.of(Straps.straight("a", 30), ring, Straps.straight("b", 30))));
-        assertEquals(60 + Math.PI * (0.5 + 1) + 3, layout.cutLength().mm(), 1e-9); // two corners and 4 - 2 · 0.5 between
+        Section.Bend ring =
+                Straps.bend("ring", new Core.FlatBar(mm(4), mm(9), mm(0.5)), 180, Face.GRAIN, new Preparation.Cased());
+        StrapLayout.Layout layout =
+                Straps.layout(Straps.strap(2, List.of(Straps.straight("a", 30), ring, Straps.straight("b", 30))));
+        assertEquals(
+                60 + Math.PI * (0.5 + 1) + 3, layout.cutLength().mm(), 1e-9); // two corners and 4 - 2 · 0.5 between
     }
 
     @Test
@@ -126,8 +146,15 @@ class FoldsAndWidthsTest {
     void theWorkingOfAStrapEndsInItsAnswers() {
         Steps steps = new Steps();
         StrapLayout.Layout layout = new StrapLayout()
-                .calculate(Straps.strap(3, List.of(Straps.straight("leg", 100), Straps.turnBack("buckle", 5, 15, Face.GRAIN, Straps.DRY),
-                        Straps.straight("tip", 50)), Straps.hole("h", "leg", From.END, 10, "tip")), steps)
+                .calculate(
+                        Straps.strap(
+                                3,
+                                List.of(
+                                        Straps.straight("leg", 100),
+                                        Straps.turnBack("buckle", 5, 15, Face.GRAIN, Straps.DRY),
+                                        Straps.straight("tip", 50)),
+                                Straps.hole("h", "leg", From.END, 10, "tip")),
+                        steps)
                 .answers()
                 .orElseThrow();
         assertEquals(layout.cutLength(), steps.last("cut-length"));
@@ -147,7 +174,9 @@ class FoldsAndWidthsTest {
             formulas.add(formula);
             results.put(formula.key(), result);
             for (int i = 0; i < symbolsAndValues.length; i += 2) {
-                assertTrue(formula.symbols().contains((String) symbolsAndValues[i]), formula + " has no " + symbolsAndValues[i]);
+                assertTrue(
+                        formula.symbols().contains((String) symbolsAndValues[i]),
+                        formula + " has no " + symbolsAndValues[i]);
             }
         }
 

@@ -11,7 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class KeeperLengthTest {
     private static double cut(KeeperJoint joint) {
-        return answers(new KeeperLength(), Keepers.keeper(3, 1.5, 1, joint)).cutLength().mm();
+        return answers(new KeeperLength(), Keepers.keeper(3, 1.5, 1, joint))
+                .cutLength()
+                .mm();
     }
 
     /** 2 (38 + 9) - 8 + 2 π round the stack, 1.5 ease, 2 π · 0.5 · 2 for the thickness. */

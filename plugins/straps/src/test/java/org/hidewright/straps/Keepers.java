@@ -16,6 +16,14 @@ final class Keepers {
         List<KeeperLength.KeeperLayer> rows =
                 layers == 0 ? List.of() : List.of(new KeeperLength.KeeperLayer("layers", mm(3), layers));
         return new KeeperLength.Loop(
-                rows, mm(38), mm(radius), mm(ease), KeeperLength.KeeperPlace.BELT_AT_TURN_BACK, mm(2), joint, mm(12), 0.5);
+                rows,
+                mm(38),
+                mm(radius),
+                mm(ease),
+                KeeperLength.KeeperPlace.BELT_AT_TURN_BACK,
+                mm(2),
+                joint,
+                mm(12),
+                0.5);
     }
 }

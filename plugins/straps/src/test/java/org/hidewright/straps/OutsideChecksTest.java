@@ -25,17 +25,19 @@ class OutsideChecksTest {
     static BendAllowance.Allowance bend(double degrees, double r, double t, double k, double... legs) {
         Optional<Length> a = legs.length > 0 ? Optional.of(mm(legs[0])) : Optional.empty();
         Optional<Length> b = legs.length > 1 ? Optional.of(mm(legs[1])) : Optional.empty();
-        return answers(new BendAllowance(), new BendAllowance.OneBend(
-                mm(t), mm(r), deg(degrees), Face.GRAIN, Straps.DRY, Optional.of(k), a, b));
+        return answers(
+                new BendAllowance(),
+                new BendAllowance.OneBend(mm(t), mm(r), deg(degrees), Face.GRAIN, Straps.DRY, Optional.of(k), a, b));
     }
 
     static double wrap(WrapShape shape, double t, double k) {
-        return answers(new WrapLength(), new WrapLength.Wrap(shape, mm(t), k)).length().mm();
+        return answers(new WrapLength(), new WrapLength.Wrap(shape, mm(t), k))
+                .length()
+                .mm();
     }
 
     private static double twoBars(double r1, double r2, double centres, TwoBars.BarRun run) {
-        return answers(new TwoBars(), new TwoBars.Bars(
-                        mm(2 * r1), mm(2 * r2), mm(centres), run, mm(3), 0, Length.ZERO))
+        return answers(new TwoBars(), new TwoBars.Bars(mm(2 * r1), mm(2 * r2), mm(centres), run, mm(3), 0, Length.ZERO))
                 .length()
                 .mm();
     }
@@ -64,8 +66,16 @@ class OutsideChecksTest {
     }
 
     private static double equivalentShare(double perRightAngle) {
-        return answers(new MeasuredNeutralLine(), new MeasuredNeutralLine.Strip(
-                        mm(perRightAngle * 10), Length.ZERO, Length.ZERO, deg(90), Length.ZERO, mm(10), mm(0.1)))
+        return answers(
+                        new MeasuredNeutralLine(),
+                        new MeasuredNeutralLine.Strip(
+                                mm(perRightAngle * 10),
+                                Length.ZERO,
+                                Length.ZERO,
+                                deg(90),
+                                Length.ZERO,
+                                mm(10),
+                                mm(0.1)))
                 .neutralLine();
     }
 
@@ -82,7 +92,10 @@ class OutsideChecksTest {
             case "B.10":
                 return 16 + 21 - dinCompensation(60, 6, 5, dinFactor(6, 5));
             case "B.11":
-                return bend(60, 10, 4, dinFactor(10, 4) / 2).deduction().orElseThrow().mm();
+                return bend(60, 10, 4, dinFactor(10, 4) / 2)
+                        .deduction()
+                        .orElseThrow()
+                        .mm();
             case "B.15":
                 return handbookInches(180, 0.375, 0.125);
             case "B.16":
@@ -122,10 +135,16 @@ class OutsideChecksTest {
             case "B.40":
                 return wrap(new WrapShape.TwoLayers(mm(1.5), deg(180), Length.ZERO), 2, 0.5);
             case "F.12":
-                return answers(new BeltLayout(), Belts.belt(900, 7)).holes().get(0).size().mm();
+                return answers(new BeltLayout(), Belts.belt(900, 7))
+                        .holes()
+                        .get(0)
+                        .size()
+                        .mm();
             case "F.13":
-                return answers(new StrapWidth(), new StrapWidth.Hardware(
-                                mm(26), mm(1), Optional.of(mm(25)), Optional.of(List.of(mm(4)))))
+                return answers(
+                                new StrapWidth(),
+                                new StrapWidth.Hardware(
+                                        mm(26), mm(1), Optional.of(mm(25)), Optional.of(List.of(mm(4)))))
                         .netWidthFactor();
             case "S.03":
                 return wrap(new WrapShape.RoundedRectangle(Size.of(mm(85.60), mm(53.98)), mm(3.18), Length.ZERO), 1, 0);

@@ -142,8 +142,9 @@ final class ProofStrap {
         for (int i = 0; i < bends; i++) {
             boolean half = random.nextInt(3) == 0;
             double turn = half ? Math.PI : Math.toRadians(30 + 300 * random.nextDouble());
-            OptionalDouble measured =
-                    random.nextInt(4) == 0 ? OptionalDouble.of(0.3 + 0.4 * random.nextDouble()) : OptionalDouble.empty();
+            OptionalDouble measured = random.nextInt(4) == 0
+                    ? OptionalDouble.of(0.3 + 0.4 * random.nextDouble())
+                    : OptionalDouble.empty();
             strap.bend(new Fold(
                     thickness / 2 + 8 * random.nextDouble(),
                     turn,
@@ -153,7 +154,8 @@ final class ProofStrap {
             strap.straight(30 + 100 * random.nextDouble());
             int before = strap.parts.size() - 3;
             if (half) {
-                strap.through(before, ((Run) strap.parts.get(before)).length() - 12 - 10 * random.nextDouble(), before + 2);
+                strap.through(
+                        before, ((Run) strap.parts.get(before)).length() - 12 - 10 * random.nextDouble(), before + 2);
             }
             strap.hole(before + 1, strap.outsideLength(before + 1) * random.nextDouble());
             strap.hole(before + 2, ((Run) strap.parts.get(before + 2)).length() * random.nextDouble());
@@ -250,8 +252,14 @@ final class ProofStrap {
         Outcome<StrapLayout.Layout> outcome = new StrapLayout()
                 .calculate(
                         new StrapLayout.Strap(
-                                Length.ofMm(thickness), Length.ofMm(20), sections, features, Length.ZERO,
-                                Optional.empty(), Optional.empty(), false),
+                                Length.ofMm(thickness),
+                                Length.ofMm(20),
+                                sections,
+                                features,
+                                Length.ZERO,
+                                Optional.empty(),
+                                Optional.empty(),
+                                false),
                         Working.NONE);
         return outcome.answers().orElseThrow(() -> new AssertionError(this + " was refused: " + outcome.notices()));
     }
@@ -265,22 +273,43 @@ final class ProofStrap {
                     ? Optional.of(fold.neutral(thickness) + neutralOff)
                     : fold.measured().isPresent() ? Optional.of(fold.measured().getAsDouble()) : Optional.empty();
             return new Section.Bend(
-                    id(i), new Core.Radius(Length.ofMm(fold.radius())), Angle.ofRadians(fold.turn()), fold.outside(),
-                    fold.record(thickness), Optional.empty(), measured);
+                    id(i),
+                    new Core.Radius(Length.ofMm(fold.radius())),
+                    Angle.ofRadians(fold.turn()),
+                    fold.outside(),
+                    fold.record(thickness),
+                    Optional.empty(),
+                    measured);
         } else if (part instanceof Around around) {
             return new Section.Bend(
-                    id(i), new Core.AroundBend(id(around.inner())), Angle.ofRadians(around.turn()), around.outside(),
-                    new Preparation.None(), Optional.empty(), Optional.empty());
+                    id(i),
+                    new Core.AroundBend(id(around.inner())),
+                    Angle.ofRadians(around.turn()),
+                    around.outside(),
+                    new Preparation.None(),
+                    Optional.empty(),
+                    Optional.empty());
         } else if (part instanceof Flat flat) {
             return new Section.Bend(
                     id(i),
                     new Core.FlatBar(Length.ofMm(flat.bar()), Length.ofMm(10), Length.ofMm(flat.corner())),
-                    Angle.ofRadians(Math.PI), flat.outside(), new Preparation.None(), Optional.empty(), Optional.empty());
+                    Angle.ofRadians(Math.PI),
+                    flat.outside(),
+                    new Preparation.None(),
+                    Optional.empty(),
+                    Optional.empty());
         }
         Tear tear = (Tear) part;
         return new Section.TurnBack(
-                id(i), Length.ofMm(tear.bar()), Length.ofMm(tear.contact()), tear.outside(), new Preparation.None(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                id(i),
+                Length.ofMm(tear.bar()),
+                Length.ofMm(tear.contact()),
+                tear.outside(),
+                new Preparation.None(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private StripFolder folded() {
@@ -292,19 +321,32 @@ final class ProofStrap {
             } else if (part instanceof Bent bent) {
                 Fold fold = bent.fold();
                 folder.bend(
-                        id(i), fold.radius(), fold.turn(), fold.outside() == Face.GRAIN, fold.neutral(thickness),
+                        id(i),
+                        fold.radius(),
+                        fold.turn(),
+                        fold.outside() == Face.GRAIN,
+                        fold.neutral(thickness),
                         fold.thicknessOf(thickness));
             } else if (part instanceof Around around) {
                 Fold inner = ((Bent) parts.get(around.inner())).fold();
                 folder.bend(
-                        id(i), inner.radius() + inner.thicknessOf(thickness), around.turn(),
-                        around.outside() == Face.GRAIN, dry(around.outside()), thickness);
+                        id(i),
+                        inner.radius() + inner.thicknessOf(thickness),
+                        around.turn(),
+                        around.outside() == Face.GRAIN,
+                        dry(around.outside()),
+                        thickness);
             } else if (part instanceof Flat flat) {
                 folder.flatBar(
                         id(i), flat.bar(), flat.corner(), flat.outside() == Face.GRAIN, dry(flat.outside()), thickness);
             } else if (part instanceof Tear tear) {
                 folder.turnBack(
-                        id(i), tear.bar(), tear.contact(), tear.outside() == Face.GRAIN, dry(tear.outside()), thickness);
+                        id(i),
+                        tear.bar(),
+                        tear.contact(),
+                        tear.outside() == Face.GRAIN,
+                        dry(tear.outside()),
+                        thickness);
             }
         }
         return folder;

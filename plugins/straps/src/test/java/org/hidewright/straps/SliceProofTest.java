@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.hidewright.api.measure.Length;
-import org.hidewright.straps.slices.Folder;
 import org.hidewright.straps.geometry.Face;
+import org.hidewright.straps.slices.Folder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -58,7 +58,9 @@ class SliceProofTest {
         }
 
         static double left(Preparation preparation, double t) {
-            return preparation instanceof Preparation.Skived skived ? skived.thicknessLeft().mm() : t;
+            return preparation instanceof Preparation.Skived skived
+                    ? skived.thicknessLeft().mm()
+                    : t;
         }
 
         Case bend(String id, Core core, double radius, double degrees, Face outside, Preparation preparation) {
@@ -70,8 +72,15 @@ class SliceProofTest {
 
         Case turnBack(String id, double bar, double contact, double before, double after, Face outside) {
             sections.add(new Section.TurnBack(
-                    id, mm(bar), mm(contact), outside, Straps.DRY, Optional.empty(), Optional.of(mm(before)),
-                    Optional.of(mm(after)), Optional.empty()));
+                    id,
+                    mm(bar),
+                    mm(contact),
+                    outside,
+                    Straps.DRY,
+                    Optional.empty(),
+                    Optional.of(mm(before)),
+                    Optional.of(mm(after)),
+                    Optional.empty()));
             folder.turnBack(id, bar, contact, before, after, k(outside, Straps.DRY, thickness), outside == Face.GRAIN);
             return this;
         }
@@ -142,9 +151,20 @@ class SliceProofTest {
         double radius = 5 * random.nextDouble();
         return new Case(thickness)
                 .straight("a", 40 + random.nextInt(60))
-                .bend("one", new Core.RoundBar(mm(bar)), bar / 2, firstTurn, face(random), preparation(random, thickness))
+                .bend(
+                        "one",
+                        new Core.RoundBar(mm(bar)),
+                        bar / 2,
+                        firstTurn,
+                        face(random),
+                        preparation(random, thickness))
                 .straight("b", 40 + random.nextInt(60))
-                .bend("two", new Core.Radius(mm(radius)), radius, TURNS[random.nextInt(TURNS.length)], face(random),
+                .bend(
+                        "two",
+                        new Core.Radius(mm(radius)),
+                        radius,
+                        TURNS[random.nextInt(TURNS.length)],
+                        face(random),
                         preparation(random, thickness))
                 .straight("c", 40 + random.nextInt(60))
                 .fitting("on-a", "a", From.END, 5 + random.nextInt(30), "b", "c")
@@ -213,11 +233,18 @@ class SliceProofTest {
         for (double t : new double[] {1, 2.5, 4}) {
             for (int corners = 1; corners <= 4; corners++) {
                 Case made = new Case(t).straight("a", 50);
-                made.sections.add(bend("ring", new Core.FlatBar(mm(4), mm(9), mm(0.8)), 90.0 * corners, Face.GRAIN, Straps.DRY));
+                made.sections.add(
+                        bend("ring", new Core.FlatBar(mm(4), mm(9), mm(0.8)), 90.0 * corners, Face.GRAIN, Straps.DRY));
                 double[] sides = {4 - 1.6, 9 - 1.6, 4 - 1.6};
                 made.folder.corners("ring", 0.8, t, 0.6, true, Arrays.copyOf(sides, corners - 1));
                 made.straight("b", 60)
-                        .bend("tuck", new Core.OwnLayers(2, Optional.empty(), Optional.empty()), t, 180, Face.FLESH, Straps.DRY)
+                        .bend(
+                                "tuck",
+                                new Core.OwnLayers(2, Optional.empty(), Optional.empty()),
+                                t,
+                                180,
+                                Face.FLESH,
+                                Straps.DRY)
                         .straight("c", 40)
                         .fitting("x", "a", From.END, 12, "b", "c")
                         .fitting("y", "b", From.END, 9, "a", "c")
@@ -250,7 +277,13 @@ class SliceProofTest {
         double glue = 0.2;
         Case made = new Case(t)
                 .straight("a", 60)
-                .bend("fold", new Core.OwnLayers(1, Optional.empty(), Optional.empty()), (t + 2 * glue) / 2, 180, Face.GRAIN, Straps.DRY)
+                .bend(
+                        "fold",
+                        new Core.OwnLayers(1, Optional.empty(), Optional.empty()),
+                        (t + 2 * glue) / 2,
+                        180,
+                        Face.GRAIN,
+                        Straps.DRY)
                 .straight("b", 40)
                 .bend("round", new Core.AroundBend("fold"), (t + 2 * glue) / 2 + t + glue, 180, Face.GRAIN, Straps.DRY)
                 .straight("c", 20)

@@ -49,7 +49,14 @@ final class Straps {
 
     static Section.TurnBack turnBack(String id, double bar, double contact, Face outside, Preparation preparation) {
         return new Section.TurnBack(
-                id, mm(bar), mm(contact), outside, preparation, Optional.empty(), Optional.empty(), Optional.empty(),
+                id,
+                mm(bar),
+                mm(contact),
+                outside,
+                preparation,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -60,26 +67,48 @@ final class Straps {
     static Feature.Hole hole(
             String id, double diameter, String section, From from, double distance, String... alsoThrough) {
         return new Feature.Hole(
-                id, mm(diameter), section, from, mm(distance),
+                id,
+                mm(diameter),
+                section,
+                from,
+                mm(distance),
                 alsoThrough.length == 0 ? Optional.empty() : Optional.of(List.of(alsoThrough)));
     }
 
     static StrapLayout.Strap strap(double thickness, List<? extends Section> sections, Feature... features) {
         return new StrapLayout.Strap(
-                mm(thickness), mm(20), List.copyOf(sections), List.of(features), Length.ZERO, Optional.empty(),
-                Optional.empty(), false);
+                mm(thickness),
+                mm(20),
+                List.copyOf(sections),
+                List.of(features),
+                Length.ZERO,
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
     static StrapLayout.Strap measured(StrapLayout.Strap strap, double k) {
         return new StrapLayout.Strap(
-                strap.thickness(), strap.width(), strap.sections(), strap.features(), strap.glueGap(),
-                strap.hardwareInsideWidth(), Optional.of(k), strap.carriesLoad());
+                strap.thickness(),
+                strap.width(),
+                strap.sections(),
+                strap.features(),
+                strap.glueGap(),
+                strap.hardwareInsideWidth(),
+                Optional.of(k),
+                strap.carriesLoad());
     }
 
     static StrapLayout.Strap glued(StrapLayout.Strap strap, double gap) {
         return new StrapLayout.Strap(
-                strap.thickness(), strap.width(), strap.sections(), strap.features(), mm(gap),
-                strap.hardwareInsideWidth(), strap.measuredNeutralLine(), strap.carriesLoad());
+                strap.thickness(),
+                strap.width(),
+                strap.sections(),
+                strap.features(),
+                mm(gap),
+                strap.hardwareInsideWidth(),
+                strap.measuredNeutralLine(),
+                strap.carriesLoad());
     }
 
     static Outcome<StrapLayout.Layout> work(StrapLayout.Strap strap) {
@@ -92,7 +121,10 @@ final class Straps {
     }
 
     static StrapLayout.FlatFeature feature(StrapLayout.Layout layout, String id) {
-        return layout.features().stream().filter(row -> row.id().equals(id)).findFirst().orElseThrow();
+        return layout.features().stream()
+                .filter(row -> row.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     static double place(StrapLayout.Layout layout, String id) {

@@ -16,8 +16,9 @@ class StripCountTest {
     private static StripCount.Strips strips(
             double length, double across, double trim, double width, StripCutter cutter, double cut, double lap) {
         Optional<Length> wanted = cut > 0 ? Optional.of(mm(cut)) : Optional.empty();
-        return answers(new StripCount(), new StripCount.Panel(
-                Size.of(mm(length), mm(across)), mm(trim), mm(width), cutter, wanted, 1, mm(lap)));
+        return answers(
+                new StripCount(),
+                new StripCount.Panel(Size.of(mm(length), mm(across)), mm(trim), mm(width), cutter, wanted, 1, mm(lap)));
     }
 
     @ParameterizedTest(name = "{0} across, {1} trimmed, {2} wide, gap {3}: {4} strips, {5} left")
@@ -38,8 +39,13 @@ class StripCountTest {
 
     @ParameterizedTest(name = "{0} mm straps from {1} mm strips: {3} strips each, {4} in all")
     @CsvSource({
-        "1000, 1000, 40, 1, 10", "500, 1000, 40, 1, 20", "501, 1000, 40, 1, 10", "1200, 1000, 40, 2, 5",
-        "1960, 1000, 40, 2, 5", "1961, 1000, 40, 3, 3", "2920, 1000, 40, 3, 3"
+        "1000, 1000, 40, 1, 10",
+        "500, 1000, 40, 1, 20",
+        "501, 1000, 40, 1, 10",
+        "1200, 1000, 40, 2, 5",
+        "1960, 1000, 40, 2, 5",
+        "1961, 1000, 40, 3, 3",
+        "2920, 1000, 40, 3, 3"
     })
     void strapsLongerThanAStripAreJoinedWithALap(double cut, double length, double lap, int each, int all) {
         StripCount.Strips strips = strips(length, 400, 5, 38, new StripCutter.StrapCutter(), cut, lap);

@@ -49,8 +49,10 @@ class WorkedByHandTest {
         } else if (key[0].equals("features")) {
             return Straps.feature(layout, key[1]).fromStart();
         }
-        StrapLayout.FoldZone fold =
-                layout.folds().stream().filter(row -> row.id().equals(key[1])).findFirst().orElseThrow();
+        StrapLayout.FoldZone fold = layout.folds().stream()
+                .filter(row -> row.id().equals(key[1]))
+                .findFirst()
+                .orElseThrow();
         return key[2].equals("start") ? fold.start() : key[2].equals("middle") ? fold.middle() : fold.end();
     }
 
@@ -58,35 +60,51 @@ class WorkedByHandTest {
         StrapLayout.Layout layout = layout(strap);
         Map<String, Double> printed = printed(page);
         assertEquals(rows, printed.size());
-        printed.forEach((key, mm) -> assertEquals(mm, answer(layout, key.split("\\.")).mm(), HALF_LAST_DIGIT + 1e-6, key));
+        printed.forEach(
+                (key, mm) -> assertEquals(mm, answer(layout, key.split("\\.")).mm(), HALF_LAST_DIGIT + 1e-6, key));
     }
 
     @Test
     void theRingStrap() throws IOException {
-        agrees("ring-strap.md", 6, strap(3, List.of(straight("leg", 100), roundBar("ring", 4), straight("tip", 50)),
-                hole("rivet", "leg", From.END, 15, "tip")));
+        agrees(
+                "ring-strap.md",
+                6,
+                strap(
+                        3,
+                        List.of(straight("leg", 100), roundBar("ring", 4), straight("tip", 50)),
+                        hole("rivet", "leg", From.END, 15, "tip")));
     }
 
     @Test
     void theDoubledStrap() throws IOException {
-        agrees("doubled-strap.md", 11, strap(2, List.of(
-                        straight("upper", 60),
-                        bend("over", new Core.AroundBend("under"), 180, Face.GRAIN, DRY),
-                        straight("back", 45),
-                        flatFold("end", Face.GRAIN),
-                        straight("inner-back", 45),
-                        bend("under", new Core.RoundBar(mm(6)), 180, Face.FLESH, DRY),
-                        straight("inner", 60)),
-                hole("rivet", "upper", From.END, 20, "back", "inner-back", "inner")));
+        agrees(
+                "doubled-strap.md",
+                11,
+                strap(
+                        2,
+                        List.of(
+                                straight("upper", 60),
+                                bend("over", new Core.AroundBend("under"), 180, Face.GRAIN, DRY),
+                                straight("back", 45),
+                                flatFold("end", Face.GRAIN),
+                                straight("inner-back", 45),
+                                bend("under", new Core.RoundBar(mm(6)), 180, Face.FLESH, DRY),
+                                straight("inner", 60)),
+                        hole("rivet", "upper", From.END, 20, "back", "inner-back", "inner")));
     }
 
     @Test
     void theBuckleTurnBack() throws IOException {
-        agrees("buckle-turn-back.md", 8, strap(3.2, List.of(
-                        straight("strap", 100),
-                        turnBack("buckle", 6, 12, Face.GRAIN, new Preparation.Cased()),
-                        straight("leg", 40)),
-                new Feature.Slot("prong", mm(20), mm(5), "buckle", From.MIDDLE, Length.ZERO, Optional.empty()),
-                hole("rivet", "strap", From.END, 10, "leg")));
+        agrees(
+                "buckle-turn-back.md",
+                8,
+                strap(
+                        3.2,
+                        List.of(
+                                straight("strap", 100),
+                                turnBack("buckle", 6, 12, Face.GRAIN, new Preparation.Cased()),
+                                straight("leg", 40)),
+                        new Feature.Slot("prong", mm(20), mm(5), "buckle", From.MIDDLE, Length.ZERO, Optional.empty()),
+                        hole("rivet", "strap", From.END, 10, "leg")));
     }
 }

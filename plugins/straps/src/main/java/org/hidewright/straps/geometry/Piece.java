@@ -110,7 +110,8 @@ public sealed interface Piece {
                     .towardsGrain(-sense() * firstArc.grainRadiusMm());
             Pose farSide = centre.turned(sense() * Math.PI / 2).towardsGrain(-sense() * secondArc.grainRadiusMm());
             return List.of(
-                    new PlacedStretch(new Stretch.Level(first.straightMm(), before), reaches.ahead(-first.straightMm())),
+                    new PlacedStretch(
+                            new Stretch.Level(first.straightMm(), before), reaches.ahead(-first.straightMm())),
                     new PlacedStretch(firstArc, reaches),
                     new PlacedStretch(secondArc, farSide),
                     new PlacedStretch(new Stretch.Level(second.straightMm(), after), secondArc.at(farSide, 1)));
@@ -118,7 +119,8 @@ public sealed interface Piece {
 
         @Override
         public Pose end(Pose start) {
-            return start.towardsGrain(outside == Face.GRAIN ? -before - after : 0).turned(sense() * Math.PI);
+            return start.towardsGrain(outside == Face.GRAIN ? -before - after : 0)
+                    .turned(sense() * Math.PI);
         }
 
         @Override

@@ -47,7 +47,9 @@ public final class PlacedPiece {
     }
 
     public double flatLength() {
-        return stretches.stream().mapToDouble(placed -> placed.stretch().flatMm()).sum();
+        return stretches.stream()
+                .mapToDouble(placed -> placed.stretch().flatMm())
+                .sum();
     }
 
     public double flatEnd() {
@@ -56,7 +58,9 @@ public final class PlacedPiece {
 
     /** Length on the outside face of the folded section. */
     public double outsideLength() {
-        return stretches.stream().mapToDouble(placed -> placed.stretch().outsideMm()).sum();
+        return stretches.stream()
+                .mapToDouble(placed -> placed.stretch().outsideMm())
+                .sum();
     }
 
     /** Thickness of the first stretch; only a turn-back can have another later. */

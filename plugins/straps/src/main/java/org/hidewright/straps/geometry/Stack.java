@@ -43,11 +43,12 @@ public final class Stack {
             if (other == section || !other.straight() || !parallel(section, other)) {
                 continue;
             }
-            FoldedStrap.crossing(axis, other).ifPresent(at -> layers.add(new Layer(
-                    other,
-                    at.besideMm() - (at.sameWay() ? other.thickness() : 0),
-                    at.besideMm() + (at.sameWay() ? 0 : other.thickness()),
-                    at.alongMm())));
+            FoldedStrap.crossing(axis, other)
+                    .ifPresent(at -> layers.add(new Layer(
+                            other,
+                            at.besideMm() - (at.sameWay() ? other.thickness() : 0),
+                            at.besideMm() + (at.sameWay() ? 0 : other.thickness()),
+                            at.alongMm())));
         }
         layers.sort(Comparator.comparingDouble(layer -> layer.lowMm() + layer.highMm()));
         return layers;
@@ -83,12 +84,18 @@ public final class Stack {
     /** Thickness of the leather and glue lying together at a place, hardware not counted. */
     public double thicknessMm(PlacedPiece section, double alongMm) {
         List<Layer> layers = touching(section, alongMm);
-        return layers.stream().mapToDouble(layer -> layer.highMm() - layer.lowMm()).sum() + (layers.size() - 1) * glueMm;
+        return layers.stream()
+                        .mapToDouble(layer -> layer.highMm() - layer.lowMm())
+                        .sum()
+                + (layers.size() - 1) * glueMm;
     }
 
     /** The thickest place of the whole strap; of a strap with bends only, its thickest section. */
     public double thickestMm() {
-        double thickest = strap.pieces().stream().mapToDouble(PlacedPiece::thickness).max().orElse(0);
+        double thickest = strap.pieces().stream()
+                .mapToDouble(PlacedPiece::thickness)
+                .max()
+                .orElse(0);
         for (PlacedPiece section : strap.pieces()) {
             if (section.straight()) {
                 for (Part part : parts(section)) {
@@ -130,7 +137,8 @@ public final class Stack {
                         DoubleStream.of(0, section.outsideLength()),
                         strap.pieces().stream()
                                 .filter(other -> other != section && other.straight())
-                                .flatMapToDouble(other -> DoubleStream.of(start.along(other.start()), start.along(other.end()))))
+                                .flatMapToDouble(
+                                        other -> DoubleStream.of(start.along(other.start()), start.along(other.end()))))
                 .filter(cut -> cut >= 0 && cut <= section.outsideLength())
                 .sorted()
                 .toArray();

@@ -41,9 +41,7 @@ public final class Wraps {
     public static double openMm(double firstRadiusMm, double secondRadiusMm, double centresMm) {
         double difference = Math.abs(firstRadiusMm - secondRadiusMm);
         double alpha = Math.asin(difference / centresMm);
-        return 2 * centresMm * Math.cos(alpha)
-                + Math.PI * (firstRadiusMm + secondRadiusMm)
-                + 2 * alpha * difference;
+        return 2 * centresMm * Math.cos(alpha) + Math.PI * (firstRadiusMm + secondRadiusMm) + 2 * alpha * difference;
     }
 
     /**

@@ -42,7 +42,12 @@ public final class StripFolder {
      * @param thicknessMm of the leather that bends
      */
     public void bend(
-            String id, double insideRadiusMm, double turnRad, boolean grainOutside, double neutral, double thicknessMm) {
+            String id,
+            double insideRadiusMm,
+            double turnRad,
+            boolean grainOutside,
+            double neutral,
+            double thicknessMm) {
         begin(id);
         turn(insideRadiusMm, turnRad, grainOutside, neutral, thicknessMm);
     }
@@ -68,7 +73,12 @@ public final class StripFolder {
      * @param contactMm from the bar's centre to where the legs touch
      */
     public void turnBack(
-            String id, double barDiameterMm, double contactMm, boolean grainOutside, double neutral, double thicknessMm) {
+            String id,
+            double barDiameterMm,
+            double contactMm,
+            boolean grainOutside,
+            double neutral,
+            double thicknessMm) {
         begin(id);
         double axisX = x + (grainOutside ? 1 : 0) * thicknessMm * Math.cos(heading - Math.PI / 2);
         double axisY = y + (grainOutside ? 1 : 0) * thicknessMm * Math.sin(heading - Math.PI / 2);

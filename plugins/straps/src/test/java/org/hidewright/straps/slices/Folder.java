@@ -103,7 +103,8 @@ public final class Folder {
         return this;
     }
 
-    private void turn(Folded folded, double turn, double insideRadius, double thickness, double k, boolean grainOutside) {
+    private void turn(
+            Folded folded, double turn, double insideRadius, double thickness, double k, boolean grainOutside) {
         double grainRadius = grainOutside ? insideRadius + thickness : insideRadius;
         double sense = grainOutside ? -1 : 1; // to the flesh, on the right, or to the grain, on the left
         double centreX = x - sense * grainRadius * Math.sin(heading);
@@ -122,7 +123,8 @@ public final class Folder {
             y = centreY + sin * dx + cos * dy;
             heading += sense * step;
             s += step * neutral;
-            outside += Math.hypot(outsideX(thickness, grainOutside) - beforeX, outsideY(thickness, grainOutside) - beforeY);
+            outside += Math.hypot(
+                    outsideX(thickness, grainOutside) - beforeX, outsideY(thickness, grainOutside) - beforeY);
             left -= step;
             keep(folded);
         }
@@ -216,7 +218,10 @@ public final class Folder {
     }
 
     private Folded section(String id) {
-        return sections.stream().filter(folded -> folded.id.equals(id)).findFirst().orElseThrow();
+        return sections.stream()
+                .filter(folded -> folded.id.equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Outside length of a section. */
@@ -241,7 +246,8 @@ public final class Folder {
             if (slices.get(i).outside >= outsideMm - 1e-12) {
                 Slice one = slices.get(i - 1);
                 Slice next = slices.get(i);
-                double share = next.outside > one.outside ? (outsideMm - one.outside) / (next.outside - one.outside) : 0;
+                double share =
+                        next.outside > one.outside ? (outsideMm - one.outside) / (next.outside - one.outside) : 0;
                 return between(one, next, share);
             }
         }
@@ -259,7 +265,8 @@ public final class Folder {
 
     /** How square a fitting's axis meets a straight section: 1 square, 0 along it. */
     public double squareness(String section, double outsideMm, String mate) {
-        return Math.abs(Math.cos(at(section, outsideMm).heading - section(mate).slices.get(0).heading));
+        return Math.abs(
+                Math.cos(at(section, outsideMm).heading - section(mate).slices.get(0).heading));
     }
 
     /** Whether the axis of a fitting, square to a section, goes through a straight section. */
