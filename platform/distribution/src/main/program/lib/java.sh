@@ -42,6 +42,6 @@ run_launcher() {
     if [ "$java_feature" -ge 24 ]; then
         set -- --enable-native-access=ALL-UNNAMED --sun-misc-unsafe-memory-access=allow "$@"
     fi
-    exec "$java" "$archive_option" -XX:TieredStopAtLevel=1 -XX:+UseG1GC -XX:-UsePerfData \
+    exec "$java" "$archive_option" -XX:TieredStopAtLevel=1 -XX:+UseG1GC -XX:-UsePerfData -Djava.awt.headless=true \
         -Xlog:disable -Xlog:all=error:stderr "-Dhidewright.home=$home" -cp "$launcher" "$@"
 }
