@@ -22,7 +22,16 @@ import java.util.stream.Stream;
 final class VisibleWords {
     /** Sentences are read as a whole, not word by word; only labels and keys are listed. */
     private static final List<String> SENTENCES = List.of(
-            "source.", "phrase.", "trouble.", "notice.", "reading.", "where.", "overview.", "option.", "make.", "work.",
+            "source.",
+            "phrase.",
+            "trouble.",
+            "notice.",
+            "reading.",
+            "where.",
+            "overview.",
+            "option.",
+            "make.",
+            "work.",
             "explain.");
 
     private static final List<String> LINES = List.of(".help", ".why", ".next", ".what", ".purpose");
@@ -45,7 +54,8 @@ final class VisibleWords {
 
     private static Stream<Path> walk(Path folder) {
         try {
-            return Files.walk(folder).filter(file -> file.getFileName().toString().equals("messages.properties"));
+            return Files.walk(folder)
+                    .filter(file -> file.getFileName().toString().equals("messages.properties"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -38,8 +38,18 @@ class VisibleWordsTest {
         Path planted = Files.writeString(
                 folder.resolve("messages.properties"),
                 "strap.gizmo = Frobnicator {0}\nstrap.gizmo.help = Not looked at\nnotice.x.what = Nor this\n");
-        assertEquals(Set.of("strap", "gizmo", "frobnicator", "help"), VisibleWords.in(planted).keySet());
-        assertEquals(Set.of("strap", "hide", "all", "and"), VisibleWords.listed(List.of(
-                "| strap | trade |", "| hide | trade |", "## Everyday", "", "Plain English:", "", "all, and.")));
+        assertEquals(
+                Set.of("strap", "gizmo", "frobnicator", "help"),
+                VisibleWords.in(planted).keySet());
+        assertEquals(
+                Set.of("strap", "hide", "all", "and"),
+                VisibleWords.listed(List.of(
+                        "| strap | trade |",
+                        "| hide | trade |",
+                        "## Everyday",
+                        "",
+                        "Plain English:",
+                        "",
+                        "all, and.")));
     }
 }
