@@ -81,25 +81,34 @@ final class BeltFlatView {
     private void dimensions(Drawing.Builder drawing) {
         int last = holes.size() - 1;
         double end = view.x(cutMm);
-        dimension(drawing, 0, turn.flatStart(), turn.flatStart(), 1);
-        dimension(drawing, 0, slotMm, slotMm, 2);
-        dimension(drawing, 0, turn.flatEnd(), turn.flatEnd(), 3);
-        dimension(drawing, view.x(flat(last)), end, belt.tipBeyond().mm(), 1);
+        dimension(drawing, 0, turn.flatStart(), readable(turn.flatStart()), 1);
+        dimension(drawing, 0, slotMm, readable(slotMm), 2);
+        dimension(drawing, 0, turn.flatEnd(), readable(turn.flatEnd()), 3);
+        dimension(drawing, view.x(flat(last)), end, belt.tipBeyond(), 1);
         if (last > 0) {
-            dimension(drawing, view.x(flat(last - 1)), view.x(flat(last)), belt.spacing().mm(), 1);
-            dimension(drawing, view.x(flat(0)), end, holes.get(0).fromTip().mm(), 3);
+            dimension(drawing, view.x(flat(last - 1)), view.x(flat(last)), belt.spacing(), 1);
+            dimension(drawing, view.x(flat(0)), end, readable(cutMm - flat(0)), 3);
         }
         holes.subList(1, Math.max(1, last)).stream()
                 .filter(BeltLayout.BeltHole::worn)
                 .forEach(hole -> dimension(
-                        drawing, view.x(hole.fromTurnBackEnd().mm()), end, hole.fromTip().mm(), 2));
-        dimension(drawing, 0, end, cutMm, 4);
+                        drawing,
+                        view.x(hole.fromTurnBackEnd().mm()),
+                        end,
+                        readable(hole.fromTip().mm()),
+                        2));
+        dimension(drawing, 0, end, readable(cutMm), 4);
     }
 
-    private static void dimension(Drawing.Builder drawing, double from, double to, double value, int level) {
+    /** To a tenth of a millimetre, as finely as a rule is read; the quantities of a drawing have no step of their own. */
+    private static Length readable(double mm) {
+        return Length.ofMm(Math.rint(10 * mm) / 10);
+    }
+
+    private static void dimension(Drawing.Builder drawing, double from, double to, Length value, int level) {
         if (to > from) {
             drawing.dimension(
-                    Point.of(from, 0), Point.of(to, 0), -level * LEVEL_MM, Length.ofMm(value), LETTER_MM);
+                    Point.of(from, 0), Point.of(to, 0), -level * LEVEL_MM, value, LETTER_MM);
         }
     }
 

@@ -21,14 +21,15 @@ final class BeltSizePicture {
     private static final String NO_HOLE = "belt-to-no-hole";
     private static final String TURN_BACK = "belt-turn-back";
     private static final String KEEPER = "belt-keeper";
-    private static final String DATUM = "belt-from-";
+    private static final String SIZE = "belt-size-from-";
     static final List<String> PHRASES =
-            List.of(DATUM + "fold", DATUM + "frame-end", DATUM + "bar", WORN, NO_HOLE, TURN_BACK, KEEPER);
+            List.of(SIZE + "fold", SIZE + "frame-end", SIZE + "bar", WORN, NO_HOLE, TURN_BACK, KEEPER);
 
     private static final double LETTER_MM = 2.4;
     private static final double SIZE_LETTER_MM = 3;
     private static final double BEYOND_TURN_BACK_MM = 15;
     private static final double BESIDE_MM = 2;
+    private static final double BREAK_BEYOND_MM = 3;
     private static final double SIZE_OFFSET_MM = 9;
     private static final double TURN_BACK_OFFSET_MM = 7;
     private static final double PRONG_MM = 1.6;
@@ -113,8 +114,8 @@ final class BeltSizePicture {
 
     /** The wavy line along which the belt is broken off, a little longer than the leather is thick. */
     private void breakAt(Drawing.Builder drawing, double x) {
-        Path.Builder wave = Path.from(Point.of(x, inside - BESIDE_MM / 2));
-        LongStrap.wave(wave, Point.of(x, top + BESIDE_MM / 2));
+        Path.Builder wave = Path.from(Point.of(x, inside - BREAK_BEYOND_MM));
+        LongStrap.wave(wave, Point.of(x, top + BREAK_BEYOND_MM));
         drawing.add(wave.open(Role.NOTE));
     }
 
@@ -154,17 +155,23 @@ final class BeltSizePicture {
         double above = outside() + BESIDE_MM;
         Point foot = Point.of(datum, -outside() - BESIDE_MM);
         drawing.line(Role.MARK, foot, Point.of(datum, above));
-        String key = DATUM + belt.datum().name().toLowerCase(Locale.ROOT).replace('_', '-');
-        drawing.label(Phrase.of(key), foot, Anchor.TOP_RIGHT, LETTER_MM);
+        String from = SIZE + belt.datum().name().toLowerCase(Locale.ROOT).replace('_', '-');
         drawing.dimension(
-                Point.of(datum, above), Point.of(view.x(worn), above), SIZE_OFFSET_MM, belt.size(), SIZE_LETTER_MM);
+                Point.of(datum, above),
+                Point.of(view.x(worn), above),
+                SIZE_OFFSET_MM,
+                Phrase.of(from, belt.size()),
+                SIZE_LETTER_MM);
     }
 
     private void turnBack(Drawing.Builder drawing) {
         double length = belt.turnBackLength().mm();
         double under = -outside();
-        drawing.label(Phrase.of(TURN_BACK), Point.of(length / 2, -top), Anchor.TOP, LETTER_MM);
         drawing.dimension(
-                Point.of(0, under), Point.of(length, under), -TURN_BACK_OFFSET_MM, belt.turnBackLength(), LETTER_MM);
+                Point.of(0, under),
+                Point.of(length, under),
+                -TURN_BACK_OFFSET_MM,
+                Phrase.of(TURN_BACK, belt.turnBackLength()),
+                LETTER_MM);
     }
 }

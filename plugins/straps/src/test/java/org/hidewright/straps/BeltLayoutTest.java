@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Circle;
@@ -135,10 +137,12 @@ class BeltLayoutTest {
         collar.size = 157;
         collar.datum = datum;
         Drawing picture = work(collar).sizePicture();
+        String key = "belt-size-from-" + datum.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        Phrase words = Phrase.of(key, mm(157));
         DimensionLine size = picture.shapes().stream()
                 .filter(DimensionLine.class::isInstance)
                 .map(DimensionLine.class::cast)
-                .filter(line -> line.words().equals(mm(157)))
+                .filter(line -> line.words().equals(words))
                 .findFirst()
                 .orElseThrow();
         double behind = datum == BeltMeasure.FOLD ? 2.5 + 3.5 : datum == BeltMeasure.FRAME_END ? 30 : 0;
@@ -153,7 +157,7 @@ class BeltLayoutTest {
         Drawing picture = work(new Belts()).sizePicture();
         assertTrue(picture.bounds().width() < 250, "as wide as " + picture.bounds().width());
         assertTrue(picture.shapes().stream()
-                .anyMatch(shape -> shape instanceof DimensionLine line && line.words().equals(mm(900))));
+                .anyMatch(shape -> shape instanceof DimensionLine line && line.words().equals(Phrase.of("belt-size-from-frame-end", mm(900)))));
     }
 
     @Test
