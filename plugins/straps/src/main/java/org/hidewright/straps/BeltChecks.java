@@ -73,7 +73,8 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
             return Optional.of(
                     THICKER.at("turn-back-thickness", belt.turnBackThickness().orElseThrow(), belt.thickness()));
         }
-        if (belt.preparation() instanceof Preparation.Grooved grooved && grooved.web().mm() > thickness) {
+        if (belt.preparation() instanceof Preparation.Grooved grooved
+                && grooved.web().mm() > thickness) {
             return Optional.of(BendAllowance.WEB_TOO_THICK.at("preparation", grooved.web(), belt.thickness()));
         }
         return geometry.foldThicknessMm() > thickness
@@ -101,7 +102,8 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
     }
 
     private Optional<Notice> ramp() {
-        return belt.preparation() instanceof Preparation.Skived skived && skived.ramp().mm() > geometry.tailMm() + SAME_MM
+        return belt.preparation() instanceof Preparation.Skived skived
+                        && skived.ramp().mm() > geometry.tailMm() + SAME_MM
                 ? Optional.of(StrapChecks.RAMP_TOO_LONG.at(
                         "preparation", skived.ramp(), SectionReader.THIS_TURN_BACK, Length.ofMm(geometry.tailMm())))
                 : Optional.empty();
@@ -128,7 +130,8 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
         if (belt.holes() > 1 && belt.spacing().mm() <= belt.holeDiameter().mm()) {
             return Optional.of(HOLES_MEET.at("spacing", belt.spacing(), belt.holeDiameter()));
         }
-        double clear = Math.max(turn.flatEnd(), middle + halfSlot) + belt.holeDiameter().mm() / 2;
+        double clear = Math.max(turn.flatEnd(), middle + halfSlot)
+                + belt.holeDiameter().mm() / 2;
         double first = geometry.fromBarMm(row.smallestMm());
         return geometry.flatMm(strap, first) <= clear
                 ? Optional.of(SIZE_TOO_SMALL.at(
@@ -198,7 +201,8 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
         if (belt.holes() > 1 && belt.spacing().mm() < least.mm() - SAME_MM) {
             notices.add(HOLES_CLOSE.at("spacing", belt.spacing(), least));
         }
-        if (belt.tipLength().mm() + belt.holeDiameter().mm() / 2 > belt.tipBeyond().mm()) {
+        if (belt.tipLength().mm() + belt.holeDiameter().mm() / 2
+                > belt.tipBeyond().mm()) {
             notices.add(SHAPE_REACHES_HOLE.at("tip-length", belt.tipLength(), belt.tipBeyond()));
         }
     }

@@ -35,8 +35,7 @@ final class BeltFlatView {
     private final double shape;
     private final LongStrap view;
 
-    BeltFlatView(
-            BeltLayout.Belt belt, List<BeltLayout.BeltHole> holes, PlacedPiece turn, double slotMm, double cutMm) {
+    BeltFlatView(BeltLayout.Belt belt, List<BeltLayout.BeltHole> holes, PlacedPiece turn, double slotMm, double cutMm) {
         this.belt = belt;
         this.holes = holes;
         this.turn = turn;
@@ -46,8 +45,7 @@ final class BeltFlatView {
         this.shape = belt.tip() == BeltTip.SQUARE ? 0 : belt.tipLength().mm();
         double slotEnd = slotMm + belt.slotLength().mm() / 2;
         this.view = LongStrap.without(
-                Math.max(turn.flatEnd(), slotEnd) + BEYOND_TURN_MM,
-                Math.min(flat(0), cutMm - shape) - BEFORE_ROW_MM);
+                Math.max(turn.flatEnd(), slotEnd) + BEYOND_TURN_MM, Math.min(flat(0), cutMm - shape) - BEFORE_ROW_MM);
     }
 
     private double flat(int index) {
@@ -61,7 +59,9 @@ final class BeltFlatView {
             drawing.line(Role.FOLD, Point.of(fold, 0), Point.of(fold, width));
         }
         drawing.add(FlatView.slotOutline(
-                Point.of(slotMm, width / 2), belt.slotLength().mm(), belt.slotWidth().mm()));
+                Point.of(slotMm, width / 2),
+                belt.slotLength().mm(),
+                belt.slotWidth().mm()));
         drawing.label(Phrase.of(TURN), Point.of(slotMm, width), Anchor.BOTTOM, LETTER_MM);
         for (int i = 0; i < holes.size(); i++) {
             double x = view.x(flat(i));
@@ -107,8 +107,7 @@ final class BeltFlatView {
 
     private static void dimension(Drawing.Builder drawing, double from, double to, Length value, int level) {
         if (to > from) {
-            drawing.dimension(
-                    Point.of(from, 0), Point.of(to, 0), -level * LEVEL_MM, value, LETTER_MM);
+            drawing.dimension(Point.of(from, 0), Point.of(to, 0), -level * LEVEL_MM, value, LETTER_MM);
         }
     }
 

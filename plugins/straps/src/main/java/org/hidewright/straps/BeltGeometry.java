@@ -72,7 +72,9 @@ final class BeltGeometry {
 
     /** The turn round the bar: a turn-back, or two quarter turns where the legs stay parallel. */
     private Piece turn() {
-        return parallel() ? new Piece.Bend(BUCKLE, List.of(quarter(foldBeforeMm()), quarter(foldThickness))) : turnBack();
+        return parallel()
+                ? new Piece.Bend(BUCKLE, List.of(quarter(foldBeforeMm()), quarter(foldThickness)))
+                : turnBack();
     }
 
     /** Half the turn where the legs stay parallel. */

@@ -32,7 +32,8 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     private static final Formula FLAT_HOLE = Formula.of("belt-flat-hole", "s = a + S - b - X", Origins.GEOMETRY);
     private static final Formula CUT = Formula.of("belt-cut-length", "L = s + c", Origins.GEOMETRY);
 
-    private static final Formula FOLD_TO_TIP = Formula.of("belt-fold-to-tip", "A = d / 2 + t + f + c", Origins.GEOMETRY);
+    private static final Formula FOLD_TO_TIP =
+            Formula.of("belt-fold-to-tip", "A = d / 2 + t + f + c", Origins.GEOMETRY);
 
     /** What is asked. Along the belt distances count from the centre of the buckle’s bar. */
     public record Belt(
@@ -324,8 +325,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
     @Override
     public List<String> phrases() {
-        return Stream.of(
-                        List.of(SectionReader.THIS_TURN_BACK.key()), BeltSizePicture.PHRASES, BeltFlatView.PHRASES)
+        return Stream.of(List.of(SectionReader.THIS_TURN_BACK.key()), BeltSizePicture.PHRASES, BeltFlatView.PHRASES)
                 .flatMap(List::stream)
                 .toList();
     }

@@ -56,8 +56,7 @@ final class BeltSizePicture {
         this.tip = geometry.fromBarMm(row.largestMm()) + belt.tipBeyond().mm();
         double around = 1.5 * row.spacingMm();
         this.shownTo = Math.min(worn + around, tip);
-        this.view = LongStrap.without(
-                belt.turnBackLength().mm() + BEYOND_TURN_BACK_MM, Math.min(worn, tip) - around);
+        this.view = LongStrap.without(belt.turnBackLength().mm() + BEYOND_TURN_BACK_MM, Math.min(worn, tip) - around);
     }
 
     Drawing drawing() {
@@ -96,7 +95,8 @@ final class BeltSizePicture {
 
     private void leather(Drawing.Builder drawing) {
         double firstEnd = view.broken() ? view.from() : shownTo;
-        FoldedStrap buckleEnd = geometry.pictured(Math.max(firstEnd, belt.contact().mm() + 1));
+        FoldedStrap buckleEnd =
+                geometry.pictured(Math.max(firstEnd, belt.contact().mm() + 1));
         new SideOfLeather(buckleEnd, new Skives(buckleEnd, belt.thickness().mm(), piece -> 0)).draw(drawing);
         if (view.broken()) {
             double start = view.x(view.to());

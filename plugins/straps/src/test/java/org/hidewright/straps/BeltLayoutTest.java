@@ -149,15 +149,18 @@ class BeltLayoutTest {
         assertEquals(-behind, size.from().x(), 1e-9);
         assertEquals(157 - behind, size.to().x(), 1e-9);
         assertTrue(picture.shapes().stream()
-                .anyMatch(shape -> shape.role() == Role.SECTION && Math.abs(shape.bounds().minX() + 6) < 0.01));
+                .anyMatch(shape ->
+                        shape.role() == Role.SECTION && Math.abs(shape.bounds().minX() + 6) < 0.01));
     }
 
     @Test
     void aLongBeltIsPicturedShortenedButMarkedWithItsWholeSize() {
         Drawing picture = work(new Belts()).sizePicture();
-        assertTrue(picture.bounds().width() < 250, "as wide as " + picture.bounds().width());
+        assertTrue(
+                picture.bounds().width() < 250, "as wide as " + picture.bounds().width());
         assertTrue(picture.shapes().stream()
-                .anyMatch(shape -> shape instanceof DimensionLine line && line.words().equals(Phrase.of("belt-size-from-frame-end", mm(900)))));
+                .anyMatch(shape -> shape instanceof DimensionLine line
+                        && line.words().equals(Phrase.of("belt-size-from-frame-end", mm(900)))));
     }
 
     @Test
@@ -240,7 +243,9 @@ class BeltLayoutTest {
         belt.size = 900;
         // the outside of a fold skived to 2 mm lies 4.5 mm behind the bar
         assertEquals(
-                work(belt).turnEnd().mm() + 900 - 4.5, work(belt).wornHolePlace().mm(), 1e-9);
+                work(belt).turnEnd().mm() + 900 - 4.5,
+                work(belt).wornHolePlace().mm(),
+                1e-9);
         // a turned-back end thinner than the fold stays as thin in its half of the turn
         belt.turnBackThickness = Optional.of(mm(1.5));
         assertEquals(Math.PI / 2 * (2.5 + 0.6 * 1.5) + Math.PI / 2 * (2.5 + 0.6 * 2), turn(belt), 1e-9);

@@ -561,7 +561,10 @@ class NoticesTest {
         belt("fold-too-tight", belt -> belt.bar = 1.7, belt -> belt.bar = 1.8);
         belt("strap-carries-load", belt -> belt.load = true, belt -> belt.load = false);
         belt("bend-web-too-thick", belt -> belt.preparation = grooved(3.6), belt -> belt.preparation = grooved(3.5));
-        belt("bend-skive-too-thick", belt -> belt.preparation = skived(3.6, 10), belt -> belt.preparation = skived(3.5, 10));
+        belt(
+                "bend-skive-too-thick",
+                belt -> belt.preparation = skived(3.6, 10),
+                belt -> belt.preparation = skived(3.5, 10));
         belt("ramp-too-long", belt -> belt.preparation = skived(2, 61), belt -> belt.preparation = skived(2, 60));
         belt(
                 "belt-slot-short",
