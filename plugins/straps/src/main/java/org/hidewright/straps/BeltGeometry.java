@@ -1,10 +1,14 @@
 package org.hidewright.straps;
 
 import java.util.List;
+import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.Piece;
 import org.hidewright.straps.geometry.PlacedPiece;
+import org.hidewright.straps.geometry.PlacedStretch;
+import org.hidewright.straps.geometry.Pose;
+import org.hidewright.straps.geometry.Stretch;
 
 /** A belt as a folded strap: turned-back end, turn round the bar, main leg; distances along it count from the bar. */
 final class BeltGeometry {
@@ -14,17 +18,17 @@ final class BeltGeometry {
 
     private final BeltLayout.Belt belt;
     private final double turnedBackThickness;
+    private final double foldThickness;
     private final FoldRule rule;
 
     BeltGeometry(BeltLayout.Belt belt) {
         this.belt = belt;
         this.turnedBackThickness =
                 belt.turnBackThickness().orElse(belt.thickness()).mm();
-        this.rule = FoldRule.of(
-                belt.measuredNeutralLine(),
-                Face.GRAIN,
-                new Preparation.None(),
-                belt.thickness().mm());
+        Length fold =
+                belt.preparation() instanceof Preparation.Skived skived ? skived.thicknessLeft() : belt.thickness();
+        this.foldThickness = fold.mm();
+        this.rule = FoldRule.of(belt.measuredNeutralLine(), Face.GRAIN, belt.preparation(), foldThickness);
     }
 
     FoldRule rule() {
@@ -35,8 +39,23 @@ final class BeltGeometry {
         return turnedBackThickness;
     }
 
+    /** Thickness in the turn from the middle of the bar to the main leg. */
+    double foldThicknessMm() {
+        return foldThickness;
+    }
+
+    /** Thickness in the turn before the middle of the bar: as thin as the fold and the turned-back end make it. */
+    double foldBeforeMm() {
+        return Math.min(turnedBackThickness, foldThickness);
+    }
+
+    /** Whether the legs stay apart, side by side from the bar on. */
+    boolean parallel() {
+        return belt.contact().mm() == 0;
+    }
+
     /** Length of the turned-back end beyond where both legs meet. */
-    private double tailMm() {
+    double tailMm() {
         return belt.turnBackLength().mm() - belt.contact().mm();
     }
 
@@ -45,31 +64,71 @@ final class BeltGeometry {
                 BUCKLE,
                 belt.barDiameter().mm(),
                 belt.contact().mm(),
-                turnedBackThickness,
-                belt.thickness().mm(),
+                foldBeforeMm(),
+                foldThickness,
                 rule.k(),
                 Face.GRAIN);
+    }
+
+    /** The turn round the bar: a turn-back, or two quarter turns where the legs stay parallel. */
+    private Piece turn() {
+        return parallel()
+                ? new Piece.Bend(BUCKLE, List.of(quarter(foldBeforeMm()), quarter(foldThickness)))
+                : turnBack();
+    }
+
+    /** Half the turn where the legs stay parallel. */
+    Stretch.Arc quarter(double thickness) {
+        return new Stretch.Arc(Math.PI / 2, belt.barDiameter().mm() / 2, thickness, rule.k(), Face.GRAIN);
     }
 
     /** The belt with its main leg reaching to a distance from the bar, laid flat from its turned-back end. */
     FoldedStrap folded(double reachMm) {
         return new FoldedStrap(List.of(
                 new Piece.Run(TURNED_BACK, tailMm(), turnedBackThickness),
-                turnBack(),
+                turn(),
                 new Piece.Run(
                         MAIN, reachMm - belt.contact().mm(), belt.thickness().mm())));
+    }
+
+    /**
+     * The buckle end to be pictured: the bar’s centre at (0, 0), the main leg above and running to the right, every leg
+     * as thin as its part of the turn.
+     */
+    FoldedStrap pictured(double reachMm) {
+        double below = foldBeforeMm() + (parallel() ? belt.barDiameter().mm() / 2 : 0);
+        return new FoldedStrap(
+                List.of(
+                        new Piece.Run(TURNED_BACK, tailMm(), foldBeforeMm()),
+                        turn(),
+                        new Piece.Run(MAIN, reachMm - belt.contact().mm(), foldThickness)),
+                new Pose(belt.turnBackLength().mm(), -below, Math.PI));
+    }
+
+    /** Where the middle of the bar lies on the flat belt, half-way through the stretches of the turn. */
+    static double middleMm(PlacedPiece turn) {
+        List<PlacedStretch> stretches = turn.stretches();
+        return turn.flatStart()
+                + stretches.subList(0, stretches.size() / 2).stream()
+                        .mapToDouble(placed -> placed.stretch().flatMm())
+                        .sum();
     }
 
     /** How far behind the bar’s centre, away from the belt, sizes are measured from. */
     double behindBarMm() {
         switch (belt.datum()) {
             case FOLD:
-                return belt.barDiameter().mm() / 2 + belt.thickness().mm();
+                return outsideOfFoldMm();
             case FRAME_END:
                 return belt.frameLength().mm();
             default:
                 return 0;
         }
+    }
+
+    /** How far the outside of the fold lies behind the bar’s centre. */
+    double outsideOfFoldMm() {
+        return belt.barDiameter().mm() / 2 + foldThickness;
     }
 
     /** Where the hole for a size lies along the main leg, from the bar’s centre. */

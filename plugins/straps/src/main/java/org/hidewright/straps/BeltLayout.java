@@ -17,10 +17,11 @@ import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.PlacedPiece;
-import org.hidewright.straps.geometry.Teardrop;
+import org.hidewright.straps.geometry.Stretch;
 import org.osgi.service.component.annotations.Component;
 
 /** A belt by its measured size: length to cut, and the flat places of buckle turn, prong slot, holes and tip. */
@@ -31,18 +32,8 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     private static final Formula FLAT_HOLE = Formula.of("belt-flat-hole", "s = a + S - b - X", Origins.GEOMETRY);
     private static final Formula CUT = Formula.of("belt-cut-length", "L = s + c", Origins.GEOMETRY);
 
-    private static final NoticeKind TURN_BACK_TOO_SHORT = NoticeKind.stop("belt-turn-back-too-short");
-    private static final NoticeKind SIZE_TOO_SMALL = NoticeKind.stop("belt-size-too-small");
-    private static final NoticeKind THICKER = NoticeKind.stop("belt-turn-back-thicker");
-    private static final NoticeKind WORN_HOLE_OUTSIDE = NoticeKind.check("belt-worn-hole-outside-row");
-    private static final NoticeKind SIZES_OUTSIDE = NoticeKind.check("belt-sizes-outside-row");
-    private static final NoticeKind EVEN_HOLES = NoticeKind.note("belt-no-middle-hole");
-    private static final NoticeKind TIP_TOO_SHORT = NoticeKind.check("belt-tip-misses-keeper");
-    private static final NoticeKind TIP_LONG = NoticeKind.note("belt-tip-hangs-out");
-    private static final NoticeKind SHAPE_REACHES_HOLE = NoticeKind.check("belt-tip-shape-reaches-hole");
-    private static final NoticeKind SLOT_SHORT = NoticeKind.check("belt-slot-short");
-
-    private static final double TIP_BEYOND_KEEPER_MM = 150;
+    private static final Formula FOLD_TO_TIP =
+            Formula.of("belt-fold-to-tip", "A = d / 2 + t + f + c", Origins.GEOMETRY);
 
     /** What is asked. Along the belt distances count from the centre of the buckle’s bar. */
     public record Belt(
@@ -97,8 +88,10 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", example = "2 mm")
             Optional<Length> turnBackThickness,
 
-            @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "8-40 mm", preset = "15 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "8-40 mm", preset = "15 mm")
             Length contact,
+
+            @Asked(preset = "{\"none\":{}}") Preparation preparation,
 
             @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "20-35 mm", preset = "25 mm")
             Length slotLength,
@@ -116,12 +109,17 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             Length keeperWidth,
 
             @Asked(min = "0", max = "1", usual = "0.3-0.7", example = "0.55")
-            Optional<Double> measuredNeutralLine) {}
+            Optional<Double> measuredNeutralLine,
+
+            @Asked(preset = "false") boolean carriesLoad) {}
 
     /** What is answered; flat places count from the turned-back end and from the tip. */
     public record Layout(
             @Answered(unit = "mm", step = "1 mm", round = Rounding.UP, by = "belt-cut-length", lead = true)
             Length cutLength,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "belt-fold-to-tip")
+            Length foldToTip,
 
             @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
             Length wornHolePlace,
@@ -155,6 +153,18 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Answered(step = "0.01", by = "neutral-line-habit")
             double neutralLine,
 
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.DOWN, by = "net-width")
+            Length netWidth,
+
+            @Answered(step = "0.01", round = Rounding.DOWN, by = "net-width")
+            double netWidthFactor,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            Optional<Length> skiveStart,
+
+            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            Optional<Length> skiveEnd,
+
             @Answered Drawing sizePicture,
             @Answered Drawing flatView) {}
 
@@ -176,98 +186,85 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     @Override
     public Outcome<Layout> calculate(Belt belt, Working working) {
         BeltGeometry geometry = new BeltGeometry(belt);
-        int worn = wornHole(belt);
-        double spacing = belt.spacing().mm();
-        double smallest = belt.size().mm() + (1 - worn) * spacing;
-        double largest = belt.size().mm() + (belt.holes() - worn) * spacing;
-        Optional<Notice> stop = impossible(belt, geometry, smallest);
+        BeltRow row = BeltRow.of(belt);
+        BeltChecks checks = new BeltChecks(belt, geometry, row);
+        Optional<Notice> stop = checks.stop();
         if (stop.isPresent()) {
             return Outcome.refuse(stop.get());
         }
-        double tip = geometry.fromBarMm(largest) + belt.tipBeyond().mm();
+        double tip = geometry.fromBarMm(row.largestMm()) + belt.tipBeyond().mm();
         FoldedStrap strap = geometry.folded(tip);
         double cut = strap.flatLength();
         List<BeltHole> holes = new ArrayList<>();
-        for (int i = 1; i <= belt.holes(); i++) {
-            double size = belt.size().mm() + (i - worn) * spacing;
-            double flat = geometry.flatMm(strap, geometry.fromBarMm(size));
+        for (int i = 1; i <= row.count(); i++) {
+            double flat = geometry.flatMm(strap, geometry.fromBarMm(row.sizeMm(i)));
             holes.add(new BeltHole(
-                    "hole-" + i, Length.ofMm(size), Length.ofMm(flat), Length.ofMm(cut - flat), i == worn));
+                    "hole-" + i,
+                    Length.ofMm(row.sizeMm(i)),
+                    Length.ofMm(flat),
+                    Length.ofMm(cut - flat),
+                    i == row.worn()));
         }
         PlacedPiece turn = strap.piece(BeltGeometry.BUCKLE).orElseThrow();
-        Length slot = Length.ofMm(turn.flatAt(turn.piece().middleOutsideMm()));
-        Length wornPlace = Length.ofMm(
-                geometry.flatMm(strap, geometry.fromBarMm(belt.size().mm())));
-        explain(working, belt, geometry, turn, worn, wornPlace, Length.ofMm(cut));
+        Length slot = Length.ofMm(BeltGeometry.middleMm(turn));
+        Length wornPlace = Length.ofMm(geometry.flatMm(strap, geometry.fromBarMm(row.sizeMm())));
+        Length shape = belt.tip() == BeltTip.SQUARE ? Length.ZERO : belt.tipLength();
+        Optional<Length> ramp =
+                belt.preparation() instanceof Preparation.Skived skived ? Optional.of(skived.ramp()) : Optional.empty();
         Layout layout = new Layout(
                 Length.ofMm(cut),
+                Length.ofMm(geometry.outsideOfFoldMm() + tip),
                 wornPlace,
-                Length.ofMm(smallest),
-                Length.ofMm(largest),
+                Length.ofMm(row.smallestMm()),
+                Length.ofMm(row.largestMm()),
                 holes,
                 slot,
                 slot.minus(belt.slotLength().times(0.5)),
                 slot.plus(belt.slotLength().times(0.5)),
                 Length.ofMm(turn.flatStart()),
                 Length.ofMm(turn.flatEnd()),
-                Length.ofMm(cut).minus(belt.tipLength()),
+                Length.ofMm(cut).minus(shape),
                 geometry.rule().k(),
-                new BeltSizePicture(belt, geometry).drawing(),
+                belt.width().minus(belt.holeDiameter()),
+                1 - belt.holeDiameter().mm() / belt.width().mm(),
+                ramp.map(Length.ofMm(turn.flatStart())::minus),
+                ramp.map(Length.ofMm(turn.flatEnd())::plus),
+                new BeltSizePicture(belt, geometry, row).drawing(),
                 new BeltFlatView(belt, holes, turn, slot.mm(), cut).drawing());
-        return Outcome.of(layout, notices(belt, worn, smallest, largest));
-    }
-
-    /** The hole the size is measured to: the one asked, else the middle one, of an even row the one before it. */
-    private static int wornHole(Belt belt) {
-        return belt.wornHole().orElse((belt.holes() + 1) / 2);
-    }
-
-    private static Optional<Notice> impossible(Belt belt, BeltGeometry geometry, double smallest) {
-        double k = geometry.rule().k();
-        if (geometry.turnedBackThicknessMm() > belt.thickness().mm()) {
-            return Optional.of(
-                    THICKER.at("turn-back-thickness", belt.turnBackThickness().orElseThrow(), belt.thickness()));
-        }
-        if (!Teardrop.fits(
-                        belt.barDiameter().mm(),
-                        belt.contact().mm(),
-                        belt.thickness().mm(),
-                        k)
-                || !Teardrop.fits(belt.barDiameter().mm(), belt.contact().mm(), geometry.turnedBackThicknessMm(), k)) {
-            return Optional.of(SectionReader.CONTACT_TOO_NEAR.at(
-                    "contact",
-                    SectionReader.THIS_TURN_BACK,
-                    belt.contact(),
-                    Length.ofMm(
-                            belt.barDiameter().mm() / 2 + k * belt.thickness().mm())));
-        }
-        if (belt.turnBackLength().mm() <= belt.contact().mm()) {
-            return Optional.of(TURN_BACK_TOO_SHORT.at("turn-back-length", belt.turnBackLength(), belt.contact()));
-        }
-        return geometry.fromBarMm(smallest) <= belt.contact().mm()
-                ? Optional.of(SIZE_TOO_SMALL.at("size", Length.ofMm(smallest), belt.contact()))
-                : Optional.empty();
+        explain(working, belt, geometry, row, turn, layout);
+        return Outcome.of(layout, checks.all());
     }
 
     private static void explain(
-            Working working,
-            Belt belt,
-            BeltGeometry geometry,
-            PlacedPiece turn,
-            int worn,
-            Length wornPlace,
-            Length cut) {
-        geometry.rule().explain(working, belt.thickness().mm());
+            Working working, Belt belt, BeltGeometry geometry, BeltRow row, PlacedPiece turn, Layout layout) {
+        geometry.rule().explain(working, geometry.foldThicknessMm());
         Source neutral = geometry.rule().measured() ? Origins.NEUTRAL_MEASURED : Origins.NEUTRAL_HABIT;
         List.of("neutral-line", "cut-length", "worn-hole-place").forEach(answer -> working.source(answer, neutral));
-        Length thin = Length.ofMm(geometry.turnedBackThicknessMm());
-        TeardropWorking.write(working, geometry.turnBack().leg(thin.mm()), belt.contact(), thin);
-        TeardropWorking.write(
-                working, geometry.turnBack().leg(belt.thickness().mm()), belt.contact(), belt.thickness());
-        working.step(HOLE_SIZE, belt.size(), "S", belt.size(), "i", worn, "m", worn, "p", belt.spacing());
+        Length thin = Length.ofMm(geometry.foldBeforeMm());
+        Length fold = Length.ofMm(geometry.foldThicknessMm());
+        for (Length thickness : List.of(thin, fold)) {
+            if (geometry.parallel()) {
+                quarterTurn(working, belt, geometry, thickness);
+            } else {
+                TeardropWorking.write(working, geometry.turnBack().leg(thickness.mm()), belt.contact(), thickness);
+            }
+        }
+        for (int i : new int[] {1, row.worn(), row.count()}) {
+            working.step(
+                    HOLE_SIZE,
+                    Length.ofMm(row.sizeMm(i)),
+                    "S",
+                    belt.size(),
+                    "i",
+                    i,
+                    "m",
+                    row.worn(),
+                    "p",
+                    belt.spacing());
+        }
         working.step(
                 FLAT_HOLE,
-                wornPlace,
+                layout.wornHolePlace(),
                 "a",
                 Length.ofMm(turn.flatEnd()),
                 "S",
@@ -276,85 +273,61 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
                 Length.ofMm(geometry.behindBarMm()),
                 "X",
                 belt.contact());
-        working.step(CUT, cut, "s", cut.minus(belt.tipBeyond()), "c", belt.tipBeyond());
+        working.step(CUT, layout.cutLength(), "s", layout.cutLength().minus(belt.tipBeyond()), "c", belt.tipBeyond());
+        working.step(
+                FOLD_TO_TIP,
+                layout.foldToTip(),
+                "d",
+                belt.barDiameter(),
+                "t",
+                fold,
+                "f",
+                Length.ofMm(geometry.fromBarMm(row.largestMm())),
+                "c",
+                belt.tipBeyond());
+        working.step(StrapWidth.NET, layout.netWidthFactor(), "w", belt.width(), "D", belt.holeDiameter());
     }
 
-    private static List<Notice> notices(Belt belt, int worn, double smallest, double largest) {
-        List<Notice> notices = new ArrayList<>();
-        HardwareFit.check(belt.width(), belt.buckleInsideWidth()).ifPresent(notices::add);
-        if (worn > belt.holes()) {
-            notices.add(WORN_HOLE_OUTSIDE.at("worn-hole", worn, belt.holes(), Length.ofMm(largest), belt.size()));
-        } else if (belt.wornHole().isEmpty() && belt.holes() % 2 == 0) {
-            notices.add(EVEN_HOLES.at("holes", belt.holes(), worn));
-        }
-        boolean tooShort =
-                belt.shortestSize().isPresent() && belt.shortestSize().get().mm() < smallest - 1e-9;
-        boolean tooLong =
-                belt.longestSize().isPresent() && belt.longestSize().get().mm() > largest + 1e-9;
-        if (tooShort || tooLong) {
-            notices.add(SIZES_OUTSIDE.at(
-                    "holes",
-                    Length.ofMm(smallest),
-                    Length.ofMm(largest),
-                    tooShort ? belt.shortestSize().get() : belt.longestSize().get()));
-        }
-        tip(belt, worn, notices);
-        belt.prongBase().ifPresent(base -> {
-            Length needed = base.plus(belt.thickness().times(2));
-            if (belt.slotLength().mm() < needed.mm() - 1e-9) {
-                notices.add(SLOT_SHORT.at("slot-length", belt.slotLength(), needed));
-            }
-        });
-        return notices;
-    }
-
-    /** Worn, the tip reaches past the bar as far as it reaches past its hole. */
-    private static void tip(Belt belt, int worn, List<Notice> notices) {
-        double beyond = belt.tipBeyond().mm();
-        if (belt.tipLength().mm() + belt.holeDiameter().mm() / 2 > beyond) {
-            notices.add(SHAPE_REACHES_HOLE.at("tip-length", belt.tipLength(), belt.tipBeyond()));
-        }
-        belt.keeperFromBar().ifPresent(keeper -> {
-            double reach =
-                    beyond + Math.max(0, belt.holes() - worn) * belt.spacing().mm();
-            double past = keeper.mm() + belt.keeperWidth().mm() / 2;
-            if (reach <= past) {
-                notices.add(TIP_TOO_SHORT.at("tip-beyond", Length.ofMm(reach), Length.ofMm(past)));
-            } else if (reach > past + TIP_BEYOND_KEEPER_MM) {
-                notices.add(TIP_LONG.at("tip-beyond", Length.ofMm(reach - past)));
-            }
-        });
+    /** Parallel legs: each half of the turn is a quarter of a circle. */
+    private static void quarterTurn(Working working, Belt belt, BeltGeometry geometry, Length thickness) {
+        Stretch.Arc arc = geometry.quarter(thickness.mm());
+        working.step(
+                Formulas.ALLOWANCE,
+                Length.ofMm(arc.flatMm()),
+                "θ",
+                Angle.ofRadians(arc.turnRad()),
+                "r",
+                belt.barDiameter().times(0.5),
+                "k",
+                arc.k(),
+                "t",
+                thickness);
     }
 
     @Override
     public List<Formula> formulas() {
-        return Stream.concat(
-                        Stream.of(Formulas.NEUTRAL_DRY, HOLE_SIZE, FLAT_HOLE, CUT), TeardropWorking.FORMULAS.stream())
+        return Stream.of(
+                        List.of(
+                                Formulas.NEUTRAL_DRY,
+                                Formulas.NEUTRAL_CASED,
+                                Formulas.NEUTRAL_GROOVED,
+                                Formulas.ALLOWANCE),
+                        TeardropWorking.FORMULAS,
+                        List.of(HOLE_SIZE, FLAT_HOLE, CUT, FOLD_TO_TIP, StrapWidth.NET))
+                .flatMap(List::stream)
                 .toList();
     }
 
     @Override
     public List<NoticeKind> notices() {
-        return Stream.concat(
-                        HardwareFit.KINDS.stream(),
-                        Stream.of(
-                                SectionReader.CONTACT_TOO_NEAR,
-                                TURN_BACK_TOO_SHORT,
-                                SIZE_TOO_SMALL,
-                                THICKER,
-                                WORN_HOLE_OUTSIDE,
-                                SIZES_OUTSIDE,
-                                EVEN_HOLES,
-                                TIP_TOO_SHORT,
-                                TIP_LONG,
-                                SHAPE_REACHES_HOLE,
-                                SLOT_SHORT))
-                .toList();
+        return BeltChecks.KINDS;
     }
 
     @Override
     public List<String> phrases() {
-        return List.of(SectionReader.THIS_TURN_BACK.key());
+        return Stream.of(List.of(SectionReader.THIS_TURN_BACK.key()), BeltSizePicture.PHRASES, BeltFlatView.PHRASES)
+                .flatMap(List::stream)
+                .toList();
     }
 
     @Override
@@ -363,6 +336,9 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
                 Origins.GEOMETRY,
                 Origins.BELT_HABITS,
                 Origins.HARDWARE_EASE,
+                Origins.EDGE_HABIT,
+                Origins.TIGHT_FOLD,
+                Origins.LOAD_HABIT,
                 Origins.NEUTRAL_HABIT,
                 Origins.NEUTRAL_MEASURED);
     }

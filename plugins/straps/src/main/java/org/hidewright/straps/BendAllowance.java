@@ -30,8 +30,8 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
     private static final Formula DEDUCTION = Formula.of("bend-deduction", "D = 2 · S - L", Origins.BEND_FORMULAS);
     private static final Formula FLAT = Formula.of("bend-flat-length", "F = a + b - D", Origins.BEND_FORMULAS);
 
-    private static final NoticeKind WEB_TOO_THICK = NoticeKind.stop("bend-web-too-thick");
-    private static final NoticeKind SKIVE_TOO_THICK = NoticeKind.stop("bend-skive-too-thick");
+    static final NoticeKind WEB_TOO_THICK = NoticeKind.stop("bend-web-too-thick");
+    static final NoticeKind SKIVE_TOO_THICK = NoticeKind.stop("bend-skive-too-thick");
     private static final NoticeKind NO_CORNER = NoticeKind.note("bend-no-corner");
     private static final NoticeKind LEGS_TOO_SHORT = NoticeKind.stop("bend-legs-too-short");
 

@@ -24,14 +24,14 @@ import org.osgi.service.component.annotations.Component;
 public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWidth.Width> {
     private static final Formula WIDTH = Formula.of("strap-width", "w = W - e", Origins.HARDWARE_EASE);
     private static final Formula EASE = Formula.of("strap-ease", "e = W - w", Origins.GEOMETRY);
-    private static final Formula NET = Formula.of("net-width", "q = (w - D) / w", Origins.GEOMETRY);
+    static final Formula NET = Formula.of("net-width", "q = (w - D) / w", Origins.GEOMETRY);
 
     private static final NoticeKind NO_WIDTH_LEFT = NoticeKind.stop("width-all-ease");
-    private static final NoticeKind HOLES_TOO_WIDE = NoticeKind.stop("width-all-holes");
-    private static final NoticeKind HOLES_NEAR_EDGE = NoticeKind.check("holes-near-edge");
+    static final NoticeKind HOLES_TOO_WIDE = NoticeKind.stop("width-all-holes");
+    static final NoticeKind HOLES_NEAR_EDGE = NoticeKind.check("holes-near-edge");
 
     /** A hole’s centre stays at least this many diameters from the edge (common practice). */
-    private static final double EDGE_DIAMETERS = 2;
+    static final double EDGE_DIAMETERS = 2;
 
     /** What is asked: the inside of the hardware, and either the ease or a strap width to be judged. */
     public record Hardware(

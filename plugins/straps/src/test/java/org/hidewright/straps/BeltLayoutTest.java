@@ -6,11 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Random;
+import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Circle;
+import org.hidewright.api.drawing.DimensionLine;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Role;
+import org.hidewright.api.drawing.Shape;
 import org.hidewright.straps.slices.Folder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class BeltLayoutTest {
@@ -90,25 +100,205 @@ class BeltLayoutTest {
 
     @ParameterizedTest
     @EnumSource(BeltTip.class)
-    void theFlatViewShowsEveryHoleInsideTheOutline(BeltTip tip) {
+    void theFlatViewShowsEveryHoleAtItsDistanceFromTheTip(BeltTip tip) {
         Belts belt = new Belts();
         belt.tip = tip;
         BeltLayout.Layout layout = work(belt);
-        List<Circle> holes = layout.flatView().shapes().stream()
+        List<Circle> holes = circles(layout.flatView());
+        assertEquals(5, holes.size());
+        Box outline = cut(layout.flatView());
+        for (int i = 0; i < 5; i++) {
+            assertEquals(
+                    layout.holes().get(i).fromTip().mm(),
+                    outline.maxX() - holes.get(i).centre().x(),
+                    1e-9);
+            assertEquals(19, holes.get(i).centre().y(), 1e-9);
+        }
+        assertEquals(38, outline.height(), 1e-6);
+        assertTrue(outline.width() < 400, "the long middle is left out: " + outline.width());
+    }
+
+    @Test
+    void aShortStrapIsDrawnWhole() {
+        Belts collar = new Belts();
+        collar.size = 170;
+        BeltLayout.Layout layout = work(collar);
+        assertEquals(layout.cutLength().mm(), cut(layout.flatView()).width(), 1e-6);
+        assertEquals(
+                layout.holes().get(0).fromTurnBackEnd().mm(),
+                circles(layout.flatView()).get(0).centre().x(),
+                1e-9);
+    }
+
+    @ParameterizedTest
+    @EnumSource(BeltMeasure.class)
+    void thePictureMeasuresTheSizeFromTheDatumToTheWornHole(BeltMeasure datum) {
+        Belts collar = new Belts();
+        collar.size = 157;
+        collar.datum = datum;
+        Drawing picture = work(collar).sizePicture();
+        String key = "belt-size-from-" + datum.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        Phrase words = Phrase.of(key, mm(157));
+        DimensionLine size = picture.shapes().stream()
+                .filter(DimensionLine.class::isInstance)
+                .map(DimensionLine.class::cast)
+                .filter(line -> line.words().equals(words))
+                .findFirst()
+                .orElseThrow();
+        double behind = datum == BeltMeasure.FOLD ? 2.5 + 3.5 : datum == BeltMeasure.FRAME_END ? 30 : 0;
+        assertEquals(-behind, size.from().x(), 1e-9);
+        assertEquals(157 - behind, size.to().x(), 1e-9);
+        assertTrue(picture.shapes().stream()
+                .anyMatch(shape ->
+                        shape.role() == Role.SECTION && Math.abs(shape.bounds().minX() + 6) < 0.01));
+    }
+
+    @Test
+    void aLongBeltIsPicturedShortenedButMarkedWithItsWholeSize() {
+        Drawing picture = work(new Belts()).sizePicture();
+        assertTrue(
+                picture.bounds().width() < 250, "as wide as " + picture.bounds().width());
+        assertTrue(picture.shapes().stream()
+                .anyMatch(shape -> shape instanceof DimensionLine line
+                        && line.words().equals(Phrase.of("belt-size-from-frame-end", mm(900)))));
+    }
+
+    @Test
+    void aBeltDescribedFromAnyDatumIsCutTheSame() {
+        Random random = new Random(20);
+        for (int i = 0; i < 200; i++) {
+            Belts belt = new Belts();
+            belt.bar = 2 + random.nextDouble() * 6;
+            belt.thickness = 2 + random.nextDouble() * 3;
+            belt.frame = 15 + random.nextDouble() * 30;
+            belt.contact = random.nextBoolean() ? 0 : 20;
+            double fromBar = 700 + random.nextDouble() * 600;
+            belt.datum = BeltMeasure.BAR;
+            belt.size = fromBar;
+            BeltLayout.Layout bar = work(belt);
+            belt.datum = BeltMeasure.FOLD;
+            belt.size = fromBar + belt.bar / 2 + belt.thickness;
+            BeltLayout.Layout fold = work(belt);
+            belt.datum = BeltMeasure.FRAME_END;
+            belt.size = fromBar + belt.frame;
+            BeltLayout.Layout frame = work(belt);
+            for (BeltLayout.Layout other : List.of(fold, frame)) {
+                assertEquals(bar.cutLength().mm(), other.cutLength().mm(), 1e-9);
+                assertEquals(bar.foldToTip().mm(), other.foldToTip().mm(), 1e-9);
+                for (int hole = 0; hole < 5; hole++) {
+                    assertEquals(
+                            bar.holes().get(hole).fromTurnBackEnd().mm(),
+                            other.holes().get(hole).fromTurnBackEnd().mm(),
+                            1e-9);
+                }
+            }
+        }
+    }
+
+    @Test
+    void aBeltAMillimetreLargerIsCutAMillimetreLonger() {
+        Belts belt = new Belts();
+        double before = work(belt).cutLength().mm();
+        for (int size = 901; size < 1300; size += 7) {
+            belt.size = size;
+            assertEquals(before + size - 900, work(belt).cutLength().mm(), 1e-9);
+        }
+    }
+
+    @Test
+    void parallelLegsTakeHalfATurnRoundTheBar() {
+        Belts belt = new Belts();
+        belt.contact = 0;
+        belt.datum = BeltMeasure.BAR;
+        BeltLayout.Layout layout = work(belt);
+        // by hand: pi (2.5 + 0.6 * 3.5) = 14.451326; turn-back 75, bar to last hole 950, tip 100
+        assertEquals(75, layout.turnStart().mm(), 1e-9);
+        assertEquals(75 + 14.451326 / 2, layout.slotCentre().mm(), 1e-6);
+        assertEquals(75 + 14.451326, layout.turnEnd().mm(), 1e-6);
+        assertEquals(75 + 14.451326 + 950 + 100, layout.cutLength().mm(), 1e-6);
+        assertEquals(6 + 950 + 100, layout.foldToTip().mm(), 1e-9);
+        // with the turned-back leg at 2 mm the slot lies on the middle of the bar: pi/2 (2.5 + 0.6 * 2) = 5.811946
+        belt.turnBackThickness = Optional.of(mm(2));
+        assertEquals(75 + 5.811946, work(belt).slotCentre().mm(), 1e-6);
+        assertEquals(75 + 5.811946 + 14.451326 / 2, work(belt).turnEnd().mm(), 1e-6);
+    }
+
+    @Test
+    void aPreparedTurnFollowsItsNeutralLine() {
+        Belts belt = new Belts();
+        belt.contact = 0;
+        belt.preparation = new Preparation.Cased();
+        assertEquals(0.5, work(belt).neutralLine());
+        assertEquals(Math.PI * (2.5 + 0.5 * 3.5), turn(belt), 1e-9);
+        belt.preparation = new Preparation.Grooved(mm(1.4));
+        assertEquals(0.8, work(belt).neutralLine(), 1e-12); // 1 - 1.4 / (2 * 3.5)
+        belt.preparation = new Preparation.Skived(mm(2), mm(12));
+        assertEquals(Math.PI * (2.5 + 0.6 * 2), turn(belt), 1e-9);
+        assertEquals(75 - 12, work(belt).skiveStart().orElseThrow().mm(), 1e-9);
+        assertEquals(
+                work(belt).turnEnd().mm() + 12,
+                work(belt).skiveEnd().orElseThrow().mm(),
+                1e-9);
+        belt.datum = BeltMeasure.FOLD;
+        belt.size = 900;
+        // the outside of a fold skived to 2 mm lies 4.5 mm behind the bar
+        assertEquals(
+                work(belt).turnEnd().mm() + 900 - 4.5,
+                work(belt).wornHolePlace().mm(),
+                1e-9);
+        // a turned-back end thinner than the fold stays as thin in its half of the turn
+        belt.turnBackThickness = Optional.of(mm(1.5));
+        assertEquals(Math.PI / 2 * (2.5 + 0.6 * 1.5) + Math.PI / 2 * (2.5 + 0.6 * 2), turn(belt), 1e-9);
+    }
+
+    private static double turn(Belts belt) {
+        return work(belt).turnEnd().minus(work(belt).turnStart()).mm();
+    }
+
+    @Test
+    void aHoleLeavesTheWidthBesideIt() {
+        Belts belt = new Belts();
+        belt.width = 25;
+        belt.hole = 4;
+        assertEquals(21, work(belt).netWidth().mm(), 1e-12);
+        // worked example F.13, net-section identity: a 25 mm strap with one 4 mm hole keeps 0.84 of its width
+        assertEquals(0.84, work(belt).netWidthFactor(), 1e-12);
+    }
+
+    @Test
+    void aSquareTipHasNoShaping() {
+        Belts belt = new Belts();
+        belt.tip = BeltTip.SQUARE;
+        assertEquals(work(belt).cutLength(), work(belt).tipStart());
+    }
+
+    /** Table 04h of trade habits (common practice): the usual limits of the questions are those of its rows. */
+    @ParameterizedTest(name = "{0}: {1} to {2}")
+    @CsvFileSource(resources = "/belt-habits.csv", useHeadersInDisplayName = false)
+    void theUsualLimitsAreTheHabitsOfTheTrade(String question, double from, double to) {
+        var usual = RecordCalculator.of(new BeltLayout())
+                .declaration()
+                .question(question)
+                .orElseThrow()
+                .usual()
+                .orElseThrow();
+        assertEquals(from, usual.low(), 1e-9);
+        assertEquals(to, usual.high(), 1e-9);
+    }
+
+    private static List<Circle> circles(Drawing drawing) {
+        return drawing.shapes().stream()
                 .filter(Circle.class::isInstance)
                 .map(Circle.class::cast)
                 .toList();
-        assertEquals(5, holes.size());
-        assertEquals(
-                layout.holes().get(0).fromTurnBackEnd().mm(),
-                holes.get(0).centre().x(),
-                1e-9);
-        assertEquals(19, holes.get(0).centre().y(), 1e-9);
-        assertEquals(
-                layout.cutLength().mm(),
-                layout.flatView().shapes().get(0).bounds().maxX(),
-                1e-6);
-        assertEquals(38, layout.flatView().shapes().get(0).bounds().height(), 1e-6);
+    }
+
+    private static Box cut(Drawing drawing) {
+        return drawing.shapes().stream()
+                .filter(shape -> shape.role() == Role.CUT)
+                .map(Shape::bounds)
+                .reduce(Box::with)
+                .orElseThrow();
     }
 
     @Test

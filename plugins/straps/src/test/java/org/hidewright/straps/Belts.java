@@ -21,6 +21,15 @@ final class Belts {
     double turnBack = 75;
     Optional<Length> turnBackThickness = Optional.empty();
     double contact = 15;
+    Preparation preparation = new Preparation.None();
+    double width = 38;
+    double bar = 5;
+    double frame = 30;
+    double spacing = 25;
+    double hole = 4.5;
+    double slot = 25;
+    double slotWidth = 5;
+    boolean load;
     Optional<Length> prongBase = Optional.empty();
     Optional<Length> keeper = Optional.empty();
     Optional<Double> measured = Optional.empty();
@@ -29,15 +38,15 @@ final class Belts {
         return new BeltLayout.Belt(
                 mm(size),
                 datum,
-                mm(38),
+                mm(width),
                 mm(thickness),
                 buckle,
-                mm(5),
-                mm(30),
+                mm(bar),
+                mm(frame),
                 holes,
-                mm(25),
+                mm(spacing),
                 wornHole,
-                mm(4.5),
+                mm(hole),
                 shortest,
                 longest,
                 mm(tipBeyond),
@@ -46,12 +55,14 @@ final class Belts {
                 mm(turnBack),
                 turnBackThickness,
                 mm(contact),
-                mm(25),
-                mm(5),
+                preparation,
+                mm(slot),
+                mm(slotWidth),
                 prongBase,
                 keeper,
                 mm(12),
-                measured);
+                measured,
+                load);
     }
 
     static BeltLayout.Belt belt(double size, int holes) {

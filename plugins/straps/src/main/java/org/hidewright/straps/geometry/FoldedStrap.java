@@ -15,7 +15,12 @@ public final class FoldedStrap {
 
     /** Lays the sections one after the other. */
     public FoldedStrap(List<? extends Piece> sections) {
-        Pose pose = Pose.START;
+        this(sections, Pose.START);
+    }
+
+    /** Lays the sections one after the other from a place of its own, to picture them another way round. */
+    public FoldedStrap(List<? extends Piece> sections, Pose start) {
+        Pose pose = start;
         double flat = 0;
         for (Piece section : sections) {
             PlacedPiece placed = new PlacedPiece(section, pose, flat);
