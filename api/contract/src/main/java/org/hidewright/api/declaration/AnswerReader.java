@@ -17,16 +17,23 @@ final class AnswerReader {
      * @param owner the first part of their label keys
      */
     static List<Answer> answers(Class<?> record, String owner) {
+        return answers(record, owner, new Nesting());
+    }
+
+    private static List<Answer> answers(Class<?> record, String owner, Nesting nesting) {
+        nesting.into(record);
         List<Answer> answers = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
             if (!ComponentType.isRowId(component)) {
-                answers.add(answer(record, owner, component));
+                answers.add(answer(record, owner, component, nesting));
             }
         }
+        Keys.checkDistinct(record, "answers", answers.stream().map(Answer::key).toList());
+        nesting.outOf(record);
         return answers;
     }
 
-    private static Answer answer(Class<?> record, String owner, RecordComponent component) {
+    private static Answer answer(Class<?> record, String owner, RecordComponent component, Nesting nesting) {
         Answered answered = component.getAnnotation(Answered.class);
         if (answered == null) {
             throw new InvalidDeclaration(record, component.getName(), "annotate it with @Answered");
@@ -37,16 +44,7 @@ final class AnswerReader {
         }
         String key = Keys.of(component.getName());
         Unit unit = type.unit(record, component, answered.unit());
-        double step = answered.step().isEmpty()
-                ? 0
-                : QuestionReader.typed(
-                                record,
-                                component,
-                                answered.step(),
-                                unit == null ? Dimension.NUMBER : unit.dimension(),
-                                unit)
-                        .range()
-                        .nominal();
+        double step = answered.step().isEmpty() ? 0 : step(record, component, type, answered.step(), unit);
         return new Answer(
                 key,
                 owner + "." + key,
@@ -58,6 +56,19 @@ final class AnswerReader {
                 answered.round(),
                 answered.by(),
                 answered.lead(),
-                type.itemKind() == Kind.GROUP ? answers(type.type(), Keys.of(type.type())) : List.of());
+                type.itemKind() == Kind.GROUP ? answers(type.type(), Keys.of(type.type()), nesting) : List.of());
+    }
+
+    private static double step(Class<?> record, RecordComponent component, ComponentType type, String text, Unit unit) {
+        Kind stepped = type.itemKind() == Kind.SIZE ? Kind.LENGTH : type.itemKind();
+        Dimension dimension = stepped.dimension()
+                .orElseThrow(() -> new InvalidDeclaration(record, component.getName(), stepped + " has no step"));
+        double step = QuestionReader.typed(record, component, text, dimension, unit)
+                .range()
+                .nominal();
+        if (step <= 0) {
+            throw new InvalidDeclaration(record, component.getName(), "a step is above nothing, not " + text);
+        }
+        return step;
     }
 }

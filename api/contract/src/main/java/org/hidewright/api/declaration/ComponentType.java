@@ -3,6 +3,7 @@ package org.hidewright.api.declaration;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.lang.reflect.WildcardType;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -88,14 +89,18 @@ final class ComponentType {
     }
 
     private static Type argument(Class<?> record, RecordComponent component, Type declared) {
-        if (declared instanceof ParameterizedType) {
+        if (declared instanceof ParameterizedType
+                && !(((ParameterizedType) declared).getActualTypeArguments()[0] instanceof WildcardType)) {
             return ((ParameterizedType) declared).getActualTypeArguments()[0];
         }
         throw new InvalidDeclaration(record, component.getName(), "say what it holds, for example List<Length>");
     }
 
     private static Class<?> raw(Type type) {
-        return type instanceof ParameterizedType ? raw(((ParameterizedType) type).getRawType()) : (Class<?>) type;
+        if (type instanceof ParameterizedType) {
+            return raw(((ParameterizedType) type).getRawType());
+        }
+        return type instanceof Class<?> ? (Class<?>) type : Object.class; // a type variable says nothing of its own
     }
 
     Kind kind() {
@@ -119,8 +124,11 @@ final class ComponentType {
         if (itemKind != Kind.CHOICE) {
             return List.of();
         }
-        return Arrays.stream(type.getEnumConstants())
+        List<String> keys = Arrays.stream(type.getEnumConstants())
                 .map(constant -> Keys.of(((Enum<?>) constant).name()))
+                .toList();
+        Keys.checkDistinct(type, "constants", keys);
+        return keys.stream()
                 .map(key -> new Option(key, Keys.of(type) + "." + key))
                 .toList();
     }
@@ -148,6 +156,9 @@ final class ComponentType {
     }
 
     static boolean isRowId(RecordComponent component) {
+        if (component.isAnnotationPresent(RowId.class) && component.getType() != String.class) {
+            throw new InvalidDeclaration(component.getDeclaringRecord(), component.getName(), "a row's id is a String");
+        }
         return component.isAnnotationPresent(RowId.class);
     }
 }

@@ -1,6 +1,9 @@
 package org.hidewright.api.declaration;
 
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Keys from Java names: {@code insideRadius}, {@code RoundBar} and {@code WILL_NOT} in lower-case words with hyphens. */
 final class Keys {
@@ -23,6 +26,16 @@ final class Keys {
             }
         }
         return key.toString();
+    }
+
+    /** @throws InvalidDeclaration if a key stands twice among what is named */
+    static void checkDistinct(Class<?> where, String named, List<String> keys) {
+        Set<String> seen = new HashSet<>();
+        for (String key : keys) {
+            if (!seen.add(key)) {
+                throw new InvalidDeclaration(where, "two " + named + " have the key " + key);
+            }
+        }
     }
 
     static String of(Class<?> type) {

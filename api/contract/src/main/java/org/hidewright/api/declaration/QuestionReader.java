@@ -24,16 +24,24 @@ final class QuestionReader {
      * @param owner the first part of their label keys: the calculator's id, or the key of a nested record
      */
     static List<Question> questions(Class<?> record, String owner) {
+        return questions(record, owner, new Nesting());
+    }
+
+    private static List<Question> questions(Class<?> record, String owner, Nesting nesting) {
+        nesting.into(record);
         List<Question> questions = new ArrayList<>();
         for (RecordComponent component : record.getRecordComponents()) {
             if (!ComponentType.isRowId(component)) {
-                questions.add(question(record, owner, component));
+                questions.add(question(record, owner, component, nesting));
             }
         }
+        Keys.checkDistinct(
+                record, "questions", questions.stream().map(Question::key).toList());
+        nesting.outOf(record);
         return questions;
     }
 
-    private static Question question(Class<?> record, String owner, RecordComponent component) {
+    private static Question question(Class<?> record, String owner, RecordComponent component, Nesting nesting) {
         Asked asked = component.getAnnotation(Asked.class);
         if (asked == null) {
             throw new InvalidDeclaration(record, component.getName(), "annotate it with @Asked");
@@ -49,7 +57,7 @@ final class QuestionReader {
         }
         String key = Keys.of(component.getName());
         Unit unit = type.unit(record, component, asked.unit());
-        return new Question(
+        Question question = new Question(
                 key,
                 owner + "." + key,
                 type.kind(),
@@ -60,19 +68,42 @@ final class QuestionReader {
                 asked.preset(),
                 asked.example(),
                 type.optional(),
-                type.itemKind() == Kind.VARIANTS ? variants(type.type()) : List.of(),
-                type.itemKind() == Kind.GROUP ? questions(type.type(), Keys.of(type.type())) : List.of());
+                type.itemKind() == Kind.VARIANTS ? variants(type.type(), nesting) : List.of(),
+                type.itemKind() == Kind.GROUP ? questions(type.type(), Keys.of(type.type()), nesting) : List.of());
+        reserved(record, component, question);
+        Exemplar exemplar = new Exemplar(record, component, question);
+        exemplar.check(asked.preset());
+        exemplar.check(asked.example());
+        return question;
     }
 
-    private static List<Variant> variants(Class<?> sealed) {
+    /** Keys that stand beside those of the maker in a row or a variant. */
+    private static void reserved(Class<?> record, RecordComponent component, Question question) {
+        List<String> inside = question.variants().isEmpty()
+                ? question.questions().stream().map(Question::key).toList()
+                : question.variants().stream().map(Variant::key).toList();
+        if (question.kind() == Kind.ROWS && inside.contains("id")) {
+            throw new InvalidDeclaration(record, component.getName(), "the key id is kept for the row's id");
+        }
+        if (!question.variants().isEmpty() && inside.contains("is")) {
+            throw new InvalidDeclaration(
+                    record, component.getName(), "the key is is kept for saying which variant is chosen");
+        }
+    }
+
+    private static List<Variant> variants(Class<?> sealed, Nesting nesting) {
+        nesting.into(sealed);
         List<Variant> variants = new ArrayList<>();
         for (Class<?> variant : sealed.getPermittedSubclasses()) {
             if (!variant.isRecord()) {
                 throw new InvalidDeclaration(sealed, "variant " + variant.getSimpleName() + " must be a record");
             }
             String key = Keys.of(variant);
-            variants.add(new Variant(key, Keys.of(sealed) + "." + key, questions(variant, key)));
+            variants.add(new Variant(key, Keys.of(sealed) + "." + key, questions(variant, key, nesting)));
         }
+        Keys.checkDistinct(
+                sealed, "variants", variants.stream().map(Variant::key).toList());
+        nesting.outOf(sealed);
         return variants;
     }
 

@@ -2,9 +2,7 @@ package org.hidewright.api.declaration;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
-import java.util.HashSet;
 import java.util.Objects;
-import java.util.Set;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Outcome;
@@ -40,6 +38,9 @@ public final class RecordCalculator implements DeclaredCalculator {
             throw new InvalidDeclaration(
                     type, "the id \"" + calculates.value() + "\" must be lower-case words joined by hyphens");
         }
+        if (calculates.version() < 1) {
+            throw new InvalidDeclaration(type, "a version is 1 or more, not " + calculates.version());
+        }
         Type[] records = typeArguments(type);
         Class<?> questions = (Class<?>) records[0];
         Declaration declaration = new Declaration(
@@ -72,11 +73,6 @@ public final class RecordCalculator implements DeclaredCalculator {
     }
 
     private static void checkSources(Class<?> type, Declaration declaration) {
-        Set<String> keys = new HashSet<>();
-        declaration.questions().forEach(question -> keys.add(question.key()));
-        if (keys.size() != declaration.questions().size()) {
-            throw new InvalidDeclaration(type, "two questions have the same key");
-        }
         for (Answer answer : declaration.answers()) {
             if (answer.by().isPresent() && declaration.sourceOf(answer).isEmpty()) {
                 throw new InvalidDeclaration(

@@ -245,6 +245,14 @@ class ProjectTest {
     }
 
     @Test
+    void aSettingThatIsNearlyOneIsNamedWithIt() {
+        Project near = project(json("{'hidewright': 1, 'show': {'paper': 'Leter'}}"));
+        assertTrue(said(near.remarks().get(0)).startsWith("“Leter” is none of the choices; “Letter” is."));
+        Project far = project(json("{'hidewright': 1, 'show': {'units': 'furlongs'}}"));
+        assertTrue(said(far.remarks().get(0)).contains("It can be: mm, in."));
+    }
+
+    @Test
     void theWorkedSettingsAreTakenInAnyCase() {
         assertEquals(
                 List.of(),

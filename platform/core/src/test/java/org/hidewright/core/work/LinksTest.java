@@ -228,6 +228,32 @@ class LinksTest {
     }
 
     @Test
+    void aLinkedCountIsHeldToTheLimitsToo() {
+        WorkedSlip slip = shop.work(
+                        slip("chain", "relay", json("'times': 21")),
+                        slip(
+                                "s",
+                                "sampler",
+                                json("'thickness': 2, 'holes': {'from': 'chain', 'answer': 'times'}, 'layers':"
+                                        + " [{'id': 'a', 'thickness': {'from': 'chain', 'answer': 'give'}}]")))
+                .slips()
+                .get("s");
+        assertEquals(List.of("above-limit"), keys(slip.remarks()));
+        assertEquals("holes", slip.remarks().get(0).question());
+        assertEquals(State.REFUSED, slip.state());
+    }
+
+    @Test
+    void whatIsMoreThanTheLastBitsPastALimitIsRefused() {
+        WorkedSlip slip = shop.work(
+                        slip("a", "relay", json("'take': '12.00000001 mm'")),
+                        slip("s", "sampler", json("'thickness': {'from': 'a', 'answer': 'give'}")))
+                .slips()
+                .get("s");
+        assertEquals(List.of("above-limit"), keys(slip.remarks()));
+    }
+
+    @Test
     void theLastBitsOfASumDoNotPushALinkedValuePastALimit() {
         // 0.1 + 0.2 is more than 0.3 in binary; 11.7 + 0.1 + 0.2 must still count as 12 mm at most
         WorkedSlip slip = shop.work(
