@@ -33,6 +33,7 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
     static final NoticeKind WEB_TOO_THICK = NoticeKind.stop("bend-web-too-thick");
     static final NoticeKind SKIVE_TOO_THICK = NoticeKind.stop("bend-skive-too-thick");
     private static final NoticeKind NO_CORNER = NoticeKind.note("bend-no-corner");
+    private static final NoticeKind ONE_LEG = NoticeKind.note("bend-one-leg");
     private static final NoticeKind LEGS_TOO_SHORT = NoticeKind.stop("bend-legs-too-short");
 
     /** Stands where the checks of a whole strap name the section. */
@@ -126,6 +127,8 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
             }
             flat = Optional.of(a.plus(b).minus(deduction));
             working.step(FLAT, flat.get(), "a", a, "b", b, "D", deduction);
+        } else if (bend.legA().isPresent() != bend.legB().isPresent()) {
+            notices.add(ONE_LEG.at(bend.legA().isPresent() ? "leg-b" : "leg-a"));
         }
         return Outcome.of(
                 new Allowance(allowance, rule.k(), Optional.of(setback), Optional.of(deduction), flat), notices);
@@ -146,6 +149,7 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
     @Override
     public List<NoticeKind> notices() {
         return List.of(
+                ONE_LEG,
                 StrapChecks.FOLD_TOO_TIGHT,
                 StrapChecks.GROOVE_IN_GRAIN,
                 WEB_TOO_THICK,

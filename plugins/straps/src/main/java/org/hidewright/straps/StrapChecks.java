@@ -22,6 +22,7 @@ final class StrapChecks {
     static final NoticeKind HOLE_IN_FOLD = NoticeKind.check("hole-in-fold");
     static final NoticeKind HOLE_NEAR_FOLD = NoticeKind.check("hole-near-fold");
     static final NoticeKind HOLE_BREAKS_OUT = NoticeKind.check("hole-breaks-out");
+    static final NoticeKind HOLE_NEAR_EDGE = NoticeKind.check("hole-near-edge");
     static final NoticeKind PUNCHED_FLAT = NoticeKind.check("folded-place-punched-flat");
     static final NoticeKind LAYER_NOT_PIERCED = NoticeKind.note("layer-not-pierced");
     static final NoticeKind OVERLAP_APART = NoticeKind.check("overlap-apart");
@@ -37,6 +38,7 @@ final class StrapChecks {
             HOLE_IN_FOLD,
             HOLE_NEAR_FOLD,
             HOLE_BREAKS_OUT,
+            HOLE_NEAR_EDGE,
             PUNCHED_FLAT,
             LAYER_NOT_PIERCED,
             OVERLAP_APART,
@@ -45,6 +47,9 @@ final class StrapChecks {
             NESTED_APART,
             FLESH_SHOWS,
             CARRIES_LOAD);
+
+    /** From a hole's centre to an edge of a strap that carries, at the least (common practice). */
+    private static final double LOADED_EDGE_MM = 6;
 
     /** Two holes this near lie on one another for any fitting. */
     private static final double MEETS_MM = 0.1;
@@ -185,6 +190,8 @@ final class StrapChecks {
                 || flat > strap.flatLength() - radius
                 || 2 * radius >= asked.width().mm()) {
             notices.add(HOLE_BREAKS_OUT.at(at, place.rowId(), Length.ofMm(2 * radius)));
+        } else {
+            nearEdge(place, radius, at);
         }
         if (!place.piece().straight()) {
             notices.add(HOLE_IN_FOLD.at(at, place.rowId(), place.piece().id()));
@@ -197,6 +204,16 @@ final class StrapChecks {
                 .findFirst()
                 .ifPresent(bend -> notices.add(HOLE_NEAR_FOLD.at(
                         at, place.rowId(), bend.id(), Length.ofMm(place.piece().thickness()))));
+    }
+
+    /** Holes stand on the middle of the strap; the nearest edge is a side or an end. */
+    private void nearEdge(Pierced place, double radius, String at) {
+        double flat = place.flatMm();
+        double toEdge = Math.min(asked.width().mm() / 2, Math.min(flat, strap.flatLength() - flat));
+        double least = Math.max(StrapWidth.EDGE_DIAMETERS * 2 * radius, asked.carriesLoad() ? LOADED_EDGE_MM : 0);
+        if (toEdge < least - 1e-9) {
+            notices.add(HOLE_NEAR_EDGE.at(at, place.rowId(), Length.ofMm(toEdge), Length.ofMm(least)));
+        }
     }
 
     private void holesThatMiss(List<Pierced> holes) {

@@ -9,6 +9,7 @@ import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Face;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -34,8 +35,22 @@ class BendLegsTest {
                 answers.allowance().mm(), answers.flatLength().orElseThrow().mm(), 1e-9);
     }
 
+    @Test
+    void oneLegAloneIsToldAtTheOther() {
+        Optional<Length> leg = Optional.of(Length.ofMm(50));
+        Outcome<BendAllowance.Allowance> only = bend(90, leg, Optional.empty());
+        assertEquals("bend-one-leg", only.notices().get(0).kind().key());
+        assertEquals("leg-b", only.notices().get(0).place());
+        assertEquals("leg-a", bend(90, Optional.empty(), leg).notices().get(0).place());
+        assertTrue(bend(90, Optional.empty(), Optional.empty()).notices().isEmpty());
+    }
+
     private static Outcome<BendAllowance.Allowance> bend(double degrees, double legMm) {
         Optional<Length> leg = Optional.of(Length.ofMm(legMm));
+        return bend(degrees, leg, leg);
+    }
+
+    private static Outcome<BendAllowance.Allowance> bend(double degrees, Optional<Length> legA, Optional<Length> legB) {
         return new BendAllowance()
                 .calculate(
                         new BendAllowance.OneBend(
@@ -45,8 +60,8 @@ class BendLegsTest {
                                 Face.GRAIN,
                                 new Preparation.None(),
                                 Optional.empty(),
-                                leg,
-                                leg),
+                                legA,
+                                legB),
                         Working.NONE);
     }
 }

@@ -269,6 +269,11 @@ class NoticesTest {
                 simple(hole("h", "tip", From.START, 4.9)),
                 simple(hole("h", "tip", From.START, 5.1)));
         strapCase(
+                "hole-near-edge",
+                "features[h]",
+                simple(hole("h", "leg", From.START, 7.9)),
+                simple(hole("h", "leg", From.START, 8)));
+        strapCase(
                 "hole-breaks-out",
                 "features[h]",
                 simple(hole("h", "leg", From.START, 1.9)),
@@ -375,6 +380,7 @@ class NoticesTest {
                 Face.GRAIN,
                 new Preparation.Skived(mm(3), mm(5)));
         one("bend-no-corner", 3, 180, Face.GRAIN, DRY, 3, 179, Face.GRAIN, DRY);
+        cases.add(new Case("bend-one-leg", "leg-b", legs(90, Optional.empty()), legs(90, 6)));
         cases.add(new Case("bend-legs-too-short", "leg-a", legs(90, 5.9), legs(90, 6)));
         cases.add(new Case("bend-legs-too-short", "leg-a", legs(120, 10.3), legs(120, 10.4)));
         cases.add(
@@ -410,17 +416,14 @@ class NoticesTest {
     }
 
     private static Outcome<?> legs(double turn, double leg) {
+        return legs(turn, Optional.of(mm(leg)));
+    }
+
+    private static Outcome<?> legs(double turn, Optional<Length> legB) {
         return work(
                 new BendAllowance(),
                 new BendAllowance.OneBend(
-                        mm(3),
-                        mm(3),
-                        deg(turn),
-                        Face.GRAIN,
-                        DRY,
-                        Optional.empty(),
-                        Optional.of(mm(30)),
-                        Optional.of(mm(leg))));
+                        mm(3), mm(3), deg(turn), Face.GRAIN, DRY, Optional.empty(), Optional.of(mm(30)), legB));
     }
 
     private static Outcome<?> strip(double before, double after, double thickness, double error) {
