@@ -75,7 +75,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
     /** What is answered; places are millimetres from the start of the flat strap, which lies grain up. */
     public record Layout(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "cut-length", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "cut-length", lead = true)
             Length cutLength,
 
             @Answered(unit = "mm", step = "0.1 mm", by = "stack-thickness")

@@ -25,8 +25,11 @@ class JobCardDataTest {
     private static WorkedProject worked() {
         return new Shop(new Sampler(), new Relay())
                 .work(
-                        slip("strap", "sampler", json("'thickness': '2-3 mm', 'layers': [{'id': 'a', 'thickness': 1,"
-                                + " 'note': 'mine'}], 'turn': '90 deg'")),
+                        slip(
+                                "strap",
+                                "sampler",
+                                json("'thickness': '2-3 mm', 'layers': [{'id': 'a', 'thickness': 1,"
+                                        + " 'note': 'mine'}], 'turn': '90 deg'")),
                         slip("next", "relay", json("'take': {'from': 'strap', 'answer': 'cut'}")),
                         slip("bad", "relay", json("'take': '3 sheep'")));
     }
@@ -39,7 +42,9 @@ class JobCardDataTest {
     void numbersAreFullAndInTheUnitNamedBesideThem() throws Exception {
         for (Wording wording : List.of(Shop.ENGLISH, GERMAN_INCHES)) {
             JsonNode answers = tree(wording).at("/slips/0/answers");
-            assertEquals("{\"value\":5.0,\"unit\":\"mm\"", answers.get("cut").toString().substring(0, 24));
+            assertEquals(
+                    "{\"value\":5.0,\"unit\":\"mm\"",
+                    answers.get("cut").toString().substring(0, 24));
             assertEquals(90, answers.at("/turn/value").asDouble(), 1e-12);
             assertEquals("[105.0,148.0]", answers.at("/cover/value").toString());
             assertEquals("mm", answers.at("/cover/unit").asText());
@@ -80,7 +85,8 @@ class JobCardDataTest {
         for (Wording wording : List.of(Shop.ENGLISH, GERMAN_INCHES)) {
             List<List<String>> rows = JobCardRows.of(worked(), wording);
             assertEquals(
-                    List.of("slip", "calculator", "part", "row", "key", "label", "value", "unit", "source"), rows.get(0));
+                    List.of("slip", "calculator", "part", "row", "key", "label", "value", "unit", "source"),
+                    rows.get(0));
             assertTrue(rows.stream().allMatch(row -> row.size() == 9));
             assertTrue(rows.contains(
                     List.of("strap", "sampler", "answer", "", "cut", "Cut length", "5.0", "mm", "Habit of the bench")));
@@ -91,14 +97,18 @@ class JobCardDataTest {
             assertEquals("6.0", value(rows, "question", "", "core.round-bar.diameter"));
             assertEquals("2.5", value(rows, "question", "", "thickness"));
             assertEquals("worked", value(rows, "state", "", "state"));
-            assertTrue(rows.stream().anyMatch(row -> row.get(0).equals("bad") && row.get(2).equals("stop")
-                    && row.get(4).equals("take")));
+            assertTrue(rows.stream()
+                    .anyMatch(row -> row.get(0).equals("bad")
+                            && row.get(2).equals("stop")
+                            && row.get(4).equals("take")));
         }
     }
 
     private static String value(List<List<String>> rows, String part, String row, String key) {
         return rows.stream()
-                .filter(cells -> cells.get(0).equals("strap") && cells.get(2).equals(part) && cells.get(3).equals(row)
+                .filter(cells -> cells.get(0).equals("strap")
+                        && cells.get(2).equals(part)
+                        && cells.get(3).equals(row)
                         && cells.get(4).equals(key))
                 .map(cells -> cells.get(6))
                 .findFirst()

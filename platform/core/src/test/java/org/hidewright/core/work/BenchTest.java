@@ -11,7 +11,6 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -269,28 +268,6 @@ class BenchTest {
                 .startsWith("No calculator called “realy” is installed; “relay” is."));
         assertTrue(said(worked.slips().get("b").remarks().get(0))
                 .startsWith("The slip is of version 3 of “sampler”; version 2 is installed."));
-    }
-
-    @Test
-    void aChainOfFiveThousandSlipsIsWorkedFromEitherEnd() {
-        List<String> chain = new ArrayList<>();
-        chain.add(relay("s0", "'take': '1 mm'"));
-        for (int i = 1; i < 5000; i++) {
-            chain.add(0, relay("s" + i, from("s" + (i - 1))));
-        }
-        WorkedProject worked = shop.work(chain.toArray(String[]::new));
-        assertEquals(1, given(worked.slips().get("s4999")));
-        assertEquals(5000, relay.count());
-    }
-
-    @Test
-    void aCircleOfManySlipsDoesNotBreakTheStack() {
-        List<String> circle = new ArrayList<>();
-        for (int i = 0; i < 1000; i++) {
-            circle.add(relay("s" + i, from("s" + (i + 1) % 1000)));
-        }
-        WorkedProject worked = shop.work(circle.toArray(String[]::new));
-        assertTrue(worked.slips().values().stream().allMatch(slip -> slip.state() == State.REFUSED));
     }
 
     @Test

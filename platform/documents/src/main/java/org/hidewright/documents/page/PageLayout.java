@@ -62,13 +62,21 @@ public final class PageLayout {
             }
             pieces.addAll(new AnswerLayout(typeface, frame.width()).pieces(answers));
             if (i < blocks.size()) {
-                pieces.addAll(block(blocks.get(i), frame.bodyHeight() - headingHeight));
+                List<Piece> more = block(blocks.get(i), frame.bodyHeight() - headingHeight);
+                boolean underHeading = i == 0 && !section.title().isEmpty() && blocks.size() > 1;
+                boolean purpose = underHeading && blocks.get(0) instanceof Paragraph paragraph && paragraph.isQuiet();
+                pieces.addAll(purpose ? keptTogether(more) : more);
             }
         }
         if (section.startsPage() && !pieces.isEmpty()) {
             pieces.set(0, pieces.get(0).onNewPage());
         }
         return pieces;
+    }
+
+    /** What a section is for, said under its heading, does not stand alone at the foot of a page. */
+    private static List<Piece> keptTogether(List<Piece> pieces) {
+        return pieces.stream().map(Piece::keptWithNext).toList();
     }
 
     /** @param figureRoom how high a figure may be, so that the heading stays above it */
