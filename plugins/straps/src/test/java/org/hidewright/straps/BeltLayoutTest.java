@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Circle;
@@ -253,6 +254,85 @@ class BeltLayoutTest {
 
     private static double turn(Belts belt) {
         return work(belt).turnEnd().minus(work(belt).turnStart()).mm();
+    }
+
+    @Test
+    void theWorkingShowsHowThePlacesCame() {
+        Belts belt = new Belts();
+        belt.contact = 0;
+        belt.datum = BeltMeasure.FOLD;
+        Steps steps = new Steps(new BeltLayout());
+        BeltLayout.Layout layout =
+                new BeltLayout().calculate(belt.build(), steps).answers().orElseThrow();
+        assertEquals(List.of(0.6), steps.of("neutral-line-dry"));
+        double quarter = Math.PI / 2 * (2.5 + 0.6 * 3.5);
+        assertEquals(List.of(quarter, quarter), steps.of("bend-allowance"));
+        assertEquals(List.of(), steps.of("teardrop-leg"));
+        assertEquals(List.of(850.0, 900.0, 950.0), steps.of("belt-hole-size"));
+        assertEquals(List.of(layout.wornHolePlace().mm()), steps.of("belt-flat-hole"));
+        assertEquals(List.of(layout.cutLength().mm()), steps.of("belt-cut-length"));
+        assertEquals(List.of(layout.foldToTip().mm()), steps.of("belt-fold-to-tip"));
+        assertEquals(List.of(layout.netWidthFactor()), steps.of("net-width"));
+        for (String answer : List.of("neutral-line", "cut-length", "worn-hole-place")) {
+            assertEquals(Origins.NEUTRAL_HABIT, steps.source(answer));
+        }
+        belt.contact = 15;
+        belt.measured = Optional.of(0.55);
+        steps = new Steps(new BeltLayout());
+        layout = new BeltLayout().calculate(belt.build(), steps).answers().orElseThrow();
+        assertEquals(List.of(), steps.of("bend-allowance"));
+        assertEquals(2, steps.of("teardrop-leg").size());
+        assertEquals(
+                layout.turnEnd().minus(layout.turnStart()).mm(),
+                steps.of("teardrop-leg").get(0) + steps.of("teardrop-leg").get(1),
+                1e-9);
+        assertEquals(Origins.NEUTRAL_MEASURED, steps.source("cut-length"));
+    }
+
+    @Test
+    void aNoticeCarriesTheNumbersItSpeaksOf() {
+        Belts belt = new Belts();
+        belt.size = 97;
+        // first hole 97 - 50 - 30 = 17 mm from the bar; the turn ends 15 mm from it, half a hole is 2.25 mm
+        assertEquals("[47.0 mm, 17.0 mm, 17.25 mm]", args(belt, "belt-size-too-small"));
+        belt = new Belts();
+        belt.contact = 3;
+        assertEquals("[this-turn-back[], 3.0 mm, 4.6 mm]", args(belt, "contact-too-near"));
+        belt = new Belts();
+        belt.contact = 0;
+        belt.turnBack = 10;
+        belt.slot = 40;
+        belt.bar = 4;
+        // the bar’s middle at 10 + π/2 (2 + 0.6 · 3.5) = 16.440 on the flat belt
+        assertEquals(
+                "[40.0 mm, " + mm(2 * (10 + Math.PI / 2 * (2 + 0.6 * 3.5))) + "]", args(belt, "belt-slot-runs-out"));
+        belt = new Belts();
+        belt.bar = 1;
+        assertEquals("[this-turn-back[], 0.5 mm, 3.5 mm]", args(belt, "fold-too-tight"));
+        belt = new Belts();
+        belt.width = 16;
+        assertEquals("[8.0 mm, 9.0 mm]", args(belt, "holes-near-edge"));
+        belt = new Belts();
+        belt.keeper = Optional.of(mm(30));
+        belt.tipBeyond = 190;
+        // worn: 190 + 2 · 25 = 240 past the bar; the keeper ends at 30 + 6
+        assertEquals("[204.0 mm]", args(belt, "belt-tip-hangs-out"));
+        belt.tipBeyond = 40;
+        belt.keeper = Optional.of(mm(90));
+        assertEquals("[90.0 mm, 96.0 mm]", args(belt, "belt-tip-misses-keeper"));
+        belt = new Belts();
+        belt.slot = 5;
+        assertEquals("[5.0 mm, 12.0 mm]", args(belt, "belt-slot-short"));
+    }
+
+    private static String args(Belts belt, String key) {
+        return new BeltLayout()
+                .calculate(belt.build(), Working.NONE).notices().stream()
+                        .filter(notice -> notice.kind().key().equals(key))
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(key + " is not raised"))
+                        .args()
+                        .toString();
     }
 
     @Test

@@ -12,6 +12,7 @@ import static org.hidewright.straps.Straps.roundBar;
 import static org.hidewright.straps.Straps.straight;
 import static org.hidewright.straps.Straps.strap;
 import static org.hidewright.straps.Straps.turnBack;
+import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -20,7 +21,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
@@ -29,9 +29,8 @@ import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Size;
 import org.hidewright.straps.geometry.Face;
-import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.function.Executable;
 
 /** What the calculators catch: each kind of notice is raised by one case and not by its mended neighbour. */
 class NoticesTest {
@@ -636,27 +635,26 @@ class NoticesTest {
         strips();
     }
 
-    @TestFactory
-    Stream<DynamicTest> eachIsRaisedAndMended() {
-        return cases.stream()
-                .map(one -> DynamicTest.dynamicTest(one.key(), () -> {
-                    Notice notice = one.raised().notices().stream()
-                            .filter(raised -> raised.kind().key().equals(one.key()))
-                            .findFirst()
-                            .orElseThrow(() -> new AssertionError(one.raised().toString()));
-                    assertEquals(
-                            notice.kind().severity() == NoticeKind.Severity.STOP,
-                            one.raised().refused());
-                    if (one.place() != null) {
-                        assertEquals(one.place(), notice.place());
-                    }
-                    if (one.mended() != null) {
-                        assertTrue(
-                                one.mended().notices().stream()
-                                        .noneMatch(raised -> raised.kind().key().equals(one.key())),
-                                () -> one.mended().toString());
-                    }
-                }));
+    @Test
+    void eachIsRaisedAndMended() {
+        assertAll(cases.stream().<Executable>map(one -> () -> {
+            Notice notice = one.raised().notices().stream()
+                    .filter(raised -> raised.kind().key().equals(one.key()))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError(one.key() + " is not raised: " + one.raised()));
+            assertEquals(
+                    notice.kind().severity() == NoticeKind.Severity.STOP,
+                    one.raised().refused());
+            if (one.place() != null) {
+                assertEquals(one.place(), notice.place());
+            }
+            if (one.mended() != null) {
+                assertTrue(
+                        one.mended().notices().stream()
+                                .noneMatch(raised -> raised.kind().key().equals(one.key())),
+                        () -> one.key() + " is not mended: " + one.mended());
+            }
+        }));
     }
 
     @Test
