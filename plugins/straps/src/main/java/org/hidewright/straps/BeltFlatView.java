@@ -81,28 +81,19 @@ final class BeltFlatView {
     private void dimensions(Drawing.Builder drawing) {
         int last = holes.size() - 1;
         double end = view.x(cutMm);
-        dimension(drawing, 0, turn.flatStart(), readable(turn.flatStart()), 1);
-        dimension(drawing, 0, slotMm, readable(slotMm), 2);
-        dimension(drawing, 0, turn.flatEnd(), readable(turn.flatEnd()), 3);
+        dimension(drawing, 0, turn.flatStart(), Length.ofMm(turn.flatStart()), 1);
+        dimension(drawing, 0, slotMm, Length.ofMm(slotMm), 2);
+        dimension(drawing, 0, turn.flatEnd(), Length.ofMm(turn.flatEnd()), 3);
         dimension(drawing, view.x(flat(last)), end, belt.tipBeyond(), 1);
         if (last > 0) {
             dimension(drawing, view.x(flat(last - 1)), view.x(flat(last)), belt.spacing(), 1);
-            dimension(drawing, view.x(flat(0)), end, readable(cutMm - flat(0)), 3);
+            dimension(drawing, view.x(flat(0)), end, Length.ofMm(cutMm - flat(0)), 3);
         }
         holes.subList(1, Math.max(1, last)).stream()
                 .filter(BeltLayout.BeltHole::worn)
-                .forEach(hole -> dimension(
-                        drawing,
-                        view.x(hole.fromTurnBackEnd().mm()),
-                        end,
-                        readable(hole.fromTip().mm()),
-                        2));
-        dimension(drawing, 0, end, readable(cutMm), 4);
-    }
-
-    /** To a tenth of a millimetre, as finely as a rule is read; the quantities of a drawing have no step of their own. */
-    private static Length readable(double mm) {
-        return Length.ofMm(Math.rint(10 * mm) / 10);
+                .forEach(
+                        hole -> dimension(drawing, view.x(hole.fromTurnBackEnd().mm()), end, hole.fromTip(), 2));
+        dimension(drawing, 0, end, Length.ofMm(cutMm), 4);
     }
 
     private static void dimension(Drawing.Builder drawing, double from, double to, Length value, int level) {

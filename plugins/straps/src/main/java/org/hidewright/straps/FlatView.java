@@ -3,12 +3,12 @@ package org.hidewright.straps;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
+import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.PlacedPiece;
 import org.hidewright.straps.geometry.Skives;
@@ -98,14 +98,10 @@ record FlatView(StrapLayout.Strap asked, FoldedStrap strap, Skives skives, Featu
         double offset = -FIRST_OFFSET_MM;
         for (double place : all) {
             if (place > 0.05 && place < length - 0.05) {
-                drawing.dimension(Point.of(0, 0), Point.of(place, 0), offset, millimetres(place), LETTER_MM);
+                drawing.dimension(Point.of(0, 0), Point.of(place, 0), offset, Length.ofMm(place), LETTER_MM);
                 offset -= OFFSET_STEP_MM;
             }
         }
-        drawing.dimension(Point.of(0, 0), Point.of(length, 0), offset, millimetres(length), LETTER_MM);
-    }
-
-    static String millimetres(double mm) {
-        return String.format(Locale.ROOT, "%.1f", mm);
+        drawing.dimension(Point.of(0, 0), Point.of(length, 0), offset, Length.ofMm(length), LETTER_MM);
     }
 }

@@ -134,7 +134,7 @@ public final class SlipWording {
     public String drawn(Object words) {
         return words instanceof Phrase phrase
                 ? texts().map(texts -> wording.phrase(texts, phrase)).orElse(phrase.key())
-                : wording.quantity((Quantity<?>) words);
+                : wording.drawn((Quantity<?>) words);
     }
 
     private String option(Field field, String key) {

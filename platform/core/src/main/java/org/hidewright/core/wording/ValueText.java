@@ -28,6 +28,7 @@ public final class ValueText {
     private static final double NO_PART = 1e-9;
 
     private static final int WORKING_DIGITS = 5;
+    private static final double DRAWN_STEP_MM = 0.1;
 
     private final Locale language;
     private final UnitSystem system;
@@ -60,6 +61,11 @@ public final class ValueText {
     /** A value in the unit a question or answer declares. */
     public Shown of(double base, Unit declared) {
         return shown(base, declared, OptionalDouble.empty(), Rounding.NEAREST);
+    }
+
+    /** A length beside a drawing: to a tenth of a millimetre, as finely as a rule is read. */
+    Shown drawn(double mm) {
+        return shown(mm, Units.MM, OptionalDouble.of(DRAWN_STEP_MM), Rounding.NEAREST);
     }
 
     private Shown shown(double base, Unit declared, OptionalDouble step, Rounding rounding) {

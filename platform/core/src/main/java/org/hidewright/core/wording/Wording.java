@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Texts;
+import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Unit;
@@ -103,6 +104,11 @@ public final class Wording {
             default -> Units.base(quantity.dimension());
         };
         return values.of(quantity.base(), unit).inline();
+    }
+
+    /** A quantity beside a drawing: a length as finely as a rule is read, anything else as in a sentence. */
+    public String drawn(Quantity<?> quantity) {
+        return quantity instanceof Length length ? values.drawn(length.mm()).inline() : quantity(quantity);
     }
 
     /** A quantity as it stands inside a formula: five digits in the unit its dimension is reckoned in, angles in radians. */
