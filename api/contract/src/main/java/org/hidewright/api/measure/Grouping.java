@@ -13,7 +13,9 @@ final class Grouping {
     /**
      * Refuses a number that begins at a place with digits if it is grouped or has two marks.
      *
-     * <p>One point or comma alone is a decimal mark, also before three digits: {@code 1,234} is 1.234.
+     * <p>One point or comma alone is a decimal mark; only a comma before exactly three digits could as well part
+     * thousands, and a strap cut a thousand times too short cannot be uncut: {@code 1,234} is refused, {@code 0,794} and
+     * {@code 1.234} are not.
      */
     void refuse(int start) throws Unclear {
         int afterWhole = cursor.afterDigits(start);
@@ -36,6 +38,17 @@ final class Grouping {
                     start,
                     cursor.replaced(start, tail, plain.replace(',', '.')),
                     cursor.typed(start, tail));
+        }
+        if (groups == 1 && mark == ',' && tail == end && ends(tail)) {
+            String whole = cursor.slice(start, afterWhole);
+            String three = cursor.slice(afterWhole + 1, end);
+            throw new Unclear(
+                    Trouble.COMMA_BEFORE_THREE,
+                    start,
+                    cursor.replaced(start, end, whole + three),
+                    cursor.typed(start, end),
+                    whole + three,
+                    whole + "." + three);
         }
         refuseTwoMarks(start, afterWhole);
     }

@@ -25,8 +25,8 @@ import java.util.Optional;
  *
  * <p>What the grammar leaves open is decided so:
  * <ul>
- * <li>Point and comma are both decimal marks, also before three digits: {@code 1,234} is 1.234. Marks or spaces between
- *     thousands are refused with the number as it would be right, and so is a text with two different marks.
+ * <li>Point and comma are both decimal marks. Marks or spaces between thousands are refused, and so is a comma before
+ * exactly three digits ({@code 1,200}), which could be either; {@code 1.200} and {@code 0,794} are read.
  * <li>A whole number above zero, a hyphen and a proper fraction, with no space, are a mixed number, as the trade writes
  *     it: {@code 1-1/2 in} is one and a half, {@code 1-1/2-2 in} runs up to two. As a range it would be reversed.
  *     {@code 0-1/2} and {@code 1-3/2} are ranges.

@@ -3,11 +3,15 @@ package org.hidewright.api.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Gives every amount of one text its unit, and turns it into limits in base units. */
 final class Understanding {
     /** Far beyond anything on a bench, far below the end of the numbers: a thousand million kilometres in mm. */
     static final double GREATEST = 1e15;
+
+    private static final Pattern LABEL = Pattern.compile("(\\d{1,2}) ?/ ?(\\d{1,2})");
 
     private final Cursor cursor;
     private final Dimension asked;
@@ -73,6 +77,7 @@ final class Understanding {
         Side second = amount.second();
         double base = base(first, unit);
         if (amount.spelling() == Spelling.EXACT) {
+            refuseLabel(first, unit);
             return Typed.of(text, Spelling.EXACT, Range.exact(base), unit, unitTyped);
         }
         if (amount.spelling() == Spelling.PLUS_MINUS) {
@@ -88,6 +93,29 @@ final class Understanding {
         }
         Unit last = second.hasUnit() ? second.unit() : unit;
         return Typed.of(text, Spelling.FROM_TO, Range.between(base, to), last, unitTyped);
+    }
+
+    /**
+     * A label such as {@code 8/9 oz} means leather of 8 to 9 ounces; as a fraction it would be less than one ounce, which
+     * nobody sells by the fraction.
+     */
+    private void refuseLabel(Side side, Unit unit) throws Unclear {
+        Matcher label =
+                LABEL.matcher(cursor.slice(side.count().start(), side.count().end()));
+        if (!unit.equals(Units.OUNCE) || !label.matches()) {
+            return;
+        }
+        int from = Integer.parseInt(label.group(1));
+        if (Integer.parseInt(label.group(2)) == from + 1) {
+            String range = from + "-" + (from + 1);
+            throw new Unclear(
+                    Trouble.LABEL_AS_FRACTION,
+                    side.start(),
+                    cursor.replaced(side.count().start(), side.count().end(), range),
+                    cursor.typed(side.count().start(), side.count().end()),
+                    range,
+                    String.valueOf(Math.rint(side.count().value() * 1000) / 1000));
+        }
     }
 
     private double base(Side side, Unit unit) throws Unclear {

@@ -34,6 +34,10 @@ final class RefusedText {
         one("1234.567.891 mm", "two-marks", 1, null, "1234.567.891");
         one("1.234.567.8 mm", "two-marks", 1, null, "1.234.567.8");
         one("1,23,456 mm", "two-marks", 1, null, "1,23,456");
+        one("1,234 mm", "comma-before-three", 1, "1234 mm", "1,234", "1234", "1.234");
+        one("12,500 mm", "comma-before-three", 1, "12500 mm", "12,500", "12500", "12.500");
+        one("8/9 oz", "label-as-fraction", 1, "8-9 oz", "8/9", "8-9", "0.889");
+        one("2/3oz", "label-as-fraction", 1, "2-3oz", "2/3", "2-3", "0.667");
         one("1,234.5 mm", "grouping", 1, "1234.5 mm", "1,234.5");
         one("1.234,5 mm", "grouping", 1, "1234.5 mm", "1.234,5");
         one("1.234.567 mm", "grouping", 1, "1234567 mm", "1.234.567");
