@@ -19,6 +19,7 @@ import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.drawing.Shape;
+import org.hidewright.api.measure.Length;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -120,9 +121,12 @@ class BeltPicturesTest {
         return drawing.shapes().stream()
                 .filter(DimensionLine.class::isInstance)
                 .map(DimensionLine.class::cast)
-                .map(line ->
-                        places(line.from().x(), line.to().x(), line.from().y(), line.offset()) + " " + line.words())
+                .map(line -> places(line.from().x(), line.to().x(), line.from().y(), line.offset()) + " " + words(line))
                 .toList();
+    }
+
+    private static Object words(DimensionLine line) {
+        return line.words() instanceof Length length ? places(length.mm()) + " mm" : line.words();
     }
 
     @Test
@@ -306,14 +310,14 @@ class BeltPicturesTest {
                 labels(drawing));
         assertEquals(
                 List.of(
-                        "0.00 60.00 0.00 -6.00 60.0 mm",
-                        "0.00 65.97 0.00 -12.00 66.0 mm",
-                        "0.00 71.94 0.00 -18.00 71.9 mm",
-                        "171.97 221.97 0.00 -6.00 50.0 mm",
-                        "151.97 171.97 0.00 -6.00 20.0 mm",
-                        "131.97 221.97 0.00 -18.00 90.0 mm",
-                        "151.97 221.97 0.00 -12.00 70.0 mm",
-                        "0.00 221.97 0.00 -24.00 381.9 mm"),
+                        "0.00 60.00 0.00 -6.00 60.00 mm",
+                        "0.00 65.97 0.00 -12.00 65.97 mm",
+                        "0.00 71.94 0.00 -18.00 71.94 mm",
+                        "171.97 221.97 0.00 -6.00 50.00 mm",
+                        "151.97 171.97 0.00 -6.00 20.00 mm",
+                        "131.97 221.97 0.00 -18.00 90.00 mm",
+                        "151.97 221.97 0.00 -12.00 70.00 mm",
+                        "0.00 221.97 0.00 -24.00 381.94 mm"),
                 dimensions(drawing));
         List<Path> cuts = paths(drawing, Role.CUT);
         assertEquals("0.00 20.00, 0.00 0.00, 98.97 0.00", corners(cuts.get(0)));
@@ -331,7 +335,7 @@ class BeltPicturesTest {
         belt.holes = 1;
         belt.tipBeyond = 60;
         assertTrue(
-                dimensions(flat(belt)).get(3).endsWith(" 60.0 mm"),
+                dimensions(flat(belt)).get(3).endsWith(" 60.00 mm"),
                 dimensions(flat(belt)).toString());
         assertEquals(5, dimensions(flat(belt)).size());
     }
