@@ -92,7 +92,7 @@ class CoreTextsTest {
         keys(keys, "severity.", NoticeKind.Severity.values());
         keys(keys, "source-kind.", Source.Kind.values());
         keys(keys, "kind.", Kind.values());
-        keys.addAll(List.of("origin.typed", "origin.preset", "origin.linked"));
+        keys.addAll(List.of("origin.typed", "origin.preset", "origin.linked", "origin.typed-row", "origin.preset-row"));
         keys.forEach(key -> assertTrue(texts.containsKey(key), key));
     }
 

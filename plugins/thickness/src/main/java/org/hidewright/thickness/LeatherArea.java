@@ -77,16 +77,16 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
 
     /** What is answered: the area of all pieces together, and prices as plain numbers in the money they came in. */
     public record Areas(
-            @Answered(unit = "ft²", by = "inch-1959", step = "0.01 ft²", lead = true)
+            @Answered(unit = "ft²", keepUnit = true, by = "inch-1959", step = "0.01 ft²", lead = true)
             Area squareFeet,
 
-            @Answered(unit = "dm²", by = "inch-1959", step = "0.1 dm²", lead = true)
+            @Answered(unit = "dm²", keepUnit = true, by = "inch-1959", step = "0.1 dm²", lead = true)
             Area squareDecimetres,
 
-            @Answered(unit = "m²", by = "inch-1959", step = "0.01 m²")
+            @Answered(unit = "m²", keepUnit = true, by = "inch-1959", step = "0.01 m²")
             Area squareMetres,
 
-            @Answered(unit = "in²", by = "inch-1959", step = "1 in²")
+            @Answered(unit = "in²", keepUnit = true, by = "inch-1959", step = "1 in²")
             Area squareInches,
 
             @Answered(unit = "ft²", by = "inch-1959", step = "0.01 ft²")

@@ -48,25 +48,25 @@ public final class Thickness implements Calculator<Thickness.Typed, Thickness.Na
 
             @Answered(by = "irons", step = "0.01") double irons,
 
-            @Answered(unit = "mm", by = "inch-1959", step = "0.01 mm", lead = true)
+            @Answered(unit = "mm", keepUnit = true, by = "inch-1959", step = "0.01 mm", lead = true)
             Length millimetres,
 
-            @Answered(unit = "in", by = "inches", step = "0.001 in")
+            @Answered(unit = "in", keepUnit = true, by = "inches", step = "0.001 in")
             Length inches,
 
             @Answered(by = "sixty-fourths") int sixtyFourths,
             @Answered(by = "sixty-fourths") String fraction,
 
-            @Answered(unit = "mm", by = "sixty-fourths", step = "0.01 mm")
+            @Answered(unit = "mm", keepUnit = true, by = "sixty-fourths", step = "0.01 mm")
             Length fractionError,
 
             @Answered(by = "sold-ranges", lead = true) Phrase soldAs,
             @Answered(by = "sold-ranges") Phrase usualUses,
 
-            @Answered(unit = "mm", by = "trade-millimetres", step = "0.01 mm")
+            @Answered(unit = "mm", keepUnit = true, by = "trade-millimetres", step = "0.01 mm")
             Length tradeMillimetres,
 
-            @Answered(unit = "mm", by = "trade-millimetres", step = "0.01 mm")
+            @Answered(unit = "mm", keepUnit = true, by = "trade-millimetres", step = "0.01 mm")
             Length tradeExcess) {}
 
     @Override

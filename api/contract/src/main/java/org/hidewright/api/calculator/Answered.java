@@ -17,6 +17,12 @@ public @interface Answered {
     /** Symbol of the unit it is shown in. */
     String unit() default "";
 
+    /**
+     * Whether the unit is the point of the answer, as where one thickness is told in ounces, millimetres and inches: it
+     * is then shown in it also where the maker works in another system.
+     */
+    boolean keepUnit() default false;
+
     /** The step it is shown to on paper in metric, for example {@code 0.1 mm}; empty: three decimals. */
     String step() default "";
 

@@ -8,6 +8,7 @@ import org.hidewright.api.measure.Unit;
 
 /** One declared answer. */
 public final class Answer extends Field {
+    private final boolean keepUnit;
     private final double step;
     private final Rounding rounding;
     private final String by;
@@ -21,17 +22,24 @@ public final class Answer extends Field {
             Kind itemKind,
             Unit unit,
             List<Option> options,
+            boolean keepUnit,
             double step,
             Rounding rounding,
             String by,
             boolean lead,
             List<Answer> columns) {
         super(key, labelKey, kind, itemKind, unit, options);
+        this.keepUnit = keepUnit;
         this.step = step;
         this.rounding = rounding;
         this.by = by;
         this.lead = lead;
         this.columns = List.copyOf(columns);
+    }
+
+    /** Whether it is shown in its declared unit also where the maker works in another system. */
+    public boolean keepUnit() {
+        return keepUnit;
     }
 
     /** The step it is shown to in base units; empty where none was declared. */

@@ -44,6 +44,9 @@ final class AnswerReader {
         }
         String key = Keys.of(component.getName());
         Unit unit = type.unit(record, component, answered.unit());
+        if (answered.keepUnit() && answered.unit().isEmpty()) {
+            throw new InvalidDeclaration(record, component.getName(), "there is no unit to keep; give it one");
+        }
         double step = answered.step().isEmpty() ? 0 : step(record, component, type, answered.step(), unit);
         return new Answer(
                 key,
@@ -52,6 +55,7 @@ final class AnswerReader {
                 type.kind() == Kind.LIST ? type.itemKind() : type.kind(),
                 unit,
                 type.options(),
+                answered.keepUnit(),
                 step,
                 answered.round(),
                 answered.by(),

@@ -11,7 +11,10 @@ import org.hidewright.core.work.WorkedSlip.Step;
 
 /** The right side of a formula with numbers in place of its symbols. */
 final class FormulaText {
-    private static final Pattern SYMBOL = Pattern.compile("\\p{L}[\\p{L}\\p{N}_\\u2080-\\u209c'\\u2032]*");
+    /** A letter with letters, digits, an index or a prime after it; a power is not part of it. */
+    private static final Pattern SYMBOL = Pattern.compile("\\p{L}[\\p{L}\\p{Nd}_\\u2080-\\u209c'\\u2032]*");
+
+    private static final Pattern NEGATIVE_TO_A_POWER = Pattern.compile("(-[\\d.,]+)(?=[²³])");
 
     private FormulaText() {}
 
@@ -22,14 +25,22 @@ final class FormulaText {
         for (int i = 0; i + 1 < given.size(); i += 2) {
             numbers.put(String.valueOf(given.get(i)), number(given.get(i + 1), wording));
         }
-        String symbols = step.formula().symbols();
-        String right = symbols.substring(symbols.indexOf('=') + 1).strip();
         if (numbers.isEmpty()) {
             return "";
         }
-        Matcher matcher = SYMBOL.matcher(right);
-        return matcher.replaceAll(
-                found -> Matcher.quoteReplacement(numbers.getOrDefault(found.group(), found.group())));
+        String put = SYMBOL.matcher(rightSide(step))
+                .replaceAll(found -> Matcher.quoteReplacement(numbers.getOrDefault(found.group(), found.group())));
+        return NEGATIVE_TO_A_POWER.matcher(put).replaceAll("($1)");
+    }
+
+    /** Whether the formula itself says the result, as {@code k = 0.5} does. */
+    static boolean says(Step step, String result) {
+        return rightSide(step).equals(result);
+    }
+
+    private static String rightSide(Step step) {
+        String symbols = step.formula().symbols();
+        return symbols.substring(symbols.indexOf('=') + 1).strip();
     }
 
     private static String number(Object value, Wording wording) {

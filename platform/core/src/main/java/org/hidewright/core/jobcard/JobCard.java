@@ -1,8 +1,6 @@
 package org.hidewright.core.jobcard;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +18,7 @@ import org.hidewright.api.document.Section;
 import org.hidewright.api.document.SectionContributor;
 import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
+import org.hidewright.core.project.Link;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
@@ -45,7 +44,7 @@ public final class JobCard {
      */
     public Document document(LocalDate date, List<SectionContributor> contributors) {
         Document.Builder document = Document.of(worked.project().name(), wording.host("job-card.title"))
-                .dated(date, dateText(date))
+                .dated(date, wording.date(date))
                 .pageText(pageText())
                 .language(wording.language());
         worked.project().about().ifPresent(document::meta);
@@ -63,13 +62,6 @@ public final class JobCard {
 
     private String pageText() {
         return wording.host("job-card.page", "{0}", "{1}");
-    }
-
-    private String dateText(LocalDate date) {
-        Locale language = wording.language();
-        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
-                .withLocale(language)
-                .format(date);
     }
 
     /** What a maker must know in ten seconds: the leading answers of every slip, and what is not as it should be. */
@@ -144,6 +136,20 @@ public final class JobCard {
                 where + wording.what(remark),
                 wording.why(remark),
                 wording.next(remark));
+    }
+
+    /** A link in the words of this card: the title of the slip it comes from, and the label of its answer. */
+    String linkText(Link link) {
+        WorkedSlip from = worked.slips().get(link.slip());
+        if (from == null) {
+            return link.toString();
+        }
+        SlipWording words = new SlipWording(from, wording);
+        String label = words.labelOf(true, link.answer()).orElse(link.answer());
+        String inside = link.row().isEmpty()
+                ? label
+                : label + " (" + link.row() + (link.column().isEmpty() ? "" : ", " + words.columnLabel(link)) + ")";
+        return wording.host("job-card.link", words.title(), inside);
     }
 
     private String place(Remark remark) {

@@ -1,12 +1,12 @@
 package org.hidewright.core.jobcard;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Chosen;
@@ -20,7 +20,6 @@ import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Sources;
 import org.hidewright.api.document.Table;
-import org.hidewright.api.document.Working;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
@@ -29,7 +28,6 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.State;
-import org.hidewright.core.work.WorkedSlip.Step;
 
 /** One slip on the job card: answers, what was typed, working, checks, sources. */
 final class SlipSection {
@@ -63,7 +61,9 @@ final class SlipSection {
             blocks.add(card.checks(slip.remarks()));
         }
         asked(blocks);
-        working(blocks);
+        if (!slip.steps().isEmpty()) {
+            blocks.add(new SlipWorking(slip, wording).block());
+        }
         sources(blocks);
         if (slip.state() == State.WORKED) {
             blocks.add(NoteSpace.of(wording.host("job-card.came-out"), NOTE_LINES));
@@ -124,11 +124,12 @@ final class SlipSection {
         if (rows.isEmpty()) {
             return;
         }
-        boolean ids = rows.stream().anyMatch(row -> !row.rowId().isEmpty());
         List<Answer> columns = answer.columns().stream()
                 .filter(column ->
                         rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
                 .toList();
+        boolean ids =
+                rows.stream().anyMatch(row -> !row.rowId().isEmpty() && !columns.isEmpty() && !named(row, columns));
         Table.Builder table = Table.builder().caption(words.label(answer));
         if (ids) {
             table.column("");
@@ -147,6 +148,13 @@ final class SlipSection {
         blocks.add(table.build());
     }
 
+    /** Whether a column says what the row's id says. */
+    private static boolean named(Values row, List<Answer> columns) {
+        return columns.stream()
+                .anyMatch(column ->
+                        row.get(column.key()).filter(row.rowId()::equals).isPresent());
+    }
+
     private void asked(List<Block> blocks) {
         List<AskedLine> lines = slip.asked();
         if (lines.isEmpty()) {
@@ -161,23 +169,23 @@ final class SlipSection {
             if (line.depth() == 0) {
                 table.row(words.label(line.question()), taken(line), origin(line));
                 for (List<AskedLine> row : inside(lines, i)) {
-                    table.row(row.get(0).row(), rowText(line, row), "");
+                    table.row(row.get(0).row(), rowText(line, row), line.preset() ? origin(line) : rowOrigin(row));
                 }
             }
         }
         blocks.add(table.build());
     }
 
-    /** What was typed or linked inside a question, row by row; presets inside rows are left to the explanation. */
-    private static List<List<AskedLine>> inside(List<AskedLine> lines, int holder) {
+    /** What stands inside a question, row by row; a preset in one piece was told with the question. */
+    private static Collection<List<AskedLine>> inside(List<AskedLine> lines, int holder) {
+        if (lines.get(holder).preset() && lines.get(holder).question().kind() != Kind.ROWS) {
+            return List.of();
+        }
         Map<String, List<AskedLine>> rows = new LinkedHashMap<>();
         for (int i = holder + 1; i < lines.size() && lines.get(i).depth() > 0; i++) {
-            if (!lines.get(i).preset()) {
-                rows.computeIfAbsent(lines.get(i).row(), row -> new ArrayList<>())
-                        .add(lines.get(i));
-            }
+            rows.computeIfAbsent(lines.get(i).row(), row -> new ArrayList<>()).add(lines.get(i));
         }
-        return List.copyOf(rows.values());
+        return rows.values();
     }
 
     private String rowText(AskedLine holder, List<AskedLine> row) {
@@ -192,11 +200,22 @@ final class SlipSection {
                                                 .equals(row.get(0).row()))
                                 .findFirst())
                 .ifPresent(item -> parts.add(words.variant(holder.question(), ((Chosen) item).variant())));
-        for (AskedLine line : row) {
-            String link = line.link().isPresent() ? " (" + origin(line) + ")" : "";
-            parts.add(words.label(line.question()) + " " + taken(line) + link);
-        }
+        row.stream().filter(line -> holder.preset() || !line.preset()).forEach(line -> parts.add(labelled(line)));
         return String.join("; ", parts);
+    }
+
+    private String labelled(AskedLine line) {
+        String link = line.link().isPresent() ? " (" + origin(line) + ")" : "";
+        return words.label(line.question()) + " " + taken(line) + link;
+    }
+
+    /** Whether a row was typed, and which of its values nobody typed. */
+    private String rowOrigin(List<AskedLine> row) {
+        List<String> presets =
+                row.stream().filter(AskedLine::preset).map(this::labelled).toList();
+        String typed = row.stream().anyMatch(AskedLine::typed) ? wording.host("origin.typed-row") : "";
+        String preset = presets.isEmpty() ? "" : wording.host("origin.preset-row", String.join(", ", presets));
+        return typed.isEmpty() || preset.isEmpty() ? typed + preset : typed + "; " + preset;
     }
 
     /** The value worked with; of a range its limits too, as they were understood. */
@@ -216,35 +235,12 @@ final class SlipSection {
 
     private String origin(AskedLine line) {
         if (line.link().isPresent()) {
-            return wording.host("origin.linked", line.text());
+            return wording.host("origin.linked", card.linkText(line.link().get()));
         }
         if (line.preset()) {
             return wording.host("origin.preset");
         }
-        return line.text().isEmpty() ? "" : wording.host("origin.typed", line.text());
-    }
-
-    private void working(List<Block> blocks) {
-        if (slip.steps().isEmpty()) {
-            return;
-        }
-        Map<Formula, List<Step>> byFormula = new LinkedHashMap<>();
-        slip.steps()
-                .forEach(step -> byFormula
-                        .computeIfAbsent(step.formula(), key -> new ArrayList<>())
-                        .add(step));
-        List<Working.Line> lines = new ArrayList<>();
-        byFormula.forEach((formula, steps) -> {
-            for (int i = 0; i < steps.size(); i++) {
-                lines.add(Working.Line.of(
-                        i == 0 ? words.formulaName(formula.key()) : "",
-                        i == 0 ? formula.symbols() : "",
-                        FormulaText.numbers(steps.get(i), wording),
-                        FormulaText.result(steps.get(i), wording),
-                        ""));
-            }
-        });
-        blocks.add(Working.of(lines));
+        return line.text().isEmpty() ? wording.host("origin.typed-row") : wording.host("origin.typed", line.text());
     }
 
     private void sources(List<Block> blocks) {

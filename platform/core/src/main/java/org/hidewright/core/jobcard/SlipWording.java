@@ -17,6 +17,7 @@ import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Units;
+import org.hidewright.core.project.Link;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip;
@@ -67,6 +68,19 @@ public final class SlipWording {
                 .flatMap(declaration -> (answer
                         ? declaration.answer(key).map(this::label)
                         : declaration.question(key).map(this::label)));
+    }
+
+    /** The label of the column a link names inside a table of answers. */
+    String columnLabel(Link link) {
+        return slip
+                .installed()
+                .flatMap(known -> known.calculator().declaration().answer(link.answer()))
+                .stream()
+                .flatMap(answer -> answer.columns().stream())
+                .filter(column -> column.key().equals(link.column()))
+                .map(this::label)
+                .findFirst()
+                .orElse(link.column());
     }
 
     /** An answer's or column's number with its unit apart; a text stands in the number's place. */

@@ -6,7 +6,6 @@ import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.declaration.Answer;
@@ -55,21 +54,21 @@ public final class ValueText {
     /** An answer's number, rounded as it declares. */
     public Shown answer(Answer answer, double base) {
         Unit declared = answer.unit().orElse(Units.ONE);
-        return shown(base, declared, answer.step(), answer.rounding());
+        Unit unit = answer.keepUnit() ? declared : system.shown(declared);
+        return shown(base, declared, unit, answer.step(), answer.rounding());
     }
 
     /** A value in the unit a question or answer declares. */
     public Shown of(double base, Unit declared) {
-        return shown(base, declared, OptionalDouble.empty(), Rounding.NEAREST);
+        return shown(base, declared, system.shown(declared), OptionalDouble.empty(), Rounding.NEAREST);
     }
 
     /** A length beside a drawing: to a tenth of a millimetre, as finely as a rule is read. */
     Shown drawn(double mm) {
-        return shown(mm, Units.MM, OptionalDouble.of(DRAWN_STEP_MM), Rounding.NEAREST);
+        return shown(mm, Units.MM, system.shown(Units.MM), OptionalDouble.of(DRAWN_STEP_MM), Rounding.NEAREST);
     }
 
-    private Shown shown(double base, Unit declared, OptionalDouble step, Rounding rounding) {
-        Unit unit = system.shown(declared);
+    private Shown shown(double base, Unit declared, Unit unit, OptionalDouble step, Rounding rounding) {
         boolean converted = !unit.equals(declared);
         int decimals = converted
                 ? INCH_DECIMALS
@@ -94,7 +93,11 @@ public final class ValueText {
     }
 
     private static String beside(double base, Unit unit, boolean converted, Rounding rounding) {
-        return converted && unit.equals(Units.INCH) ? fraction(base, rounding).text() + " in" : "";
+        if (!converted || !unit.equals(Units.INCH)) {
+            return "";
+        }
+        InchFraction fraction = fraction(base, rounding);
+        return fraction.toLength().mm() == 0 ? "" : fraction.text() + " in";
     }
 
     /** The fraction of an inch nearest to a length on the safe side of it. */
@@ -151,10 +154,5 @@ public final class ValueText {
         BigDecimal exact = new BigDecimal(number.toString());
         return format(trimmed(
                 exact.scale() > MOST_DECIMALS + 1 ? exact.setScale(MOST_DECIMALS + 1, RoundingMode.HALF_UP) : exact));
-    }
-
-    /** The unit a declared one is shown in. */
-    public Optional<Unit> shownUnit(Optional<Unit> declared) {
-        return declared.map(system::shown);
     }
 }

@@ -1,6 +1,9 @@
 package org.hidewright.core.wording;
 
 import java.text.MessageFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.api.calculator.Phrase;
@@ -15,15 +18,27 @@ import org.hidewright.core.CoreTexts;
 /** Puts keys, values and remarks into the maker's language and units. Immutable. */
 public final class Wording {
     private final Locale language;
+    private final UnitSystem system;
     private final ValueText values;
 
     public Wording(Locale language, UnitSystem system) {
         this.language = language;
+        this.system = system;
         this.values = new ValueText(language, system);
     }
 
     public Locale language() {
         return language;
+    }
+
+    /** A day written out, in English by the habit that goes with the units: 1 March 2026, or March 1, 2026 with inches. */
+    public String date(LocalDate day) {
+        boolean anyEnglish =
+                language.getLanguage().equals("en") && (language.getCountry().isEmpty() || PseudoLanguage.is(language));
+        Locale habit = !anyEnglish ? language : system == UnitSystem.METRIC ? Locale.UK : Locale.US;
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                .withLocale(habit)
+                .format(day);
     }
 
     public ValueText values() {

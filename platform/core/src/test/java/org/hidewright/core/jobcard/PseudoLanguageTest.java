@@ -115,7 +115,7 @@ class PseudoLanguageTest {
     @EnumSource(UnitSystem.class)
     void everyTextOfTheJobCardIsMadeStrange(UnitSystem system) {
         List<String> plain = plain(card("en-XA", system));
-        plain.remove("March 1, 2026");
+        plain.remove(system == UnitSystem.METRIC ? "1 March 2026" : "March 1, 2026");
         plain.removeIf(PseudoLanguageTest::isData);
         assertEquals(List.of(), plain);
     }

@@ -42,6 +42,10 @@ class ValueTextTest {
             @Answered(unit = "mm", step = "5 mm") Length five,
             @Answered(unit = "mm") Length free,
             @Answered(unit = "mm", round = Rounding.UP) Length freeUp,
+
+            @Answered(unit = "mm", keepUnit = true, step = "0.1 mm")
+            Length inMillimetres,
+
             @Answered(unit = "oz", step = "0.5 oz") Length ounces,
             @Answered(unit = "deg", step = "1 deg") Angle degrees,
 
@@ -132,7 +136,6 @@ class ValueTextTest {
         "nearest,25.4,1,1",
         "nearest,146.1,5.752,5 3/4",
         "nearest,3.175,0.125,1/8",
-        "nearest,0,0,0",
         "up,146.1,5.752,5 49/64",
         "up,146.05,5.75,5 3/4",
         "up,25.4000000000001,1,1",
@@ -146,6 +149,21 @@ class ValueTextTest {
         assertEquals(number, shown.number());
         assertEquals("in", shown.unit());
         assertEquals(fraction + " in", shown.beside());
+    }
+
+    @Test
+    void noFractionStandsBesideWhatIsNoneAtSixtyFourths() {
+        assertEquals("0.005", inches.answer(answer("nearest"), 0.13).number());
+        assertEquals("", inches.answer(answer("nearest"), 0.13).beside());
+        assertEquals("1/64 in", inches.answer(answer("up"), 0.13).beside());
+        assertEquals("", inches.answer(answer("nearest"), 0).beside());
+    }
+
+    @Test
+    void anAnswerWhosePointIsItsUnitKeepsItInInches() {
+        assertEquals(
+                "25.4\u00A0mm", inches.answer(answer("in-millimetres"), 25.4).inline());
+        assertEquals("", inches.answer(answer("in-millimetres"), 25.4).beside());
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import org.hidewright.api.measure.Mass;
 import org.hidewright.api.measure.Size;
 import org.hidewright.core.json.Place;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class WordingTest {
     enum WornSide {
@@ -149,5 +152,18 @@ class WordingTest {
         for (UnitSystem system : UnitSystem.values()) {
             assertEquals(Optional.of(system), UnitSystem.of(system.key()));
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "en,METRIC,1 March 2026",
+        "en,INCH,'March 1, 2026'",
+        "en-US,METRIC,'March 1, 2026'",
+        "en-GB,INCH,1 March 2026",
+        "de,INCH,1. März 2026",
+        "en-XA,METRIC,1 March 2026"
+    })
+    void aDayIsWrittenByTheHabitOfTheLanguage(String language, UnitSystem system, String written) {
+        assertEquals(written, new Wording(Locale.forLanguageTag(language), system).date(LocalDate.of(2026, 3, 1)));
     }
 }

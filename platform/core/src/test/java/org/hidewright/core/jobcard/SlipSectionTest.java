@@ -1,0 +1,76 @@
+package org.hidewright.core.jobcard;
+
+import static org.hidewright.core.bench.Shop.json;
+import static org.hidewright.core.bench.Shop.slip;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.hidewright.api.document.Document;
+import org.hidewright.api.document.Section;
+import org.hidewright.api.document.Table;
+import org.hidewright.core.bench.Relay;
+import org.hidewright.core.bench.Sampler;
+import org.hidewright.core.bench.Shop;
+import org.junit.jupiter.api.Test;
+
+class SlipSectionTest {
+    private static Section section(String id, String... slips) {
+        Document card = new JobCard(new Shop(new Sampler(), new Relay()).work(slips), Shop.ENGLISH)
+                .document(LocalDate.of(2026, 3, 1), List.of());
+        return card.sections().stream()
+                .filter(section -> section.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<List<String>> asked(Section section) {
+        return section.blocks().stream()
+                .filter(Table.class::isInstance)
+                .map(Table.class::cast)
+                .filter(table -> table.columns().get(0).title().equals("What was asked"))
+                .findFirst()
+                .orElseThrow()
+                .rows();
+    }
+
+    private static final String STRAP = slip(
+            "strap",
+            "sampler",
+            json("'thickness': '2 mm', 'layers': [{'id': 'a', 'thickness': '1 mm', 'note': 'mine'}],"
+                    + " 'core': {'is': 'round-bar', 'round-bar': {'diameter': '6 mm'}}"));
+
+    @Test
+    void aRowSaysWhatWasTypedAndWhichOfItsValuesNobodyTyped() {
+        List<List<String>> asked = asked(section("strap", STRAP));
+        assertTrue(
+                asked.contains(List.of("a", "Layer thickness 1\u00A0mm; Remark mine", "typed; preset: Skived no")),
+                () -> asked.toString());
+        assertTrue(asked.contains(List.of("", "Diameter 6\u00A0mm", "typed; preset: Turns 1")), () -> asked.toString());
+    }
+
+    @Test
+    void whatIsPresetAsAWholeIsToldAsAWhole() {
+        List<List<String>> asked = asked(section("strap", STRAP));
+        List<List<String>> edge =
+                asked.stream().dropWhile(row -> !row.get(0).equals("Edge")).toList();
+        assertEquals(List.of("Edge", "Bevel 1\u00A0mm; Tannage of the edge Chrome", "preset"), edge.get(0));
+        assertEquals("Layers", edge.get(1).get(0));
+        assertEquals("typed", edge.get(1).get(2));
+        assertEquals(List.of("b1", "Bend; Turn of the bend 180\u00A0deg", "preset"), edge.get(4));
+    }
+
+    @Test
+    void aLinkIsToldByTheTitleAndLabelItComesFrom() {
+        String take = slip("next", "relay", json("'take': {'from': 'strap', 'answer': 'cut'}"));
+        assertEquals(
+                List.of("Taken", "4\u00A0mm", "linked to Sampler, Cut length"),
+                asked(section("next", STRAP, take)).get(0));
+        String row =
+                slip("next", "relay", json("'take': {'from': 'strap', 'answer': 'rows', 'row': 'a', 'column': 'at'}"));
+        assertEquals(
+                "linked to Sampler, Rows (a, Where)",
+                asked(section("next", STRAP, row)).get(0).get(2));
+    }
+}

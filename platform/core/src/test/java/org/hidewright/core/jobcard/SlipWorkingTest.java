@@ -1,0 +1,56 @@
+package org.hidewright.core.jobcard;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.Source;
+import org.hidewright.api.measure.Angle;
+import org.hidewright.api.measure.Length;
+import org.hidewright.core.bench.Shop;
+import org.hidewright.core.work.WorkedSlip.Step;
+import org.junit.jupiter.api.Test;
+
+class SlipWorkingTest {
+    private static final Source GEOMETRY = Source.of("geometry", Source.Kind.DEFINITION);
+
+    private static String numbers(String symbols, Object... given) {
+        return FormulaText.numbers(
+                new Step(Formula.of("f", symbols, GEOMETRY), Length.ofMm(1), List.of(given)), Shop.ENGLISH);
+    }
+
+    @Test
+    void numbersStandInPlaceOfSymbols() {
+        assertEquals(
+                "3.1416 · (1.5 + 0.5 · 2.4)",
+                numbers(
+                        "L = θ · (r + k · t)",
+                        "θ",
+                        Angle.ofRadians(Math.PI),
+                        "r",
+                        Length.ofMm(1.5),
+                        "k",
+                        0.5,
+                        "t",
+                        Length.ofMm(2.4)));
+    }
+
+    @Test
+    void aSymbolRaisedToAPowerIsPutInAsWell() {
+        assertEquals("√(3² + 4³)", numbers("L = √(X² + h³)", "X", Length.ofMm(3), "h", Length.ofMm(4)));
+        assertEquals("(-3)² - 4", numbers("L = X² - h", "X", Length.ofMm(-3), "h", Length.ofMm(4)));
+    }
+
+    @Test
+    void aSymbolWithAnIndexIsAnotherThanItsLetter() {
+        assertEquals("2 + 5", numbers("L = t₁ + t", "t₁", Length.ofMm(2), "t", Length.ofMm(5)));
+    }
+
+    @Test
+    void aFormulaThatIsItsOwnResultSaysSo() {
+        Step step = new Step(Formula.of("f", "k = 0.5", GEOMETRY), 0.5, List.of());
+        assertEquals("0.5", FormulaText.result(step, Shop.ENGLISH));
+        assertEquals(true, FormulaText.says(step, "0.5"));
+        assertEquals(false, FormulaText.says(step, "0.4"));
+    }
+}
