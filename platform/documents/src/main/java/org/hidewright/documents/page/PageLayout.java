@@ -65,7 +65,8 @@ public final class PageLayout {
                 List<Piece> more = block(blocks.get(i), frame.bodyHeight() - headingHeight);
                 boolean underHeading = i == 0 && !section.title().isEmpty() && blocks.size() > 1;
                 boolean purpose = underHeading && blocks.get(0) instanceof Paragraph paragraph && paragraph.isQuiet();
-                pieces.addAll(purpose ? keptTogether(more) : more);
+                boolean beforeNotes = i + 1 < blocks.size() && blocks.get(i + 1) instanceof NoteSpace;
+                pieces.addAll(purpose || beforeNotes && blocks.get(i) instanceof Sources ? keptTogether(more) : more);
             }
         }
         if (section.startsPage() && !pieces.isEmpty()) {
@@ -74,7 +75,10 @@ public final class PageLayout {
         return pieces;
     }
 
-    /** What a section is for, said under its heading, does not stand alone at the foot of a page. */
+    /**
+     * Pieces that do not stand alone: what a section is for, at the foot of a page; room for notes without the section
+     * they are about, at the head of one.
+     */
     private static List<Piece> keptTogether(List<Piece> pieces) {
         return pieces.stream().map(Piece::keptWithNext).toList();
     }

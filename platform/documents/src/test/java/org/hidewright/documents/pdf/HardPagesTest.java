@@ -238,4 +238,22 @@ class HardPagesTest {
     void aDocumentWithoutSectionsIsOnePage(Paper paper) {
         assertEquals(1, held(document().build(), paper).pages().size());
     }
+
+    @Test
+    void roomForNotesStandsOnThePageOfTheSourcesAboveIt() {
+        Set<Integer> pages = new HashSet<>();
+        for (int rows = 20; rows < 45; rows++) {
+            Table.Builder table = Table.builder().column("Zeile");
+            IntStream.rangeClosed(1, rows).forEach(row -> table.row("z" + row));
+            Sources sources = Sources.of(
+                    List.of(Sources.Entry.of("Norm", "Quelle-eins"), Sources.Entry.of("Brauch", "Quelle-zwei")));
+            PrintedWords words = held(of(table.build(), sources, NoteSpace.of("Notizplatz", 2)), Paper.A4);
+            for (Page page : words.pages()) {
+                List<String> texts = page.words().stream().map(Word::text).toList();
+                assertEquals(texts.contains("Notizplatz"), texts.contains("Quelle-eins"), rows + " rows");
+            }
+            pages.add(words.pages().size());
+        }
+        assertEquals(Set.of(1, 2), pages, "the notes cross the foot of the page");
+    }
 }
