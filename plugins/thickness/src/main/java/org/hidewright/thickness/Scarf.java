@@ -13,6 +13,7 @@ import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Length;
@@ -95,7 +96,9 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
             Length thicknessAcross,
 
             @Answered(unit = "mm", by = "scarf-step", step = "0.1 mm")
-            Length step) {}
+            Length step,
+
+            @Answered Drawing fromTheSide) {}
 
     @Override
     public Outcome<Joint> calculate(Ends ends, Working working) {
@@ -116,7 +119,9 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
         working.step(ACROSS, across, "t", thin, "g", ends.glueLine(), "β", angle);
         Length step = thick.minus(thin);
         working.step(STEP, step, "u", thick, "t", thin);
-        return Outcome.of(new Joint(lap, slope, angle, glued, area, across, step), notices(slope, step, thin, thick));
+        Drawing picture = BevelPicture.scarf(thin, thick, lap, ends.glueLine(), angle.base());
+        return Outcome.of(
+                new Joint(lap, slope, angle, glued, area, across, step, picture), notices(slope, step, thin, thick));
     }
 
     private static Length lap(ScarfCut cut, Length thin, Working working) {

@@ -12,6 +12,7 @@ import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Units;
@@ -76,7 +77,8 @@ public final class Skive implements Calculator<Skive.Edge, Skive.Taken> {
             @Answered(unit = "%", by = "skive-share", step = "0.1 %")
             double shareRemoved,
 
-            @Answered(by = "astm-d1814", step = "0.1") double targetOunces) {}
+            @Answered(by = "astm-d1814", step = "0.1") double targetOunces,
+            @Answered Drawing fromTheSide) {}
 
     @Override
     public Outcome<Taken> calculate(Edge edge, Working working) {
@@ -100,7 +102,14 @@ public final class Skive implements Calculator<Skive.Edge, Skive.Taken> {
         working.step(ALONG, along, "d", depth, "w", width);
         double share = depth.per(edge.thickness());
         working.step(SHARE, share, "d", depth, "t", edge.thickness());
-        Taken taken = new Taken(depth, width, angle, along, share, edge.target().in(Units.OUNCE));
+        Taken taken = new Taken(
+                depth,
+                width,
+                angle,
+                along,
+                share,
+                edge.target().in(Units.OUNCE),
+                BevelPicture.skive(edge.thickness(), edge.target(), width));
         return Outcome.of(taken, notices(edge, angle));
     }
 

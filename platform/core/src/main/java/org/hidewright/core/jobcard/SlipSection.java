@@ -176,9 +176,9 @@ final class SlipSection {
         blocks.add(table.build());
     }
 
-    /** What stands inside a question, row by row; a preset in one piece was told with the question. */
+    /** What stands inside a question, row by row; a preset group was told with the question. */
     private static Collection<List<AskedLine>> inside(List<AskedLine> lines, int holder) {
-        if (lines.get(holder).preset() && lines.get(holder).question().kind() != Kind.ROWS) {
+        if (lines.get(holder).preset() && lines.get(holder).question().kind() == Kind.GROUP) {
             return List.of();
         }
         Map<String, List<AskedLine>> rows = new LinkedHashMap<>();

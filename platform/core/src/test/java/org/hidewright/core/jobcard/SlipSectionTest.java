@@ -62,6 +62,16 @@ class SlipSectionTest {
     }
 
     @Test
+    void aPresetVariantTellsWhatStandsInIt() {
+        List<List<String>> core =
+                asked(section("strap", slip("strap", "sampler", json("'thickness': '2 mm'")))).stream()
+                        .dropWhile(row -> !row.get(0).equals("Core"))
+                        .toList();
+        assertEquals(List.of("Core", "Round bar", "preset"), core.get(0));
+        assertEquals(List.of("", "Diameter 6\u00A0mm; Turns 1", "preset"), core.get(1));
+    }
+
+    @Test
     void aLinkIsToldByTheTitleAndLabelItComesFrom() {
         String take = slip("next", "relay", json("'take': {'from': 'strap', 'answer': 'cut'}"));
         assertEquals(
