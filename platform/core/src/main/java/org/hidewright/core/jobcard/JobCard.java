@@ -149,7 +149,7 @@ public final class JobCard {
         String inside = link.row().isEmpty()
                 ? label
                 : label + " (" + link.row() + (link.column().isEmpty() ? "" : ", " + words.columnLabel(link)) + ")";
-        return wording.host("job-card.link", words.title(), inside);
+        return wording.host("job-card.linked", words.title(), inside);
     }
 
     private String place(Remark remark) {
