@@ -126,6 +126,43 @@ class WorkCommandTest {
         assertTrue(terminal.out.contains("0,158\u00A0in"), terminal.out);
     }
 
+    private String inWords(String... more) {
+        List<String> arguments = new ArrayList<>(List.of("work", "kit-strap", "--language=en"));
+        for (String enough : ENOUGH) {
+            String start = enough.split("[.=]")[0];
+            if (List.of(more).stream().noneMatch(question -> question.startsWith(start))) {
+                arguments.add(enough);
+            }
+        }
+        arguments.addAll(List.of(more));
+        assertEquals(0, terminal.run(arguments.toArray(String[]::new)), terminal.out + terminal.err);
+        return terminal.out.replace('\u00A0', ' ');
+    }
+
+    @Test
+    void whatWasNotTypedIsShownWithItsValueAndWhoPresetsIt() {
+        assertTrue(
+                inWords("core=round-bar", "core.diameter=6", "sections=[{\"id\": \"tip\", \"bend\": {}}]")
+                        .contains("\nNot typed, so taken as kit-strap presets it (bundle org.example.kit):\n"
+                                + "  tannage             Tannage    Vegetable   preset\n"
+                                + "  core.turns          Turns      1           preset\n"
+                                + "  edge.burnished      Burnished  yes         preset\n"
+                                + "  sections[tip].turn  Turn       180 deg     preset\n"
+                                + "  end                 End        Blunt       preset\n"
+                                + "  end.allowance       Allowance  0 mm        preset\n"
+                                + "  marks               Marks      3 mm; 4 mm  preset\n"),
+                terminal.out);
+        assertFalse(inWords("tannage=chrome").contains("  tannage "), terminal.out);
+    }
+
+    @Test
+    void theWorkingIsShownWhenAskedFor() {
+        assertTrue(
+                inWords("--working").contains("\nWorking\n  Twice the leather:  L = 2 · t\n      = 2 · 2 = 4 mm\n"),
+                terminal.out);
+        assertFalse(inWords().contains("Working"), terminal.out);
+    }
+
     @Test
     void inWordsACheckIsToldWithItsQuestion() {
         List<String> arguments = new ArrayList<>(List.of("work", "kit-strap", "--language=en"));
