@@ -38,7 +38,7 @@ final class WorkCommand implements Subcommand {
                 .build());
         spec.addPositional(PositionalParamSpec.builder()
                 .index("1..*")
-                .paramLabel("KEY=VALUE")
+                .paramLabel("KEY=VALUE|@FILE")
                 .type(List.class)
                 .auxiliaryTypes(String.class)
                 .arity("0..*")

@@ -143,6 +143,19 @@ class ExplainCommandTest {
     }
 
     @Test
+    void aloneItListsThemAsJsonToo() throws Exception {
+        assertEquals(0, terminal.run("explain", "--json", "--language=en"));
+        assertEquals(
+                "{\"calculators\":[{\"id\":\"kit-strap\",\"version\":1,\"title\":\"Kit strap\","
+                        + "\"purpose\":\"Cuts a strap for the field kit.\",\"bundle\":\"org.example.kit\"}]}",
+                new ObjectMapper().readTree(terminal.out).toString());
+        Terminal empty = new Terminal();
+        assertEquals(0, empty.run("explain", "--json"));
+        assertEquals(
+                "{\"calculators\":[]}", new ObjectMapper().readTree(empty.out).toString());
+    }
+
+    @Test
     void anUnknownOneIsTwoWithTheNearest() {
         assertEquals(2, terminal.run("explain", "kitstrap", "--language=en"));
         assertTrue(terminal.err.contains("perhaps “kit-strap” is meant"), terminal.err);

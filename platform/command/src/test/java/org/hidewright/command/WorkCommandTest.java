@@ -85,6 +85,36 @@ class WorkCommandTest {
         }
     }
 
+    /** The example alone, or all that was printed: either is what a maker saves. */
+    @Test
+    void whatExplainPrintsRunsFromAFileAndWhatIsTypedGoesBeforeIt(@TempDir Path folder) throws Exception {
+        assertEquals(0, terminal.run("explain", "kit-strap", "--json", "--language=en"));
+        Path whole = folder.resolve("kit-strap.json");
+        Files.writeString(whole, terminal.out);
+        Path example = folder.resolve("example.json");
+        Files.writeString(
+                example,
+                new ObjectMapper().readTree(terminal.out).get("example").toPrettyString());
+        for (Path file : List.of(whole, example)) {
+            assertEquals(0, terminal.run("work", "kit-strap", "@" + file, "--json"), terminal.out + terminal.err);
+            assertEquals(
+                    "typed",
+                    new ObjectMapper()
+                            .readTree(terminal.out)
+                            .at("/questions/thickness/from")
+                            .asText());
+            assertTrue(terminal.out.contains("\"value\": 4.0"), terminal.out);
+            assertEquals(0, terminal.run("work", "kit-strap", "thickness=3", "@" + file, "--json"), terminal.out);
+            assertTrue(terminal.out.contains("\"value\": 6.0"), terminal.out);
+        }
+        Files.writeString(example, "[1]");
+        assertEquals(2, terminal.run("work", "kit-strap", "@" + example, "--language=en"));
+        assertTrue(terminal.err.contains("holds no questions. Write them as an object, for example {"), terminal.err);
+        Files.writeString(example, "{\"thickness\" 3}");
+        assertEquals(2, terminal.run("work", "kit-strap", "@" + example, "--language=en"));
+        assertTrue(terminal.err.contains(example + "” is not JSON"), terminal.err);
+    }
+
     @Test
     void aTypedTextIsKeptWhateverStandsInIt() throws Exception {
         assertEquals(
@@ -192,6 +222,8 @@ class WorkCommandTest {
                 "kit-strap .x=1|“.x=1” is no key=value",
                 "kit-strap x.=1|“x.=1” is no key=value",
                 "kit-strap sections=[1,|What is given for “sections” is not JSON, at 1:",
+                "kit-strap @nowhere.json|There is no file nowhere.json",
+                "kit-strap @a.json @b.json|@b.json is a second",
                 "kit-strap sections=@nowhere.json|There is no file nowhere.json",
                 "kit-strap sections=@.|. is a folder",
                 "kit-strap --units=furlong|not in “furlong”",
