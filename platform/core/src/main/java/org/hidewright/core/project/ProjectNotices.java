@@ -12,6 +12,10 @@ public final class ProjectNotices {
     public static final NoticeKind NEWER_FORMAT = NoticeKind.check("newer-format");
     public static final NoticeKind UNKNOWN_KEY = NoticeKind.check("unknown-key");
     public static final NoticeKind UNKNOWN_KEY_NEAREST = NoticeKind.check("unknown-key-nearest");
+    public static final NoticeKind MISSPELT_KEY = NoticeKind.stop("misspelt-key");
+    public static final NoticeKind MISPLACED_KEY = NoticeKind.check("misplaced-key");
+    public static final NoticeKind NO_SUCH_SETTING = NoticeKind.stop("no-such-setting");
+    public static final NoticeKind NO_SUCH_SETTING_NEAREST = NoticeKind.stop("no-such-setting-nearest");
     public static final NoticeKind WRONG_SHAPE = NoticeKind.stop("wrong-shape");
     public static final NoticeKind SLIP_WITHOUT_ID = NoticeKind.stop("slip-without-id");
     public static final NoticeKind SLIP_ID_TWICE = NoticeKind.stop("slip-id-twice");
@@ -60,6 +64,10 @@ public final class ProjectNotices {
                 NEWER_FORMAT,
                 UNKNOWN_KEY,
                 UNKNOWN_KEY_NEAREST,
+                MISSPELT_KEY,
+                MISPLACED_KEY,
+                NO_SUCH_SETTING,
+                NO_SUCH_SETTING_NEAREST,
                 WRONG_SHAPE,
                 SLIP_WITHOUT_ID,
                 SLIP_ID_TWICE,

@@ -67,7 +67,8 @@ public final class Bench {
             return was.read();
         }
         if (installed.isEmpty()) {
-            return new ReadSlip(slip, installed, Map.of(), List.of(dormant(slip)), Map.of());
+            List<Remark> why = slip.calculator().isEmpty() ? List.of() : List.of(dormant(slip));
+            return new ReadSlip(slip, installed, Map.of(), why, Map.of());
         }
         EntryReader reader = new EntryReader(slip.id());
         try {

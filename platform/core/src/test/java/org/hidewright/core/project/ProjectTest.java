@@ -236,20 +236,60 @@ class ProjectTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"'units': 'cm'", "'paper': 'A3'"})
+    @ValueSource(strings = {"'units': 'cm'", "'paper': 'A3'", "'language': 'de_DE'"})
     void aSettingThatIsNoneIsToldWithItsLine(String setting) {
         Project project = project(json("{'hidewright': 1, 'show': {\n" + setting + "}}"));
         assertEquals(1, project.remarks().size());
-        assertTrue(keys(project.remarks()).get(0).startsWith("no-such-option"));
+        assertTrue(keys(project.remarks()).get(0).startsWith("no-such-setting"));
         assertEquals(2, project.remarks().get(0).place().line());
     }
 
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({
+        "paper,Leter,Letter",
+        "paper,us-letter,Letter",
+        "paper,A3,A4",
+        "units,inches,in",
+        "units,milimetres,mm",
+    })
+    void aSettingThatIsNearlyOneIsNamedWithIt(String setting, String given, String near) {
+        Project project = project(json("{'hidewright': 1, 'show': {'" + setting + "': '" + given + "'}}"));
+        assertEquals(
+                "“" + given + "” is none of the choices for “" + setting + "”; “" + near + "” is.",
+                said(project.remarks().get(0)).split(" \\| ")[0]);
+    }
+
     @Test
-    void aSettingThatIsNearlyOneIsNamedWithIt() {
-        Project near = project(json("{'hidewright': 1, 'show': {'paper': 'Leter'}}"));
-        assertTrue(said(near.remarks().get(0)).startsWith("“Leter” is none of the choices; “Letter” is."));
-        Project far = project(json("{'hidewright': 1, 'show': {'units': 'furlongs'}}"));
-        assertTrue(said(far.remarks().get(0)).contains("It can be: mm, in."));
+    void aSettingThatIsFarFromAllSaysWhatItCanBe() {
+        Project units = project(json("{'hidewright': 1, 'show': {'units': 'furlongs'}}"));
+        assertTrue(said(units.remarks().get(0)).contains("It can be: mm, in."));
+        Project language = project(json("{'hidewright': 1, 'show': {'language': 'english'}}"));
+        assertTrue(said(language.remarks().get(0)).contains("It can be: en, de, pt-BR, …."));
+    }
+
+    @Test
+    void aSettingOrQuestionsAtTheHeadAreSaidToBelongFurtherIn() {
+        Project project = project(json("{'hidewright': 1,\n'units': 'in', 'questions': {}}"));
+        assertEquals(List.of("misplaced-key", "misplaced-key"), keys(project.remarks()));
+        assertTrue(said(project.remarks().get(0))
+                .startsWith("“units” means nothing here; inside “show” it would. | line 2, column 1"));
+        assertTrue(said(project.remarks().get(1)).contains("Move it into “slips”."));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "{'hidewrite': 1, 'slips': []}|hidewright",
+                "{'hidewright': 1, 'slips': [{'id': 'a', 'calculater': 'relay'}]}|calculator",
+                "{'hidewright': 1, 'slips': [{'di': 'a', 'calculator': 'relay'}]}|id",
+            })
+    void aKeyThatMustBeThereAndIsMisspeltIsToldOnce(String text, String near) {
+        ProjectReader.Result read = ProjectReader.read(json(text));
+        assertEquals(List.of("misspelt-key"), keys(read.remarks()));
+        assertTrue(said(read.remarks().get(0)).contains("“" + near + "” would, and is missing."));
+        assertTrue(read.remarks().get(0).stops());
     }
 
     @Test

@@ -241,6 +241,13 @@ class BenchTest {
     }
 
     @Test
+    void aSlipWithoutACalculatorIsToldOnce() {
+        WorkedProject worked = shop.work("{\"id\": \"a\"}");
+        assertEquals(List.of("slip-without-calculator"), keys(worked.remarks()));
+        assertEquals(State.DORMANT, worked.slips().get("a").state());
+    }
+
+    @Test
     void whatHangsOnADormantSlipWaits() {
         WorkedProject worked = shop.work(slip("far", "nowhere", ""), relay("b", from("far")));
         assertEquals(Map.of("far", State.DORMANT, "b", State.WAITING), states(worked));
