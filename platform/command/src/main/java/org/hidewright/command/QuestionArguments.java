@@ -3,6 +3,7 @@ package org.hidewright.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonOut;
@@ -68,7 +69,12 @@ final class QuestionArguments {
         try {
             return JsonText.read(text);
         } catch (JsonTrouble e) {
-            throw new BadArgument(texts.text("trouble.json", where, e.place().toString(), e.getMessage()));
+            throw new BadArgument(texts.text(
+                    "trouble.json",
+                    where,
+                    texts.wording()
+                            .host("where.line", e.place().line(), e.place().column()),
+                    texts.wording().phrase(CoreTexts.TEXTS, e.words())));
         }
     }
 

@@ -112,7 +112,9 @@ class WorkCommandTest {
         assertTrue(terminal.err.contains("holds no questions. Write them as an object, for example {"), terminal.err);
         Files.writeString(example, "{\"thickness\" 3}");
         assertEquals(2, terminal.run("work", "kit-strap", "@" + example, "--language=en"));
-        assertTrue(terminal.err.contains(example + "” is not JSON"), terminal.err);
+        assertTrue(
+                terminal.err.contains(example + "” cannot be read (line 1, column 14): a colon is missing before 3."),
+                terminal.err);
     }
 
     @Test
@@ -221,7 +223,7 @@ class WorkCommandTest {
                 "kit-strap core..x=1|“core..x=1” is no key=value",
                 "kit-strap .x=1|“.x=1” is no key=value",
                 "kit-strap x.=1|“x.=1” is no key=value",
-                "kit-strap sections=[1,|What is given for “sections” is not JSON, at 1:",
+                "kit-strap sections=[1,|What is given for “sections” cannot be read (line 1, column 4): it ends before the bracket opened in line 1 is",
                 "kit-strap @nowhere.json|There is no file nowhere.json",
                 "kit-strap @a.json @b.json|@b.json is a second",
                 "kit-strap sections=@nowhere.json|There is no file nowhere.json",

@@ -25,6 +25,7 @@ public final class ProjectNotices {
     public static final NoticeKind UNANSWERED_NO_EXAMPLE = NoticeKind.stop("unanswered-no-example");
     public static final NoticeKind NO_SUCH_OPTION = NoticeKind.stop("no-such-option");
     public static final NoticeKind NO_SUCH_OPTION_NEAREST = NoticeKind.stop("no-such-option-nearest");
+    public static final NoticeKind LIST_WITH_COMMAS = NoticeKind.stop("list-with-commas");
     public static final NoticeKind NOT_YES_OR_NO = NoticeKind.stop("not-yes-or-no");
     public static final NoticeKind NOT_WHOLE = NoticeKind.stop("not-whole");
     public static final NoticeKind WHICH_VARIANT = NoticeKind.stop("which-variant");
@@ -77,6 +78,7 @@ public final class ProjectNotices {
                 UNANSWERED_NO_EXAMPLE,
                 NO_SUCH_OPTION,
                 NO_SUCH_OPTION_NEAREST,
+                LIST_WITH_COMMAS,
                 NOT_YES_OR_NO,
                 NOT_WHOLE,
                 WHICH_VARIANT,

@@ -107,7 +107,7 @@ public final class ProjectReader {
         return switch (trouble.kind()) {
             case EMPTY -> ProjectNotices.EMPTY_FILE.with();
             case MORE_AFTER_END -> ProjectNotices.MORE_AFTER_END.with();
-            case SYNTAX -> ProjectNotices.NOT_JSON.with(trouble.getMessage());
+            case SYNTAX -> ProjectNotices.NOT_JSON.with(trouble.words());
         };
     }
 
