@@ -2,6 +2,7 @@ package org.hidewright.core.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +12,7 @@ import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.Remark;
 
@@ -108,6 +110,13 @@ public final class WorkedSlip {
 
     public State state() {
         return state;
+    }
+
+    /** Key of the text for how it stands; where its calculator is there but older than the slip, of one that says so. */
+    public String stateKey() {
+        boolean newer = remarks.stream()
+                .anyMatch(remark -> remark.key().equals("notice." + ProjectNotices.DORMANT_NEWER.key()));
+        return newer ? "state.dormant-newer" : "state." + state.name().toLowerCase(Locale.ROOT);
     }
 
     /** What the calculator was given; empty when it could not be called. */
