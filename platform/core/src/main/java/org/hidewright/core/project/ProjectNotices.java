@@ -46,6 +46,10 @@ public final class ProjectNotices {
     public static final NoticeKind LINK_WRONG_KIND = NoticeKind.stop("link-wrong-kind");
     public static final NoticeKind LINK_NOT_HERE = NoticeKind.stop("link-not-here");
     public static final NoticeKind CIRCLE = NoticeKind.stop("circle");
+    public static final NoticeKind CIRCLE_OF_ONE = NoticeKind.stop("circle-of-one");
+    /** No stop of its own: the first slip of the circle has it. */
+    public static final NoticeKind IN_CIRCLE = NoticeKind.note("in-circle");
+
     public static final NoticeKind WAITS = NoticeKind.stop("waits");
     public static final NoticeKind DORMANT = NoticeKind.stop("dormant");
     public static final NoticeKind DORMANT_FROM = NoticeKind.stop("dormant-from");
@@ -99,6 +103,8 @@ public final class ProjectNotices {
                 LINK_WRONG_KIND,
                 LINK_NOT_HERE,
                 CIRCLE,
+                CIRCLE_OF_ONE,
+                IN_CIRCLE,
                 WAITS,
                 DORMANT,
                 DORMANT_FROM,
