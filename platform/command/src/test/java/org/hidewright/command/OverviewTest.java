@@ -30,7 +30,7 @@ class OverviewTest {
     void aloneOrAskedForHelpItSaysWhatCanBeDone(String argument) {
         assertEquals(0, terminal.run(argument, "--language=en"));
         for (String said : List.of(
-                "  hidewright make PROJECT --into FOLDER\n",
+                "  hidewright make PROJECT [--into FOLDER]\n",
                 "  hidewright work ID",
                 "  hidewright explain",
                 "  kit-strap  Cuts a strap for the field kit.\n",
