@@ -156,7 +156,7 @@ class OverviewTest {
         for (String command : List.of("make", "work", "explain")) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
-        Pattern use = Pattern.compile("(?:text|head)\\(\\s*\"([a-z0-9.-]+)\"");
+        Pattern use = Pattern.compile("(?:texts(?:\\(\\))?\\s*\\.text|head)\\(\\s*\"([a-z0-9.-]+)\"");
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file :
                     files.filter(path -> path.toString().endsWith(".java")).toList()) {
