@@ -99,6 +99,10 @@ final class CommandLineRun {
     }
 
     private static int unknown(String name, Session session) {
+        if (session.catalogue().ids().contains(name)) {
+            session.err().println(session.texts().text("trouble.command-calculator", name));
+            return ExitCode.NOT_UNDERSTOOD;
+        }
         session.err()
                 .println(Nearest.to(name, COMMANDS.keySet())
                         .map(near -> session.texts().text("trouble.command-nearest", name, near))
@@ -111,11 +115,11 @@ final class CommandLineRun {
         CommandSpec spec = CommandSpec.create().name("hidewright " + command.name());
         spec.usageMessage()
                 .description(session.texts().text(command.name() + ".about"))
-                .synopsisHeading(session.texts().text("usage") + " ")
+                .synopsisHeading(session.texts().text("overview.usage") + " ")
                 .footer(
                         "",
                         session.texts().text(command.name() + ".example"),
-                        session.texts().text("exit-codes"))
+                        session.texts().text("overview.exit-codes"))
                 .width(USAGE_WIDTH);
         command.describe(spec, session.texts());
         SharedOptions.describe(spec, session.texts());

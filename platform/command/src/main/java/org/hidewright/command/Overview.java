@@ -24,7 +24,7 @@ final class Overview {
         calculators();
         session.out().println();
         session.out().println(texts.text("overview.next"));
-        session.out().println(texts.text("exit-codes"));
+        session.out().println(texts.text("overview.exit-codes"));
     }
 
     void calculators() {

@@ -25,13 +25,20 @@ final class PacketFolder {
         this.session = session;
     }
 
-    /** @throws BadArgument if the name can be no folder here */
+    /** @throws BadArgument if the name can be no folder here, naming the file in the way where there is one */
     static PacketFolder named(String name, Session session) throws BadArgument {
+        Path folder;
         try {
-            return new PacketFolder(Path.of(name), session);
+            folder = Path.of(name);
         } catch (InvalidPathException e) {
             throw new BadArgument(session.texts().text("trouble.write", name, String.valueOf(e.getMessage())));
         }
+        for (Path step = folder.toAbsolutePath(); step != null; step = step.getParent()) {
+            if (Files.exists(step) && !Files.isDirectory(step)) {
+                throw new BadArgument(session.texts().text("trouble.file-in-the-way", step.toString()));
+            }
+        }
+        return new PacketFolder(folder, session);
     }
 
     /** Where a packet goes when no folder is named: one for each project file, so that packets never meet. */
@@ -71,13 +78,8 @@ final class PacketFolder {
         }
     }
 
-    /** @throws BadArgument if it cannot be made, naming the file in the way where there is one */
+    /** @throws BadArgument if it cannot be made */
     void make() throws BadArgument {
-        for (Path step = folder.toAbsolutePath(); step != null; step = step.getParent()) {
-            if (Files.exists(step) && !Files.isDirectory(step)) {
-                throw new BadArgument(session.texts().text("trouble.file-in-the-way", step.toString()));
-            }
-        }
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {

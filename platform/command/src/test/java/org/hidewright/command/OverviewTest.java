@@ -116,6 +116,9 @@ class OverviewTest {
     void aMisspeltCommandIsTwoWithTheNearest() {
         assertEquals(2, terminal.run("mkae", "x", "--language=en"));
         assertTrue(terminal.err.contains("There is no command “mkae”; perhaps “make” is meant."), terminal.err);
+        assertEquals(2, terminal.run("kit-strap", "thickness=2", "--language=en"));
+        assertTrue(
+                terminal.err.startsWith("“kit-strap” is a calculator. Write hidewright work kit-strap"), terminal.err);
         assertEquals(2, terminal.run("telephone", "--language=en"));
         assertTrue(terminal.err.contains("There are: make, work, explain."), terminal.err);
     }

@@ -112,11 +112,17 @@ public final class WorkedSlip {
         return state;
     }
 
-    /** Key of the text for how it stands; where its calculator is there but older than the slip, of one that says so. */
+    /** Key of the text for how it stands; a dormant slip says why it is. */
     public String stateKey() {
-        boolean newer = remarks.stream()
-                .anyMatch(remark -> remark.key().equals("notice." + ProjectNotices.DORMANT_NEWER.key()));
-        return newer ? "state.dormant-newer" : "state." + state.name().toLowerCase(Locale.ROOT);
+        if (state != State.DORMANT) {
+            return "state." + state.name().toLowerCase(Locale.ROOT);
+        }
+        if (slip().calculator().isEmpty()) {
+            return "state.dormant-unnamed";
+        }
+        return remarks.stream().anyMatch(remark -> remark.key().equals("notice." + ProjectNotices.DORMANT_NEWER.key()))
+                ? "state.dormant-newer"
+                : "state.dormant";
     }
 
     /** What the calculator was given; empty when it could not be called. */
