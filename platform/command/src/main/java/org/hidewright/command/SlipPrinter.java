@@ -71,11 +71,13 @@ final class SlipPrinter {
         }
         out.println(session.texts().text("work.lines"));
         for (Step step : slip.steps()) {
-            String symbols = step.formula().symbols();
             String numbers = FormulaText.numbers(step, session.wording());
-            out.println("  " + words.formulaName(step.formula().key()) + ":  " + symbols);
-            out.println("      = " + (numbers.isEmpty() ? "" : numbers + " = ")
-                    + FormulaText.result(step, session.wording()));
+            String result = FormulaText.result(step, session.wording());
+            out.println("  " + words.formulaName(step.formula().key()) + ":  "
+                    + step.formula().symbols());
+            if (!FormulaText.says(step, result)) {
+                out.println("      = " + (numbers.isEmpty() ? "" : numbers + " = ") + result);
+            }
         }
         out.println();
     }
