@@ -9,13 +9,13 @@ import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.document.Working;
 import org.hidewright.core.catalogue.Installed;
-import org.hidewright.core.jobcard.FormulaText;
 import org.hidewright.core.jobcard.SlipWording;
+import org.hidewright.core.jobcard.SlipWorking;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.work.WorkedSlip;
-import org.hidewright.core.work.WorkedSlip.Step;
 
 /** A worked slip as text for a terminal. */
 final class SlipPrinter {
@@ -70,13 +70,14 @@ final class SlipPrinter {
             return;
         }
         out.println(session.texts().text("work.lines"));
-        for (Step step : slip.steps()) {
-            String numbers = FormulaText.numbers(step, session.wording());
-            String result = FormulaText.result(step, session.wording());
-            out.println("  " + words.formulaName(step.formula().key()) + ":  "
-                    + step.formula().symbols());
-            if (!FormulaText.says(step, result)) {
-                out.println("      = " + (numbers.isEmpty() ? "" : numbers + " = ") + result);
+        for (Working.Line line :
+                new SlipWorking(slip, session.wording()).block().lines()) {
+            if (!line.what().isEmpty()) {
+                out.println("  " + line.what() + ":  " + line.formula());
+            }
+            String numbers = line.numbers().isEmpty() ? "" : line.numbers() + " = ";
+            if (!(numbers + line.result()).isEmpty()) {
+                out.println("      = " + numbers + line.result());
             }
         }
         out.println();

@@ -10,7 +10,7 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip.Step;
 
 /** The right side of a formula with numbers in place of its symbols. */
-public final class FormulaText {
+final class FormulaText {
     /** A letter with letters, digits, an index or a prime after it; a power is not part of it. */
     private static final Pattern SYMBOL = Pattern.compile("\\p{L}[\\p{L}\\p{Nd}_\\u2080-\\u209c'\\u2032]*");
 
@@ -19,7 +19,7 @@ public final class FormulaText {
     private FormulaText() {}
 
     /** The numbers put in; empty where the step gives none. */
-    public static String numbers(Step step, Wording wording) {
+    static String numbers(Step step, Wording wording) {
         Map<String, String> numbers = new HashMap<>();
         List<Object> given = step.symbolsAndValues();
         for (int i = 0; i + 1 < given.size(); i += 2) {
@@ -34,7 +34,7 @@ public final class FormulaText {
     }
 
     /** Whether the formula itself says the result, as {@code k = 0.5} does. */
-    public static boolean says(Step step, String result) {
+    static boolean says(Step step, String result) {
         return rightSide(step).equals(result);
     }
 
@@ -51,7 +51,7 @@ public final class FormulaText {
     }
 
     /** What a step came to, with its unit. */
-    public static String result(Step step, Wording wording) {
+    static String result(Step step, Wording wording) {
         Object result = step.result();
         if (result instanceof Quantity<?> quantity) {
             return wording.quantity(quantity);
