@@ -1,8 +1,10 @@
 package org.hidewright.command;
 
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.catalogue.Catalogue;
@@ -10,6 +12,8 @@ import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
@@ -19,9 +23,17 @@ final class CommandLineRun {
     private static final Map<String, Subcommand> COMMANDS = commands();
 
     private final Session session;
+    private final String version;
 
-    CommandLineRun(Catalogue catalogue, PaperServices paper, PrintStream out, PrintStream err) {
-        this.session = new Session(catalogue, paper, null, out, err);
+    /**
+     * A run.
+     *
+     * @param version the program's own, as {@code --version} says it
+     */
+    CommandLineRun(Catalogue catalogue, PaperServices paper, String version, PrintStream out, PrintStream err) {
+        CommandTexts texts = new CommandTexts(new Wording(Locale.getDefault(), UnitSystem.METRIC));
+        this.session = new Session(catalogue, paper, texts, out, err);
+        this.version = version;
     }
 
     private static Map<String, Subcommand> commands() {
@@ -33,25 +45,64 @@ final class CommandLineRun {
     }
 
     int run(String[] arguments) {
-        Session inLanguage = session.in(new Wording(SharedOptions.language(arguments), UnitSystem.METRIC));
-        if (arguments.length == 0
-                || arguments[0].equals("--help")
-                || arguments[0].equals("-h")
-                || arguments[0].equals("help")) {
-            new Overview(inLanguage).print(COMMANDS.keySet());
-            return ExitCode.DONE;
+        Session inLanguage;
+        try {
+            inLanguage = session.in(new Wording(SharedOptions.language(arguments, session.texts()), UnitSystem.METRIC));
+        } catch (BadArgument e) {
+            session.err().println(e.getMessage());
+            return ExitCode.NOT_UNDERSTOOD;
         }
-        Subcommand command = COMMANDS.get(arguments[0]);
-        if (command == null) {
-            return unknown(arguments[0], inLanguage);
-        }
-        String[] rest = List.of(arguments).subList(1, arguments.length).toArray(String[]::new);
-        int code = run(command, rest, inLanguage);
+        int code = inLanguage(arguments, inLanguage);
         inLanguage.catalogue().problems().forEach(problem -> inLanguage.tell(inLanguage.err(), problem));
         return code;
     }
 
+    /** Options that every command takes may stand before the command too, or alone. */
+    private int inLanguage(String[] arguments, Session session) {
+        CommandSpec spec = CommandSpec.create().name("hidewright");
+        SharedOptions.describe(spec, session.texts());
+        spec.addOption(OptionSpec.builder("--version").versionHelp(true).build());
+        spec.addPositional(PositionalParamSpec.builder()
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("0..*")
+                .build());
+        ParseResult head;
+        try {
+            head = parser(spec).setStopAtPositional(true).parseArgs(arguments);
+        } catch (ParameterException e) {
+            session.err().println(new ArgumentTrouble(spec, session.texts()).words(e, List.of(arguments)));
+            session.err().println(session.texts().text("trouble.see-overview"));
+            return ExitCode.NOT_UNDERSTOOD;
+        }
+        List<String> named = head.matchedPositionalValue(0, List.of());
+        if (head.isVersionHelpRequested()) {
+            session.out().println("Hidewright " + version);
+            return ExitCode.DONE;
+        }
+        if (head.isUsageHelpRequested() || named.isEmpty() || named.get(0).equals("help")) {
+            new Overview(session).print(COMMANDS.keySet());
+            return ExitCode.DONE;
+        }
+        Subcommand command = COMMANDS.get(named.get(0));
+        if (command == null) {
+            return unknown(named.get(0), session);
+        }
+        List<String> rest = new ArrayList<>(List.of(arguments).subList(0, arguments.length - named.size()));
+        rest.addAll(named.subList(1, named.size()));
+        return run(command, rest.toArray(String[]::new), session);
+    }
+
+    /** An argument that begins with an at sign is ours to read, not the parser's. */
+    private static CommandLine parser(CommandSpec spec) {
+        return new CommandLine(spec).setExpandAtFiles(false);
+    }
+
     private static int unknown(String name, Session session) {
+        if (session.catalogue().ids().contains(name)) {
+            session.err().println(session.texts().text("trouble.command-calculator", name));
+            return ExitCode.NOT_UNDERSTOOD;
+        }
         session.err()
                 .println(Nearest.to(name, COMMANDS.keySet())
                         .map(near -> session.texts().text("trouble.command-nearest", name, near))
@@ -64,11 +115,15 @@ final class CommandLineRun {
         CommandSpec spec = CommandSpec.create().name("hidewright " + command.name());
         spec.usageMessage()
                 .description(session.texts().text(command.name() + ".about"))
-                .footer("", session.texts().text(command.name() + ".example"))
+                .synopsisHeading(session.texts().text("overview.usage") + " ")
+                .footer(
+                        "",
+                        session.texts().text(command.name() + ".example"),
+                        session.texts().text("overview.exit-codes"))
                 .width(USAGE_WIDTH);
         command.describe(spec, session.texts());
         SharedOptions.describe(spec, session.texts());
-        CommandLine line = new CommandLine(spec);
+        CommandLine line = parser(spec);
         try {
             ParseResult arguments = line.parseArgs(rest);
             if (arguments.isUsageHelpRequested()) {
@@ -77,7 +132,7 @@ final class CommandLineRun {
             }
             return command.run(arguments, session);
         } catch (ParameterException e) {
-            session.err().println(e.getMessage());
+            session.err().println(new ArgumentTrouble(spec, session.texts()).words(e, List.of(rest)));
             session.err().println(session.texts().text("trouble.see-help", command.name()));
             return ExitCode.NOT_UNDERSTOOD;
         }

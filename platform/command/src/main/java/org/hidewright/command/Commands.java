@@ -10,6 +10,7 @@ import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.PdfWriter;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
+import org.osgi.framework.Version;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -47,10 +48,16 @@ public final class Commands implements ToIntFunction<String[]> {
         PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         try {
-            return new CommandLineRun(catalogue, new Paper(), out, err).run(arguments);
+            return new CommandLineRun(catalogue, new Paper(), version(), out, err).run(arguments);
         } finally {
             out.flush();
         }
+    }
+
+    /** The version of this bundle, which is that of the program, without the qualifier of a build. */
+    private String version() {
+        Version version = context.getBundle().getVersion();
+        return version.getMajor() + "." + version.getMinor() + "." + version.getMicro();
     }
 
     /** The writers of paper, each made when first asked for. */

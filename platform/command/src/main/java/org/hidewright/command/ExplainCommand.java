@@ -2,6 +2,7 @@ package org.hidewright.command;
 
 import java.util.Optional;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.explain.CatalogueJson;
 import org.hidewright.core.explain.ExplanationJson;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -37,8 +38,13 @@ final class ExplainCommand implements Subcommand {
         try {
             Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
             String id = arguments.matchedPositionalValue(0, "");
+            boolean json = arguments.hasMatchedOption("--json");
             if (id.isEmpty()) {
-                new Overview(session).calculators();
+                if (json) {
+                    session.out().print(CatalogueJson.write(session.catalogue(), session.wording()));
+                } else {
+                    new Overview(session).calculators();
+                }
                 return ExitCode.DONE;
             }
             Optional<Installed> installed = session.catalogue().find(id);
@@ -46,7 +52,7 @@ final class ExplainCommand implements Subcommand {
                 session.err().println(WorkCommand.unknown(id, session));
                 return ExitCode.NOT_UNDERSTOOD;
             }
-            if (arguments.hasMatchedOption("--json")) {
+            if (json) {
                 session.out().print(new ExplanationJson(installed.get(), session.wording()).write());
             } else {
                 new ExplanationPrinter(installed.get(), session).print();

@@ -3,9 +3,11 @@ package org.hidewright.command;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Declaration;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Option;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
@@ -70,12 +72,38 @@ final class ExplanationPrinter {
             String indent = "  ".repeat(depth);
             out.println(indent + question.key() + "  " + wording.text(texts, question.labelKey()) + facts(question));
             out.println(indent + "    " + wording.text(texts, question.helpKey()));
+            written(question).ifPresent(line -> out.println(indent + "    " + line));
             questions(question.questions(), depth + 1);
+            Optional<String> preset = VariantPreset.of(question).map(VariantPreset::key);
             for (Variant variant : question.variants()) {
-                out.println(indent + "  " + variant.key() + ":  " + wording.text(texts, variant.labelKey()));
+                String mark = preset.equals(Optional.of(variant.key()))
+                        ? "  [" + session.texts().text("explain.preset-variant") + "]"
+                        : "";
+                out.println(indent + "  " + variant.key() + ":  " + wording.text(texts, variant.labelKey()) + mark);
                 questions(variant.questions(), depth + 2);
             }
         }
+    }
+
+    /** The preset of a table, or of a variant with answers of its own, as it can be typed; else the example of one. */
+    private Optional<String> written(Question question) {
+        if (question.kind() == Kind.VARIANTS
+                && VariantPreset.of(question)
+                        .filter(preset -> !preset.answersInside())
+                        .isPresent()) {
+            return Optional.empty();
+        }
+        return question.preset().isPresent()
+                ? question.preset()
+                        .filter(text -> structured(question))
+                        .map(text -> session.texts().text("explain.preset", text))
+                : question.example()
+                        .filter(text -> structured(question))
+                        .map(text -> session.texts().text("explain.example-of", text));
+    }
+
+    private static boolean structured(Question question) {
+        return question.kind() == Kind.ROWS || question.kind() == Kind.VARIANTS || question.kind() == Kind.GROUP;
     }
 
     private String facts(Question question) {
@@ -101,9 +129,14 @@ final class ExplanationPrinter {
         if (question.optional()) {
             facts.append("; ").append(session.texts().text("explain.optional"));
         }
-        question.preset()
-                .filter(preset -> !preset.startsWith("[") && !preset.startsWith("{"))
-                .ifPresent(preset -> facts.append("; ").append(session.texts().text("explain.preset", preset)));
+        Optional<String> preset = VariantPreset.of(question)
+                .map(VariantPreset::key)
+                .or(() -> question.preset().filter(text -> !structured(question)));
+        preset.ifPresent(text -> facts.append("; ").append(session.texts().text("explain.preset", text)));
+        if (question.preset().isEmpty() && !structured(question)) {
+            question.example()
+                    .ifPresent(text -> facts.append("; ").append(session.texts().text("explain.example-of", text)));
+        }
         return facts.append(']').toString();
     }
 

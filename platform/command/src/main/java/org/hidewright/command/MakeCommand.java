@@ -1,13 +1,10 @@
 package org.hidewright.command;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.jobcard.JobCard;
 import org.hidewright.core.jobcard.JobCardJson;
@@ -16,11 +13,13 @@ import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Project;
+import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -29,6 +28,7 @@ import picocli.CommandLine.ParseResult;
 /** Works a project out and writes its packet. */
 final class MakeCommand implements Subcommand {
     private static final String INTO = "--into";
+    private static final String REPLACE = "--replace";
     private static final String PAPER = "--paper";
     private static final String DATE = "--date";
 
@@ -49,8 +49,12 @@ final class MakeCommand implements Subcommand {
         spec.addOption(OptionSpec.builder(INTO)
                 .paramLabel("FOLDER")
                 .type(String.class)
-                .defaultValue("out")
                 .description(texts.text("make.into"))
+                .build());
+        spec.addOption(OptionSpec.builder(REPLACE)
+                .type(boolean.class)
+                .arity("0")
+                .description(texts.text("make.replace"))
                 .build());
         spec.addOption(OptionSpec.builder(PAPER)
                 .paramLabel("A4|Letter")
@@ -73,14 +77,14 @@ final class MakeCommand implements Subcommand {
                 read.remarks().forEach(remark -> session.tell(session.err(), remark));
                 return ExitCode.NOT_UNDERSTOOD;
             }
-            return make(read.project().get(), arguments, session);
+            return make(file, read.project().get(), arguments, session);
         } catch (BadArgument e) {
             session.err().println(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;
         }
     }
 
-    private static int make(Project project, ParseResult arguments, Session asked) throws BadArgument {
+    private static int make(String file, Project project, ParseResult arguments, Session asked) throws BadArgument {
         Session session = asked.in(SharedOptions.wording(
                 arguments,
                 asked,
@@ -94,62 +98,62 @@ final class MakeCommand implements Subcommand {
                                 .orElse("A4")),
                 session);
         LocalDate date = date(arguments.matchedOptionValue(DATE, (String) null), session);
-        WorkedProject worked = new Bench(session.catalogue()).work(project);
-        Path folder = folder(arguments.matchedOptionValue(INTO, "out"), session);
-        for (Remark remark : worked.remarks()) {
-            if (remark.severity() != Severity.NOTE) {
-                session.tell(session.err(), remark);
-            }
+        PacketFolder folder = PacketFolder.named(arguments.matchedOptionValue(INTO, PacketFolder.usual(file)), session);
+        if (!arguments.hasMatchedOption(REPLACE)) {
+            folder.mustBeFreeFor(project);
         }
+        WorkedProject worked = new Bench(session.catalogue()).work(project);
+        tell(worked, session);
+        if (project.slips().isEmpty()) {
+            session.err().println(session.texts().text("trouble.no-slips", file));
+            return ExitCode.REFUSED;
+        }
+        folder.make();
         boolean whole = write(worked, paper, date, folder, session);
         return whole && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
+    /** Notes stay on the card. What slips wait for is told where it is; of them it is enough to know which they are. */
+    private static void tell(WorkedProject worked, Session session) {
+        for (Remark remark : worked.remarks()) {
+            if (remark.severity() != Severity.NOTE && !remark.key().equals("notice." + ProjectNotices.WAITS.key())) {
+                session.tell(session.err(), remark);
+            }
+        }
+        List<String> waiting = worked.slips().values().stream()
+                .filter(slip -> slip.state() == WorkedSlip.State.WAITING)
+                .map(slip -> slip.slip().id())
+                .toList();
+        if (!waiting.isEmpty()) {
+            session.err().println(session.texts().text("make.waiting", String.join(", ", waiting)));
+        }
+    }
+
     /** Whether every part of the packet was written. */
-    private static boolean write(WorkedProject worked, Paper paper, LocalDate date, Path folder, Session session)
+    private static boolean write(
+            WorkedProject worked, Paper paper, LocalDate date, PacketFolder folder, Session session)
             throws BadArgument {
         PdfWriter pdf = session.paper().pdf();
         if (pdf == null) {
             session.err().println(session.texts().text("trouble.no-writer", "PDF"));
         } else {
             JobCard card = new JobCard(worked, session.wording());
-            save(
-                    folder,
+            folder.save(
                     "job-card.pdf",
-                    pdf.write(card.document(date, session.paper().contributors()), paper),
-                    session);
+                    pdf.write(card.document(date, session.paper().contributors()), paper));
         }
-        save(folder, "job-card.json", utf8(JobCardJson.write(worked, session.wording(), date)), session);
+        folder.save(PacketFolder.DATA, utf8(JobCardJson.write(worked, session.wording(), date)));
         CsvWriter csv = session.paper().csv();
         if (csv == null) {
             session.err().println(session.texts().text("trouble.no-writer", "CSV"));
         } else {
-            save(folder, "job-card.csv", utf8(csv.write(JobCardRows.of(worked, session.wording()))), session);
+            folder.save("job-card.csv", utf8(csv.write(JobCardRows.of(worked, session.wording()))));
         }
         return pdf != null && csv != null;
     }
 
     private static byte[] utf8(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static void save(Path folder, String name, byte[] bytes, Session session) throws BadArgument {
-        Path file = folder.resolve(name);
-        try {
-            Files.write(file, bytes);
-            session.out().println(file);
-        } catch (IOException e) {
-            throw new BadArgument(
-                    session.texts().text("trouble.write", file.toString(), String.valueOf(e.getMessage())));
-        }
-    }
-
-    private static Path folder(String name, Session session) throws BadArgument {
-        try {
-            return Files.createDirectories(Path.of(name));
-        } catch (IOException | InvalidPathException e) {
-            throw new BadArgument(session.texts().text("trouble.write", name, String.valueOf(e.getMessage())));
-        }
     }
 
     private static Paper paper(String name, Session session) throws BadArgument {

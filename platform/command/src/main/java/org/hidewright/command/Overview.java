@@ -24,7 +24,7 @@ final class Overview {
         calculators();
         session.out().println();
         session.out().println(texts.text("overview.next"));
-        session.catalogue().problems().forEach(problem -> session.tell(session.err(), problem));
+        session.out().println(texts.text("overview.exit-codes"));
     }
 
     void calculators() {

@@ -3,6 +3,9 @@ package org.hidewright.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
@@ -11,7 +14,8 @@ import org.hidewright.core.json.JsonTrouble;
  * The questions typed on a command line, {@code key=value}, as they would stand in a project file.
  *
  * <p>A dot leads into a group or a chosen variant ({@code core=round-bar core.diameter=6mm}); a value that begins with a
- * bracket or brace is JSON; {@code @file} stands for the text of a file.
+ * bracket or brace is JSON; {@code @file} stands for the text of a file. Alone, {@code @file} names questions in JSON, to which
+ * those typed beside it are added or go before.
  */
 final class QuestionArguments {
     private final CommandTexts texts;
@@ -28,10 +32,50 @@ final class QuestionArguments {
      */
     static String json(List<String> arguments, CommandTexts texts) throws BadArgument {
         QuestionArguments questions = new QuestionArguments(texts);
+        List<String> files =
+                arguments.stream().filter(argument -> argument.startsWith("@")).toList();
+        if (files.size() > 1) {
+            throw new BadArgument(texts.text("trouble.two-files", files.get(1)));
+        }
         for (String argument : arguments) {
-            questions.take(argument);
+            if (!argument.startsWith("@")) {
+                questions.take(argument);
+            }
+        }
+        for (String file : files) {
+            questions.file(file.substring(1));
         }
         return JsonOut.write(questions.tree);
+    }
+
+    /** What stands in a file and was not typed. Of what {@code explain --json} prints, the example is meant. */
+    private void file(String name) throws BadArgument {
+        JsonText text = json(name, FileText.read(name, texts));
+        JsonNode root = text.root();
+        if (root instanceof JsonObject explanation
+                && explanation.get("schema").isPresent()
+                && explanation.get("example").isPresent()) {
+            root = explanation.get("example").orElseThrow();
+        }
+        if (!(root instanceof JsonObject questions)) {
+            throw new BadArgument(texts.text("trouble.no-questions", name));
+        }
+        questions
+                .members()
+                .forEach((key, member) -> tree.putIfAbsent(key, new JsonOut.Raw(text.textOf(member.value()))));
+    }
+
+    private JsonText json(String where, String text) throws BadArgument {
+        try {
+            return JsonText.read(text);
+        } catch (JsonTrouble e) {
+            throw new BadArgument(texts.text(
+                    "trouble.json",
+                    where,
+                    texts.wording()
+                            .host("where.line", e.place().line(), e.place().column()),
+                    texts.wording().phrase(CoreTexts.TEXTS, e.words())));
+        }
     }
 
     private void take(String argument) throws BadArgument {
@@ -50,11 +94,7 @@ final class QuestionArguments {
         if (!text.startsWith("{") && !text.startsWith("[")) {
             return text;
         }
-        try {
-            JsonText.read(text);
-        } catch (JsonTrouble e) {
-            throw new BadArgument(texts.text("trouble.json", key, e.place().toString(), e.getMessage()));
-        }
+        json(key, text);
         return new JsonOut.Raw(text);
     }
 

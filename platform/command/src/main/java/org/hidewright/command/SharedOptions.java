@@ -2,6 +2,7 @@ package org.hidewright.command;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.hidewright.core.wording.LanguageTag;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,17 +33,25 @@ final class SharedOptions {
                 .build());
     }
 
-    /** The language named by an option anywhere in the arguments, so that even help and trouble are in it. */
-    static Locale language(String[] arguments) {
+    /**
+     * The language named by an option anywhere in the arguments, so that even help and trouble are in it.
+     *
+     * @throws BadArgument if it is no language tag
+     */
+    static Locale language(String[] arguments, CommandTexts texts) throws BadArgument {
         for (int i = 0; i < arguments.length; i++) {
             if (arguments[i].equals(LANGUAGE) && i + 1 < arguments.length) {
-                return Locale.forLanguageTag(arguments[i + 1]);
+                return language(arguments[i + 1], texts);
             }
             if (arguments[i].startsWith(LANGUAGE + "=")) {
-                return Locale.forLanguageTag(arguments[i].substring(LANGUAGE.length() + 1));
+                return language(arguments[i].substring(LANGUAGE.length() + 1), texts);
             }
         }
         return Locale.getDefault();
+    }
+
+    private static Locale language(String tag, CommandTexts texts) throws BadArgument {
+        return LanguageTag.of(tag).orElseThrow(() -> new BadArgument(texts.text("trouble.language", tag)));
     }
 
     /**
@@ -55,10 +64,11 @@ final class SharedOptions {
     static Wording wording(
             ParseResult arguments, Session session, Optional<String> projectLanguage, Optional<String> projectUnits)
             throws BadArgument {
-        String language = arguments.matchedOptionValue(LANGUAGE, projectLanguage.orElse(null));
+        Optional<Locale> language =
+                arguments.hasMatchedOption(LANGUAGE) ? Optional.empty() : projectLanguage.flatMap(LanguageTag::of);
         String units = arguments.matchedOptionValue(UNITS, projectUnits.orElse(UnitSystem.METRIC.key()));
         UnitSystem system = UnitSystem.of(units)
                 .orElseThrow(() -> new BadArgument(session.texts().text("trouble.units", units)));
-        return new Wording(language == null ? session.wording().language() : Locale.forLanguageTag(language), system);
+        return new Wording(language.orElse(session.wording().language()), system);
     }
 }

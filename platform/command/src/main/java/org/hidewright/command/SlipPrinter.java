@@ -9,7 +9,10 @@ import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.document.Working;
+import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.jobcard.SlipWording;
+import org.hidewright.core.jobcard.SlipWorking;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.work.WorkedSlip;
@@ -18,11 +21,18 @@ import org.hidewright.core.work.WorkedSlip;
 final class SlipPrinter {
     private final WorkedSlip slip;
     private final Session session;
+    private final boolean working;
     private final SlipWording words;
     private final PrintStream out;
 
-    SlipPrinter(WorkedSlip slip, Session session) {
+    /**
+     * Prints a slip.
+     *
+     * @param working whether with the formulas and the numbers put into them
+     */
+    SlipPrinter(WorkedSlip slip, boolean working, Session session) {
         this.slip = slip;
+        this.working = working;
         this.session = session;
         this.words = new SlipWording(slip, session.wording());
         this.out = session.out();
@@ -34,7 +44,43 @@ final class SlipPrinter {
         for (Remark remark : slip.remarks()) {
             session.tell(out, remark.atPlace(null).onSlip(""));
         }
+        presets();
+        if (working) {
+            working();
+        }
         sources();
+    }
+
+    /** What the maker did not type and the calculator was given all the same, and who says so. */
+    private void presets() {
+        List<List<String>> lines = slip.questions().isEmpty()
+                ? List.of()
+                : PresetLines.of(slip, words, session.texts().text("work.preset"));
+        if (!lines.isEmpty()) {
+            Installed by = slip.installed().orElseThrow();
+            out.println();
+            out.println(session.texts().text("work.presets", by.id(), by.bundle()));
+            new TextTable(lines).print(out);
+            out.println();
+        }
+    }
+
+    private void working() {
+        if (slip.steps().isEmpty()) {
+            return;
+        }
+        out.println(session.texts().text("work.lines"));
+        for (Working.Line line :
+                new SlipWorking(slip, session.wording()).block().lines()) {
+            if (!line.what().isEmpty()) {
+                out.println("  " + line.what() + ":  " + line.formula());
+            }
+            String numbers = line.numbers().isEmpty() ? "" : line.numbers() + " = ";
+            if (!(numbers + line.result()).isEmpty()) {
+                out.println("      = " + numbers + line.result());
+            }
+        }
+        out.println();
     }
 
     private void answers(Values answers) {
@@ -89,6 +135,9 @@ final class SlipPrinter {
 
     private void sources() {
         Set<Source> sources = new LinkedHashSet<>();
+        if (working) {
+            slip.steps().forEach(step -> sources.add(step.formula().source()));
+        }
         slip.answers()
                 .ifPresent(answers -> slip.installed()
                         .orElseThrow()

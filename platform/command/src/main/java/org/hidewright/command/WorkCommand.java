@@ -19,6 +19,8 @@ import picocli.CommandLine.ParseResult;
 
 /** Works one calculation out with what is typed on the command line. */
 final class WorkCommand implements Subcommand {
+    private static final String WORKING = "--working";
+
     @Override
     public String name() {
         return "work";
@@ -36,7 +38,7 @@ final class WorkCommand implements Subcommand {
                 .build());
         spec.addPositional(PositionalParamSpec.builder()
                 .index("1..*")
-                .paramLabel("KEY=VALUE")
+                .paramLabel("KEY=VALUE|@FILE")
                 .type(List.class)
                 .auxiliaryTypes(String.class)
                 .arity("0..*")
@@ -46,6 +48,11 @@ final class WorkCommand implements Subcommand {
                 .type(boolean.class)
                 .arity("0")
                 .description(texts.text("work.json"))
+                .build());
+        spec.addOption(OptionSpec.builder(WORKING)
+                .type(boolean.class)
+                .arity("0")
+                .description(texts.text("work.working"))
                 .build());
     }
 
@@ -63,7 +70,7 @@ final class WorkCommand implements Subcommand {
             if (arguments.hasMatchedOption("--json")) {
                 session.out().print(JsonOut.write(withoutPlaces(new SlipJson(slip, session.wording()).tree())));
             } else {
-                new SlipPrinter(slip, session).print();
+                new SlipPrinter(slip, arguments.hasMatchedOption(WORKING), session).print();
             }
             return slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
         } catch (BadArgument e) {

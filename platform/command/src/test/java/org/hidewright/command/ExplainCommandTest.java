@@ -106,8 +106,8 @@ class ExplainCommandTest {
                 "diameter", tree.at("/questions/2/variants/0/questions/0/key").asText());
         assertEquals("bevel", tree.at("/questions/3/questions/0/key").asText());
         assertEquals("\"blunt\"", tree.at("/questions/5/preset").toString());
-        assertEquals("length", tree.at("/questions/6/of").asText());
-        assertTrue(tree.at("/questions/7/optional").asBoolean());
+        assertEquals("length", tree.at("/questions/9/of").asText());
+        assertTrue(tree.at("/questions/10/optional").asBoolean());
         assertEquals("at", tree.at("/answers/2/columns/0/key").asText());
         assertEquals("L = 2 · t", tree.at("/formulas/0/formula").asText());
         assertEquals("common-practice", tree.at("/sources/0/kind").asText());
@@ -121,9 +121,16 @@ class ExplainCommandTest {
         assertEquals(0, terminal.run("explain", "kit-strap", "--language=en"));
         for (String line : List.of(
                 "Kit strap (kit-strap)\nCuts a strap for the field kit.\n",
-                "  thickness  Thickness  [length, mm, 0.5 mm – 12 mm; usual 1-4 mm]\n      Of the strap.\n",
+                "  thickness  Thickness  [length, mm, 0.5 mm – 12 mm; usual 1-4 mm; example 2 mm]\n      Of the strap.\n",
                 "  tannage  Tannage  [choice: vegetable | chrome; preset vegetable]\n",
-                "    round-bar:  Round bar\n      diameter  Diameter  [length, mm]\n",
+                "    round-bar:  Round bar\n      diameter  Diameter  [length, mm; example 6 mm]\n",
+                "  end  End  [variants; preset blunt]\n      At the tip.\n    blunt:  Blunt  [preset]\n",
+                "  start  Start  [variants; preset folded]\n      At the buckle.\n"
+                        + "      preset {\"folded\": {\"over\": \"12 mm\"}}\n    blunt:  Blunt\n",
+                "    folded:  Folded over  [preset]\n",
+                "  keeper  Keeper  [rows]\n      Round the end.\n      preset [{\"id\": \"a\", \"bend\": {}}]\n",
+                "  lining  Lining  [rows; may stay open]\n      Inside.\n"
+                        + "      example [{\"run\": {\"length\": \"5 mm\"}}]\n",
                 "  note  Remark  [text; may stay open]\n",
                 "  Twice the leather:  L = 2 · t\n",
                 "  Common practice: Habit of the bench\n",
@@ -140,6 +147,19 @@ class ExplainCommandTest {
         Terminal empty = new Terminal();
         assertEquals(0, empty.run("explain", "--language=en"));
         assertTrue(empty.out.startsWith("No calculator is installed."), empty.out);
+    }
+
+    @Test
+    void aloneItListsThemAsJsonToo() throws Exception {
+        assertEquals(0, terminal.run("explain", "--json", "--language=en"));
+        assertEquals(
+                "{\"calculators\":[{\"id\":\"kit-strap\",\"version\":1,\"title\":\"Kit strap\","
+                        + "\"purpose\":\"Cuts a strap for the field kit.\",\"bundle\":\"org.example.kit\"}]}",
+                new ObjectMapper().readTree(terminal.out).toString());
+        Terminal empty = new Terminal();
+        assertEquals(0, empty.run("explain", "--json"));
+        assertEquals(
+                "{\"calculators\":[]}", new ObjectMapper().readTree(empty.out).toString());
     }
 
     @Test

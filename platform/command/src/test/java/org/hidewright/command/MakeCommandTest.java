@@ -96,7 +96,6 @@ class MakeCommandTest {
                 "no such calculator|{'id': 'a', 'calculator': 'nowhere'}",
                 "no id|{'calculator': 'kit-strap'}",
                 "one id twice|{'id': 'a', 'calculator': 'nowhere'}, {'id': 'a', 'calculator': 'nowhere'}",
-                "no slip at all|5",
             })
     void whatCannotBeWorkedIsOneAndThePacketSaysSo(String name, String slips) throws Exception {
         assertEquals(1, make(project("", slips), "--language=en"), terminal.err);
@@ -192,12 +191,74 @@ class MakeCommandTest {
     void aFolderThatCannotBeWrittenIsTwo() throws Exception {
         Path file = Files.createFile(folder.resolve("out"));
         assertEquals(2, make(project("", slip("a", QUESTIONS)), "--language=en"));
-        assertTrue(terminal.err.contains("could not be written"), terminal.err);
+        assertTrue(terminal.err.startsWith(file + " is a file and stands in the way of the folder."), terminal.err);
         assertTrue(Files.isRegularFile(file));
         Files.delete(file);
-        Files.createDirectories(folder.resolve("out/deep/job-card.json"));
+        Path data = Files.createDirectories(folder.resolve("out/deep/job-card.json"));
         assertEquals(2, make(project("", slip("a", QUESTIONS)), "--language=en"));
-        assertTrue(terminal.err.contains("job-card.json could not be written"), terminal.err);
+        assertTrue(terminal.err.startsWith(data + " is a folder and stands in the way of the file."), terminal.err);
+        assertEquals(2, terminal.run("make", project("", slip("a", QUESTIONS)), "--into", "a\0b", "--language=en"));
+        assertTrue(terminal.err.contains("could not be written"), terminal.err);
+    }
+
+    @Test
+    void thePacketOfAnotherProjectIsNotWrittenOverUnasked() throws Exception {
+        assertEquals(0, make(project("", slip("a", QUESTIONS))));
+        assertEquals(0, make(project("", slip("a", QUESTIONS.replace("2 mm", "3 mm")))), "its own packet is renewed");
+        Path data = folder.resolve("out/deep/job-card.json");
+        String before = Files.readString(data);
+        String other = project("", slip("a", QUESTIONS)).replace("project.json", "other.json");
+        Files.writeString(
+                Path.of(other), Files.readString(folder.resolve("project.json")).replace("\"Kit\"", "\"Bag\""));
+        assertEquals(2, make(other, "--language=en"));
+        assertEquals(
+                folder.resolve("out/deep")
+                        + " holds the packet of another project, “Kit”. Name another folder with --into, or add --replace.\n",
+                terminal.err);
+        assertEquals(before, Files.readString(data));
+        assertEquals(0, make(other, "--replace"));
+        assertTrue(Files.readString(data).contains("\"project\": \"Bag\""));
+        Files.writeString(data, "mine");
+        assertEquals(2, make(other, "--language=en"));
+        assertTrue(terminal.err.startsWith(data + " is not of a packet."), terminal.err);
+        assertEquals("mine", Files.readString(data));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"tools/strap.json,out/strap", "strap,out/strap", ".json,out/.json", "a.b.json,out/a.b"})
+    void withoutAFolderAPacketGoesIntoOneCalledLikeItsProjectFile(String file, String into) {
+        assertEquals(into, PacketFolder.usual(file));
+    }
+
+    @Test
+    void aProjectWithoutSlipsIsSaidToBeEmptyAndNothingIsWritten() throws Exception {
+        String empty = project("", "");
+        assertEquals(1, make(empty, "--language=en"));
+        assertTrue(terminal.err.startsWith("There is no slip in " + empty + ", so there is nothing"), terminal.err);
+        assertFalse(Files.exists(folder.resolve("out")));
+        assertEquals(1, make(project("", "5"), "--language=en"));
+        assertTrue(terminal.err.startsWith("Stop (line 1") && terminal.err.contains("There is no slip"), terminal.err);
+        Files.writeString(Path.of(empty), "{\"hidewright\": 1, \"slip\": []}");
+        assertEquals(1, make(empty, "--language=en"));
+        assertTrue(
+                terminal.err.contains("“slip” means nothing here; “slips” would.")
+                        && terminal.err.contains("There is no slip in"),
+                terminal.err);
+    }
+
+    @Test
+    void slipsThatWaitAreNamedTogetherAndNotOneByOne() throws Exception {
+        String waiting = QUESTIONS.replace("'2 mm'", "{'from': 'a', 'answer': 'cut'}");
+        assertEquals(
+                1,
+                make(
+                        project(
+                                "",
+                                slip("a", QUESTIONS.replace("2 mm", "2 sheep")) + "," + slip("b", waiting) + ","
+                                        + slip("c", waiting)),
+                        "--language=en"));
+        assertTrue(terminal.err.endsWith("Waiting for what is told above: b, c.\n"), terminal.err);
+        assertEquals(4, terminal.err.lines().count(), terminal.err);
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Properties;
 import java.util.TreeSet;
@@ -18,6 +19,7 @@ import java.util.stream.Stream;
 import org.hidewright.command.kit.Strap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OverviewTest {
@@ -28,16 +30,79 @@ class OverviewTest {
     void aloneOrAskedForHelpItSaysWhatCanBeDone(String argument) {
         assertEquals(0, terminal.run(argument, "--language=en"));
         for (String said : List.of(
-                "  hidewright make PROJECT --into FOLDER\n",
+                "  hidewright make PROJECT [--into FOLDER]\n",
                 "  hidewright work ID",
                 "  hidewright explain",
                 "  kit-strap  Cuts a strap for the field kit.\n",
-                "Each command explains itself with --help.")) {
+                "Each command explains itself with --help;")) {
             assertTrue(terminal.out.contains(said), terminal.out);
         }
         assertEquals("", terminal.err);
         assertEquals(0, terminal.run());
         assertTrue(terminal.out.contains("kit-strap"));
+    }
+
+    @Test
+    void theVersionIsSaid() {
+        assertEquals(0, terminal.run("--version"));
+        assertEquals("Hidewright 1.2.3\n", terminal.out);
+    }
+
+    @Test
+    void exitCodesAreSaidWithEveryHelp() {
+        String said = "Exit codes: 0 all answered; 1 something was refused or has no answer; 2 the command or a";
+        for (String command : List.of("help", "make --help", "work --help", "explain --help")) {
+            terminal.run((command + " --language=en").split(" "));
+            assertTrue(terminal.out.contains(said), terminal.out);
+        }
+    }
+
+    @Test
+    void aLanguageMayBeNamedBeforeTheCommandOrAlone() {
+        for (String arguments : List.of("--language en-XA", "--language=en-XA", "--language=en-XA --help")) {
+            assertEquals(0, terminal.run(arguments.split(" ")), terminal.err);
+            assertTrue(terminal.out.contains("[Hîdéwrîght wörkš öût"), terminal.out);
+        }
+        assertEquals(0, terminal.run("--language", "en-XA", "--units=in", "explain"));
+        assertTrue(terminal.out.startsWith("[Çàlçûlàtörš"), terminal.out);
+        assertEquals(2, terminal.run("--language=en-XA", "mkae"));
+        assertTrue(terminal.err.startsWith("[Théré îš ñö çömmàñd"), terminal.err);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de_DE", "english", "e", "", "xx", "de-", "12"})
+    void whatIsNoLanguageIsTwoAndSaysWhatOneLooksLike(String tag) {
+        for (String[] arguments :
+                List.of(new String[] {"--language", tag}, new String[] {"explain", "--language=" + tag})) {
+            assertEquals(2, terminal.run(arguments));
+            assertTrue(
+                    terminal.err.startsWith("“" + tag + "” is no language. Write its tag") && terminal.out.isEmpty(),
+                    terminal.err);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--colour|There is no option --colour. There are: --",
+                "--verzion|There is no option --verzion; perhaps --version is meant.",
+                "--units|--units wants something after it: mm",
+                "make --inot out x.json|There is no option --inot; perhaps --into is meant.",
+                "make x.json --into|--into wants something after it: FOLDER.",
+                "make x.json --into --paper=A4|--into wants something after it: FOLDER.",
+                "make x.json --into=a --into=b|--into is given twice. Leave one of them out.",
+                "make x.json y.json|“y.json” is left over.",
+                "make|There is something missing: PROJECT.",
+                "work|There is something missing: ID.",
+                "work kit-strap --json=maybe|--json stands alone",
+            })
+    void argumentsThatDoNotFitAreToldInOurOwnWords(String arguments, String said) {
+        List<String> all = new ArrayList<>(List.of("--language=en"));
+        all.addAll(List.of(arguments.split(" ")));
+        assertEquals(2, terminal.run(all.toArray(String[]::new)));
+        assertTrue(terminal.err.startsWith(said), terminal.err);
+        assertEquals("", terminal.out);
     }
 
     @Test
@@ -51,6 +116,9 @@ class OverviewTest {
     void aMisspeltCommandIsTwoWithTheNearest() {
         assertEquals(2, terminal.run("mkae", "x", "--language=en"));
         assertTrue(terminal.err.contains("There is no command “mkae”; perhaps “make” is meant."), terminal.err);
+        assertEquals(2, terminal.run("kit-strap", "thickness=2", "--language=en"));
+        assertTrue(
+                terminal.err.startsWith("“kit-strap” is a calculator. Write hidewright work kit-strap"), terminal.err);
         assertEquals(2, terminal.run("telephone", "--language=en"));
         assertTrue(terminal.err.contains("There are: make, work, explain."), terminal.err);
     }
@@ -85,13 +153,13 @@ class OverviewTest {
                 CommandLineRun.class.getResourceAsStream("messages.properties"), StandardCharsets.UTF_8)) {
             texts.load(reader);
         }
-        texts.forEach(
-                (key, text) -> assertFalse(String.valueOf(text).contains("'"), key + ": use ’ for an apostrophe"));
+        texts.forEach((key, text) -> assertFalse(
+                String.valueOf(text).replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe"));
         TreeSet<String> asked = new TreeSet<>();
         for (String command : List.of("make", "work", "explain")) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
-        Pattern use = Pattern.compile("(?:text|head)\\(\\s*\"([a-z0-9.-]+)\"");
+        Pattern use = Pattern.compile("(?:texts(?:\\(\\))?\\s*\\.text|head)\\(\\s*\"([a-z0-9.-]+)\"");
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file :
                     files.filter(path -> path.toString().endsWith(".java")).toList()) {

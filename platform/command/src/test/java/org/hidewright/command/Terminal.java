@@ -58,6 +58,7 @@ final class Terminal {
         int code = new CommandLineRun(
                         catalogue,
                         services,
+                        "1.2.3",
                         new PrintStream(outBytes, true, StandardCharsets.UTF_8),
                         new PrintStream(errBytes, true, StandardCharsets.UTF_8))
                 .run(arguments);

@@ -85,6 +85,38 @@ class WorkCommandTest {
         }
     }
 
+    /** The example alone, or all that was printed: either is what a maker saves. */
+    @Test
+    void whatExplainPrintsRunsFromAFileAndWhatIsTypedGoesBeforeIt(@TempDir Path folder) throws Exception {
+        assertEquals(0, terminal.run("explain", "kit-strap", "--json", "--language=en"));
+        Path whole = folder.resolve("kit-strap.json");
+        Files.writeString(whole, terminal.out);
+        Path example = folder.resolve("example.json");
+        Files.writeString(
+                example,
+                new ObjectMapper().readTree(terminal.out).get("example").toPrettyString());
+        for (Path file : List.of(whole, example)) {
+            assertEquals(0, terminal.run("work", "kit-strap", "@" + file, "--json"), terminal.out + terminal.err);
+            assertEquals(
+                    "typed",
+                    new ObjectMapper()
+                            .readTree(terminal.out)
+                            .at("/questions/thickness/from")
+                            .asText());
+            assertTrue(terminal.out.contains("\"value\": 4.0"), terminal.out);
+            assertEquals(0, terminal.run("work", "kit-strap", "thickness=3", "@" + file, "--json"), terminal.out);
+            assertTrue(terminal.out.contains("\"value\": 6.0"), terminal.out);
+        }
+        Files.writeString(example, "[1]");
+        assertEquals(2, terminal.run("work", "kit-strap", "@" + example, "--language=en"));
+        assertTrue(terminal.err.contains("holds no questions. Write them as an object, for example {"), terminal.err);
+        Files.writeString(example, "{\"thickness\" 3}");
+        assertEquals(2, terminal.run("work", "kit-strap", "@" + example, "--language=en"));
+        assertTrue(
+                terminal.err.contains(example + "” cannot be read (line 1, column 14): a colon is missing before 3."),
+                terminal.err);
+    }
+
     @Test
     void aTypedTextIsKeptWhateverStandsInIt() throws Exception {
         assertEquals(
@@ -126,6 +158,47 @@ class WorkCommandTest {
         assertTrue(terminal.out.contains("0,158\u00A0in"), terminal.out);
     }
 
+    private String inWords(String... more) {
+        List<String> arguments = new ArrayList<>(List.of("work", "kit-strap", "--language=en"));
+        for (String enough : ENOUGH) {
+            String start = enough.split("[.=]")[0];
+            if (List.of(more).stream().noneMatch(question -> question.startsWith(start))) {
+                arguments.add(enough);
+            }
+        }
+        arguments.addAll(List.of(more));
+        assertEquals(0, terminal.run(arguments.toArray(String[]::new)), terminal.out + terminal.err);
+        return terminal.out.replace('\u00A0', ' ');
+    }
+
+    @Test
+    void whatWasNotTypedIsShownWithItsValueAndWhoPresetsIt() {
+        assertTrue(
+                inWords("core=round-bar", "core.diameter=6", "sections=[{\"id\": \"tip\", \"bend\": {}}]")
+                        .contains("\nNot typed, so taken as kit-strap presets it (bundle org.example.kit):\n"
+                                + "  tannage             Tannage      Vegetable    preset\n"
+                                + "  core.turns          Turns        1            preset\n"
+                                + "  edge.burnished      Burnished    yes          preset\n"
+                                + "  sections[tip].turn  Turn         180 deg      preset\n"
+                                + "  end                 End          Blunt        preset\n"
+                                + "  end.allowance       Allowance    0 mm         preset\n"
+                                + "  start               Start        Folded over  preset\n"
+                                + "  start.over          Folded over  12 mm        preset\n"
+                                + "  keeper              Keeper       1 row        preset\n"
+                                + "  keeper[a].turn      Turn         180 deg      preset\n"
+                                + "  marks               Marks        3 mm; 4 mm   preset\n"),
+                terminal.out);
+        assertFalse(inWords("tannage=chrome").contains("  tannage "), terminal.out);
+    }
+
+    @Test
+    void theWorkingIsShownWhenAskedFor() {
+        assertTrue(
+                inWords("--working").contains("\nWorking\n  Twice the leather:  L = 2 · t\n      = 2 · 2 = 4 mm\n"),
+                terminal.out);
+        assertFalse(inWords().contains("Working"), terminal.out);
+    }
+
     @Test
     void inWordsACheckIsToldWithItsQuestion() {
         List<String> arguments = new ArrayList<>(List.of("work", "kit-strap", "--language=en"));
@@ -154,7 +227,9 @@ class WorkCommandTest {
                 "kit-strap core..x=1|“core..x=1” is no key=value",
                 "kit-strap .x=1|“.x=1” is no key=value",
                 "kit-strap x.=1|“x.=1” is no key=value",
-                "kit-strap sections=[1,|What is given for “sections” is not JSON, at 1:",
+                "kit-strap sections=[1,|What is given for “sections” cannot be read (line 1, column 4): it ends before the bracket opened in line 1 is",
+                "kit-strap @nowhere.json|There is no file nowhere.json",
+                "kit-strap @a.json @b.json|@b.json is a second",
                 "kit-strap sections=@nowhere.json|There is no file nowhere.json",
                 "kit-strap sections=@.|. is a folder",
                 "kit-strap --units=furlong|not in “furlong”",

@@ -93,6 +93,7 @@ class CoreTextsTest {
         keys(keys, "source-kind.", Source.Kind.values());
         keys(keys, "kind.", Kind.values());
         keys.addAll(List.of("origin.typed", "origin.preset", "origin.linked", "origin.typed-row", "origin.preset-row"));
+        keys.addAll(List.of("state.dormant-newer", "state.dormant-unnamed"));
         keys.forEach(key -> assertTrue(texts.containsKey(key), key));
     }
 

@@ -69,6 +69,16 @@ public final class Strap implements Calculator<Strap.Asks, Strap.Gives> {
             @Asked Edge edge,
             @Asked List<Section> sections,
             @Asked(preset = "\"blunt\"") End end,
+
+            @Asked(preset = "{\"folded\": {\"over\": \"12 mm\"}}")
+            End start,
+
+            @Asked(preset = "[{\"id\": \"a\", \"bend\": {}}]", example = "[{\"bend\": {}}]")
+            List<Section> keeper,
+
+            @Asked(example = "[{\"run\": {\"length\": \"5 mm\"}}]")
+            Optional<List<Section>> lining,
+
             @Asked(unit = "mm", preset = "3 mm; 4 mm") List<Length> marks,
             @Asked Optional<String> note) {}
 

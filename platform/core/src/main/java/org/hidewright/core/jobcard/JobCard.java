@@ -75,7 +75,7 @@ public final class JobCard {
         for (WorkedSlip slip : worked.slips().values()) {
             SlipWording words = new SlipWording(slip, wording);
             if (slip.state() != State.WORKED) {
-                table.row(words.title(), stateText(slip.state()), "–");
+                table.row(words.title(), wording.host(slip.stateKey()), "–");
                 rows++;
                 continue;
             }
@@ -118,10 +118,6 @@ public final class JobCard {
                         .flatMap(values -> values.get(answer.key()))
                         .isPresent())
                 .toList();
-    }
-
-    String stateText(State state) {
-        return wording.host("state." + state.name().toLowerCase(Locale.ROOT));
     }
 
     Checks checks(List<Remark> remarks) {

@@ -54,7 +54,7 @@ final class SlipSection {
                             : words.purpose()));
         }
         if (slip.state() != State.WORKED) {
-            blocks.add(Paragraph.of(card.stateText(slip.state())));
+            blocks.add(Paragraph.of(wording.host(slip.stateKey())));
         }
         slip.answers().ifPresent(answers -> answers(blocks, answers));
         if (!slip.remarks().isEmpty()) {

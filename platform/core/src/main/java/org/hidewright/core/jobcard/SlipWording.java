@@ -122,7 +122,7 @@ public final class SlipWording {
             return items.isEmpty()
                     ? wording.host("value.none")
                     : field.kind() == Kind.ROWS
-                            ? wording.host("value.rows", items.size())
+                            ? items.size() == 1 ? wording.host("value.row") : wording.host("value.rows", items.size())
                             : String.join(
                                     "; ",
                                     items.stream()

@@ -11,18 +11,18 @@ import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.Step;
 
 /** The working of one slip: each formula once, below it the numbers of every place it was used for. */
-final class SlipWorking {
+public final class SlipWorking {
     private final WorkedSlip slip;
     private final Wording wording;
     private final SlipWording words;
 
-    SlipWorking(WorkedSlip slip, Wording wording) {
+    public SlipWorking(WorkedSlip slip, Wording wording) {
         this.slip = slip;
         this.wording = wording;
         this.words = new SlipWording(slip, wording);
     }
 
-    Working block() {
+    public Working block() {
         Map<Formula, List<Step>> byFormula = new LinkedHashMap<>();
         slip.steps()
                 .forEach(step -> byFormula

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
@@ -46,24 +47,32 @@ public final class JsonText {
     public static JsonText read(String text) throws JsonTrouble {
         int skipped = text.startsWith("\uFEFF") ? 1 : 0;
         try (JsonParser parser = FACTORY.createParser(new StringReader(text.substring(skipped)))) {
-            Reader reader = new Reader(parser, skipped);
+            return read(text, parser, skipped);
+        } catch (IOException e) {
+            throw new UncheckedIOException("reading from memory cannot fail", e);
+        }
+    }
+
+    private static JsonText read(String text, JsonParser parser, int skipped) throws IOException, JsonTrouble {
+        Reader reader = new Reader(parser, skipped);
+        try {
             if (parser.nextToken() == null) {
-                throw new JsonTrouble(new Place(1, 1), JsonTrouble.Kind.EMPTY, "there is nothing in it", null);
+                throw new JsonTrouble(new Place(1, 1), JsonTrouble.Kind.EMPTY, Phrase.of("json-empty"), null);
             }
             JsonNode root = reader.node();
             if (parser.nextToken() != null) {
                 throw new JsonTrouble(
                         placeOf(parser.currentTokenLocation()),
                         JsonTrouble.Kind.MORE_AFTER_END,
-                        "there is more after its end",
+                        Phrase.of("json-more"),
                         null);
             }
             return new JsonText(text, root);
         } catch (JsonProcessingException e) {
-            JsonLocation location = e.getLocation() == null ? JsonLocation.NA : e.getLocation();
-            throw new JsonTrouble(placeOf(location), JsonTrouble.Kind.SYNTAX, e.getOriginalMessage(), e);
-        } catch (IOException e) {
-            throw new UncheckedIOException("reading from memory cannot fail", e);
+            JsonLocation location = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+            int offset = (int) location.getCharOffset() + skipped;
+            throw new JsonTrouble(
+                    placeOf(location), JsonTrouble.Kind.SYNTAX, new JsonFault(e, parser, text, offset).words(), e);
         }
     }
 

@@ -12,6 +12,10 @@ public final class ProjectNotices {
     public static final NoticeKind NEWER_FORMAT = NoticeKind.check("newer-format");
     public static final NoticeKind UNKNOWN_KEY = NoticeKind.check("unknown-key");
     public static final NoticeKind UNKNOWN_KEY_NEAREST = NoticeKind.check("unknown-key-nearest");
+    public static final NoticeKind MISSPELT_KEY = NoticeKind.stop("misspelt-key");
+    public static final NoticeKind MISPLACED_KEY = NoticeKind.check("misplaced-key");
+    public static final NoticeKind NO_SUCH_SETTING = NoticeKind.stop("no-such-setting");
+    public static final NoticeKind NO_SUCH_SETTING_NEAREST = NoticeKind.stop("no-such-setting-nearest");
     public static final NoticeKind WRONG_SHAPE = NoticeKind.stop("wrong-shape");
     public static final NoticeKind SLIP_WITHOUT_ID = NoticeKind.stop("slip-without-id");
     public static final NoticeKind SLIP_ID_TWICE = NoticeKind.stop("slip-id-twice");
@@ -21,6 +25,7 @@ public final class ProjectNotices {
     public static final NoticeKind UNANSWERED_NO_EXAMPLE = NoticeKind.stop("unanswered-no-example");
     public static final NoticeKind NO_SUCH_OPTION = NoticeKind.stop("no-such-option");
     public static final NoticeKind NO_SUCH_OPTION_NEAREST = NoticeKind.stop("no-such-option-nearest");
+    public static final NoticeKind LIST_WITH_COMMAS = NoticeKind.stop("list-with-commas");
     public static final NoticeKind NOT_YES_OR_NO = NoticeKind.stop("not-yes-or-no");
     public static final NoticeKind NOT_WHOLE = NoticeKind.stop("not-whole");
     public static final NoticeKind WHICH_VARIANT = NoticeKind.stop("which-variant");
@@ -41,6 +46,10 @@ public final class ProjectNotices {
     public static final NoticeKind LINK_WRONG_KIND = NoticeKind.stop("link-wrong-kind");
     public static final NoticeKind LINK_NOT_HERE = NoticeKind.stop("link-not-here");
     public static final NoticeKind CIRCLE = NoticeKind.stop("circle");
+    public static final NoticeKind CIRCLE_OF_ONE = NoticeKind.stop("circle-of-one");
+    /** No stop of its own: the first slip of the circle has it. */
+    public static final NoticeKind IN_CIRCLE = NoticeKind.note("in-circle");
+
     public static final NoticeKind WAITS = NoticeKind.stop("waits");
     public static final NoticeKind DORMANT = NoticeKind.stop("dormant");
     public static final NoticeKind DORMANT_FROM = NoticeKind.stop("dormant-from");
@@ -60,6 +69,10 @@ public final class ProjectNotices {
                 NEWER_FORMAT,
                 UNKNOWN_KEY,
                 UNKNOWN_KEY_NEAREST,
+                MISSPELT_KEY,
+                MISPLACED_KEY,
+                NO_SUCH_SETTING,
+                NO_SUCH_SETTING_NEAREST,
                 WRONG_SHAPE,
                 SLIP_WITHOUT_ID,
                 SLIP_ID_TWICE,
@@ -69,6 +82,7 @@ public final class ProjectNotices {
                 UNANSWERED_NO_EXAMPLE,
                 NO_SUCH_OPTION,
                 NO_SUCH_OPTION_NEAREST,
+                LIST_WITH_COMMAS,
                 NOT_YES_OR_NO,
                 NOT_WHOLE,
                 WHICH_VARIANT,
@@ -89,6 +103,8 @@ public final class ProjectNotices {
                 LINK_WRONG_KIND,
                 LINK_NOT_HERE,
                 CIRCLE,
+                CIRCLE_OF_ONE,
+                IN_CIRCLE,
                 WAITS,
                 DORMANT,
                 DORMANT_FROM,

@@ -2,6 +2,7 @@ package org.hidewright.core.project;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.paper.Paper;
+import org.hidewright.core.wording.LanguageTag;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 
@@ -31,9 +33,26 @@ public final class ProjectReader {
     private static final List<String> SHOW = List.of("units", "paper", "language");
     private static final List<String> SLIP = List.of("id", "calculator", "version", "from", "title", "questions");
 
+    private static final List<String> OF_SLIPS = List.of("calculator", "questions");
+
+    /** Words for units and papers, right and nearly right, each with the one that is read. */
+    private static final Map<String, String> UNITS =
+            words("mm", "mm", "millimetres", "mm", "metric", "mm", "in", "in", "inches", "in", "imperial", "in");
+
+    private static final Map<String, String> PAPERS = words("A4", "A4", "Letter", "Letter", "US Letter", "Letter");
+    private static final String LANGUAGES = "en, de, pt-BR, …";
+
     private final List<Remark> remarks = new ArrayList<>();
 
     private ProjectReader() {}
+
+    private static Map<String, String> words(String... wordsAndMeanings) {
+        Map<String, String> words = new LinkedHashMap<>();
+        for (int i = 0; i < wordsAndMeanings.length; i += 2) {
+            words.put(wordsAndMeanings[i], wordsAndMeanings[i + 1]);
+        }
+        return words;
+    }
 
     /** What reading came to: a project, or the reason there is none. */
     public record Result(Optional<Project> project, List<Remark> remarks) {}
@@ -51,29 +70,31 @@ public final class ProjectReader {
             say(notJson(e), e.place());
             return new Result(Optional.empty(), remarks);
         }
-        if (!(source.root() instanceof JsonObject head)
-                || head.get("hidewright").isEmpty()) {
+        if (!(source.root() instanceof JsonObject head)) {
             say(ProjectNotices.NOT_A_PROJECT.with(), source.root().place());
             return new Result(Optional.empty(), remarks);
         }
+        if (head.get("hidewright").isEmpty()) {
+            if (misspelt(head, "hidewright", HEAD, "").isEmpty()) {
+                say(ProjectNotices.NOT_A_PROJECT.with(), head.place());
+            }
+            return new Result(Optional.empty(), remarks);
+        }
         format(source, head.members().get("hidewright"));
-        unknownKeys(head, HEAD);
+        headKeys(head);
         text(head, "name", "");
         text(head, "about", "");
         head.get("show").ifPresent(show -> {
             if (show instanceof JsonObject settings) {
                 unknownKeys(settings, SHOW);
                 SHOW.forEach(setting -> text(settings, setting, ""));
+                known(settings, "units", UNITS, given -> UnitSystem.of(given).isPresent());
+                known(settings, "paper", PAPERS, given -> Paper.of(given).isPresent());
                 known(
                         settings,
-                        "units",
-                        List.of("mm", "in"),
-                        given -> UnitSystem.of(given).isPresent());
-                known(
-                        settings,
-                        "paper",
-                        List.of("A4", "Letter"),
-                        given -> Paper.of(given).isPresent());
+                        "language",
+                        Map.of(),
+                        given -> LanguageTag.of(given).isPresent());
             } else {
                 wrongShape("show", "{…}", show.place());
             }
@@ -86,7 +107,7 @@ public final class ProjectReader {
         return switch (trouble.kind()) {
             case EMPTY -> ProjectNotices.EMPTY_FILE.with();
             case MORE_AFTER_END -> ProjectNotices.MORE_AFTER_END.with();
-            case SYNTAX -> ProjectNotices.NOT_JSON.with(trouble.getMessage());
+            case SYNTAX -> ProjectNotices.NOT_JSON.with(trouble.words());
         };
     }
 
@@ -114,14 +135,16 @@ public final class ProjectReader {
                 continue;
             }
             Slip slip = Slip.in(source, object);
-            unknownKeys(object, SLIP, slip.id());
+            Set<String> meant = new HashSet<>();
             if (slip.id().isEmpty()) {
-                say(ProjectNotices.SLIP_WITHOUT_ID.with(), object.place());
+                missing(object, "id", ProjectNotices.SLIP_WITHOUT_ID.with(), "").ifPresent(meant::add);
             } else if (!ids.add(slip.id())) {
                 say(ProjectNotices.SLIP_ID_TWICE.with(slip.id()), object.place(), slip.id());
             } else if (slip.calculator().isEmpty()) {
-                say(ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), object.place(), slip.id());
+                missing(object, "calculator", ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), slip.id())
+                        .ifPresent(meant::add);
             }
+            unknownKeys(object, SLIP, slip.id(), meant);
             shapes(slip);
             slips.add(slip);
         }
@@ -145,24 +168,61 @@ public final class ProjectReader {
                 .ifPresent(node -> wrongShape(key, "\"…\"", node.place(), slip));
     }
 
-    private void known(JsonObject settings, String key, List<String> options, Predicate<String> good) {
+    private void known(JsonObject settings, String key, Map<String, String> words, Predicate<String> good) {
+        String options = words.isEmpty()
+                ? LANGUAGES
+                : String.join(", ", words.values().stream().distinct().toList());
         settings.text(key)
                 .filter(good.negate())
                 .ifPresent(given -> say(
-                        Nearest.to(given, options)
-                                .map(near -> ProjectNotices.NO_SUCH_OPTION_NEAREST.with(
-                                        given, near, String.join(", ", options)))
-                                .orElseGet(() -> ProjectNotices.NO_SUCH_OPTION.with(given, String.join(", ", options))),
+                        Nearest.to(given, words.keySet())
+                                .map(words::get)
+                                .map(near -> ProjectNotices.NO_SUCH_SETTING_NEAREST.with(key, given, options, near))
+                                .orElseGet(() -> ProjectNotices.NO_SUCH_SETTING.with(key, given, options)),
                         settings.get(key).orElseThrow().place()));
     }
 
-    private void unknownKeys(JsonObject object, List<String> known) {
-        unknownKeys(object, known, "");
+    /** Says that a key is missing, or which key it was written as; returns that key. */
+    private Optional<String> missing(JsonObject object, String key, Notice otherwise, String slip) {
+        Optional<String> meant = object.get(key).isPresent() ? Optional.empty() : misspelt(object, key, SLIP, slip);
+        if (meant.isEmpty()) {
+            say(otherwise, object.place(), slip);
+        }
+        return meant;
     }
 
-    private void unknownKeys(JsonObject object, List<String> known, String slip) {
+    private Optional<String> misspelt(JsonObject object, String key, List<String> known, String slip) {
+        Optional<String> meant = object.members().keySet().stream()
+                .filter(candidate -> !known.contains(candidate))
+                .filter(candidate ->
+                        Nearest.to(candidate, known).filter(key::equals).isPresent())
+                .findFirst();
+        meant.ifPresent(candidate -> say(
+                ProjectNotices.MISSPELT_KEY.with(candidate, key),
+                object.members().get(candidate).place(),
+                slip));
+        return meant;
+    }
+
+    /** What is unknown at the head may be known one step further in. */
+    private void headKeys(JsonObject head) {
+        Set<String> told = new HashSet<>();
+        head.members().forEach((key, member) -> {
+            if (SHOW.contains(key) || OF_SLIPS.contains(key)) {
+                say(ProjectNotices.MISPLACED_KEY.with(key, SHOW.contains(key) ? "show" : "slips"), member.place());
+                told.add(key);
+            }
+        });
+        unknownKeys(head, HEAD, "", told);
+    }
+
+    private void unknownKeys(JsonObject object, List<String> known) {
+        unknownKeys(object, known, "", Set.of());
+    }
+
+    private void unknownKeys(JsonObject object, List<String> known, String slip, Set<String> told) {
         for (Map.Entry<String, Member> member : object.members().entrySet()) {
-            if (!known.contains(member.getKey())) {
+            if (!known.contains(member.getKey()) && !told.contains(member.getKey())) {
                 remarks.add(unknownKey(member.getKey(), known)
                         .onSlip(slip)
                         .atPlace(member.getValue().place()));

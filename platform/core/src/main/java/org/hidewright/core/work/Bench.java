@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -67,7 +68,8 @@ public final class Bench {
             return was.read();
         }
         if (installed.isEmpty()) {
-            return new ReadSlip(slip, installed, Map.of(), List.of(dormant(slip)), Map.of());
+            List<Remark> why = slip.calculator().isEmpty() ? List.of() : List.of(dormant(slip));
+            return new ReadSlip(slip, installed, Map.of(), why, Map.of());
         }
         EntryReader reader = new EntryReader(slip.id());
         try {
@@ -142,10 +144,11 @@ public final class Bench {
         return new SlipWork(slip).work(new Links(worked, all.keySet()), sameCalculator ? was : null);
     }
 
-    /** Slips without a place in the order: those of a circle are told so by name, the rest wait for them. */
+    /** Slips without a place in the order: the first of a circle tells it, the others point to it, the rest wait. */
     private static void circles(Map<String, ReadSlip> read, Map<String, WorkedSlip> worked, WorkedProject before) {
         Set<String> left = new LinkedHashSet<>(read.keySet());
         left.removeAll(worked.keySet());
+        Map<Set<String>, String> told = new HashMap<>();
         for (String id : left) {
             ReadSlip slip = read.get(id);
             List<String> circle = circleThrough(id, read);
@@ -158,7 +161,12 @@ public final class Bench {
                 Remark waits = slip.atLinkTo(source, ProjectNotices.WAITS.with(source));
                 stuck = WorkedSlip.without(slip, WorkedSlip.State.WAITING, waits);
             } else {
-                Notice notice = ProjectNotices.CIRCLE.with(String.join(" → ", circle));
+                String first = told.putIfAbsent(new HashSet<>(circle), id);
+                Notice notice = first != null
+                        ? ProjectNotices.IN_CIRCLE.with(first)
+                        : circle.size() == 2
+                                ? ProjectNotices.CIRCLE_OF_ONE.with(id)
+                                : ProjectNotices.CIRCLE.with(String.join(" → ", circle));
                 stuck = WorkedSlip.without(slip, WorkedSlip.State.REFUSED, slip.atLinkTo(circle.get(1), notice));
             }
             worked.put(id, stuck.orSame(before == null ? null : before.slips().get(id)));

@@ -1,6 +1,7 @@
 package org.hidewright.core.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,20 +58,51 @@ final class EntryReader {
 
     /** The entries for all questions; unknown keys are named with the nearest right one. */
     Map<String, Answered> read(List<Question> questions, JsonObject typed, String path, List<String> alsoKnown) {
-        List<String> known =
-                new ArrayList<>(questions.stream().map(Question::key).toList());
+        List<String> known = questions.stream().map(Question::key).toList();
+        Map<String, String> misspelt = new HashMap<>();
         for (Map.Entry<String, Member> member : typed.members().entrySet()) {
-            if (!known.contains(member.getKey()) && !alsoKnown.contains(member.getKey())) {
+            String key = member.getKey();
+            if (known.contains(key) || alsoKnown.contains(key)) {
+                continue;
+            }
+            Optional<Question> meant = Nearest.to(key, known)
+                    .filter(near -> typed.get(near).isEmpty())
+                    .flatMap(near -> questions.stream()
+                            .filter(question -> question.key().equals(near))
+                            .findFirst())
+                    .filter(EntryReader::needed);
+            if (meant.isPresent()) {
+                misspelt.putIfAbsent(meant.get().key(), key);
+            } else {
                 unknownKey(member, known, path);
             }
         }
         Map<String, Answered> entries = new LinkedHashMap<>();
         for (Question question : questions) {
+            String key = question.key();
             entries.put(
-                    question.key(),
-                    one(question, typed.get(question.key()), below(path, question.key()), typed.place()));
+                    key,
+                    misspelt.containsKey(key)
+                            ? new Answered(misspelt(typed, misspelt.get(key), key, path), Origin.TYPED, "", null)
+                            : one(question, typed.get(key), below(path, key), typed.place()));
         }
         return entries;
+    }
+
+    /** Whether nothing stands in for an answer, so that it is missing where its key is misspelt. */
+    private static boolean needed(Question question) {
+        return question.preset().isEmpty()
+                && !question.optional()
+                && (question.kind() != Kind.GROUP
+                        || question.questions().stream().anyMatch(EntryReader::needed));
+    }
+
+    /** A key that has to be there, written as another: one thing to mend, told once. */
+    private Entry misspelt(JsonObject typed, String written, String meant, String path) {
+        return bad(
+                ProjectNotices.MISSPELT_KEY.with(written, meant),
+                below(path, written),
+                inPreset ? null : typed.members().get(written).place());
     }
 
     private void unknownKey(Map.Entry<String, Member> member, List<String> known, String path) {
@@ -205,20 +237,31 @@ final class EntryReader {
         if (!(node instanceof JsonObject object)) {
             return wrongShape(question, "{\"" + keys.get(0) + "\": {…}}", path, node);
         }
-        for (Map.Entry<String, Member> member : object.members().entrySet()) {
-            String key = member.getKey();
-            if (!keys.contains(key) && !key.equals(CHOSEN) && !alsoKnown.contains(key)) {
-                unknownKey(member, keys, path);
-            }
-        }
         List<String> present =
                 keys.stream().filter(key -> object.get(key).isPresent()).toList();
         Optional<String> is = object.text(CHOSEN);
+        List<String> unknown = object.members().keySet().stream()
+                .filter(key -> !keys.contains(key) && !key.equals(CHOSEN) && !alsoKnown.contains(key))
+                .filter(key -> !is.equals(Optional.of(key)))
+                .toList();
+        if (is.isEmpty() && present.isEmpty() && unknown.size() == 1) {
+            Optional<String> near = Nearest.to(unknown.get(0), keys);
+            if (near.isPresent()) {
+                return misspelt(object, unknown.get(0), near.get(), path);
+            }
+        }
+        for (Map.Entry<String, Member> member : object.members().entrySet()) {
+            if (unknown.contains(member.getKey())) {
+                unknownKey(member, keys, path);
+            }
+        }
         if (is.isEmpty() && present.size() != 1) {
             return bad(ProjectNotices.WHICH_VARIANT.with(path, String.join(", ", keys)), path, place(node));
         }
         String choice = is.orElseGet(() -> present.get(0));
-        JsonNode answers = object.get(choice).orElse(emptyObject(node));
+        JsonNode answers = object.get(choice)
+                .or(() -> ScalarReader.inAnyCase(choice, keys).flatMap(object::get))
+                .orElse(emptyObject(node));
         return answers instanceof JsonObject typed
                 ? chosen(question, choice, typed, path, place(node))
                 : wrongShape(question, "{\"" + choice + "\": {…}}", path, answers);
@@ -230,8 +273,9 @@ final class EntryReader {
 
     private Entry chosen(Question question, String choice, JsonObject typed, String path, Place place) {
         for (Variant variant : question.variants()) {
-            if (variant.key().equals(choice)) {
-                return new Entry.OneOf(choice, read(variant.questions(), typed, below(path, choice), List.of()));
+            if (variant.key().equalsIgnoreCase(choice)) {
+                String key = variant.key();
+                return new Entry.OneOf(key, read(variant.questions(), typed, below(path, key), List.of()));
             }
         }
         return bad(

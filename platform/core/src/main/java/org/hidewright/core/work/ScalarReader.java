@@ -35,6 +35,7 @@ final class ScalarReader {
         ScalarReader reader = new ScalarReader(question);
         if (question.kind() == Kind.LIST) {
             reader.list(text);
+            reader.partedByCommas(text);
         } else {
             reader.one(text);
         }
@@ -92,6 +93,18 @@ final class ScalarReader {
         }
     }
 
+    /** Where a list is refused that could be read with semicolons for its commas, that is the thing to say. */
+    private void partedByCommas(String text) {
+        String parted = text.replaceAll("\\s*,\\s*", "; ");
+        if (trouble != null && !parted.equals(text)) {
+            ScalarReader again = new ScalarReader(question);
+            again.list(parted);
+            if (again.trouble == null) {
+                trouble(ProjectNotices.LIST_WITH_COMMAS.with(text, parted));
+            }
+        }
+    }
+
     private void parts(String[] parts) {
         List<Entry> items = new ArrayList<>();
         for (String part : parts) {
@@ -115,11 +128,13 @@ final class ScalarReader {
 
     private void choice(String text) {
         List<String> keys = EntryReader.keys(question.options());
-        if (keys.contains(text)) {
-            entry = new Entry.Plain(text);
-        } else {
-            trouble(noSuchOption(text, keys));
-        }
+        inAnyCase(text, keys)
+                .ifPresentOrElse(key -> entry = new Entry.Plain(key), () -> trouble(noSuchOption(text, keys)));
+    }
+
+    /** The key of a choice, typed in letters of either case. */
+    static Optional<String> inAnyCase(String text, List<String> keys) {
+        return keys.stream().filter(text::equalsIgnoreCase).findFirst();
     }
 
     private void flag(String text) {

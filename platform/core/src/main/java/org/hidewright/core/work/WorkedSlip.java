@@ -2,6 +2,7 @@ package org.hidewright.core.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -11,6 +12,7 @@ import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.Remark;
 
@@ -108,6 +110,19 @@ public final class WorkedSlip {
 
     public State state() {
         return state;
+    }
+
+    /** Key of the text for how it stands; a dormant slip says why it is. */
+    public String stateKey() {
+        if (state != State.DORMANT) {
+            return "state." + state.name().toLowerCase(Locale.ROOT);
+        }
+        if (slip().calculator().isEmpty()) {
+            return "state.dormant-unnamed";
+        }
+        return remarks.stream().anyMatch(remark -> remark.key().equals("notice." + ProjectNotices.DORMANT_NEWER.key()))
+                ? "state.dormant-newer"
+                : "state.dormant";
     }
 
     /** What the calculator was given; empty when it could not be called. */

@@ -138,6 +138,51 @@ class ProjectTest {
         assertTrue(remark.stops());
     }
 
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "{'a': 1,~ 'b': 2~ 'questions': 3}|a comma or the closing bracket is missing before 'questions'|3",
+                "{'a': 1 'a key that goes on and on': 2}|a comma or the closing bracket is missing before 'a key that goes on and …|1",
+                "[1,~2 3]|a comma or the closing bracket is missing before 3|2",
+                "{'a': 3 mm}|mm can be no value; a text stands in straight double quotes, like '3 mm'|1",
+                "{'a': yes}|yes can be no value; a text stands in straight double quotes, like '3 mm'|1",
+                "{'a': “x”}|“ can be no value; a text stands in straight double quotes, like '3 mm'|1",
+                "{'a': 1,~}|a comma stands before } with nothing after it|2",
+                "[1,~]|a comma stands before ] with nothing after it|2",
+                "{'a' 1}|a colon is missing before 1|1",
+                "{'a', 'b': 1}|a colon is missing before ,|1",
+                "{name: 1}|a key in double quotes is missing before name|1",
+                "{,}|a key is missing before ,|1",
+                "{'a': }|a value is missing before }|1",
+                "{'a': .5}|. can be no value; a text stands in straight double quotes, like '3 mm'|1",
+                "{'a': 05}|this is no number; write it like 0.5, or as a text in double quotes|1",
+                "{'a': 1.}|this is no number; write it like 0.5, or as a text in double quotes|1",
+                "{~'a': [1, 2~|it ends before the bracket opened in line 2 is closed|3",
+                "{'a': [1,|it ends before the bracket opened in line 1 is closed|1",
+                "{'a': 'x|it ends before a double quote that closes a text|1",
+                "{'a': 'x~'b': 2}|a text runs past the end of its line; the double quote that closes it is missing|1",
+                "{'a': '\\q'}|a backslash inside a text stands before ', another backslash, n, t or u with four digits|1",
+                "{'a': 1,~'a': 2}|the key “a” stands there twice|2",
+                "{~// mine~}|a remark has no place in it|2",
+                "{'a': [1}}|} does not close the bracket opened in line 1|1",
+                "}|} closes nothing|1",
+            })
+    void whereAFileCannotBeReadItIsSaidWhatIsMissingThere(String text, String said, int line) {
+        ProjectReader.Result read = ProjectReader.read(json(text).replace("~", "\n"));
+        assertEquals(
+                "The file cannot be read: " + json(said) + ".",
+                said(read.remarks().get(0)).split(" \\| ")[0]);
+        assertEquals(
+                line, read.remarks().get(0).place().line(), said(read.remarks().get(0)));
+    }
+
+    @Test
+    void bracketsTooDeepInEachOtherAreTold() {
+        assertTrue(said(ProjectReader.read("[".repeat(2000)).remarks().get(0)).contains("too deep in each other"));
+    }
+
     @Test
     void anEmptyFileIsToldInWordsOfTheHost() {
         assertEquals(List.of("empty-file"), keys(ProjectReader.read(" \n").remarks()));
@@ -236,20 +281,60 @@ class ProjectTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"'units': 'cm'", "'paper': 'A3'"})
+    @ValueSource(strings = {"'units': 'cm'", "'paper': 'A3'", "'language': 'de_DE'"})
     void aSettingThatIsNoneIsToldWithItsLine(String setting) {
         Project project = project(json("{'hidewright': 1, 'show': {\n" + setting + "}}"));
         assertEquals(1, project.remarks().size());
-        assertTrue(keys(project.remarks()).get(0).startsWith("no-such-option"));
+        assertTrue(keys(project.remarks()).get(0).startsWith("no-such-setting"));
         assertEquals(2, project.remarks().get(0).place().line());
     }
 
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({
+        "paper,Leter,Letter",
+        "paper,us-letter,Letter",
+        "paper,A3,A4",
+        "units,inches,in",
+        "units,milimetres,mm",
+    })
+    void aSettingThatIsNearlyOneIsNamedWithIt(String setting, String given, String near) {
+        Project project = project(json("{'hidewright': 1, 'show': {'" + setting + "': '" + given + "'}}"));
+        assertEquals(
+                "“" + given + "” is none of the choices for “" + setting + "”; “" + near + "” is.",
+                said(project.remarks().get(0)).split(" \\| ")[0]);
+    }
+
     @Test
-    void aSettingThatIsNearlyOneIsNamedWithIt() {
-        Project near = project(json("{'hidewright': 1, 'show': {'paper': 'Leter'}}"));
-        assertTrue(said(near.remarks().get(0)).startsWith("“Leter” is none of the choices; “Letter” is."));
-        Project far = project(json("{'hidewright': 1, 'show': {'units': 'furlongs'}}"));
-        assertTrue(said(far.remarks().get(0)).contains("It can be: mm, in."));
+    void aSettingThatIsFarFromAllSaysWhatItCanBe() {
+        Project units = project(json("{'hidewright': 1, 'show': {'units': 'furlongs'}}"));
+        assertTrue(said(units.remarks().get(0)).contains("It can be: mm, in."));
+        Project language = project(json("{'hidewright': 1, 'show': {'language': 'english'}}"));
+        assertTrue(said(language.remarks().get(0)).contains("It can be: en, de, pt-BR, …."));
+    }
+
+    @Test
+    void aSettingOrQuestionsAtTheHeadAreSaidToBelongFurtherIn() {
+        Project project = project(json("{'hidewright': 1,\n'units': 'in', 'questions': {}}"));
+        assertEquals(List.of("misplaced-key", "misplaced-key"), keys(project.remarks()));
+        assertTrue(said(project.remarks().get(0))
+                .startsWith("“units” means nothing here; inside “show” it would. | line 2, column 1"));
+        assertTrue(said(project.remarks().get(1)).contains("Move it into “slips”."));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "{'hidewrite': 1, 'slips': []}|hidewright",
+                "{'hidewright': 1, 'slips': [{'id': 'a', 'calculater': 'relay'}]}|calculator",
+                "{'hidewright': 1, 'slips': [{'di': 'a', 'calculator': 'relay'}]}|id",
+            })
+    void aKeyThatMustBeThereAndIsMisspeltIsToldOnce(String text, String near) {
+        ProjectReader.Result read = ProjectReader.read(json(text));
+        assertEquals(List.of("misspelt-key"), keys(read.remarks()));
+        assertTrue(said(read.remarks().get(0)).contains("“" + near + "” would, and is missing."));
+        assertTrue(read.remarks().get(0).stops());
     }
 
     @Test

@@ -111,6 +111,12 @@ class KindsTest {
                 "marks|'3 mm; 4 kg'|reading.wrong-dimension.length",
                 "marks|['3 mm', [1]]|wrong-shape",
                 "marks|'3 mm;;4 mm'|reading.empty-part",
+                "marks|'3 mm, 4 mm'|list-with-commas",
+                "marks|'3,4,5'|list-with-commas",
+                "marks|'3 mm, 4 kg'|reading.left-over",
+                "tannages|'chrome,oil-tanned'|list-with-commas",
+                "tannages|'chrome, paper'|no-such-option",
+                "windows|'1 x 2, 3 x 4'|list-with-commas",
                 "counts|'1; 2.5'|not-whole",
                 "counts|[1, 2.5]|not-whole",
                 "tannages|'chrome; paper'|no-such-option",
@@ -144,6 +150,8 @@ class KindsTest {
             quoteCharacter = '§',
             value = {
                 "tannage|'chrome'|chrome",
+                "tannage|'Oil-Tanned'|oil-tanned",
+                "tannages|'CHROME; chrome'|[chrome, chrome]",
                 "tannage|' oil-tanned '|oil-tanned",
                 "stamp|' Beetle box '|' Beetle box '",
                 "stamp|1.50|1.50",
@@ -262,6 +270,22 @@ class KindsTest {
                 .slips()
                 .get("s");
         assertEquals(2, without.remarks().get(0).place().line());
+    }
+
+    @Test
+    void aListWithCommasIsShownAsItWouldBeRead() {
+        assertTrue(said(asked("marks", "'3 mm , 4 mm'").remarks().get(0))
+                .endsWith("If a list is meant, write 3 mm; 4 mm."));
+    }
+
+    @Test
+    void aMisspeltQuestionThatMustBeAnsweredIsToldOnce() {
+        WorkedSlip slip = shop.one("sampler", "'tickness': 2");
+        assertEquals(State.REFUSED, slip.state());
+        assertEquals(List.of("misspelt-key"), keys(slip.remarks()));
+        assertTrue(said(slip.remarks().get(0))
+                .startsWith("“tickness” means nothing here; “thickness” would, and is missing. | line 2, column "));
+        assertEquals("tickness", slip.remarks().get(0).question());
     }
 
     @Test

@@ -73,7 +73,7 @@ class VariantsTest {
     @Test
     void aMisspeltVariantAndAMisspeltQuestionInItAreNamed() {
         WorkedSlip variant = asked("'core': {'rond-bar': {'diameter': 5}}");
-        assertEquals(List.of("unknown-key-nearest", "which-variant"), keys(variant.remarks()));
+        assertEquals(List.of("misspelt-key"), keys(variant.remarks()));
         assertEquals("core.rond-bar", variant.remarks().get(0).question());
         WorkedSlip question = asked("'core': {'round-bar': {'diametre': 5, 'diameter': 6}}");
         assertEquals(List.of("unknown-key-nearest"), keys(question.remarks()));
@@ -81,6 +81,24 @@ class VariantsTest {
         WorkedSlip group = asked("'edge': {'bevl': 5}");
         assertEquals(List.of("unknown-key-nearest"), keys(group.remarks()));
         assertEquals("edge.bevl", group.remarks().get(0).question());
+    }
+
+    @Test
+    void aVariantChosenByAWordThatIsNoneIsToldOnce() {
+        WorkedSlip slip = asked("'core': {'is': 'rond-bar', 'rond-bar': {'diameter': 5}}");
+        assertEquals(List.of("no-such-option-nearest"), keys(slip.remarks()));
+    }
+
+    @Test
+    void aVariantIsChosenInLettersOfEitherCase() {
+        for (String core : List.of(
+                "{'is': 'Flat-Ring', 'flat-ring': {'inside': 20}}",
+                "{'is': 'FLAT-RING', 'FLAT-RING': {'inside': 20}}")) {
+            assertEquals(
+                    value(asked("'core': {'flat-ring': {'inside': 20}}"), "core"),
+                    value(asked("'core': " + core), "core"));
+        }
+        assertEquals(List.of("unanswered"), keys(asked("'core': 'Flat-Ring'").remarks()));
     }
 
     @Test

@@ -1,0 +1,59 @@
+package org.hidewright.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.core.jobcard.SlipWording;
+import org.hidewright.core.work.AskedLine;
+import org.hidewright.core.work.WorkedSlip;
+
+/**
+ * What was taken where nothing was typed, one line a question: its key as it would be typed, its label, the value, and that
+ * it is preset.
+ */
+final class PresetLines {
+    private final SlipWording words;
+    private final String preset;
+    private final List<AskedLine> holders = new ArrayList<>();
+
+    private PresetLines(SlipWording words, String preset) {
+        this.words = words;
+        this.preset = preset;
+    }
+
+    /**
+     * The lines.
+     *
+     * @param preset the word for where the values come from
+     */
+    static List<List<String>> of(WorkedSlip slip, SlipWording words, String preset) {
+        PresetLines lines = new PresetLines(words, preset);
+        List<List<String>> cells = new ArrayList<>();
+        for (AskedLine line : slip.asked()) {
+            lines.holders.subList(line.depth(), lines.holders.size()).clear();
+            if (line.preset() && line.question().kind() != Kind.GROUP) {
+                line.value().ifPresent(value -> cells.add(lines.line(line, value)));
+            }
+            lines.holders.add(line);
+        }
+        return cells;
+    }
+
+    private List<String> line(AskedLine line, Object value) {
+        return List.of(path(line), words.label(line.question()), words.text(line.question(), value), preset);
+    }
+
+    /** The keys of all that hold a question, and its own; a row by its id. */
+    private String path(AskedLine line) {
+        StringBuilder path = new StringBuilder();
+        for (int i = 0; i < holders.size(); i++) {
+            AskedLine inner = i + 1 < holders.size() ? holders.get(i + 1) : line;
+            path.append(holders.get(i).question().key());
+            if (holders.get(i).question().kind() == Kind.ROWS) {
+                path.append('[').append(inner.row()).append(']');
+            }
+            path.append('.');
+        }
+        return path.append(line.question().key()).toString();
+    }
+}
