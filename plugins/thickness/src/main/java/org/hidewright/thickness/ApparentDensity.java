@@ -36,7 +36,7 @@ public final class ApparentDensity implements Calculator<ApparentDensity.TestPie
             @Asked(unit = "g", min = "0.001 g", max = "1000000 g", usual = "1-5000 g", example = "30.1 g")
             Mass mass,
 
-            @Asked(preset = "{\"flat\":{\"area\":\"1 dm²\"}}")
+            @Asked(example = "{\"flat\":{\"area\":\"1 dm²\"}}")
             PieceShape shape,
 
             @Asked(

@@ -65,7 +65,7 @@ public final class GaugeReadings implements Calculator<GaugeReadings.Gauged, Gau
     /** One reading and where on the hide it was taken. */
     public record PlacedReading(
             @RowId String id,
-            @Asked(preset = "bend") HidePlace place,
+            @Asked(example = "bend") HidePlace place,
 
             @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "2.0 mm")
             Length reading) {}

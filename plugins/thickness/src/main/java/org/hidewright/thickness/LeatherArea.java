@@ -30,7 +30,7 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
 
     /** What is asked. */
     public record Bought(
-            @Asked(preset = "{\"measured\":{\"area\":\"22 ft²\"}}")
+            @Asked(example = "{\"measured\":{\"area\":\"22 ft²\"}}")
             AreaSold sold,
 
             @Asked(min = "1", max = "100000", usual = "1-50", preset = "1")
@@ -48,7 +48,7 @@ public final class LeatherArea implements Calculator<LeatherArea.Bought, Leather
 
     /** As marked on the hide or measured by machine. */
     public record Measured(
-            @Asked(unit = "ft²", min = "0.0001 ft²", max = "100000 ft²", usual = "1-60 ft²", preset = "22 ft²")
+            @Asked(unit = "ft²", min = "0.0001 ft²", max = "100000 ft²", usual = "1-60 ft²", example = "22 ft²")
             Area area)
             implements AreaSold {}
 

@@ -42,8 +42,8 @@ public final class LeatherSuits implements Calculator<LeatherSuits.Leather, Leat
 
     /** What is asked. */
     public record Leather(
-            @Asked(preset = "vegetable") Tannage tannage,
-            @Asked(preset = "natural") Finish finish,
+            @Asked(example = "vegetable") Tannage tannage,
+            @Asked(example = "natural") Finish finish,
             @Asked(preset = "medium") Temper temper,
 
             @Asked(unit = "mm", min = "0.1 mm", max = "50 mm", usual = "0.4-6 mm", example = "4-5 oz")

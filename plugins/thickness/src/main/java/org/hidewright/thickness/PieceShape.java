@@ -11,7 +11,7 @@ public sealed interface PieceShape {
 
     /** A piece whose area is known. */
     record Flat(
-            @Asked(unit = "dm²", min = "0.0001 dm²", max = "100000 dm²", usual = "0.1-600 dm²", preset = "10 dm²")
+            @Asked(unit = "dm²", min = "0.0001 dm²", max = "100000 dm²", usual = "0.1-600 dm²", example = "10 dm²")
             Area area)
             implements PieceShape {
         @Override

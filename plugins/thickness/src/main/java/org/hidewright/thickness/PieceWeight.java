@@ -28,7 +28,7 @@ public final class PieceWeight implements Calculator<PieceWeight.Pieces, PieceWe
 
     /** What is asked. */
     public record Pieces(
-            @Asked(preset = "{\"flat\":{\"area\":\"10 dm²\"}}")
+            @Asked(example = "{\"flat\":{\"area\":\"10 dm²\"}}")
             PieceShape shape,
 
             @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "8 oz")
