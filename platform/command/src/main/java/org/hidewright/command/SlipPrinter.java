@@ -11,6 +11,7 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.document.Working;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.jobcard.AnswerTable;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.jobcard.SlipWorking;
 import org.hidewright.core.wording.Remark;
@@ -97,8 +98,8 @@ final class SlipPrinter {
         new TextTable(lines).print(out);
         for (Answer answer : declared) {
             answers.get(answer.key())
-                    .filter(value -> answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP)
-                    .ifPresent(value -> rows(answer, value));
+                    .flatMap(value -> AnswerTable.of(answer, value, words))
+                    .ifPresent(rows -> rows(answer, rows));
         }
     }
 
@@ -106,30 +107,14 @@ final class SlipPrinter {
         return answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP || answer.kind() == Kind.DRAWING;
     }
 
-    private void rows(Answer answer, Object value) {
-        List<Values> rows = value instanceof List<?> list
-                ? list.stream().map(Values.class::cast).toList()
-                : List.of((Values) value);
-        if (rows.isEmpty()) {
-            return;
-        }
+    private void rows(Answer answer, AnswerTable rows) {
         out.println();
         out.println(words.label(answer));
-        List<Answer> columns = answer.columns().stream()
-                .filter(column -> column.kind() != Kind.DRAWING)
-                .filter(column ->
-                        rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
-                .toList();
         List<List<String>> lines = new ArrayList<>();
-        List<String> head = new ArrayList<>(List.of(""));
-        columns.forEach(column -> head.add(words.label(column)));
+        List<String> head = new ArrayList<>(rows.ids() ? List.of("") : List.of());
+        rows.columns().forEach(column -> head.add(words.label(column)));
         lines.add(head);
-        for (Values row : rows) {
-            List<String> cells = new ArrayList<>(List.of(row.rowId()));
-            columns.forEach(column -> cells.add(
-                    row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
-            lines.add(cells);
-        }
+        lines.addAll(rows.rows());
         new TextTable(lines).print(out);
     }
 

@@ -102,8 +102,8 @@ final class SlipSection {
         }
         for (Answer answer : declared()) {
             answers.get(answer.key())
-                    .filter(value -> answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP)
-                    .ifPresent(value -> rows(blocks, answer, value));
+                    .flatMap(value -> AnswerTable.of(answer, value, words))
+                    .ifPresent(found -> blocks.add(table(answer, found)));
         }
     }
 
@@ -117,42 +117,17 @@ final class SlipSection {
         return shown.beside().isEmpty() ? big : big.because(shown.beside());
     }
 
-    private void rows(List<Block> blocks, Answer answer, Object value) {
-        List<Values> rows = value instanceof List<?> list
-                ? list.stream().map(Values.class::cast).toList()
-                : List.of((Values) value);
-        if (rows.isEmpty()) {
-            return;
-        }
-        List<Answer> columns = answer.columns().stream()
-                .filter(column ->
-                        rows.stream().anyMatch(row -> row.get(column.key()).isPresent()))
-                .toList();
-        boolean ids =
-                rows.stream().anyMatch(row -> !row.rowId().isEmpty() && !columns.isEmpty() && !named(row, columns));
+    private Table table(Answer answer, AnswerTable rows) {
         Table.Builder table = Table.builder().caption(words.label(answer));
-        if (ids) {
+        if (rows.ids()) {
             table.column("");
         }
-        columns.forEach(column -> table.column(
-                words.label(column), column.kind().dimension().isPresent() ? Table.Align.END : Table.Align.START));
-        for (Values row : rows) {
-            List<String> cells = new ArrayList<>();
-            if (ids) {
-                cells.add(row.rowId());
-            }
-            columns.forEach(column -> cells.add(
-                    row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
-            table.row(cells);
-        }
-        blocks.add(table.build());
-    }
-
-    /** Whether a column says what the row's id says. */
-    private static boolean named(Values row, List<Answer> columns) {
-        return columns.stream()
-                .anyMatch(column ->
-                        row.get(column.key()).filter(row.rowId()::equals).isPresent());
+        rows.columns()
+                .forEach(column -> table.column(
+                        words.label(column),
+                        column.kind().dimension().isPresent() ? Table.Align.END : Table.Align.START));
+        rows.rows().forEach(table::row);
+        return table.build();
     }
 
     private void asked(List<Block> blocks) {
