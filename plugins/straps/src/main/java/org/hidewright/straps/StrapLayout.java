@@ -24,6 +24,7 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.Piece;
+import org.hidewright.straps.geometry.Pile;
 import org.hidewright.straps.geometry.PlacedPiece;
 import org.hidewright.straps.geometry.PlacedStretch;
 import org.hidewright.straps.geometry.Skives;
@@ -41,7 +42,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
     private static final Formula CUT_LENGTH = Formula.of("cut-length", "L = S + B", Origins.GEOMETRY);
     private static final Formula FOLDED_PLACE = Formula.of("folded-place", "s = a + x · L / q", Origins.GEOMETRY);
     private static final Formula STACK_THICKNESS =
-            Formula.of("stack-thickness", "T = Σ t + (n - 1) · g", Origins.GEOMETRY);
+            Formula.of("stack-thickness", "T = M + (n - 1) · g", Origins.GEOMETRY);
 
     /** What is asked. */
     public record Strap(
@@ -224,9 +225,12 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             return Outcome.refuse(stops);
         }
         Stack stack = new Stack(strap, asked.glueGap().mm());
-        new StrapWorking(working, asked, sections, strap, stack).write(places.pierced());
+        Fittings fittings = new Fittings(stack, places);
+        new StrapWorking(working, asked, sections, strap).write(places.pierced(), fittings.thickest());
         StrapAnswers answers = new StrapAnswers(asked, sections, strap, skives, stack, places);
-        return Outcome.of(answers.layout(), new StrapChecks(asked, sections, strap, stack).all(places.pierced()));
+        List<Notice> notices = new ArrayList<>(new StrapChecks(asked, sections, strap, stack).all(places.pierced()));
+        fittings.layersApart().forEach(notices::add);
+        return Outcome.of(answers.layout(), notices);
     }
 
     private static void overlapsOnSections(Strap asked, List<Notice> stops) {
@@ -270,6 +274,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                         List.of(StrapChecks.RAMP_TOO_LONG),
                         FeaturePlaces.KINDS,
                         StrapChecks.KINDS,
+                        List.of(Fittings.LAYERS_APART),
                         HardwareFit.KINDS)
                 .flatMap(List::stream)
                 .toList();
@@ -288,9 +293,8 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
     }
 
     /** Writes down how a strap was worked out. */
-    private record StrapWorking(
-            Working working, Strap asked, List<ReadSection> sections, FoldedStrap strap, Stack stack) {
-        void write(List<FeaturePlaces.Pierced> pierced) {
+    private record StrapWorking(Working working, Strap asked, List<ReadSection> sections, FoldedStrap strap) {
+        void write(List<FeaturePlaces.Pierced> pierced, Pile thickest) {
             sections.forEach(this::section);
             double bends = strap.pieces().stream()
                     .filter(piece -> !piece.straight())
@@ -304,7 +308,15 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                     "B",
                     Length.ofMm(bends));
             pierced.forEach(this::place);
-            working.step(STACK_THICKNESS, Length.ofMm(stack.thickestMm()), "g", asked.glueGap());
+            working.step(
+                    STACK_THICKNESS,
+                    Length.ofMm(thickest.thicknessMm()),
+                    "M",
+                    Length.ofMm(thickest.leatherMm()),
+                    "n",
+                    thickest.layers(),
+                    "g",
+                    asked.glueGap());
             creditCutLength();
         }
 

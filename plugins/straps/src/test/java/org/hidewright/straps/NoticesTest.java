@@ -302,6 +302,11 @@ class NoticesTest {
                 "features[upper]",
                 flat(hole("upper", "outer", From.END, 20)),
                 flat(hole("upper", "outer", From.END, 20, "inner")));
+        strapCase(
+                "fitting-draws-together",
+                "features[rivet]",
+                simple(hole("rivet", "leg", From.END, 20, "tip")),
+                simple(hole("rivet", "leg", From.END, 20)));
     }
 
     private static Feature row(double to) {
