@@ -37,24 +37,24 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
     /** What is asked. Along the belt distances count from the centre of the buckle’s bar. */
     public record Belt(
-            @Asked(unit = "mm", min = "50 mm", max = "3 m", usual = "600-1300 mm", preset = "900 mm")
+            @Asked(unit = "mm", min = "50 mm", max = "3 m", usual = "600-1300 mm", example = "900 mm")
             Length size,
 
-            @Asked(preset = "frame-end") BeltMeasure datum,
+            @Asked(example = "frame-end") BeltMeasure datum,
 
-            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "10-80 mm", preset = "38 mm")
+            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "10-80 mm", example = "38 mm")
             Length width,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "3-4.5 mm", preset = "3.5 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "3-4.5 mm", example = "3.5 mm")
             Length thickness,
 
             @Asked(unit = "mm", min = "2 mm", max = "200 mm", example = "39 mm")
             Optional<Length> buckleInsideWidth,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "3-8 mm", preset = "5 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "3-8 mm", example = "5 mm")
             Length barDiameter,
 
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "15-60 mm", preset = "30 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "15-60 mm", example = "30 mm")
             Length frameLength,
 
             @Asked(min = "1", max = "60", usual = "5-7", preset = "5")
@@ -65,7 +65,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
             @Asked(min = "1", max = "60", example = "3") Optional<Integer> wornHole,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "3-6 mm", preset = "4.5 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "3-6 mm", example = "4.5 mm")
             Length holeDiameter,
 
             @Asked(unit = "mm", min = "50 mm", max = "3 m", example = "850 mm")
@@ -88,7 +88,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", example = "2 mm")
             Optional<Length> turnBackThickness,
 
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "8-40 mm", preset = "15 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "8-40 mm", example = "15 mm")
             Length contact,
 
             @Asked(preset = "{\"none\":{}}") Preparation preparation,

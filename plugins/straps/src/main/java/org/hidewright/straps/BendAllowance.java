@@ -41,13 +41,13 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
 
     /** What is asked. */
     public record OneBend(
-            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "1-5 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "1-5 mm", example = "3 mm")
             Length thickness,
 
-            @Asked(unit = "mm", min = "0 mm", max = "10 m", usual = "0-30 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "10 m", usual = "0-30 mm", example = "3 mm")
             Length insideRadius,
 
-            @Asked(unit = "deg", min = "0.01 deg", max = "360 deg", preset = "90 deg")
+            @Asked(unit = "deg", min = "0.01 deg", max = "360 deg", example = "90 deg")
             Angle turn,
 
             @Asked(preset = "grain") Face outside,

@@ -69,30 +69,30 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
 
         /** One end over the other along the broad side. */
         record Lapped(
-                @Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "8-25 mm", preset = "12 mm")
+                @Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "8-25 mm", example = "12 mm")
                 Length lap) implements KeeperJoint {}
     }
 
     /** What is asked; the ease is added to the inside length all round. */
     public record Loop(
             @Asked(
-                    preset =
+                    example =
                             "[{\"id\":\"strap\",\"thickness\":\"3.5 mm\"},{\"id\":\"turn-back\",\"thickness\":\"2 mm\"},"
                                     + "{\"id\":\"tip\",\"thickness\":\"3.5 mm\"}]")
             List<KeeperLayer> layers,
 
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "38 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", example = "38 mm")
             Length width,
 
-            @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0-2 mm", preset = "1 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0-2 mm", example = "1 mm")
             Length cornerRadius,
 
             @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "1-2 mm", preset = "1.5 mm")
             Length ease,
 
-            @Asked(preset = "belt-at-turn-back") KeeperPlace place,
+            @Asked(example = "belt-at-turn-back") KeeperPlace place,
 
-            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", usual = "1-3 mm", preset = "2 mm")
+            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", usual = "1-3 mm", example = "2 mm")
             Length thickness,
 
             @Asked(preset = "{\"butted\":{}}") KeeperJoint joint,

@@ -46,20 +46,22 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
     /** What is asked. */
     public record Strap(
-            @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", usual = "1-5 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", usual = "1-5 mm", example = "3 mm")
             Length thickness,
 
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "20 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", example = "20 mm")
             Length width,
 
             @Asked(
-                    preset = "[{\"id\":\"leg\",\"straight\":{\"length\":\"200 mm\"}},"
-                            + "{\"id\":\"buckle\",\"bend\":{\"core\":{\"round-bar\":{\"diameter\":\"4 mm\"}}}},"
+                    example = "[{\"id\":\"leg\",\"straight\":{\"length\":\"200 mm\"}},"
+                            + "{\"id\":\"buckle\",\"bend\":{\"core\":{\"round-bar\":{\"diameter\":\"4 mm\"}},"
+                            + "\"turn\":\"180 deg\"}},"
                             + "{\"id\":\"tip\",\"straight\":{\"length\":\"50 mm\"}}]")
             List<Section> sections,
 
             @Asked(
-                    preset = "[{\"id\":\"rivet\",\"hole\":{\"diameter\":\"4 mm\",\"section\":\"leg\",\"from\":\"end\","
+                    preset = "[]",
+                    example = "[{\"id\":\"rivet\",\"hole\":{\"diameter\":\"4 mm\",\"section\":\"leg\",\"from\":\"end\","
                             + "\"distance\":\"15 mm\",\"also-through\":\"tip\"}}]")
             List<Feature> features,
 

@@ -47,13 +47,13 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
 
     /** What is asked; the strips run along the first side of the panel. */
     public record Panel(
-            @Asked(unit = "mm", min = "1 mm", max = "100 m", preset = "1300 x 400 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "100 m", example = "1300 x 400 mm")
             Size panel,
 
             @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "0-20 mm", preset = "5 mm")
             Length straightEdgeTrim,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "1 m", usual = "5-60 mm", preset = "38 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "1 m", usual = "5-60 mm", example = "38 mm")
             Length stripWidth,
 
             @Asked(preset = "{\"strap-cutter\":{}}") StripCutter cutter,

@@ -42,9 +42,10 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
 
     /** What is asked; the thickness of the strip, of two layers that of the outer one. */
     public record Wrap(
-            @Asked(preset = "{\"half-wrap\":{}}") WrapShape shape,
+            @Asked(example = "{\"half-wrap\":{\"diameter\":\"6 mm\"}}")
+            WrapShape shape,
 
-            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", example = "3 mm")
             Length thickness,
 
             @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5")
