@@ -44,6 +44,7 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                             HOLES_MEET,
                             StrapChecks.CARRIES_LOAD,
                             StrapChecks.FOLD_TOO_TIGHT,
+                            StrapChecks.THICKNESS_STEP,
                             WORN_HOLE_OUTSIDE,
                             SIZES_OUTSIDE,
                             EVEN_HOLES,
@@ -103,6 +104,7 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
 
     private Optional<Notice> ramp() {
         return belt.preparation() instanceof Preparation.Skived skived
+                        && geometry.foldBeforeMm() < geometry.turnedBackThicknessMm()
                         && skived.ramp().mm() > geometry.tailMm() + SAME_MM
                 ? Optional.of(StrapChecks.RAMP_TOO_LONG.at(
                         "preparation", skived.ramp(), SectionReader.THIS_TURN_BACK, Length.ofMm(geometry.tailMm())))
@@ -156,6 +158,11 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                     belt.barDiameter().times(0.5),
                     Length.ofMm(geometry.foldThicknessMm())));
         }
+        StrapChecks.steps(
+                        geometry.skives(geometry.folded(belt.contact().mm() + 1)),
+                        step -> belt.turnBackThickness().isPresent() ? "turn-back-thickness" : "preparation",
+                        step -> SectionReader.THIS_TURN_BACK)
+                .forEach(notices::add);
         row(notices);
         leatherLeft(notices);
         belt.keeperFromBar().ifPresent(keeper -> keeper(notices, keeper));

@@ -8,6 +8,7 @@ import org.hidewright.straps.geometry.Piece;
 import org.hidewright.straps.geometry.PlacedPiece;
 import org.hidewright.straps.geometry.PlacedStretch;
 import org.hidewright.straps.geometry.Pose;
+import org.hidewright.straps.geometry.Skives;
 import org.hidewright.straps.geometry.Stretch;
 
 /** A belt as a folded strap: turned-back end, turn round the bar, main leg; distances along it count from the bar. */
@@ -89,6 +90,14 @@ final class BeltGeometry {
                 turn(),
                 new Piece.Run(
                         MAIN, reachMm - belt.contact().mm(), belt.thickness().mm())));
+    }
+
+    /** What is thinned, on the flat belt; the ramps are those of a skived turn. */
+    Skives skives(FoldedStrap strap) {
+        double ramp = belt.preparation() instanceof Preparation.Skived skived
+                ? skived.ramp().mm()
+                : 0;
+        return new Skives(strap, belt.thickness().mm(), piece -> piece.id().equals(BUCKLE) ? ramp : 0);
     }
 
     /**

@@ -21,6 +21,7 @@ import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.PlacedPiece;
+import org.hidewright.straps.geometry.Skives;
 import org.hidewright.straps.geometry.Stretch;
 import org.osgi.service.component.annotations.Component;
 
@@ -209,8 +210,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
         Length slot = Length.ofMm(BeltGeometry.middleMm(turn));
         Length wornPlace = Length.ofMm(geometry.flatMm(strap, geometry.fromBarMm(row.sizeMm())));
         Length shape = belt.tip() == BeltTip.SQUARE ? Length.ZERO : belt.tipLength();
-        Optional<Length> ramp =
-                belt.preparation() instanceof Preparation.Skived skived ? Optional.of(skived.ramp()) : Optional.empty();
+        List<Skives.Zone> skives = geometry.skives(strap).zones();
         Layout layout = new Layout(
                 Length.ofMm(cut),
                 Length.ofMm(geometry.outsideOfFoldMm() + tip),
@@ -227,8 +227,11 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
                 geometry.rule().k(),
                 belt.width().minus(belt.holeDiameter()),
                 1 - belt.holeDiameter().mm() / belt.width().mm(),
-                ramp.map(Length.ofMm(turn.flatStart())::minus),
-                ramp.map(Length.ofMm(turn.flatEnd())::plus),
+                skives.stream().findFirst().map(Skives.Zone::rampStart).map(Length::ofMm),
+                skives.stream()
+                        .reduce((first, last) -> last)
+                        .map(Skives.Zone::rampEnd)
+                        .map(Length::ofMm),
                 new BeltSizePicture(belt, geometry, row).drawing(),
                 new BeltFlatView(belt, holes, turn, slot.mm(), cut).drawing());
         explain(working, belt, geometry, row, turn, layout);

@@ -230,7 +230,8 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
         Fittings fittings = new Fittings(stack, places);
         new StrapWorking(working, asked, sections, strap).write(places.pierced(), fittings.thickest());
         StrapAnswers answers = new StrapAnswers(asked, sections, strap, skives, stack, places);
-        List<Notice> notices = new ArrayList<>(new StrapChecks(asked, sections, strap, stack).all(places.pierced()));
+        List<Notice> notices =
+                new ArrayList<>(new StrapChecks(asked, sections, strap, stack).all(places.pierced(), skives));
         fittings.layersApart().forEach(notices::add);
         return Outcome.of(answers.layout(), notices);
     }

@@ -199,6 +199,11 @@ class NoticesTest {
                                         Face.GRAIN,
                                         new Preparation.Skived(mm(1), mm(0))),
                                 straight("b", 40, 1, 0))));
+        strapCase(
+                "thickness-step",
+                "sections[b]",
+                strap(3, List.of(straight("a", 40), straight("b", 40, 2, 0))),
+                strap(3, List.of(straight("a", 40), straight("b", 40, 2, 8))));
         strapCase("nested-bend-apart", "sections[over]", doubled(40), doubled(45));
         strapCase(
                 "flesh-shows",

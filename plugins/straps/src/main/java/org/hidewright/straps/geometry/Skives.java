@@ -9,6 +9,7 @@ public final class Skives {
     private static final double SAME_MM = 1e-9;
 
     private final List<Zone> zones = new ArrayList<>();
+    private final List<Sharp> steps = new ArrayList<>();
 
     /**
      * One zone; without a ramp its ramp starts where the full depth does.
@@ -26,6 +27,13 @@ public final class Skives {
             double thicknessMm,
             String neighbourBefore,
             String neighbourAfter) {}
+
+    /**
+     * A place where the thickness jumps, no ramp leading from the one to the other.
+     *
+     * @param sectionId the thinner section
+     */
+    public record Sharp(String sectionId, double atMm, double thinnerMm, double thickerMm) {}
 
     private record Slice(PlacedPiece piece, double from, double to, double thickness) {}
 
@@ -50,13 +58,27 @@ public final class Skives {
         }
     }
 
-    private static Zone zone(List<Slice> slices, int first, int last, ToDoubleFunction<PlacedPiece> rampMm) {
+    private Zone zone(List<Slice> slices, int first, int last, ToDoubleFunction<PlacedPiece> rampMm) {
         Slice start = slices.get(first);
         Slice end = slices.get(last);
         boolean thickerBefore = first > 0 && slices.get(first - 1).thickness() > start.thickness();
         boolean thickerAfter = last + 1 < slices.size() && slices.get(last + 1).thickness() > end.thickness();
         double before = thickerBefore ? rampMm.applyAsDouble(start.piece()) : 0;
         double after = thickerAfter ? rampMm.applyAsDouble(end.piece()) : 0;
+        if (thickerBefore && before == 0) {
+            steps.add(new Sharp(
+                    start.piece().id(),
+                    start.from(),
+                    start.thickness(),
+                    slices.get(first - 1).thickness()));
+        }
+        if (thickerAfter && after == 0) {
+            steps.add(new Sharp(
+                    end.piece().id(),
+                    end.to(),
+                    end.thickness(),
+                    slices.get(last + 1).thickness()));
+        }
         return new Zone(
                 start.piece().id(),
                 start.from() - before,
@@ -87,6 +109,11 @@ public final class Skives {
 
     public List<Zone> zones() {
         return List.copyOf(zones);
+    }
+
+    /** Where the thickness jumps without a ramp, in the order of the flat strap. */
+    public List<Sharp> steps() {
+        return List.copyOf(steps);
     }
 
     /** Length of ramps that run into a section; it must have room for them. */
