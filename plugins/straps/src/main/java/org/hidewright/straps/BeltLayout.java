@@ -243,6 +243,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
         geometry.rule().explain(working, geometry.foldThicknessMm());
         Source neutral = geometry.rule().measured() ? Origins.NEUTRAL_MEASURED : Origins.NEUTRAL_HABIT;
         List.of("neutral-line", "cut-length", "worn-hole-place").forEach(answer -> working.source(answer, neutral));
+        BeltHabits.credit(belt, working);
         Length thin = Length.ofMm(geometry.foldBeforeMm());
         Length fold = Length.ofMm(geometry.foldThicknessMm());
         for (Length thickness : List.of(thin, fold)) {
@@ -310,11 +311,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     @Override
     public List<Formula> formulas() {
         return Stream.of(
-                        List.of(
-                                Formulas.NEUTRAL_DRY,
-                                Formulas.NEUTRAL_CASED,
-                                Formulas.NEUTRAL_GROOVED,
-                                Formulas.ALLOWANCE),
+                        Formulas.FOLDS,
                         TeardropWorking.FORMULAS,
                         List.of(HOLE_SIZE, FLAT_HOLE, CUT, FOLD_TO_TIP, StrapWidth.NET))
                 .flatMap(List::stream)

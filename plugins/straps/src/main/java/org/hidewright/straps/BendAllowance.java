@@ -3,6 +3,7 @@ package org.hidewright.straps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
@@ -136,14 +137,8 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
 
     @Override
     public List<Formula> formulas() {
-        return List.of(
-                Formulas.NEUTRAL_DRY,
-                Formulas.NEUTRAL_CASED,
-                Formulas.NEUTRAL_GROOVED,
-                Formulas.ALLOWANCE,
-                SETBACK,
-                DEDUCTION,
-                FLAT);
+        return Stream.concat(Formulas.FOLDS.stream(), Stream.of(SETBACK, DEDUCTION, FLAT))
+                .toList();
     }
 
     @Override

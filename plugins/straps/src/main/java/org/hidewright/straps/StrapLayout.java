@@ -199,7 +199,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             @Answered(unit = "mm", step = "0.1 mm", by = "folded-place")
             Length fromOtherEnd,
 
-            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
+            @Answered(unit = "mm", step = "0.1 mm", by = "stitch-margin")
             Length margin,
 
             @Answered(by = "plane-geometry") Face markOn) {}
@@ -258,15 +258,8 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
     @Override
     public List<Formula> formulas() {
-        return Stream.concat(
-                        Stream.of(
-                                Formulas.NEUTRAL_DRY,
-                                Formulas.NEUTRAL_CASED,
-                                Formulas.NEUTRAL_GROOVED,
-                                Formulas.ALLOWANCE),
-                        Stream.concat(
-                                TeardropWorking.FORMULAS.stream(),
-                                Stream.of(CUT_LENGTH, FOLDED_PLACE, STACK_THICKNESS)))
+        return Stream.of(Formulas.FOLDS, TeardropWorking.FORMULAS, List.of(CUT_LENGTH, FOLDED_PLACE, STACK_THICKNESS))
+                .flatMap(List::stream)
                 .toList();
     }
 
@@ -291,6 +284,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                 Origins.NEUTRAL_MEASURED,
                 Origins.TIGHT_FOLD,
                 Origins.EDGE_HABIT,
+                Origins.STITCH_MARGIN,
                 Origins.HARDWARE_EASE,
                 Origins.LOAD_HABIT);
     }

@@ -53,6 +53,7 @@ public final class TwoBars implements Calculator<TwoBars.Bars, TwoBars.Loop> {
 
     @Override
     public Outcome<Loop> calculate(Bars bars, Working working) {
+        Origins.creditNeutralLine(working, "length", bars.neutralLine());
         return BarsRound.of(
                         bars.firstDiameter(),
                         bars.secondDiameter(),

@@ -264,7 +264,7 @@ class BeltLayoutTest {
         Steps steps = new Steps(new BeltLayout());
         BeltLayout.Layout layout =
                 new BeltLayout().calculate(belt.build(), steps).answers().orElseThrow();
-        assertEquals(List.of(0.6), steps.of("neutral-line-dry"));
+        assertEquals(List.of(0.6), steps.of("neutral-line-grain-outside"));
         double quarter = Math.PI / 2 * (2.5 + 0.6 * 3.5);
         assertEquals(List.of(quarter, quarter), steps.of("bend-allowance"));
         assertEquals(List.of(), steps.of("teardrop-leg"));
