@@ -98,7 +98,12 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                     Length.ofMm(bar / 2 + k * geometry.foldThicknessMm())));
         }
         return geometry.tailMm() <= 0
-                ? Optional.of(TURN_BACK_TOO_SHORT.at("turn-back-length", belt.turnBackLength(), belt.contact()))
+                ? Optional.of(TURN_BACK_TOO_SHORT.at(
+                        "turn-back-length",
+                        belt.turnBackLength(),
+                        belt.contact(),
+                        BeltHabits.LEAST_TURN_BACK,
+                        BeltHabits.MOST_TURN_BACK))
                 : Optional.empty();
     }
 
@@ -130,7 +135,7 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
             return Optional.of(SLOT_RUNS_OUT.at("slot-length", belt.slotLength(), Length.ofMm(2 * middle)));
         }
         if (belt.holes() > 1 && belt.spacing().mm() <= belt.holeDiameter().mm()) {
-            return Optional.of(HOLES_MEET.at("spacing", belt.spacing(), belt.holeDiameter()));
+            return Optional.of(HOLES_MEET.at("spacing", belt.spacing(), belt.holeDiameter(), BeltHabits.SPACING));
         }
         double clear = Math.max(turn.flatEnd(), middle + halfSlot)
                 + belt.holeDiameter().mm() / 2;
@@ -214,12 +219,17 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
         }
     }
 
-    /** Worn, the tip reaches past the bar as far as it reaches past its hole. */
+    /**
+     * How far the tip reaches past the bar. Wherever the size is measured from, the pull of a closed belt holds the worn
+     * hole where the prong rests, at the outer end of the frame; from there the tip has to pass the bar first.
+     */
     private void keeper(List<Notice> notices, Length keeper) {
-        double reach = belt.tipBeyond().mm() + Math.max(0, row.count() - row.worn()) * row.spacingMm();
+        double reach = belt.tipBeyond().mm()
+                + Math.max(0, row.count() - row.worn()) * row.spacingMm()
+                - belt.frameLength().mm();
         double past = keeper.mm() + belt.keeperWidth().mm() / 2;
         if (reach <= past) {
-            notices.add(TIP_TOO_SHORT.at("tip-beyond", Length.ofMm(reach), Length.ofMm(past)));
+            notices.add(TIP_TOO_SHORT.at("tip-beyond", Length.ofMm(Math.max(0, reach)), Length.ofMm(past)));
         } else if (reach > past + TIP_BEYOND_KEEPER_MM) {
             notices.add(TIP_LONG.at("tip-beyond", Length.ofMm(reach - past)));
         }

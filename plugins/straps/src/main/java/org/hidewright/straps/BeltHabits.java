@@ -6,11 +6,11 @@ import org.hidewright.api.measure.Length;
 /** Which answers about a belt stand on habits of the trade, because what was asked keeps to them. */
 final class BeltHabits {
     private static final double INCH_MM = 25.4;
-    private static final double SPACING_MM = 25;
+    static final Length SPACING = Length.ofMm(25);
     private static final double LEAST_TIP_MM = 75;
     private static final double MOST_TIP_MM = 125;
-    private static final double LEAST_TURN_BACK_MM = 60;
-    private static final double MOST_TURN_BACK_MM = 90;
+    static final Length LEAST_TURN_BACK = Length.ofMm(60);
+    static final Length MOST_TURN_BACK = Length.ofMm(90);
     private static final double SLOT_MM = 25;
     private static final double SLOT_WIDTH_MM = 5;
 
@@ -18,11 +18,11 @@ final class BeltHabits {
 
     static void credit(BeltLayout.Belt belt, Working working) {
         boolean row = (belt.holes() == 5 || belt.holes() == 7)
-                && (belt.spacing().mm() == SPACING_MM || belt.spacing().mm() == INCH_MM);
+                && (belt.spacing().mm() == SPACING.mm() || belt.spacing().mm() == INCH_MM);
         credit(working, "smallest-size", row);
         credit(working, "largest-size", row);
         credit(working, "fold-to-tip", within(belt.tipBeyond(), LEAST_TIP_MM, MOST_TIP_MM));
-        credit(working, "slot-centre", within(belt.turnBackLength(), LEAST_TURN_BACK_MM, MOST_TURN_BACK_MM));
+        credit(working, "slot-centre", within(belt.turnBackLength(), LEAST_TURN_BACK.mm(), MOST_TURN_BACK.mm()));
         boolean slot = belt.slotLength().mm() == SLOT_MM && belt.slotWidth().mm() == SLOT_WIDTH_MM;
         credit(working, "slot-start", slot);
         credit(working, "slot-end", slot);

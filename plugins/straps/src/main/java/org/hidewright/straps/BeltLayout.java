@@ -116,39 +116,39 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
     /** What is answered; flat places count from the turned-back end and from the tip. */
     public record Layout(
-            @Answered(unit = "mm", step = "1 mm", round = Rounding.UP, by = "belt-cut-length", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "belt-cut-length", lead = true)
             Length cutLength,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-fold-to-tip")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-fold-to-tip")
             Length foldToTip,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-flat-hole")
             Length wornHolePlace,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-hole-size")
             Length smallestSize,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-hole-size")
             Length largestSize,
 
             @Answered List<BeltHole> holes,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length slotCentre,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length slotStart,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length slotEnd,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length turnStart,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length turnEnd,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-cut-length")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-cut-length")
             Length tipStart,
 
             @Answered(step = "0.01", by = "neutral-line-habit")
@@ -160,10 +160,10 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Answered(step = "0.01", round = Rounding.DOWN, by = "net-width")
             double netWidthFactor,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Optional<Length> skiveStart,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Optional<Length> skiveEnd,
 
             @Answered Drawing sizePicture,
@@ -173,13 +173,13 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     public record BeltHole(
             @RowId String id,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-hole-size")
             Length size,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-flat-hole")
             Length fromTurnBackEnd,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-flat-hole")
             Length fromTip,
 
             @Answered(by = "belt-hole-size") boolean worn) {}

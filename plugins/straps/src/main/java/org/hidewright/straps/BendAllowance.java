@@ -111,7 +111,9 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
             notices.add(StrapChecks.GROOVE_IN_GRAIN.at("preparation", THIS_FOLD));
         }
         if (turn >= Math.PI - 1e-9) {
-            notices.add(NO_CORNER.at("turn", bend.turn()));
+            if (bend.legA().isPresent() || bend.legB().isPresent()) {
+                notices.add(NO_CORNER.at("turn", bend.turn()));
+            }
             return Outcome.of(
                     new Allowance(allowance, rule.k(), Optional.empty(), Optional.empty(), Optional.empty()), notices);
         }

@@ -102,6 +102,11 @@ record FlatView(StrapLayout.Strap asked, FoldedStrap strap, Skives skives, Featu
                 offset -= OFFSET_STEP_MM;
             }
         }
-        drawing.dimension(Point.of(0, 0), Point.of(length, 0), offset, Length.ofMm(length), LETTER_MM);
+        drawing.dimension(Point.of(0, 0), Point.of(length, 0), offset, toCut(length), LETTER_MM);
+    }
+
+    /** The whole length as the table has it: up to the next tenth, so that both say the same. */
+    static Length toCut(double mm) {
+        return Length.ofMm(Math.ceil(mm * 10 - 1e-6) / 10);
     }
 }

@@ -210,7 +210,7 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
             notices.add(TOO_FEW_LAYERS.at("layers", layers, loop.place().layers, loop.place()));
         }
         if (loop.ease().mm() < LEAST_EASE_MM) {
-            notices.add(NO_EASE.at("ease", loop.ease(), Length.ofMm(LEAST_EASE_MM)));
+            notices.add(NO_EASE.at("ease", loop.ease(), Length.ofMm(LEAST_EASE_MM), Length.ofMm(MOST_EASE_MM)));
         }
         return notices;
     }

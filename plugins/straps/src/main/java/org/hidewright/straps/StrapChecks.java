@@ -247,7 +247,8 @@ final class StrapChecks {
         double toEdge = Math.min(asked.width().mm() / 2, Math.min(flat, strap.flatLength() - flat));
         double least = Math.max(StrapWidth.EDGE_DIAMETERS * 2 * radius, asked.carriesLoad() ? LOADED_EDGE_MM : 0);
         if (toEdge < least - 1e-9) {
-            notices.add(HOLE_NEAR_EDGE.at(at, place.rowId(), Length.ofMm(toEdge), Length.ofMm(least)));
+            notices.add(HOLE_NEAR_EDGE.at(
+                    at, place.rowId(), Length.ofMm(toEdge), Length.ofMm(least), Length.ofMm(LOADED_EDGE_MM)));
         }
     }
 

@@ -66,7 +66,8 @@ public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWi
         Length inside = hardware.hardwareInsideWidth();
         Length width = hardware.width().orElse(inside.minus(hardware.ease()));
         if (width.mm() <= 0) {
-            return Outcome.refuse(NO_WIDTH_LEFT.at("ease", hardware.ease(), inside));
+            return Outcome.refuse(
+                    NO_WIDTH_LEFT.at("ease", hardware.ease(), inside, HardwareFit.LEAST_EASE, HardwareFit.USUAL_EASE));
         }
         List<Length> holes = hardware.holesAcross().orElse(List.of());
         Length cut = holes.stream().reduce(Length.ZERO, Length::plus);
