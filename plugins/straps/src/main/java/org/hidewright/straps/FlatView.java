@@ -18,6 +18,7 @@ record FlatView(StrapLayout.Strap asked, FoldedStrap strap, Skives skives, Featu
     private static final double LETTER_MM = 2.2;
     private static final double FIRST_OFFSET_MM = 5;
     private static final double OFFSET_STEP_MM = 5;
+    private static final double ACROSS_OFFSET_MM = 5;
 
     Drawing drawing() {
         double length = strap.flatLength();
@@ -35,6 +36,7 @@ record FlatView(StrapLayout.Strap asked, FoldedStrap strap, Skives skives, Featu
         places.rows().forEach(row -> stitches(drawing, row, width));
         places.pierced().forEach(place -> feature(drawing, place, width));
         dimensions(drawing, length);
+        acrossDimensions(drawing, length, width);
         return drawing.build();
     }
 
@@ -103,6 +105,19 @@ record FlatView(StrapLayout.Strap asked, FoldedStrap strap, Skives skives, Featu
             }
         }
         drawing.dimension(Point.of(0, 0), Point.of(length, 0), offset, toCut(length), LETTER_MM);
+    }
+
+    /** Its width at the far end, and at the near one how far from the edge its holes and slots have their middle. */
+    private void acrossDimensions(Drawing.Builder drawing, double length, double width) {
+        drawing.dimension(Point.of(length, 0), Point.of(length, width), -ACROSS_OFFSET_MM, asked.width(), LETTER_MM);
+        boolean pierced = places.pierced().stream()
+                .map(FeaturePlaces.Pierced::feature)
+                .anyMatch(feature -> feature instanceof Feature.Hole || feature instanceof Feature.Slot);
+        if (pierced) {
+            Length toEdge = asked.width().times(0.5);
+            drawing.line(Role.NOTE, Point.of(0, width / 2), Point.of(length, width / 2));
+            drawing.dimension(Point.of(0, 0), Point.of(0, width / 2), ACROSS_OFFSET_MM, toEdge, LETTER_MM);
+        }
     }
 
     /** The whole length as the table has it: up to the next tenth, so that both say the same. */

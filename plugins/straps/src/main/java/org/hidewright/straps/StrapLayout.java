@@ -277,6 +277,11 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
     }
 
     @Override
+    public List<String> phrases() {
+        return FoldedView.PHRASES;
+    }
+
+    @Override
     public List<Source> sources() {
         return List.of(
                 Origins.GEOMETRY,
