@@ -12,9 +12,6 @@ import org.hidewright.straps.geometry.Pose;
  * running straight through. Left out of all layers alike, they leave each fold as it is.
  */
 final class FoldBreaks {
-    /** A picture shorter than this is left whole. */
-    private static final double SHORT_ENOUGH_MM = 150;
-
     private static final double AROUND_MM = 14;
     private static final double WORTH_LEAVING_OUT_MM = 30;
     private static final double PARALLEL = 1e-6;
@@ -24,15 +21,18 @@ final class FoldBreaks {
     record Slab(double from, double to) {}
 
     private final double heading;
+    private final double shortEnoughMm;
     private final List<Slab> busy = new ArrayList<>();
 
     /**
      * Looks along a direction.
      *
      * @param heading 0 for breaks along the paper, a right angle for breaks up it
+     * @param shortEnoughMm a picture no longer than this is left whole
      */
-    FoldBreaks(double heading) {
+    FoldBreaks(double heading, double shortEnoughMm) {
         this.heading = heading;
+        this.shortEnoughMm = shortEnoughMm;
     }
 
     /** Whether a section runs in this direction, either way. */
@@ -81,7 +81,7 @@ final class FoldBreaks {
             }
             reached = Math.max(reached, next.to());
         }
-        return reached - first > SHORT_ENOUGH_MM + 2 * AROUND_MM ? slabs : List.of();
+        return reached - first > shortEnoughMm + 2 * AROUND_MM ? slabs : List.of();
     }
 
     /** The slabs as lengths along a straight section from its start; none where it does not run this way. */

@@ -14,6 +14,7 @@ import org.hidewright.straps.geometry.Skives;
 /** A folded strap as its picture shows it: long dull stretches of straight leather left out, the rest moved together. */
 final class PicturedStrap {
     private static final double GAP_MM = 6;
+    private static final double SHORT_ENOUGH_MM = 150;
 
     /** An end where the strap is broken off, on its grain face, and how thick it is there. */
     record Broken(Pose grain, double thicknessMm) {}
@@ -25,7 +26,8 @@ final class PicturedStrap {
     private final Map<String, List<Shown>> shown = new HashMap<>();
 
     PicturedStrap(FoldedStrap strap, List<ReadSection> sections, Skives skives, List<FeaturePlaces.Pierced> axes) {
-        List<FoldBreaks> directions = List.of(new FoldBreaks(0), new FoldBreaks(Math.PI / 2));
+        List<FoldBreaks> directions =
+                List.of(new FoldBreaks(0, SHORT_ENOUGH_MM), new FoldBreaks(Math.PI / 2, SHORT_ENOUGH_MM));
         Map<FoldBreaks, List<Slab>> slabs = new HashMap<>();
         for (FoldBreaks direction : directions) {
             keepWhatHappens(direction, strap, sections, skives, axes);
