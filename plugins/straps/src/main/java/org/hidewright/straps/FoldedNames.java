@@ -15,8 +15,8 @@ import org.hidewright.straps.geometry.Stack;
 final class FoldedNames {
     private static final double LETTER_MM = 2.2;
     private static final double CLEAR_MM = 1.5;
-    /** Half the room a name of a few letters takes. */
-    private static final double ROOM_MM = 8;
+    private static final double LETTER_WIDTH_MM = 1.3;
+    private static final int USUAL_LETTERS = 10;
 
     private static final double[] SHARES = {0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9};
 
@@ -43,7 +43,7 @@ final class FoldedNames {
         }
         double top = layers.get(layers.size() - 1).highMm();
         double bottom = layers.get(0).lowMm();
-        if (own == layers.size() - 1 || own > 0) {
+        if (own > 0 || layers.size() == 1) {
             return new WayOut(1, top, own == layers.size() - 1);
         }
         return new WayOut(-1, bottom, true);
@@ -56,17 +56,16 @@ final class FoldedNames {
 
     /** The name of a straight section, where it stands freest. */
     void section(Drawing.Builder drawing, PlacedPiece piece) {
+        double enough = LETTER_WIDTH_MM * (piece.id().length() + USUAL_LETTERS) / 2;
         double best = -1;
         double at = piece.outsideLength() / 2;
         for (double share : SHARES) {
             double along = share * piece.outsideLength();
-            Pose pose = pictured.pose(piece, along);
-            double room = taken.stream()
-                    .mapToDouble(other -> other.distanceTo(pose))
-                    .min()
-                    .orElse(ROOM_MM);
-            if (pictured.shows(piece, along) && Math.min(room, ROOM_MM) > best + 1e-9) {
-                best = Math.min(room, ROOM_MM);
+            Pose end = end(pictured.pose(piece, along), out(piece, along), CLEAR_MM);
+            double room =
+                    taken.stream().mapToDouble(other -> other.distanceTo(end)).reduce(enough, Math::min);
+            if (pictured.shows(piece, along) && room > best + 1e-9) {
+                best = room;
                 at = along;
             }
         }
@@ -81,9 +80,13 @@ final class FoldedNames {
         name(drawing, place.feature().id(), grain, out, place.piece().thickness(), beyondMm);
     }
 
+    private static Pose end(Pose grain, WayOut out, double beyondMm) {
+        return grain.towardsGrain(out.grainToFaceMm() + out.side() * beyondMm);
+    }
+
     private void name(
             Drawing.Builder drawing, String name, Pose grain, WayOut out, double thicknessMm, double beyondMm) {
-        Pose end = grain.towardsGrain(out.grainToFaceMm() + out.side() * beyondMm);
+        Pose end = end(grain, out, beyondMm);
         if (!out.free()) {
             drawing.line(
                     Role.NOTE, SideOfLeather.point(grain.towardsGrain(-thicknessMm / 2)), SideOfLeather.point(end));

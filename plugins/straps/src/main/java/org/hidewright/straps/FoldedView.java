@@ -137,6 +137,7 @@ final class FoldedView {
                 SideOfLeather.point(grain.towardsGrain(AXIS_BEYOND_MM)),
                 SideOfLeather.point(grain.towardsGrain(-place.piece().thickness() - AXIS_BEYOND_MM)));
         names.keepClear(grain);
+        names.keepClear(grain.towardsGrain(-place.piece().thickness()));
         if (!place.mate()) {
             names.feature(drawing, place, AXIS_BEYOND_MM);
         }
