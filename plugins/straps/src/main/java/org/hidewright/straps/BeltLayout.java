@@ -92,7 +92,8 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "8-40 mm", example = "15 mm")
             Length contact,
 
-            @Asked(preset = "{\"none\":{}}") Preparation preparation,
+            @Asked(preset = "{\"none\":{}}", example = "{\"skived\":{\"thickness-left\":\"2 mm\",\"ramp\":\"10 mm\"}}")
+            Preparation preparation,
 
             @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "20-35 mm", preset = "25 mm")
             Length slotLength,

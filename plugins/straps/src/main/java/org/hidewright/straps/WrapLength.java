@@ -27,7 +27,7 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
     static final Formula RECTANGLE = Formula.of(
             "wrap-rounded-rectangle", "L = 2 · (w + h) - (8 - 2 · π) · r + 2 · π · k · t + o", Origins.GEOMETRY);
     private static final Formula LAYERS = Formula.of("roll-layers", "L = π · (B² - A²) / t", Origins.GEOMETRY);
-    private static final Formula SPIRAL_PITCH = Formula.of("roll-spiral-pitch", "c = t / (2 · π)", Origins.GEOMETRY);
+    private static final Formula SPIRAL_RISE = Formula.of("roll-spiral-rise", "c = t / (2 · π)", Origins.GEOMETRY);
     private static final Formula SPIRAL_FROM_CENTRE = Formula.of(
             "roll-spiral-from-centre", "U = [u · √(u² + c²) + c² · asinh(u / c)] / (2 · c)", Origins.GEOMETRY);
     private static final Formula SPIRAL = Formula.of("roll-spiral", "L = V - U", Origins.GEOMETRY);
@@ -195,12 +195,12 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
 
     /** A spiral between two radii is what it is to the outer one less what it is to the inner one, from its centre. */
     private static Length spiral(double from, double to, Length t, Working working) {
-        Length pitch = t.times(1 / (2 * Math.PI));
-        working.step(SPIRAL_PITCH, pitch, "t", t);
+        Length rise = t.times(1 / (2 * Math.PI));
+        working.step(SPIRAL_RISE, rise, "t", t);
         Length inner = Length.ofMm(Wraps.spiralMm(0, from, t.mm()));
         Length outer = Length.ofMm(Wraps.spiralMm(0, to, t.mm()));
-        working.step(SPIRAL_FROM_CENTRE, inner, "u", Length.ofMm(from), "c", pitch);
-        working.step(SPIRAL_FROM_CENTRE, outer, "u", Length.ofMm(to), "c", pitch);
+        working.step(SPIRAL_FROM_CENTRE, inner, "u", Length.ofMm(from), "c", rise);
+        working.step(SPIRAL_FROM_CENTRE, outer, "u", Length.ofMm(to), "c", rise);
         Length length = Length.ofMm(Wraps.spiralMm(from, to, t.mm()));
         working.step(SPIRAL, length, "V", outer, "U", inner);
         return length;
@@ -233,7 +233,7 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
                         TeardropWorking.FORMULAS,
                         List.of(RECTANGLE),
                         BarsRound.FORMULAS,
-                        List.of(LAYERS, SPIRAL_PITCH, SPIRAL_FROM_CENTRE, SPIRAL, PIPING, GUSSET, MORE))
+                        List.of(LAYERS, SPIRAL_RISE, SPIRAL_FROM_CENTRE, SPIRAL, PIPING, GUSSET, MORE))
                 .flatMap(List::stream)
                 .toList();
     }

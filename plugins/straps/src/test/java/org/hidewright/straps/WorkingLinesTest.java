@@ -201,7 +201,7 @@ class WorkingLinesTest {
                 .mm();
         List<Double> ends = steps.of("roll-spiral-from-centre");
         assertEquals(length, ends.get(1) - ends.get(0), 1e-9);
-        assertEquals(3 / (2 * Math.PI), steps.of("roll-spiral-pitch").get(0), 1e-12);
+        assertEquals(3 / (2 * Math.PI), steps.of("roll-spiral-rise").get(0), 1e-12);
     }
 
     @Test
