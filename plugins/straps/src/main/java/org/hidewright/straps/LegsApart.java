@@ -6,6 +6,7 @@ import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.Piece;
 import org.hidewright.straps.geometry.PlacedStretch;
 import org.hidewright.straps.geometry.Pose;
+import org.hidewright.straps.geometry.Skives;
 import org.hidewright.straps.geometry.Stretch;
 
 /**
@@ -13,9 +14,6 @@ import org.hidewright.straps.geometry.Stretch;
  * its skive lead from the one to the other, so that the fold may be as thin as it likes.
  */
 final class LegsApart {
-    /** A ramp is at least this many times as long as it rises; our own limit, at which it is 5 % longer than it lies. */
-    static final double RAMP_TO_RISE = 3;
-
     private static final double HALF_TURN_WITHIN_RAD = Math.toRadians(1);
 
     private LegsApart() {}
@@ -41,7 +39,7 @@ final class LegsApart {
         double before = Math.max(0, legBefore - stretches.get(0).thicknessMm());
         double after =
                 Math.max(0, legAfter - stretches.get(stretches.size() - 1).thicknessMm());
-        boolean runsOut = section.rampMm() >= RAMP_TO_RISE * Math.max(before, after) - 1e-9;
+        boolean runsOut = section.rampMm() >= Skives.RAMP_TO_RISE * Math.max(before, after) - 1e-9;
         double room = section.piece() instanceof Piece.Bend
                 ? 2 * section.fold().orElseThrow().insideRadiusMm()
                 : 0;

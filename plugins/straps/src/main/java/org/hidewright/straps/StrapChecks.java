@@ -105,7 +105,7 @@ final class StrapChecks {
                         name.apply(step),
                         Length.ofMm(step.thinnerMm()),
                         Length.ofMm(step.thickerMm()),
-                        Length.ofMm(LegsApart.RAMP_TO_RISE * (step.thickerMm() - step.thinnerMm()))));
+                        Length.ofMm(Skives.RAMP_TO_RISE * (step.thickerMm() - step.thinnerMm()))));
     }
 
     /** A ramp that finds no room in the section it runs into. */
@@ -191,7 +191,7 @@ final class StrapChecks {
 
     private static Length leastRamp(PlacedPiece before, PlacedPiece fold, PlacedPiece after) {
         double rise = Math.max(before.thickness() - fold.thickness(), after.thickness() - fold.thicknessAtEnd());
-        return Length.ofMm(LegsApart.RAMP_TO_RISE * rise);
+        return Length.ofMm(Skives.RAMP_TO_RISE * rise);
     }
 
     /** A thinned fold whose legs are left thick cannot close: the legs would have to lie in each other. */

@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Role;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Face;
 import org.junit.jupiter.api.Test;
@@ -148,6 +150,37 @@ class SkivedTurnBackTest {
         belt.turnBackThickness = Optional.of(mm(2));
         belt.preparation = skived(2, 10);
         assertEquals(List.of(), notices(belted(belt), "thickness-step"));
+    }
+
+    @Test
+    void aRampTooShortForItsRiseIsAJumpInABeltAsWell() {
+        Belts belt = new Belts();
+        belt.preparation = skived(2, 4.4);
+        Notice notice = notices(belted(belt), "thickness-step").get(0);
+        assertEquals("preparation", notice.place());
+        assertEquals(mm(4.5), rounded(notice).get(3));
+        belt.preparation = skived(2, 4.5);
+        assertEquals(List.of(), notices(belted(belt), "thickness-step"));
+    }
+
+    @Test
+    void thePictureOfASkivedBeltHasLegsAsThickAsTheBelt() {
+        Belts belt = new Belts();
+        belt.preparation = skived(2, 10);
+        Box leather = belted(belt).answers().orElseThrow().sizePicture().shapes().stream()
+                .filter(shape -> shape.role() == Role.SECTION)
+                .findFirst()
+                .orElseThrow()
+                .bounds();
+        // legs of 3.5 mm on each other; round the bar 2.5 + 2 mm
+        assertEquals(4.5, leather.maxY(), 0.1);
+        assertEquals(-4.5, leather.minY(), 0.1);
+        List<String> ends = belted(belt).answers().orElseThrow().sizePicture().shapes().stream()
+                .filter(shape -> shape.role() == Role.INNER_CUT)
+                .map(shape -> shape.bounds().minY() + " " + shape.bounds().maxY())
+                .distinct()
+                .toList();
+        assertEquals(List.of("0.0 3.5"), ends);
     }
 
     @Test

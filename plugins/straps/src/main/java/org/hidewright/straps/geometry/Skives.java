@@ -6,6 +6,9 @@ import java.util.function.ToDoubleFunction;
 
 /** The thinner zones of a strap, on the flat: full depth from and to, and a ramp where a thicker neighbour follows. */
 public final class Skives {
+    /** A ramp is at least this many times as long as it rises; our own limit, at which it is 5 % longer than it lies. */
+    public static final double RAMP_TO_RISE = 3;
+
     private static final double SAME_MM = 1e-9;
 
     private final List<Zone> zones = new ArrayList<>();
@@ -29,7 +32,7 @@ public final class Skives {
             String neighbourAfter) {}
 
     /**
-     * A place where the thickness jumps, no ramp leading from the one to the other.
+     * A place where the thickness jumps, no ramp or too steep a one leading from the one to the other.
      *
      * @param sectionId the thinner section
      */
@@ -65,19 +68,16 @@ public final class Skives {
         boolean thickerAfter = last + 1 < slices.size() && slices.get(last + 1).thickness() > end.thickness();
         double before = thickerBefore ? rampMm.applyAsDouble(start.piece()) : 0;
         double after = thickerAfter ? rampMm.applyAsDouble(end.piece()) : 0;
-        if (thickerBefore && before == 0) {
-            steps.add(new Sharp(
-                    start.piece().id(),
+        if (thickerBefore) {
+            step(
+                    start.piece(),
                     start.from(),
                     start.thickness(),
-                    slices.get(first - 1).thickness()));
+                    slices.get(first - 1).thickness(),
+                    before);
         }
-        if (thickerAfter && after == 0) {
-            steps.add(new Sharp(
-                    end.piece().id(),
-                    end.to(),
-                    end.thickness(),
-                    slices.get(last + 1).thickness()));
+        if (thickerAfter) {
+            step(end.piece(), end.to(), end.thickness(), slices.get(last + 1).thickness(), after);
         }
         return new Zone(
                 start.piece().id(),
@@ -88,6 +88,12 @@ public final class Skives {
                 start.thickness(),
                 before > 0 ? slices.get(first - 1).piece().id() : "",
                 after > 0 ? slices.get(last + 1).piece().id() : "");
+    }
+
+    private void step(PlacedPiece thinner, double at, double thin, double thick, double ramp) {
+        if (ramp < RAMP_TO_RISE * (thick - thin) - SAME_MM) {
+            steps.add(new Sharp(thinner.id(), at, thin, thick));
+        }
     }
 
     private static List<Slice> slices(FoldedStrap strap) {
@@ -111,7 +117,7 @@ public final class Skives {
         return List.copyOf(zones);
     }
 
-    /** Where the thickness jumps without a ramp, in the order of the flat strap. */
+    /** Where the thickness jumps without a ramp long enough, in the order of the flat strap. */
     public List<Sharp> steps() {
         return List.copyOf(steps);
     }
