@@ -5,20 +5,21 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Wraps;
 
 /** A strap closed round two bars; the radii are those of its neutral line. */
 record BarsRound(double firstRadiusMm, double secondRadiusMm, double centresMm, boolean crossed) {
-    private static final Formula OPEN = Formula.of(
-            "two-bars-open",
-            "L = 2 · C · cos(α) + π · (R + r) + 2 · α · (R - r) + o, α = asin((R - r) / C)",
-            Origins.TWO_PULLEYS);
-    private static final Formula CROSSED = Formula.of(
-            "two-bars-crossed",
-            "L = 2 · C · cos(β) + (R + r) · (π + 2 · β) + o, β = asin((R + r) / C)",
-            Origins.TWO_PULLEYS);
-    static final List<Formula> FORMULAS = List.of(OPEN, CROSSED);
+    private static final Formula OPEN_ANGLE =
+            Formula.of("two-bars-open-angle", "α = asin((R - r) / C)", Origins.TWO_PULLEYS);
+    private static final Formula OPEN =
+            Formula.of("two-bars-open", "L = 2 · C · cos(α) + π · (R + r) + 2 · α · (R - r) + o", Origins.TWO_PULLEYS);
+    private static final Formula CROSSED_ANGLE =
+            Formula.of("two-bars-crossed-angle", "β = asin((R + r) / C)", Origins.TWO_PULLEYS);
+    private static final Formula CROSSED =
+            Formula.of("two-bars-crossed", "L = 2 · C · cos(β) + (R + r) · (π + 2 · β) + o", Origins.TWO_PULLEYS);
+    static final List<Formula> FORMULAS = List.of(OPEN_ANGLE, OPEN, CROSSED_ANGLE, CROSSED);
 
     private static final NoticeKind ONE_IN_THE_OTHER = NoticeKind.stop("bar-inside-other-bar");
     private static final NoticeKind TOO_NEAR_TO_CROSS = NoticeKind.stop("bars-too-near-to-cross");
@@ -45,15 +46,22 @@ record BarsRound(double firstRadiusMm, double secondRadiusMm, double centresMm, 
                 ? Wraps.crossedMm(firstRadiusMm, secondRadiusMm, centresMm)
                 : Wraps.openMm(firstRadiusMm, secondRadiusMm, centresMm);
         Length length = Length.ofMm(bare).plus(overlap);
+        Length r1 = Length.ofMm(larger);
+        Length r2 = Length.ofMm(smaller);
+        double side = crossed ? larger + smaller : larger - smaller;
+        Angle slope = Angle.ofRadians(Math.asin(side / centresMm));
+        working.step(crossed ? CROSSED_ANGLE : OPEN_ANGLE, slope, "R", r1, "r", r2, "C", centres);
         working.step(
                 crossed ? CROSSED : OPEN,
                 length,
                 "C",
                 centres,
                 "R",
-                Length.ofMm(larger),
+                r1,
                 "r",
-                Length.ofMm(smaller),
+                r2,
+                crossed ? "β" : "α",
+                slope,
                 "o",
                 overlap);
         return centresMm < larger + smaller

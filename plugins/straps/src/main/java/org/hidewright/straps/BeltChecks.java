@@ -44,6 +44,7 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                             HOLES_MEET,
                             StrapChecks.CARRIES_LOAD,
                             StrapChecks.FOLD_TOO_TIGHT,
+                            StrapChecks.THICKNESS_STEP,
                             WORN_HOLE_OUTSIDE,
                             SIZES_OUTSIDE,
                             EVEN_HOLES,
@@ -97,12 +98,18 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                     Length.ofMm(bar / 2 + k * geometry.foldThicknessMm())));
         }
         return geometry.tailMm() <= 0
-                ? Optional.of(TURN_BACK_TOO_SHORT.at("turn-back-length", belt.turnBackLength(), belt.contact()))
+                ? Optional.of(TURN_BACK_TOO_SHORT.at(
+                        "turn-back-length",
+                        belt.turnBackLength(),
+                        belt.contact(),
+                        BeltHabits.LEAST_TURN_BACK,
+                        BeltHabits.MOST_TURN_BACK))
                 : Optional.empty();
     }
 
     private Optional<Notice> ramp() {
         return belt.preparation() instanceof Preparation.Skived skived
+                        && geometry.foldBeforeMm() < geometry.turnedBackThicknessMm()
                         && skived.ramp().mm() > geometry.tailMm() + SAME_MM
                 ? Optional.of(StrapChecks.RAMP_TOO_LONG.at(
                         "preparation", skived.ramp(), SectionReader.THIS_TURN_BACK, Length.ofMm(geometry.tailMm())))
@@ -128,7 +135,7 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
             return Optional.of(SLOT_RUNS_OUT.at("slot-length", belt.slotLength(), Length.ofMm(2 * middle)));
         }
         if (belt.holes() > 1 && belt.spacing().mm() <= belt.holeDiameter().mm()) {
-            return Optional.of(HOLES_MEET.at("spacing", belt.spacing(), belt.holeDiameter()));
+            return Optional.of(HOLES_MEET.at("spacing", belt.spacing(), belt.holeDiameter(), BeltHabits.SPACING));
         }
         double clear = Math.max(turn.flatEnd(), middle + halfSlot)
                 + belt.holeDiameter().mm() / 2;
@@ -156,6 +163,11 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                     belt.barDiameter().times(0.5),
                     Length.ofMm(geometry.foldThicknessMm())));
         }
+        StrapChecks.steps(
+                        geometry.skives(geometry.folded(belt.contact().mm() + 1)),
+                        step -> belt.turnBackThickness().isPresent() ? "turn-back-thickness" : "preparation",
+                        step -> SectionReader.THIS_TURN_BACK)
+                .forEach(notices::add);
         row(notices);
         leatherLeft(notices);
         belt.keeperFromBar().ifPresent(keeper -> keeper(notices, keeper));
@@ -207,12 +219,17 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
         }
     }
 
-    /** Worn, the tip reaches past the bar as far as it reaches past its hole. */
+    /**
+     * How far the tip reaches past the bar. Wherever the size is measured from, the pull of a closed belt holds the worn
+     * hole where the prong rests, at the outer end of the frame; from there the tip has to pass the bar first.
+     */
     private void keeper(List<Notice> notices, Length keeper) {
-        double reach = belt.tipBeyond().mm() + Math.max(0, row.count() - row.worn()) * row.spacingMm();
+        double reach = belt.tipBeyond().mm()
+                + Math.max(0, row.count() - row.worn()) * row.spacingMm()
+                - belt.frameLength().mm();
         double past = keeper.mm() + belt.keeperWidth().mm() / 2;
         if (reach <= past) {
-            notices.add(TIP_TOO_SHORT.at("tip-beyond", Length.ofMm(reach), Length.ofMm(past)));
+            notices.add(TIP_TOO_SHORT.at("tip-beyond", Length.ofMm(Math.max(0, reach)), Length.ofMm(past)));
         } else if (reach > past + TIP_BEYOND_KEEPER_MM) {
             notices.add(TIP_LONG.at("tip-beyond", Length.ofMm(reach - past)));
         }

@@ -8,6 +8,7 @@ import org.hidewright.straps.geometry.Piece;
 import org.hidewright.straps.geometry.PlacedPiece;
 import org.hidewright.straps.geometry.PlacedStretch;
 import org.hidewright.straps.geometry.Pose;
+import org.hidewright.straps.geometry.Skives;
 import org.hidewright.straps.geometry.Stretch;
 
 /** A belt as a folded strap: turned-back end, turn round the bar, main leg; distances along it count from the bar. */
@@ -60,6 +61,20 @@ final class BeltGeometry {
     }
 
     Piece.TurnBack turnBack() {
+        return turnBack(Piece.Spread.NONE);
+    }
+
+    /** Thickness of the pictured leg that is turned back: where the legs stay apart, as thin as its part of the turn. */
+    private double legBelowMm() {
+        return parallel() ? foldBeforeMm() : turnedBackThickness;
+    }
+
+    /** Thickness of the pictured main leg. */
+    double legAboveMm() {
+        return parallel() ? foldThickness : belt.thickness().mm();
+    }
+
+    private Piece.TurnBack turnBack(Piece.Spread spread) {
         return new Piece.TurnBack(
                 BUCKLE,
                 belt.barDiameter().mm(),
@@ -67,7 +82,8 @@ final class BeltGeometry {
                 foldBeforeMm(),
                 foldThickness,
                 rule.k(),
-                Face.GRAIN);
+                Face.GRAIN,
+                spread);
     }
 
     /** The turn round the bar: a turn-back, or two quarter turns where the legs stay parallel. */
@@ -91,17 +107,26 @@ final class BeltGeometry {
                         MAIN, reachMm - belt.contact().mm(), belt.thickness().mm())));
     }
 
+    /** What is thinned, on the flat belt; the ramps are those of a skived turn. */
+    Skives skives(FoldedStrap strap) {
+        double ramp = belt.preparation() instanceof Preparation.Skived skived
+                ? skived.ramp().mm()
+                : 0;
+        return new Skives(strap, belt.thickness().mm(), piece -> piece.id().equals(BUCKLE) ? ramp : 0);
+    }
+
     /**
-     * The buckle end to be pictured: the bar’s centre at (0, 0), the main leg above and running to the right, every leg
-     * as thin as its part of the turn.
+     * The buckle end to be pictured: the bar’s centre at (0, 0), the main leg above and running to the right. Legs that
+     * meet are as thick as they are, the turn between them as thin as it is.
      */
     FoldedStrap pictured(double reachMm) {
-        double below = foldBeforeMm() + (parallel() ? belt.barDiameter().mm() / 2 : 0);
+        double below = legBelowMm() + (parallel() ? belt.barDiameter().mm() / 2 : 0);
+        Piece.Spread spread = new Piece.Spread(legBelowMm() - foldBeforeMm(), legAboveMm() - foldThickness);
         return new FoldedStrap(
                 List.of(
-                        new Piece.Run(TURNED_BACK, tailMm(), foldBeforeMm()),
-                        turn(),
-                        new Piece.Run(MAIN, reachMm - belt.contact().mm(), foldThickness)),
+                        new Piece.Run(TURNED_BACK, tailMm(), legBelowMm()),
+                        parallel() ? turn() : turnBack(spread),
+                        new Piece.Run(MAIN, reachMm - belt.contact().mm(), legAboveMm())),
                 new Pose(belt.turnBackLength().mm(), -below, Math.PI));
     }
 

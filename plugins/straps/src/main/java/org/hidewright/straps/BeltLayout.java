@@ -21,6 +21,7 @@ import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.PlacedPiece;
+import org.hidewright.straps.geometry.Skives;
 import org.hidewright.straps.geometry.Stretch;
 import org.osgi.service.component.annotations.Component;
 
@@ -37,24 +38,24 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
     /** What is asked. Along the belt distances count from the centre of the buckle’s bar. */
     public record Belt(
-            @Asked(unit = "mm", min = "50 mm", max = "3 m", usual = "600-1300 mm", preset = "900 mm")
+            @Asked(unit = "mm", min = "50 mm", max = "3 m", usual = "600-1300 mm", example = "900 mm")
             Length size,
 
-            @Asked(preset = "frame-end") BeltMeasure datum,
+            @Asked(example = "frame-end") BeltMeasure datum,
 
-            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "10-80 mm", preset = "38 mm")
+            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "10-80 mm", example = "38 mm")
             Length width,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "3-4.5 mm", preset = "3.5 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "3-4.5 mm", example = "3.5 mm")
             Length thickness,
 
             @Asked(unit = "mm", min = "2 mm", max = "200 mm", example = "39 mm")
             Optional<Length> buckleInsideWidth,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "3-8 mm", preset = "5 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "3-8 mm", example = "5 mm")
             Length barDiameter,
 
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "15-60 mm", preset = "30 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "15-60 mm", example = "30 mm")
             Length frameLength,
 
             @Asked(min = "1", max = "60", usual = "5-7", preset = "5")
@@ -65,7 +66,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
             @Asked(min = "1", max = "60", example = "3") Optional<Integer> wornHole,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "3-6 mm", preset = "4.5 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "50 mm", usual = "3-6 mm", example = "4.5 mm")
             Length holeDiameter,
 
             @Asked(unit = "mm", min = "50 mm", max = "3 m", example = "850 mm")
@@ -88,10 +89,11 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", example = "2 mm")
             Optional<Length> turnBackThickness,
 
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "8-40 mm", preset = "15 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "8-40 mm", example = "15 mm")
             Length contact,
 
-            @Asked(preset = "{\"none\":{}}") Preparation preparation,
+            @Asked(preset = "{\"none\":{}}", example = "{\"skived\":{\"thickness-left\":\"2 mm\",\"ramp\":\"10 mm\"}}")
+            Preparation preparation,
 
             @Asked(unit = "mm", min = "1 mm", max = "200 mm", usual = "20-35 mm", preset = "25 mm")
             Length slotLength,
@@ -115,39 +117,39 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
     /** What is answered; flat places count from the turned-back end and from the tip. */
     public record Layout(
-            @Answered(unit = "mm", step = "1 mm", round = Rounding.UP, by = "belt-cut-length", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "belt-cut-length", lead = true)
             Length cutLength,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-fold-to-tip")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-fold-to-tip")
             Length foldToTip,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-flat-hole")
             Length wornHolePlace,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-hole-size")
             Length smallestSize,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-hole-size")
             Length largestSize,
 
             @Answered List<BeltHole> holes,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length slotCentre,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length slotStart,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length slotEnd,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length turnStart,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Length turnEnd,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-cut-length")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-cut-length")
             Length tipStart,
 
             @Answered(step = "0.01", by = "neutral-line-habit")
@@ -159,10 +161,10 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Answered(step = "0.01", round = Rounding.DOWN, by = "net-width")
             double netWidthFactor,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Optional<Length> skiveStart,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "teardrop-leg")
+            @Answered(unit = "mm", step = "0.1 mm", by = "teardrop-leg")
             Optional<Length> skiveEnd,
 
             @Answered Drawing sizePicture,
@@ -172,13 +174,13 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     public record BeltHole(
             @RowId String id,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-hole-size")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-hole-size")
             Length size,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-flat-hole")
             Length fromTurnBackEnd,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "belt-flat-hole")
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-flat-hole")
             Length fromTip,
 
             @Answered(by = "belt-hole-size") boolean worn) {}
@@ -209,8 +211,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
         Length slot = Length.ofMm(BeltGeometry.middleMm(turn));
         Length wornPlace = Length.ofMm(geometry.flatMm(strap, geometry.fromBarMm(row.sizeMm())));
         Length shape = belt.tip() == BeltTip.SQUARE ? Length.ZERO : belt.tipLength();
-        Optional<Length> ramp =
-                belt.preparation() instanceof Preparation.Skived skived ? Optional.of(skived.ramp()) : Optional.empty();
+        List<Skives.Zone> skives = geometry.skives(strap).zones();
         Layout layout = new Layout(
                 Length.ofMm(cut),
                 Length.ofMm(geometry.outsideOfFoldMm() + tip),
@@ -227,8 +228,11 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
                 geometry.rule().k(),
                 belt.width().minus(belt.holeDiameter()),
                 1 - belt.holeDiameter().mm() / belt.width().mm(),
-                ramp.map(Length.ofMm(turn.flatStart())::minus),
-                ramp.map(Length.ofMm(turn.flatEnd())::plus),
+                skives.stream().findFirst().map(Skives.Zone::rampStart).map(Length::ofMm),
+                skives.stream()
+                        .reduce((first, last) -> last)
+                        .map(Skives.Zone::rampEnd)
+                        .map(Length::ofMm),
                 new BeltSizePicture(belt, geometry, row).drawing(),
                 new BeltFlatView(belt, holes, turn, slot.mm(), cut).drawing());
         explain(working, belt, geometry, row, turn, layout);
@@ -240,6 +244,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
         geometry.rule().explain(working, geometry.foldThicknessMm());
         Source neutral = geometry.rule().measured() ? Origins.NEUTRAL_MEASURED : Origins.NEUTRAL_HABIT;
         List.of("neutral-line", "cut-length", "worn-hole-place").forEach(answer -> working.source(answer, neutral));
+        BeltHabits.credit(belt, working);
         Length thin = Length.ofMm(geometry.foldBeforeMm());
         Length fold = Length.ofMm(geometry.foldThicknessMm());
         for (Length thickness : List.of(thin, fold)) {
@@ -307,11 +312,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
     @Override
     public List<Formula> formulas() {
         return Stream.of(
-                        List.of(
-                                Formulas.NEUTRAL_DRY,
-                                Formulas.NEUTRAL_CASED,
-                                Formulas.NEUTRAL_GROOVED,
-                                Formulas.ALLOWANCE),
+                        Formulas.FOLDS,
                         TeardropWorking.FORMULAS,
                         List.of(HOLE_SIZE, FLAT_HOLE, CUT, FOLD_TO_TIP, StrapWidth.NET))
                 .flatMap(List::stream)

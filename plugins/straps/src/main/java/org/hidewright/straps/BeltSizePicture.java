@@ -10,7 +10,6 @@ import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.straps.geometry.FoldedStrap;
-import org.hidewright.straps.geometry.Skives;
 
 /**
  * From where to where the size is measured: the buckle end from the side, the belt to the right of the bar and its grain
@@ -51,7 +50,7 @@ final class BeltSizePicture {
         this.row = row;
         this.bar = belt.barDiameter().mm();
         this.inside = geometry.parallel() ? bar / 2 : 0;
-        this.top = inside + geometry.foldThicknessMm();
+        this.top = inside + geometry.legAboveMm();
         this.worn = geometry.fromBarMm(row.sizeMm());
         this.tip = geometry.fromBarMm(row.largestMm()) + belt.tipBeyond().mm();
         double around = 1.5 * row.spacingMm();
@@ -97,7 +96,7 @@ final class BeltSizePicture {
         double firstEnd = view.broken() ? view.from() : shownTo;
         FoldedStrap buckleEnd =
                 geometry.pictured(Math.max(firstEnd, belt.contact().mm() + 1));
-        new SideOfLeather(buckleEnd, new Skives(buckleEnd, belt.thickness().mm(), piece -> 0)).draw(drawing);
+        new SideOfLeather(buckleEnd, geometry.skives(buckleEnd)).draw(drawing);
         if (view.broken()) {
             double start = view.x(view.to());
             double end = view.x(shownTo);

@@ -3,6 +3,7 @@ package org.hidewright.straps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
@@ -41,13 +42,13 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
 
     /** What is asked. */
     public record OneBend(
-            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "1-5 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "1-5 mm", example = "3 mm")
             Length thickness,
 
-            @Asked(unit = "mm", min = "0 mm", max = "10 m", usual = "0-30 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "10 m", usual = "0-30 mm", example = "3 mm")
             Length insideRadius,
 
-            @Asked(unit = "deg", min = "0.01 deg", max = "360 deg", preset = "90 deg")
+            @Asked(unit = "deg", min = "0.01 deg", max = "360 deg", example = "90 deg")
             Angle turn,
 
             @Asked(preset = "grain") Face outside,
@@ -110,7 +111,9 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
             notices.add(StrapChecks.GROOVE_IN_GRAIN.at("preparation", THIS_FOLD));
         }
         if (turn >= Math.PI - 1e-9) {
-            notices.add(NO_CORNER.at("turn", bend.turn()));
+            if (bend.legA().isPresent() || bend.legB().isPresent()) {
+                notices.add(NO_CORNER.at("turn", bend.turn()));
+            }
             return Outcome.of(
                     new Allowance(allowance, rule.k(), Optional.empty(), Optional.empty(), Optional.empty()), notices);
         }
@@ -136,14 +139,8 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
 
     @Override
     public List<Formula> formulas() {
-        return List.of(
-                Formulas.NEUTRAL_DRY,
-                Formulas.NEUTRAL_CASED,
-                Formulas.NEUTRAL_GROOVED,
-                Formulas.ALLOWANCE,
-                SETBACK,
-                DEDUCTION,
-                FLAT);
+        return Stream.concat(Formulas.FOLDS.stream(), Stream.of(SETBACK, DEDUCTION, FLAT))
+                .toList();
     }
 
     @Override

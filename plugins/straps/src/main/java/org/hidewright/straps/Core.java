@@ -19,7 +19,7 @@ sealed interface Core {
             @Asked(unit = "mm", min = "0.1 mm", max = "500 mm", example = "10 mm")
             Length barWidth,
 
-            @Asked(unit = "mm", min = "0 mm", max = "250 mm", preset = "0.5 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "250 mm", example = "0.5 mm")
             Length cornerRadius)
             implements Core {}
 

@@ -29,7 +29,8 @@ record FoldRule(double k, Optional<Formula> formula, double webMm) {
         if (preparation instanceof Preparation.Cased) {
             return new FoldRule(NeutralLine.CASED, Optional.of(Formulas.NEUTRAL_CASED), 0);
         }
-        return new FoldRule(NeutralLine.dry(outside), Optional.of(Formulas.NEUTRAL_DRY), 0);
+        Formula dry = outside == Face.GRAIN ? Formulas.NEUTRAL_GRAIN_OUTSIDE : Formulas.NEUTRAL_FLESH_OUTSIDE;
+        return new FoldRule(NeutralLine.dry(outside), Optional.of(dry), 0);
     }
 
     boolean measured() {

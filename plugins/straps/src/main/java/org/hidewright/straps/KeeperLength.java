@@ -23,7 +23,7 @@ import org.osgi.service.component.annotations.Component;
 @Calculates("keeper")
 @Component(service = Calculator.class)
 public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperLength.Blank> {
-    private static final Formula STACK = Formula.of("keeper-stack", "h = Σ t · n", Origins.GEOMETRY);
+    private static final Formula STACK = Formula.of("keeper-stack", "h = u + n · t", Origins.GEOMETRY);
     private static final Formula INSIDE =
             Formula.of("keeper-inside", "P = 2 · (w + h) - (8 - 2 · π) · r + e", Origins.GEOMETRY);
     private static final Formula CUT =
@@ -36,6 +36,9 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
     private static final NoticeKind NO_EASE = NoticeKind.check("keeper-no-ease");
 
     private static final double LEAST_EASE_MM = 1;
+    private static final double MOST_EASE_MM = 2;
+    private static final double LEAST_WIDTH_MM = 10;
+    private static final double MOST_WIDTH_MM = 15;
 
     /** Where the keeper sits, and so what it must at least let through. */
     enum KeeperPlace {
@@ -69,30 +72,30 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
 
         /** One end over the other along the broad side. */
         record Lapped(
-                @Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "8-25 mm", preset = "12 mm")
+                @Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "8-25 mm", example = "12 mm")
                 Length lap) implements KeeperJoint {}
     }
 
     /** What is asked; the ease is added to the inside length all round. */
     public record Loop(
             @Asked(
-                    preset =
+                    example =
                             "[{\"id\":\"strap\",\"thickness\":\"3.5 mm\"},{\"id\":\"turn-back\",\"thickness\":\"2 mm\"},"
                                     + "{\"id\":\"tip\",\"thickness\":\"3.5 mm\"}]")
             List<KeeperLayer> layers,
 
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "38 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", example = "38 mm")
             Length width,
 
-            @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0-2 mm", preset = "1 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0-2 mm", example = "1 mm")
             Length cornerRadius,
 
             @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "1-2 mm", preset = "1.5 mm")
             Length ease,
 
-            @Asked(preset = "belt-at-turn-back") KeeperPlace place,
+            @Asked(example = "belt-at-turn-back") KeeperPlace place,
 
-            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", usual = "1-3 mm", preset = "2 mm")
+            @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", usual = "1-3 mm", example = "2 mm")
             Length thickness,
 
             @Asked(preset = "{\"butted\":{}}") KeeperJoint joint,
@@ -144,10 +147,11 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
                         Length.ofMm(Wraps.roundClosedCoreMm(loop.thickness().mm(), loop.neutralLine())))
                 .plus(lap)
                 .plus(more);
-        working.step(STACK, height);
+        stack(loop.layers(), working);
         working.step(INSIDE, inside, "w", loop.width(), "h", height, "r", loop.cornerRadius(), "e", loop.ease());
         working.step(LAP_CORNERS, more, "n", corners, "t", loop.thickness());
         working.step(CUT, cut, "P", inside, "k", loop.neutralLine(), "t", loop.thickness(), "o", lap, "x", more);
+        credit(loop, working);
         Length quarter = loop.ease().times(0.25);
         Blank blank = new Blank(
                 cut,
@@ -175,6 +179,30 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
         return corners;
     }
 
+    /** The length stands on the neutral line, the inside on the ease, the blank on the width usual for keepers. */
+    private static void credit(Loop loop, Working working) {
+        Origins.creditNeutralLine(working, "cut-length", loop.neutralLine());
+        boolean eased = within(loop.ease(), LEAST_EASE_MM, MOST_EASE_MM);
+        Origins.creditHabit(working, "inside-length", Origins.KEEPER_HABITS, eased);
+        Origins.creditHabit(working, "inside", Origins.KEEPER_HABITS, eased);
+        boolean wide = within(loop.keeperWidth(), LEAST_WIDTH_MM, MOST_WIDTH_MM);
+        Origins.creditHabit(working, "blank", Origins.KEEPER_HABITS, wide);
+    }
+
+    private static boolean within(Length length, double leastMm, double mostMm) {
+        return length.mm() >= leastMm && length.mm() <= mostMm;
+    }
+
+    /** Layer upon layer, each laid on what is under it. */
+    private static void stack(List<KeeperLayer> layers, Working working) {
+        Length under = Length.ZERO;
+        for (KeeperLayer layer : layers) {
+            Length height = under.plus(layer.thickness().times(layer.count()));
+            working.step(STACK, height, "u", under, "n", layer.count(), "t", layer.thickness());
+            under = height;
+        }
+    }
+
     private static List<Notice> notices(Loop loop) {
         List<Notice> notices = new ArrayList<>();
         int layers = loop.layers().stream().mapToInt(KeeperLayer::count).sum();
@@ -182,7 +210,7 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
             notices.add(TOO_FEW_LAYERS.at("layers", layers, loop.place().layers, loop.place()));
         }
         if (loop.ease().mm() < LEAST_EASE_MM) {
-            notices.add(NO_EASE.at("ease", loop.ease(), Length.ofMm(LEAST_EASE_MM)));
+            notices.add(NO_EASE.at("ease", loop.ease(), Length.ofMm(LEAST_EASE_MM), Length.ofMm(MOST_EASE_MM)));
         }
         return notices;
     }

@@ -39,7 +39,7 @@ public final class MeasuredNeutralLine implements Calculator<MeasuredNeutralLine
 
     /** What is asked. */
     public record Strip(
-            @Asked(unit = "mm", min = "1 mm", max = "10 m", preset = "100 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "10 m", example = "100 mm")
             Length stripLength,
 
             @Asked(unit = "mm", min = "0 mm", max = "10 m", example = "42 mm")
@@ -48,7 +48,7 @@ public final class MeasuredNeutralLine implements Calculator<MeasuredNeutralLine
             @Asked(unit = "mm", min = "0 mm", max = "10 m", example = "43 mm")
             Length straightAfter,
 
-            @Asked(unit = "deg", min = "10 deg", max = "360 deg", preset = "180 deg")
+            @Asked(unit = "deg", min = "10 deg", max = "360 deg", example = "180 deg")
             Angle turn,
 
             @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "0-30 mm", example = "3 mm")

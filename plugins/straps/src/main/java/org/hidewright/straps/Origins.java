@@ -2,6 +2,8 @@ package org.hidewright.straps;
 
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Source.Kind;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.straps.geometry.NeutralLine;
 
 /** Where the numbers and rules of this bundle come from; their texts stand in the messages. */
 final class Origins {
@@ -29,5 +31,24 @@ final class Origins {
     /** A bought strap or buckle rarely carries a rating; leather never does by itself. */
     static final Source LOAD_HABIT = Source.of("load-habit", Kind.COMMON_PRACTICE);
 
+    /** What is taken off a panel before the first strip, between strips and for a join. */
+    static final Source STRIP_HABITS = Source.of("strip-habits", Kind.COMMON_PRACTICE);
+    /** From a stitch row to the edge. */
+    static final Source STITCH_MARGIN = Source.of("stitch-margin", Kind.COMMON_PRACTICE);
+
     private Origins() {}
+
+    /** Credits an answer to the habit if the neutral line is one of its start values; typed otherwise it is the maker’s. */
+    static void creditNeutralLine(Working working, String answer, double k) {
+        if (NeutralLine.isStartValue(k)) {
+            working.source(answer, NEUTRAL_HABIT);
+        }
+    }
+
+    /** Credits an answer to a habit of the trade as long as what was asked keeps within it. */
+    static void creditHabit(Working working, String answer, Source habit, boolean kept) {
+        if (kept) {
+            working.source(answer, habit);
+        }
+    }
 }

@@ -16,7 +16,7 @@ sealed interface Preparation {
             @Asked(unit = "mm", min = "0.1 mm", max = "20 mm", example = "1.2 mm")
             Length thicknessLeft,
 
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "0-40 mm", preset = "10 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "0-40 mm", example = "10 mm")
             Length ramp)
             implements Preparation {}
 

@@ -47,10 +47,10 @@ sealed interface Section {
     record Bend(
             @RowId String id,
 
-            @Asked(preset = "{\"round-bar\":{\"diameter\":\"4 mm\"}}")
+            @Asked(example = "{\"round-bar\":{\"diameter\":\"4 mm\"}}")
             Core core,
 
-            @Asked(unit = "deg", min = "1 deg", max = "360 deg", preset = "180 deg")
+            @Asked(unit = "deg", min = "1 deg", max = "360 deg", example = "180 deg")
             Angle turn,
 
             @Asked(preset = "grain") Face outside,
@@ -67,10 +67,10 @@ sealed interface Section {
     record TurnBack(
             @RowId String id,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "60 mm", usual = "2-8 mm", preset = "4 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "60 mm", usual = "2-8 mm", example = "4 mm")
             Length barDiameter,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "300 mm", usual = "8-40 mm", preset = "15 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "300 mm", usual = "8-40 mm", example = "15 mm")
             Length contact,
 
             @Asked(preset = "grain") Face outside,

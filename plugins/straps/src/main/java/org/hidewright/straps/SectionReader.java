@@ -73,7 +73,7 @@ final class SectionReader {
                 section(section).ifPresent(read::add);
             }
         }
-        return read;
+        return stops.isEmpty() ? LegsApart.lay(read) : read;
     }
 
     /** The notice about an id that no section has, the nearest one named. */
@@ -266,10 +266,22 @@ final class SectionReader {
         return innermost.core() instanceof Core.FlatBar flat ? Optional.of(flat) : Optional.empty();
     }
 
+    /** A leg is no thicker than the section that it goes on in: one that is skived is skived to the middle of the bar. */
+    private double leg(Section.TurnBack section, int side, double thickness) {
+        int neighbour = strap.sections().indexOf(section) + side;
+        if (neighbour < 0 || neighbour >= strap.sections().size()) {
+            return thickness;
+        }
+        Section beside = strap.sections().get(neighbour);
+        return beside instanceof Section.Straight || beside instanceof Section.Overlap
+                ? Math.min(thickness, thickness(beside, new Preparation.None()))
+                : thickness;
+    }
+
     private Optional<ReadSection> turnBack(Section.TurnBack section) {
         double thickness = thickness(section, section.preparation());
-        double before = section.thicknessBefore().map(Length::mm).orElse(thickness);
-        double after = section.thicknessAfter().map(Length::mm).orElse(thickness);
+        double before = section.thicknessBefore().map(Length::mm).orElseGet(() -> leg(section, -1, thickness));
+        double after = section.thicknessAfter().map(Length::mm).orElseGet(() -> leg(section, 1, thickness));
         double bar = section.barDiameter().mm();
         double contact = section.contact().mm();
         FoldRule rule = rule(section.measuredNeutralLine(), section, section.preparation());

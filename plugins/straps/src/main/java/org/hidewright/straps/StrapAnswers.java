@@ -26,7 +26,7 @@ record StrapAnswers(
     Layout layout() {
         return new Layout(
                 Length.ofMm(strap.flatLength()),
-                Length.ofMm(stack.thickestMm()),
+                Length.ofMm(new Fittings(stack, places).thickest().thicknessMm()),
                 sections.stream().map(this::section).toList(),
                 places.pierced().stream().map(this::feature).toList(),
                 folds(),

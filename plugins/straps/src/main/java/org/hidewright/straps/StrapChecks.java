@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.measure.Length;
@@ -28,6 +30,7 @@ final class StrapChecks {
     static final NoticeKind OVERLAP_APART = NoticeKind.check("overlap-apart");
     static final NoticeKind OVERLAP_BESIDE = NoticeKind.check("overlap-beside");
     static final NoticeKind LAYERS_IN_EACH_OTHER = NoticeKind.check("layers-in-each-other");
+    static final NoticeKind THICKNESS_STEP = NoticeKind.check("thickness-step");
     static final NoticeKind NESTED_APART = NoticeKind.check("nested-bend-apart");
     static final NoticeKind FLESH_SHOWS = NoticeKind.note("flesh-shows");
     static final NoticeKind CARRIES_LOAD = NoticeKind.caution("strap-carries-load");
@@ -44,6 +47,7 @@ final class StrapChecks {
             OVERLAP_APART,
             OVERLAP_BESIDE,
             LAYERS_IN_EACH_OTHER,
+            THICKNESS_STEP,
             NESTED_APART,
             FLESH_SHOWS,
             CARRIES_LOAD);
@@ -53,6 +57,9 @@ final class StrapChecks {
 
     /** Two holes this near lie on one another for any fitting. */
     private static final double MEETS_MM = 0.1;
+
+    /** A step no deeper than this is one that no gauge finds and no hand feels. */
+    static final double STEP_MM = 0.1;
 
     private final StrapLayout.Strap asked;
     private final List<ReadSection> sections;
@@ -67,7 +74,7 @@ final class StrapChecks {
         this.stack = stack;
     }
 
-    List<Notice> all(List<Pierced> pierced) {
+    List<Notice> all(List<Pierced> pierced, Skives skives) {
         if (asked.carriesLoad()) {
             notices.add(CARRIES_LOAD.at("carries-load"));
         }
@@ -76,6 +83,8 @@ final class StrapChecks {
         sections.forEach(this::overlap);
         sections.forEach(this::nested);
         layersInEachOther();
+        steps(skives, step -> "sections[" + step.sectionId() + "]", Skives.Sharp::sectionId)
+                .forEach(notices::add);
         pierced.stream()
                 .filter(place -> place.feature() instanceof Feature.Hole)
                 .forEach(this::hole);
@@ -84,6 +93,19 @@ final class StrapChecks {
                 .toList());
         fleshShows();
         return notices;
+    }
+
+    /** Thickness that jumps; named after the section, or after what stands for it. */
+    static Stream<Notice> steps(
+            Skives skives, Function<Skives.Sharp, String> place, Function<Skives.Sharp, Object> name) {
+        return skives.steps().stream()
+                .filter(step -> step.thickerMm() - step.thinnerMm() > STEP_MM)
+                .map(step -> THICKNESS_STEP.at(
+                        place.apply(step),
+                        name.apply(step),
+                        Length.ofMm(step.thinnerMm()),
+                        Length.ofMm(step.thickerMm()),
+                        Length.ofMm(Skives.RAMP_TO_RISE * (step.thickerMm() - step.thinnerMm()))));
     }
 
     /** A ramp that finds no room in the section it runs into. */
@@ -161,6 +183,17 @@ final class StrapChecks {
         }
     }
 
+    /** How deep two legs of one fold would lie in each other: flesh to flesh, or with the flesh outside grain to grain. */
+    private static double deepMm(PlacedPiece before, PlacedPiece after, Face outside) {
+        double beside = before.start().beside(after.start());
+        return outside == Face.GRAIN ? before.thickness() + after.thickness() + beside : -beside;
+    }
+
+    private static Length leastRamp(PlacedPiece before, PlacedPiece fold, PlacedPiece after) {
+        double rise = Math.max(before.thickness() - fold.thickness(), after.thickness() - fold.thicknessAtEnd());
+        return Length.ofMm(Skives.RAMP_TO_RISE * rise);
+    }
+
     /** A thinned fold whose legs are left thick cannot close: the legs would have to lie in each other. */
     private void layersInEachOther() {
         for (int i = 0; i + 2 < sections.size(); i++) {
@@ -169,15 +202,17 @@ final class StrapChecks {
             if (placed(sections.get(i + 1).id()).straight() || !before.straight() || !after.straight()) {
                 continue;
             }
-            OptionalDouble gap = Stack.gapMm(before, after);
             boolean back = Math.cos(before.start().heading() - after.start().heading()) < 0;
-            if (back && gap.isPresent() && gap.getAsDouble() < -Stack.PRESSED_MM) {
+            double deep = deepMm(
+                    before, after, sections.get(i + 1).fold().orElseThrow().outside());
+            if (back && Stack.gapMm(before, after).isPresent() && deep > Stack.PRESSED_MM) {
                 notices.add(LAYERS_IN_EACH_OTHER.at(
                         "sections[" + sections.get(i + 1).id() + "]",
                         before.id(),
                         after.id(),
                         sections.get(i + 1).id(),
-                        Length.ofMm(-gap.getAsDouble())));
+                        Length.ofMm(deep),
+                        leastRamp(before, placed(sections.get(i + 1).id()), after)));
             }
         }
     }
@@ -212,7 +247,8 @@ final class StrapChecks {
         double toEdge = Math.min(asked.width().mm() / 2, Math.min(flat, strap.flatLength() - flat));
         double least = Math.max(StrapWidth.EDGE_DIAMETERS * 2 * radius, asked.carriesLoad() ? LOADED_EDGE_MM : 0);
         if (toEdge < least - 1e-9) {
-            notices.add(HOLE_NEAR_EDGE.at(at, place.rowId(), Length.ofMm(toEdge), Length.ofMm(least)));
+            notices.add(HOLE_NEAR_EDGE.at(
+                    at, place.rowId(), Length.ofMm(toEdge), Length.ofMm(least), Length.ofMm(LOADED_EDGE_MM)));
         }
     }
 

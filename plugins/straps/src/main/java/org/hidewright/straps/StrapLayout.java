@@ -24,6 +24,7 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.Piece;
+import org.hidewright.straps.geometry.Pile;
 import org.hidewright.straps.geometry.PlacedPiece;
 import org.hidewright.straps.geometry.PlacedStretch;
 import org.hidewright.straps.geometry.Skives;
@@ -41,24 +42,26 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
     private static final Formula CUT_LENGTH = Formula.of("cut-length", "L = S + B", Origins.GEOMETRY);
     private static final Formula FOLDED_PLACE = Formula.of("folded-place", "s = a + x · L / q", Origins.GEOMETRY);
     private static final Formula STACK_THICKNESS =
-            Formula.of("stack-thickness", "T = Σ t + (n - 1) · g", Origins.GEOMETRY);
+            Formula.of("stack-thickness", "T = M + (n - 1) · g", Origins.GEOMETRY);
 
     /** What is asked. */
     public record Strap(
-            @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", usual = "1-5 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", usual = "1-5 mm", example = "3 mm")
             Length thickness,
 
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "20 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", example = "20 mm")
             Length width,
 
             @Asked(
-                    preset = "[{\"id\":\"leg\",\"straight\":{\"length\":\"200 mm\"}},"
-                            + "{\"id\":\"buckle\",\"bend\":{\"core\":{\"round-bar\":{\"diameter\":\"4 mm\"}}}},"
+                    example = "[{\"id\":\"leg\",\"straight\":{\"length\":\"200 mm\"}},"
+                            + "{\"id\":\"buckle\",\"bend\":{\"core\":{\"round-bar\":{\"diameter\":\"4 mm\"}},"
+                            + "\"turn\":\"180 deg\"}},"
                             + "{\"id\":\"tip\",\"straight\":{\"length\":\"50 mm\"}}]")
             List<Section> sections,
 
             @Asked(
-                    preset = "[{\"id\":\"rivet\",\"hole\":{\"diameter\":\"4 mm\",\"section\":\"leg\",\"from\":\"end\","
+                    preset = "[]",
+                    example = "[{\"id\":\"rivet\",\"hole\":{\"diameter\":\"4 mm\",\"section\":\"leg\",\"from\":\"end\","
                             + "\"distance\":\"15 mm\",\"also-through\":\"tip\"}}]")
             List<Feature> features,
 
@@ -196,7 +199,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             @Answered(unit = "mm", step = "0.1 mm", by = "folded-place")
             Length fromOtherEnd,
 
-            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
+            @Answered(unit = "mm", step = "0.1 mm", by = "stitch-margin")
             Length margin,
 
             @Answered(by = "plane-geometry") Face markOn) {}
@@ -224,9 +227,13 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             return Outcome.refuse(stops);
         }
         Stack stack = new Stack(strap, asked.glueGap().mm());
-        new StrapWorking(working, asked, sections, strap, stack).write(places.pierced());
+        Fittings fittings = new Fittings(stack, places);
+        new StrapWorking(working, asked, sections, strap).write(places.pierced(), fittings.thickest());
         StrapAnswers answers = new StrapAnswers(asked, sections, strap, skives, stack, places);
-        return Outcome.of(answers.layout(), new StrapChecks(asked, sections, strap, stack).all(places.pierced()));
+        List<Notice> notices =
+                new ArrayList<>(new StrapChecks(asked, sections, strap, stack).all(places.pierced(), skives));
+        fittings.layersApart().forEach(notices::add);
+        return Outcome.of(answers.layout(), notices);
     }
 
     private static void overlapsOnSections(Strap asked, List<Notice> stops) {
@@ -251,15 +258,8 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
     @Override
     public List<Formula> formulas() {
-        return Stream.concat(
-                        Stream.of(
-                                Formulas.NEUTRAL_DRY,
-                                Formulas.NEUTRAL_CASED,
-                                Formulas.NEUTRAL_GROOVED,
-                                Formulas.ALLOWANCE),
-                        Stream.concat(
-                                TeardropWorking.FORMULAS.stream(),
-                                Stream.of(CUT_LENGTH, FOLDED_PLACE, STACK_THICKNESS)))
+        return Stream.of(Formulas.FOLDS, TeardropWorking.FORMULAS, List.of(CUT_LENGTH, FOLDED_PLACE, STACK_THICKNESS))
+                .flatMap(List::stream)
                 .toList();
     }
 
@@ -270,9 +270,15 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                         List.of(StrapChecks.RAMP_TOO_LONG),
                         FeaturePlaces.KINDS,
                         StrapChecks.KINDS,
+                        List.of(Fittings.LAYERS_APART),
                         HardwareFit.KINDS)
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    @Override
+    public List<String> phrases() {
+        return FoldedView.PHRASES;
     }
 
     @Override
@@ -283,14 +289,14 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                 Origins.NEUTRAL_MEASURED,
                 Origins.TIGHT_FOLD,
                 Origins.EDGE_HABIT,
+                Origins.STITCH_MARGIN,
                 Origins.HARDWARE_EASE,
                 Origins.LOAD_HABIT);
     }
 
     /** Writes down how a strap was worked out. */
-    private record StrapWorking(
-            Working working, Strap asked, List<ReadSection> sections, FoldedStrap strap, Stack stack) {
-        void write(List<FeaturePlaces.Pierced> pierced) {
+    private record StrapWorking(Working working, Strap asked, List<ReadSection> sections, FoldedStrap strap) {
+        void write(List<FeaturePlaces.Pierced> pierced, Pile thickest) {
             sections.forEach(this::section);
             double bends = strap.pieces().stream()
                     .filter(piece -> !piece.straight())
@@ -304,7 +310,15 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                     "B",
                     Length.ofMm(bends));
             pierced.forEach(this::place);
-            working.step(STACK_THICKNESS, Length.ofMm(stack.thickestMm()), "g", asked.glueGap());
+            working.step(
+                    STACK_THICKNESS,
+                    Length.ofMm(thickest.thicknessMm()),
+                    "M",
+                    Length.ofMm(thickest.leatherMm()),
+                    "n",
+                    thickest.layers(),
+                    "g",
+                    asked.glueGap());
             creditCutLength();
         }
 

@@ -35,7 +35,7 @@ public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWi
 
     /** What is asked: the inside of the hardware, and either the ease or a strap width to be judged. */
     public record Hardware(
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", preset = "25 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", example = "25 mm")
             Length hardwareInsideWidth,
 
             @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0.5-1 mm", preset = "1 mm")
@@ -66,7 +66,8 @@ public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWi
         Length inside = hardware.hardwareInsideWidth();
         Length width = hardware.width().orElse(inside.minus(hardware.ease()));
         if (width.mm() <= 0) {
-            return Outcome.refuse(NO_WIDTH_LEFT.at("ease", hardware.ease(), inside));
+            return Outcome.refuse(
+                    NO_WIDTH_LEFT.at("ease", hardware.ease(), inside, HardwareFit.LEAST_EASE, HardwareFit.USUAL_EASE));
         }
         List<Length> holes = hardware.holesAcross().orElse(List.of());
         Length cut = holes.stream().reduce(Length.ZERO, Length::plus);

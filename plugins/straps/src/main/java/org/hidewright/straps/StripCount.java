@@ -22,11 +22,13 @@ import org.osgi.service.component.annotations.Component;
 @Calculates("strips")
 @Component(service = Calculator.class)
 public final class StripCount implements Calculator<StripCount.Panel, StripCount.Strips> {
-    private static final Formula COUNT = Formula.of("strip-count", "n = ⌊(W - e + g) / (w + g)⌋", Origins.GEOMETRY);
+    private static final Formula COUNT =
+            Formula.of("strip-count", "n = whole part of (W - e + g) / (w + g)", Origins.GEOMETRY);
     private static final Formula LEFTOVER =
             Formula.of("strip-leftover", "q = W - e - n · w - (n - 1) · g", Origins.GEOMETRY);
     private static final Formula TOTAL = Formula.of("strip-total", "T = n · L", Origins.GEOMETRY);
-    private static final Formula JOINED = Formula.of("strips-joined", "m = ⌈(C - j) / (L - j)⌉", Origins.GEOMETRY);
+    private static final Formula JOINED =
+            Formula.of("strips-joined", "m = (C - j) / (L - j), rounded up", Origins.GEOMETRY);
 
     private static final NoticeKind NONE = NoticeKind.stop("strips-none");
     private static final NoticeKind LAP_TOO_LONG = NoticeKind.stop("strips-lap-too-long");
@@ -47,13 +49,13 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
 
     /** What is asked; the strips run along the first side of the panel. */
     public record Panel(
-            @Asked(unit = "mm", min = "1 mm", max = "100 m", preset = "1300 x 400 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "100 m", example = "1300 x 400 mm")
             Size panel,
 
             @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "0-20 mm", preset = "5 mm")
             Length straightEdgeTrim,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "1 m", usual = "5-60 mm", preset = "38 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "1 m", usual = "5-60 mm", example = "38 mm")
             Length stripWidth,
 
             @Asked(preset = "{\"strap-cutter\":{}}") StripCutter cutter,
@@ -117,6 +119,11 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
                 "g",
                 gap);
         working.step(TOTAL, total, "n", count, "L", length);
+        Origins.creditHabit(
+                working,
+                "leftover-width",
+                Origins.STRIP_HABITS,
+                panel.straightEdgeTrim().mm() > 0);
         List<Notice> notices = new ArrayList<>(List.of(DIRECTION.with()));
         if (panel.cutLength().isEmpty()) {
             return Outcome.of(
@@ -130,6 +137,7 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
             }
             forOne = -wholeTimes(-(wanted.mm() - panel.joinLap().mm())
                     / (length.mm() - panel.joinLap().mm()));
+            working.source("strips-for-one-strap", Origins.STRIP_HABITS);
             working.step(JOINED, forOne, "C", wanted, "j", panel.joinLap(), "L", length);
             notices.add(TOO_SHORT.at("cut-length", length, wanted, forOne));
         }
@@ -159,6 +167,6 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
 
     @Override
     public List<Source> sources() {
-        return List.of(Origins.CUT_ALONG_BACKBONE);
+        return List.of(Origins.CUT_ALONG_BACKBONE, Origins.STRIP_HABITS);
     }
 }

@@ -26,18 +26,18 @@ public final class TwoBars implements Calculator<TwoBars.Bars, TwoBars.Loop> {
 
     /** What is asked; with a neutral line of 0 the bare length round the bars is answered. */
     public record Bars(
-            @Asked(unit = "mm", min = "0.1 mm", max = "10 m", preset = "20 mm")
+            @Asked(unit = "mm", min = "0.1 mm", max = "10 m", example = "20 mm")
             Length firstDiameter,
 
-            @Asked(unit = "mm", min = "0.1 mm", max = "10 m", preset = "20 mm")
+            @Asked(unit = "mm", min = "0.1 mm", max = "10 m", example = "20 mm")
             Length secondDiameter,
 
-            @Asked(unit = "mm", min = "0.1 mm", max = "100 m", preset = "200 mm")
+            @Asked(unit = "mm", min = "0.1 mm", max = "100 m", example = "200 mm")
             Length centres,
 
             @Asked(preset = "open") BarRun run,
 
-            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", example = "3 mm")
             Length thickness,
 
             @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5")
@@ -53,6 +53,7 @@ public final class TwoBars implements Calculator<TwoBars.Bars, TwoBars.Loop> {
 
     @Override
     public Outcome<Loop> calculate(Bars bars, Working working) {
+        Origins.creditNeutralLine(working, "length", bars.neutralLine());
         return BarsRound.of(
                         bars.firstDiameter(),
                         bars.secondDiameter(),

@@ -27,10 +27,10 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
     static final Formula RECTANGLE = Formula.of(
             "wrap-rounded-rectangle", "L = 2 · (w + h) - (8 - 2 · π) · r + 2 · π · k · t + o", Origins.GEOMETRY);
     private static final Formula LAYERS = Formula.of("roll-layers", "L = π · (B² - A²) / t", Origins.GEOMETRY);
-    private static final Formula SPIRAL = Formula.of(
-            "roll-spiral",
-            "L = U(B) - U(A), U(u) = [u · √(u² + c²) + c² · asinh(u / c)] / (2 · c), c = t / (2 · π)",
-            Origins.GEOMETRY);
+    private static final Formula SPIRAL_RISE = Formula.of("roll-spiral-rise", "c = t / (2 · π)", Origins.GEOMETRY);
+    private static final Formula SPIRAL_FROM_CENTRE = Formula.of(
+            "roll-spiral-from-centre", "U = [u · √(u² + c²) + c² · asinh(u / c)] / (2 · c)", Origins.GEOMETRY);
+    private static final Formula SPIRAL = Formula.of("roll-spiral", "L = V - U", Origins.GEOMETRY);
     private static final Formula PIPING =
             Formula.of("wrap-piping", "L = π · (d + 2 · k · t) + 2 · s", Origins.GEOMETRY);
     private static final Formula GUSSET =
@@ -42,9 +42,10 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
 
     /** What is asked; the thickness of the strip, of two layers that of the outer one. */
     public record Wrap(
-            @Asked(preset = "{\"half-wrap\":{}}") WrapShape shape,
+            @Asked(example = "{\"half-wrap\":{\"diameter\":\"6 mm\"}}")
+            WrapShape shape,
 
-            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", preset = "3 mm")
+            @Asked(unit = "mm", min = "0.05 mm", max = "50 mm", usual = "0.5-5 mm", example = "3 mm")
             Length thickness,
 
             @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5")
@@ -60,6 +61,9 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
 
     @Override
     public Outcome<Strip> calculate(Wrap wrap, Working working) {
+        if (!(wrap.shape() instanceof WrapShape.Roll) && !(wrap.shape() instanceof WrapShape.UGusset)) {
+            Origins.creditNeutralLine(working, "length", wrap.neutralLine());
+        }
         double k = wrap.neutralLine();
         Length t = wrap.thickness();
         WrapShape shape = wrap.shape();
@@ -178,22 +182,28 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
     private static Outcome<Strip> roll(WrapShape.Roll roll, Length t, Working working) {
         double inner = roll.coreDiameter().mm() / 2;
         double outer = inner + roll.turns() * t.mm();
-        double shift = roll.rule() == RollRule.SPIRAL_OF_MID_LINE ? t.mm() / 2 : 0;
-        boolean layers = roll.rule() == RollRule.LAYERS;
-        Length length = Length.ofMm(
-                layers
-                        ? Wraps.rollLayersMm(inner, outer, t.mm())
-                        : Wraps.spiralMm(inner + shift, outer + shift, t.mm()));
-        working.step(
-                layers ? LAYERS : SPIRAL,
-                length,
-                "A",
-                Length.ofMm(inner + shift),
-                "B",
-                Length.ofMm(outer + shift),
-                "t",
-                t);
+        Length length;
+        if (roll.rule() == RollRule.LAYERS) {
+            length = Length.ofMm(Wraps.rollLayersMm(inner, outer, t.mm()));
+            working.step(LAYERS, length, "B", Length.ofMm(outer), "A", Length.ofMm(inner), "t", t);
+        } else {
+            double shift = roll.rule() == RollRule.SPIRAL_OF_MID_LINE ? t.mm() / 2 : 0;
+            length = spiral(inner + shift, outer + shift, t, working);
+        }
         return Outcome.of(new Strip(length, Optional.of(Length.ofMm(2 * outer))));
+    }
+
+    /** A spiral between two radii is what it is to the outer one less what it is to the inner one, from its centre. */
+    private static Length spiral(double from, double to, Length t, Working working) {
+        Length rise = t.times(1 / (2 * Math.PI));
+        working.step(SPIRAL_RISE, rise, "t", t);
+        Length inner = Length.ofMm(Wraps.spiralMm(0, from, t.mm()));
+        Length outer = Length.ofMm(Wraps.spiralMm(0, to, t.mm()));
+        working.step(SPIRAL_FROM_CENTRE, inner, "u", Length.ofMm(from), "c", rise);
+        working.step(SPIRAL_FROM_CENTRE, outer, "u", Length.ofMm(to), "c", rise);
+        Length length = Length.ofMm(Wraps.spiralMm(from, to, t.mm()));
+        working.step(SPIRAL, length, "V", outer, "U", inner);
+        return length;
     }
 
     private static Outcome<Strip> gusset(WrapShape.UGusset gusset, Working working) {
@@ -223,7 +233,7 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
                         TeardropWorking.FORMULAS,
                         List.of(RECTANGLE),
                         BarsRound.FORMULAS,
-                        List.of(LAYERS, SPIRAL, PIPING, GUSSET, MORE))
+                        List.of(LAYERS, SPIRAL_RISE, SPIRAL_FROM_CENTRE, SPIRAL, PIPING, GUSSET, MORE))
                 .flatMap(List::stream)
                 .toList();
     }

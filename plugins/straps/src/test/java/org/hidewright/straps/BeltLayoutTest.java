@@ -264,7 +264,7 @@ class BeltLayoutTest {
         Steps steps = new Steps(new BeltLayout());
         BeltLayout.Layout layout =
                 new BeltLayout().calculate(belt.build(), steps).answers().orElseThrow();
-        assertEquals(List.of(0.6), steps.of("neutral-line-dry"));
+        assertEquals(List.of(0.6), steps.of("neutral-line-grain-outside"));
         double quarter = Math.PI / 2 * (2.5 + 0.6 * 3.5);
         assertEquals(List.of(quarter, quarter), steps.of("bend-allowance"));
         assertEquals(List.of(), steps.of("teardrop-leg"));
@@ -315,14 +315,34 @@ class BeltLayoutTest {
         belt = new Belts();
         belt.keeper = Optional.of(mm(30));
         belt.tipBeyond = 190;
-        // worn: 190 + 2 · 25 = 240 past the bar; the keeper ends at 30 + 6
-        assertEquals("[204.0 mm]", args(belt, "belt-tip-hangs-out"));
+        // worn: 190 + 2 · 25 - 30 = 210 past the bar; the keeper ends at 30 + 6
+        assertEquals("[174.0 mm]", args(belt, "belt-tip-hangs-out"));
         belt.tipBeyond = 40;
         belt.keeper = Optional.of(mm(90));
-        assertEquals("[90.0 mm, 96.0 mm]", args(belt, "belt-tip-misses-keeper"));
+        assertEquals("[60.0 mm, 96.0 mm]", args(belt, "belt-tip-misses-keeper"));
+        belt.frame = 200;
+        assertEquals("[0.0 mm, 96.0 mm]", args(belt, "belt-tip-misses-keeper"));
         belt = new Belts();
         belt.slot = 5;
         assertEquals("[5.0 mm, 12.0 mm]", args(belt, "belt-slot-short"));
+    }
+
+    @Test
+    void theTipOfAClosedBeltReachesTheKeeperFromTheFrameEndWhereverItsSizeIsMeasuredFrom() {
+        for (BeltMeasure datum : BeltMeasure.values()) {
+            Belts belt = new Belts();
+            belt.datum = datum;
+            belt.frame = 40;
+            // 100 of tip and two gaps of 25 beyond the worn hole, 40 of them up to the bar: 110 past it
+            belt.keeper = Optional.of(mm(105));
+            assertEquals("[110.0 mm, 111.0 mm]", args(belt, "belt-tip-misses-keeper"), datum.toString());
+            belt.keeper = Optional.of(mm(103));
+            assertTrue(
+                    new BeltLayout()
+                            .calculate(belt.build(), Working.NONE).notices().stream()
+                                    .noneMatch(notice -> notice.kind().key().startsWith("belt-tip")),
+                    datum.toString());
+        }
     }
 
     private static String args(Belts belt, String key) {

@@ -199,6 +199,11 @@ class NoticesTest {
                                         Face.GRAIN,
                                         new Preparation.Skived(mm(1), mm(0))),
                                 straight("b", 40, 1, 0))));
+        strapCase(
+                "thickness-step",
+                "sections[b]",
+                strap(3, List.of(straight("a", 40), straight("b", 40, 2, 0))),
+                strap(3, List.of(straight("a", 40), straight("b", 40, 2, 8))));
         strapCase("nested-bend-apart", "sections[over]", doubled(40), doubled(45));
         strapCase(
                 "flesh-shows",
@@ -302,6 +307,11 @@ class NoticesTest {
                 "features[upper]",
                 flat(hole("upper", "outer", From.END, 20)),
                 flat(hole("upper", "outer", From.END, 20, "inner")));
+        strapCase(
+                "fitting-draws-together",
+                "features[rivet]",
+                simple(hole("rivet", "leg", From.END, 20, "tip")),
+                simple(hole("rivet", "leg", From.END, 20)));
     }
 
     private static Feature row(double to) {
@@ -311,6 +321,8 @@ class NoticesTest {
 
     private void hardware() {
         strapCase("strap-carries-load", "carries-load", wide(20, 21, true), wide(20, 21, false));
+        strapCase("strap-wider-than-hardware", "width", wide(20.1, 20, false), wide(20, 20, false));
+        width("strap-wider-than-hardware", 0, 25.1, List.of(), 1, 25, List.of());
         strapCase("strap-as-wide-as-hardware", "width", wide(20, 20, false), wide(20, 20.5, false));
         strapCase("strap-tight-in-hardware", "width", wide(20, 20.4, false), wide(20, 20.5, false));
         strapCase("strap-loose-in-hardware", "width", wide(20, 23.1, false), wide(20, 23, false));
@@ -378,7 +390,8 @@ class NoticesTest {
                 90,
                 Face.GRAIN,
                 new Preparation.Skived(mm(3), mm(5)));
-        one("bend-no-corner", 3, 180, Face.GRAIN, DRY, 3, 179, Face.GRAIN, DRY);
+        cases.add(new Case("bend-no-corner", "turn", legs(180, 20), legs(179, 2000)));
+        cases.add(new Case("bend-no-corner", "turn", legs(180, Optional.empty()), outcomeWithoutLegs(180)));
         cases.add(new Case("bend-one-leg", "leg-b", legs(90, Optional.empty()), legs(90, 6)));
         cases.add(new Case("bend-legs-too-short", "leg-a", legs(90, 5.9), legs(90, 6)));
         cases.add(new Case("bend-legs-too-short", "leg-a", legs(120, 10.3), legs(120, 10.4)));
@@ -412,6 +425,10 @@ class NoticesTest {
     private static BendAllowance.OneBend oneBend(double r, double turn, Face outside, Preparation preparation) {
         return new BendAllowance.OneBend(
                 mm(3), mm(r), deg(turn), outside, preparation, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private static Outcome<?> outcomeWithoutLegs(double turn) {
+        return work(new BendAllowance(), oneBend(3, turn, Face.GRAIN, DRY));
     }
 
     private static Outcome<?> legs(double turn, double leg) {
@@ -539,17 +556,17 @@ class NoticesTest {
         });
         belt(
                 "belt-tip-misses-keeper",
-                belt -> belt.keeper = Optional.of(mm(144)),
-                belt -> belt.keeper = Optional.of(mm(143)));
+                belt -> belt.keeper = Optional.of(mm(114)),
+                belt -> belt.keeper = Optional.of(mm(113)));
         belt(
                 "belt-tip-hangs-out",
                 belt -> {
                     belt.keeper = Optional.of(mm(45));
-                    belt.tipBeyond = 152;
+                    belt.tipBeyond = 182;
                 },
                 belt -> {
                     belt.keeper = Optional.of(mm(45));
-                    belt.tipBeyond = 151;
+                    belt.tipBeyond = 181;
                 });
         belt("belt-tip-shape-reaches-hole", belt -> belt.tipLength = 98, belt -> belt.tipLength = 97);
         belt("belt-slot-short", belt -> belt.slot = 11.9, belt -> belt.slot = 12);

@@ -66,8 +66,18 @@ class SliceProofTest {
         Case bend(String id, Core core, double radius, double degrees, Face outside, Preparation preparation) {
             sections.add(Straps.bend(id, core, degrees, outside, preparation));
             double t = left(preparation, thickness);
-            folder.bend(id, Math.toRadians(degrees), radius, t, k(outside, preparation, t), outside == Face.GRAIN);
+            double out = degrees == 180 && outside == Face.GRAIN ? legsFurtherOut(preparation, t, radius) : 0;
+            folder.aside(-out)
+                    .bend(id, Math.toRadians(degrees), radius, t, k(outside, preparation, t), outside == Face.GRAIN)
+                    .aside(out);
             return this;
+        }
+
+        /** Legs folded flesh to flesh lie on each other, not in each other, where long enough ramps lead there. */
+        private double legsFurtherOut(Preparation preparation, double left, double radius) {
+            boolean ramped = preparation instanceof Preparation.Skived skived
+                    && skived.ramp().mm() >= 3 * (thickness - left);
+            return ramped ? Math.max(0, thickness - left - radius) : 0;
         }
 
         Case turnBack(String id, double bar, double contact, double before, double after, Face outside) {

@@ -16,6 +16,11 @@ public final class NeutralLine {
 
     private NeutralLine() {}
 
+    /** Whether a value is one of those the habit starts from. */
+    public static boolean isStartValue(double k) {
+        return k == GRAIN_OUT_DRY || k == FLESH_OUT_DRY || k == CASED;
+    }
+
     /** Start value of leather folded dry. */
     public static double dry(Face outside) {
         return outside == Face.GRAIN ? GRAIN_OUT_DRY : FLESH_OUT_DRY;

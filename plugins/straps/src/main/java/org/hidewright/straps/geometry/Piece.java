@@ -35,19 +35,37 @@ public sealed interface Piece {
     }
 
     /**
+     * How far legs thicker than their fold lie further out than the fold’s own ends: the ramps of its skive lead there.
+     *
+     * @param beforeMm the leg before, square to it
+     * @param afterMm the leg after
+     */
+    record Spread(double beforeMm, double afterMm) {
+        public static final Spread NONE = new Spread(0, 0);
+    }
+
+    /**
      * A bend: one arc, or arcs at the corners of a flat bar with straight stretches between.
      *
      * @param stretches arcs and straight stretches in order, at least one, the first and the last an arc
      */
-    record Bend(String id, List<Stretch> stretches) implements Piece {
+    record Bend(String id, List<Stretch> stretches, Spread spread) implements Piece {
         public Bend {
             stretches = List.copyOf(stretches);
+        }
+
+        public Bend(String id, List<Stretch> stretches) {
+            this(id, stretches, Spread.NONE);
+        }
+
+        private Pose from(Pose start) {
+            return start.towardsGrain(-spread.beforeMm());
         }
 
         @Override
         public List<PlacedStretch> placed(Pose start) {
             List<PlacedStretch> placed = new ArrayList<>();
-            Pose pose = start;
+            Pose pose = from(start);
             for (Stretch stretch : stretches) {
                 placed.add(new PlacedStretch(stretch, pose));
                 pose = stretch.at(pose, 1);
@@ -57,11 +75,11 @@ public sealed interface Piece {
 
         @Override
         public Pose end(Pose start) {
-            Pose pose = start;
+            Pose pose = from(start);
             for (Stretch stretch : stretches) {
                 pose = stretch.at(pose, 1);
             }
-            return pose;
+            return pose.towardsGrain(spread.afterMm());
         }
 
         @Override
@@ -79,8 +97,26 @@ public sealed interface Piece {
      * @param k neutral line from the inside face
      */
     record TurnBack(
-            String id, double barDiameterMm, double contactMm, double before, double after, double k, Face outside)
+            String id,
+            double barDiameterMm,
+            double contactMm,
+            double before,
+            double after,
+            double k,
+            Face outside,
+            Spread spread)
             implements Piece {
+        public TurnBack(
+                String id,
+                double barDiameterMm,
+                double contactMm,
+                double before,
+                double after,
+                double k,
+                Face outside) {
+            this(id, barDiameterMm, contactMm, before, after, k, outside, Spread.NONE);
+        }
+
         /** The leg of a thickness. */
         public Teardrop leg(double thickness) {
             return Teardrop.leg(barDiameterMm, contactMm, thickness, k);
@@ -96,7 +132,7 @@ public sealed interface Piece {
 
         /** The centre of the bar, for a section that starts at a pose. */
         public Pose centre(Pose start) {
-            return start.ahead(contactMm).towardsGrain(outside == Face.GRAIN ? -before : 0);
+            return start.ahead(contactMm).towardsGrain(outside == Face.GRAIN ? -before - spread.beforeMm() : 0);
         }
 
         @Override
@@ -119,8 +155,8 @@ public sealed interface Piece {
 
         @Override
         public Pose end(Pose start) {
-            return start.towardsGrain(outside == Face.GRAIN ? -before - after : 0)
-                    .turned(sense() * Math.PI);
+            double apart = before + spread.beforeMm() + after + spread.afterMm();
+            return start.towardsGrain(outside == Face.GRAIN ? -apart : 0).turned(sense() * Math.PI);
         }
 
         @Override

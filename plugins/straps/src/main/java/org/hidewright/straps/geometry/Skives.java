@@ -6,9 +6,13 @@ import java.util.function.ToDoubleFunction;
 
 /** The thinner zones of a strap, on the flat: full depth from and to, and a ramp where a thicker neighbour follows. */
 public final class Skives {
+    /** A ramp is at least this many times as long as it rises; our own limit, at which it is 5 % longer than it lies. */
+    public static final double RAMP_TO_RISE = 3;
+
     private static final double SAME_MM = 1e-9;
 
     private final List<Zone> zones = new ArrayList<>();
+    private final List<Sharp> steps = new ArrayList<>();
 
     /**
      * One zone; without a ramp its ramp starts where the full depth does.
@@ -26,6 +30,13 @@ public final class Skives {
             double thicknessMm,
             String neighbourBefore,
             String neighbourAfter) {}
+
+    /**
+     * A place where the thickness jumps, no ramp or too steep a one leading from the one to the other.
+     *
+     * @param sectionId the thinner section
+     */
+    public record Sharp(String sectionId, double atMm, double thinnerMm, double thickerMm) {}
 
     private record Slice(PlacedPiece piece, double from, double to, double thickness) {}
 
@@ -50,13 +61,24 @@ public final class Skives {
         }
     }
 
-    private static Zone zone(List<Slice> slices, int first, int last, ToDoubleFunction<PlacedPiece> rampMm) {
+    private Zone zone(List<Slice> slices, int first, int last, ToDoubleFunction<PlacedPiece> rampMm) {
         Slice start = slices.get(first);
         Slice end = slices.get(last);
         boolean thickerBefore = first > 0 && slices.get(first - 1).thickness() > start.thickness();
         boolean thickerAfter = last + 1 < slices.size() && slices.get(last + 1).thickness() > end.thickness();
         double before = thickerBefore ? rampMm.applyAsDouble(start.piece()) : 0;
         double after = thickerAfter ? rampMm.applyAsDouble(end.piece()) : 0;
+        if (thickerBefore) {
+            step(
+                    start.piece(),
+                    start.from(),
+                    start.thickness(),
+                    slices.get(first - 1).thickness(),
+                    before);
+        }
+        if (thickerAfter) {
+            step(end.piece(), end.to(), end.thickness(), slices.get(last + 1).thickness(), after);
+        }
         return new Zone(
                 start.piece().id(),
                 start.from() - before,
@@ -66,6 +88,12 @@ public final class Skives {
                 start.thickness(),
                 before > 0 ? slices.get(first - 1).piece().id() : "",
                 after > 0 ? slices.get(last + 1).piece().id() : "");
+    }
+
+    private void step(PlacedPiece thinner, double at, double thin, double thick, double ramp) {
+        if (ramp < RAMP_TO_RISE * (thick - thin) - SAME_MM) {
+            steps.add(new Sharp(thinner.id(), at, thin, thick));
+        }
     }
 
     private static List<Slice> slices(FoldedStrap strap) {
@@ -87,6 +115,11 @@ public final class Skives {
 
     public List<Zone> zones() {
         return List.copyOf(zones);
+    }
+
+    /** Where the thickness jumps without a ramp long enough, in the order of the flat strap. */
+    public List<Sharp> steps() {
+        return List.copyOf(steps);
     }
 
     /** Length of ramps that run into a section; it must have room for them. */

@@ -81,25 +81,79 @@ public final class Stack {
         return own;
     }
 
-    /** Thickness of the leather and glue lying together at a place, hardware not counted. */
-    public double thicknessMm(PlacedPiece section, double alongMm) {
-        List<Layer> layers = touching(section, alongMm);
-        return layers.stream()
-                        .mapToDouble(layer -> layer.highMm() - layer.lowMm())
-                        .sum()
-                + (layers.size() - 1) * glueMm;
+    /**
+     * The layers that a fitting draws together: those it goes through, and what lies against each of them.
+     *
+     * @param through the sections it goes through, each with its place along the section
+     */
+    public List<Layer> drawnTogether(List<Layer> through) {
+        List<Layer> drawn = new ArrayList<>();
+        for (Layer pierced : through) {
+            List<Layer> beside =
+                    pierced.piece().straight() ? touching(pierced.piece(), pierced.alongMm()) : List.of(pierced);
+            for (Layer layer : beside) {
+                if (drawn.stream().noneMatch(known -> known.piece() == layer.piece())) {
+                    drawn.add(layer);
+                }
+            }
+        }
+        return drawn;
     }
 
-    /** The thickest place of the whole strap; of a strap with bends only, its thickest section. */
-    public double thickestMm() {
-        double thickest = strap.pieces().stream()
-                .mapToDouble(PlacedPiece::thickness)
-                .max()
-                .orElse(0);
+    /**
+     * How far a fitting has to draw apart layers together: the widest gap between two that follow each other on its
+     * axis, beyond what glue and pressing close. 0 where all lie on each other.
+     */
+    public double apartMm(List<Layer> through) {
+        double apart = 0;
+        List<PlacedPiece> pieces = through.stream().map(Layer::piece).toList();
+        for (Layer pierced : through) {
+            if (!pierced.piece().straight()) {
+                continue;
+            }
+            List<Layer> axis = through(pierced.piece(), pierced.alongMm());
+            int from = 0;
+            while (!pieces.contains(axis.get(from).piece())) {
+                from++;
+            }
+            int to = axis.size() - 1;
+            while (!pieces.contains(axis.get(to).piece())) {
+                to--;
+            }
+            for (int i = from; i < to; i++) {
+                double gap = axis.get(i + 1).lowMm() - axis.get(i).highMm();
+                if (gap > glueMm + PRESSED_MM) {
+                    apart = Math.max(apart, gap);
+                }
+            }
+        }
+        return apart;
+    }
+
+    /** Leather and glue of layers pressed on each other. */
+    public Pile pile(List<Layer> layers) {
+        return new Pile(
+                layers.stream()
+                        .mapToDouble(layer -> layer.highMm() - layer.lowMm())
+                        .sum(),
+                layers.size(),
+                glueMm);
+    }
+
+    /** The thickest place of the whole strap as it lies; of a strap with bends only, its thickest section. */
+    public Pile thickest() {
+        Pile thickest = new Pile(
+                strap.pieces().stream()
+                        .flatMap(piece -> piece.stretches().stream())
+                        .mapToDouble(placed -> placed.stretch().thicknessMm())
+                        .max()
+                        .orElse(0),
+                1,
+                glueMm);
         for (PlacedPiece section : strap.pieces()) {
             if (section.straight()) {
                 for (Part part : parts(section)) {
-                    thickest = Math.max(thickest, thicknessMm(section, part.middleMm()));
+                    thickest = thickest.thicker(pile(touching(section, part.middleMm())));
                 }
             }
         }

@@ -85,6 +85,16 @@ public final class Folder {
         }
     }
 
+    /**
+     * Carries the strap on sideways, towards its grain where positive, no material being used: what ramps do that lead
+     * from legs to a thinner fold.
+     */
+    public Folder aside(double mm) {
+        x -= mm * Math.sin(heading);
+        y += mm * Math.cos(heading);
+        return this;
+    }
+
     /** A bend round one centre. */
     public Folder bend(String id, double turn, double insideRadius, double thickness, double k, boolean grainOutside) {
         turn(begin(id, false), turn, insideRadius, thickness, k, grainOutside);
