@@ -62,7 +62,10 @@ class BuiltBundlesIT {
 
     private static List<String> classesOfTheContract() throws IOException {
         List<String> names = new ArrayList<>();
-        Path contract = BuiltProgram.ORIGINAL.resolve("bundles/20-contract/org.hidewright.api.contract.jar");
+        Path contract = BuiltProgram.bundles().stream()
+                .filter(path -> path.getFileName().toString().startsWith("org.hidewright.api.contract"))
+                .findFirst()
+                .orElseThrow();
         try (JarFile jar = new JarFile(contract.toFile())) {
             jar.stream()
                     .map(entry -> entry.getName())

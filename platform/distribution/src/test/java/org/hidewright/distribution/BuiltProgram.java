@@ -50,13 +50,21 @@ final class BuiltProgram {
         return folder.resolve("bundles/40-calculators");
     }
 
-    /** Every bundle of the program as built, lowest start level first. */
+    /** Every bundle of the program as built: those in folders, lowest start level first, and ours on the class path. */
     static List<Path> bundles() {
-        try (Stream<Path> all = Files.walk(ORIGINAL.resolve("bundles"))) {
-            return all.filter(path -> path.toString().endsWith(".jar")).sorted().toList();
+        Path bundles = ORIGINAL.resolve("bundles");
+        try (Stream<Path> all = Files.walk(ORIGINAL)) {
+            return all.filter(path -> path.toString().endsWith(".jar"))
+                    .filter(path -> path.startsWith(bundles) || isOursOnTheClassPath(path))
+                    .sorted()
+                    .toList();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    private static boolean isOursOnTheClassPath(Path jar) {
+        return jar.getFileName().toString().matches("org\\.hidewright\\.(?!launcher).*");
     }
 
     /** Every jar of the program that others made. */

@@ -23,6 +23,8 @@ final class WhoMaySeeWhom {
     private static final Map<String, Set<String>> PLATFORM = Map.of(
             CORE,
             Set.of(),
+            OURS + "catalogue",
+            Set.of(CORE),
             OURS + "command",
             Set.of(CORE),
             OURS + "documents",
@@ -60,6 +62,9 @@ final class WhoMaySeeWhom {
         }
         if (within(seen, "org.osgi.framework.launch")) {
             return false; // the launcher alone, and it is no bundle
+        }
+        if (bundle.equals(CORE) && within(seen, "org.osgi")) {
+            return false; // a library on the class path, which no service is published from
         }
         if (isContract(bundle)) {
             return within(seen, "java") || within(seen, API);

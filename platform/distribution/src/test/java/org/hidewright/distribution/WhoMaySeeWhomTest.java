@@ -35,6 +35,8 @@ class WhoMaySeeWhomTest {
         "org.hidewright.thickness,      org.hidewright.straps",
         "com.example.belts,             org.hidewright.command",
         "org.hidewright.core,           org.hidewright.command",
+        "org.hidewright.core,           org.osgi.framework",
+        "org.hidewright.core,           org.osgi.service.component",
         "org.hidewright.core,           org.hidewright.thickness",
         "org.hidewright.documents,      org.hidewright.command",
         "org.hidewright.documents,      org.eclipse.swt.graphics",

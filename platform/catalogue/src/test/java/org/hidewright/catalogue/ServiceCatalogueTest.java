@@ -1,7 +1,5 @@
-package org.hidewright.core.catalogue;
+package org.hidewright.catalogue;
 
-import static org.hidewright.core.bench.Shop.keys;
-import static org.hidewright.core.bench.Shop.said;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,13 +11,17 @@ import static org.mockito.Mockito.verify;
 import static org.mockito.Mockito.when;
 
 import java.util.List;
+import java.util.Locale;
 import org.hidewright.api.calculator.Answered;
+import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
-import org.hidewright.core.bench.Relay;
-import org.hidewright.core.bench.Sampler;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.Test;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
@@ -41,6 +43,37 @@ class ServiceCatalogueTest {
         }
     }
 
+    record Asks(@Asked(preset = "1") int number) {}
+
+    record Gives(@Answered int number) {}
+
+    @Calculates("punch")
+    static final class Punch implements Calculator<Asks, Gives> {
+        @Override
+        public Outcome<Gives> calculate(Asks asks, Working working) {
+            return Outcome.of(new Gives(asks.number()));
+        }
+    }
+
+    @Calculates("bevel")
+    static final class Bevel implements Calculator<Asks, Gives> {
+        @Override
+        public Outcome<Gives> calculate(Asks asks, Working working) {
+            return Outcome.of(new Gives(asks.number()));
+        }
+    }
+
+    private static List<String> keys(List<Remark> remarks) {
+        return remarks.stream()
+                .map(remark -> remark.key().replaceFirst("^notice\\.", ""))
+                .toList();
+    }
+
+    private static String said(Remark remark) {
+        Wording english = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        return english.what(remark) + " " + english.why(remark);
+    }
+
     @SuppressWarnings("unchecked")
     private ServiceReference<Calculator<?, ?>> published(long bundleId, String bundleName, String id) {
         ServiceReference<Calculator<?, ?>> reference = mock(ServiceReference.class);
@@ -59,48 +92,48 @@ class ServiceCatalogueTest {
 
     @Test
     void listingWhatIsInstalledLoadsNothing() {
-        published(7, "org.example.b", "sampler");
-        published(5, "org.example.a", "relay");
-        assertEquals(List.of("relay", "sampler"), catalogue.ids());
+        published(7, "org.example.b", "punch");
+        published(5, "org.example.a", "bevel");
+        assertEquals(List.of("bevel", "punch"), catalogue.ids());
         verify(context, never()).getService(any());
         assertEquals(List.of(), catalogue.problems());
     }
 
     @Test
     void aCalculatorIsLoadedOnceWhenItIsLookedFor() {
-        ServiceReference<Calculator<?, ?>> reference = published(7, "org.example.b", "relay");
-        gives(reference, new Relay());
-        Installed installed = catalogue.find("relay").orElseThrow();
+        ServiceReference<Calculator<?, ?>> reference = published(7, "org.example.b", "bevel");
+        gives(reference, new Bevel());
+        Installed installed = catalogue.find("bevel").orElseThrow();
         assertEquals("org.example.b", installed.bundle());
-        assertEquals("relay", installed.id());
-        assertSame(installed, catalogue.find("relay").orElseThrow());
+        assertEquals("bevel", installed.id());
+        assertSame(installed, catalogue.find("bevel").orElseThrow());
         verify(context, times(1)).getService(reference);
         assertTrue(catalogue.find("nowhere").isEmpty());
     }
 
     @Test
     void ofTwoWithOneIdTheOneInstalledFirstIsUsedAndTheOtherIsTold() {
-        ServiceReference<Calculator<?, ?>> late = published(9, "org.example.late", "relay");
-        ServiceReference<Calculator<?, ?>> first = published(3, "org.example.first", "relay");
-        gives(late, new Relay());
-        gives(first, new Relay());
-        assertEquals("org.example.first", catalogue.find("relay").orElseThrow().bundle());
-        assertEquals(List.of("relay"), catalogue.ids());
+        ServiceReference<Calculator<?, ?>> late = published(9, "org.example.late", "bevel");
+        ServiceReference<Calculator<?, ?>> first = published(3, "org.example.first", "bevel");
+        gives(late, new Bevel());
+        gives(first, new Bevel());
+        assertEquals("org.example.first", catalogue.find("bevel").orElseThrow().bundle());
+        assertEquals(List.of("bevel"), catalogue.ids());
         assertEquals(List.of("id-taken"), keys(catalogue.problems()));
         String said = said(catalogue.problems().get(0));
-        assertTrue(said.startsWith("Bundle org.example.late brings another calculator called “relay”."), said);
+        assertTrue(said.startsWith("Bundle org.example.late brings another calculator called “bevel”."), said);
         assertTrue(said.contains("org.example.first was there first"), said);
     }
 
     @Test
     void whenTheFirstIsTakenOutTheOtherStepsInAndNothingIsToldAnyMore() {
-        ServiceReference<Calculator<?, ?>> first = published(3, "org.example.first", "relay");
-        ServiceReference<Calculator<?, ?>> late = published(9, "org.example.late", "relay");
-        gives(late, new Relay());
-        gives(first, new Relay());
+        ServiceReference<Calculator<?, ?>> first = published(3, "org.example.first", "bevel");
+        ServiceReference<Calculator<?, ?>> late = published(9, "org.example.late", "bevel");
+        gives(late, new Bevel());
+        gives(first, new Bevel());
         catalogue.ids();
         catalogue.unbind(first);
-        assertEquals("org.example.late", catalogue.find("relay").orElseThrow().bundle());
+        assertEquals("org.example.late", catalogue.find("bevel").orElseThrow().bundle());
         assertEquals(List.of(), catalogue.problems());
     }
 
@@ -118,10 +151,10 @@ class ServiceCatalogueTest {
         ServiceReference<Calculator<?, ?>> dead = published(3, "org.example.dead", "dead");
         when(context.<Calculator<?, ?>>getService(dead)).thenThrow(new NoClassDefFoundError("org/example/Gone"));
         published(4, "org.example.silent", "silent");
-        gives(published(5, "org.example.kit", "sampler"), new Sampler());
+        gives(published(5, "org.example.kit", "punch"), new Punch());
         assertTrue(catalogue.find("dead").isEmpty());
         assertTrue(catalogue.find("silent").isEmpty());
-        assertTrue(catalogue.find("sampler").isPresent());
+        assertTrue(catalogue.find("punch").isPresent());
         assertEquals(List.of("did-not-start", "no-service"), keys(catalogue.problems()));
         assertTrue(said(catalogue.problems().get(0)).contains("org/example/Gone"));
     }
@@ -139,10 +172,10 @@ class ServiceCatalogueTest {
 
     @Test
     void aServiceWithoutTheIdPropertyIsLookedAt() {
-        gives(published(3, "org.example.kit", null), new Relay());
-        assertEquals(List.of("relay"), catalogue.ids());
+        gives(published(3, "org.example.kit", null), new Bevel());
+        assertEquals(List.of("bevel"), catalogue.ids());
         gives(published(4, "org.example.spoilt", null), new Spoilt());
-        assertEquals(List.of("relay"), catalogue.ids());
+        assertEquals(List.of("bevel"), catalogue.ids());
         assertTrue(catalogue.find("").isEmpty());
         assertEquals(List.of("invalid-declaration"), keys(catalogue.problems()));
     }

@@ -1,4 +1,4 @@
-package org.hidewright.core.catalogue;
+package org.hidewright.catalogue;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,6 +15,9 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.declaration.InvalidDeclaration;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.core.CoreTexts;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.Remark;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;

@@ -1,0 +1,2 @@
+/** Tells the core which calculators the installed bundles publish. */
+package org.hidewright.catalogue;
