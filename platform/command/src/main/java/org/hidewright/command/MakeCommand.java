@@ -15,6 +15,7 @@ import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.work.Bench;
@@ -115,8 +116,11 @@ final class MakeCommand implements Subcommand {
 
     /** Notes stay on the card. What slips wait for is told where it is; of them it is enough to know which they are. */
     private static void tell(WorkedProject worked, Session session) {
+        CautionsOnce once = new CautionsOnce(session.wording());
         for (Remark remark : worked.remarks()) {
-            if (remark.severity() != Severity.NOTE && !remark.key().equals("notice." + ProjectNotices.WAITS.key())) {
+            if (remark.severity() != Severity.NOTE
+                    && !remark.key().equals("notice." + ProjectNotices.WAITS.key())
+                    && once.test(remark)) {
                 session.tell(session.err(), remark);
             }
         }

@@ -2,11 +2,8 @@ package org.hidewright.core.jobcard;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.function.Predicate;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
@@ -19,6 +16,7 @@ import org.hidewright.api.document.SectionContributor;
 import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
 import org.hidewright.core.project.Link;
+import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
@@ -92,20 +90,13 @@ public final class JobCard {
         blocks.add(rows == 0 ? Paragraph.of(wording.host("job-card.no-slips")) : table.build());
         List<Remark> urgent = worked.remarks().stream()
                 .filter(remark -> remark.severity() != NoticeKind.Severity.NOTE)
-                .filter(firstOfItsTexts())
+                .filter(new CautionsOnce(wording)) // each slip says it again in its place
                 .toList();
         if (!urgent.isEmpty()) {
             blocks.add(Paragraph.of(wording.host("job-card.look-first", urgent.size())));
             blocks.add(checks(urgent));
         }
         return Section.of("overview", wording.host("job-card.overview"), blocks);
-    }
-
-    /** A caution that several slips raise in the same words is said once here; each slip says it again in its place. */
-    private Predicate<Remark> firstOfItsTexts() {
-        Set<String> said = new HashSet<>();
-        return remark -> remark.severity() != NoticeKind.Severity.CAUTION
-                || said.add(wording.what(remark) + wording.why(remark) + wording.next(remark));
     }
 
     /** The answers of a slip that are shown largest and first; empty unless it is worked. */
