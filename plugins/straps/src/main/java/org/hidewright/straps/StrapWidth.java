@@ -49,7 +49,7 @@ public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWi
 
     /** What is answered; the net width is what is left beside the holes that lie side by side. */
     public record Width(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.DOWN, by = "strap-width", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.DOWN, by = "strap-width", lead = true)
             Length width,
 
             @Answered(unit = "mm", step = "0.1 mm", by = "strap-ease")
