@@ -143,7 +143,7 @@ final class MakeCommand implements Subcommand {
         } else {
             JobCard card = new JobCard(worked, session.wording());
             folder.save(
-                    "job-card.pdf",
+                    PacketFolder.PAGES,
                     pdf.write(card.document(date, session.paper().contributors()), paper));
         }
         folder.save(PacketFolder.DATA, utf8(JobCardJson.write(worked, session.wording(), date)));
@@ -151,7 +151,7 @@ final class MakeCommand implements Subcommand {
         if (csv == null) {
             session.err().println(session.texts().text("trouble.no-writer", "CSV"));
         } else {
-            folder.save("job-card.csv", utf8(csv.write(JobCardRows.of(worked, session.wording()))));
+            folder.save(PacketFolder.ROWS, utf8(csv.write(JobCardRows.of(worked, session.wording()))));
         }
         return pdf != null && csv != null;
     }

@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Optional;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonText;
@@ -13,7 +15,9 @@ import org.hidewright.core.project.Project;
 
 /** The folder a packet is written to; it never writes over the packet of another project unasked. */
 final class PacketFolder {
+    static final String PAGES = "job-card.pdf";
     static final String DATA = "job-card.json";
+    static final String ROWS = "job-card.csv";
     /** The key of a job card's data that names its project. */
     private static final String PROJECT = "project";
 
@@ -53,11 +57,18 @@ final class PacketFolder {
     /**
      * Sees to it that nothing of another project is lost. A packet belongs to a project by the project's name.
      *
-     * @throws BadArgument if there is a packet of a project with another name, or a file that is none
+     * @throws BadArgument if there is a packet of a project with another name, or a file that is of none: pages or rows
+     *     without the data that would say whose they are are somebody's own
      */
     void mustBeFreeFor(Project project) throws BadArgument {
         Path data = folder.resolve(DATA);
         if (!Files.isRegularFile(data)) {
+            for (String name : List.of(PAGES, ROWS)) {
+                if (Files.isRegularFile(folder.resolve(name))) {
+                    throw new BadArgument(session.texts()
+                            .text("trouble.other-file", folder.resolve(name).toString()));
+                }
+            }
             return;
         }
         Optional<String> there = projectOf(data);
@@ -87,14 +98,20 @@ final class PacketFolder {
         }
     }
 
-    /** Writes a file and says where. */
+    /** Writes a file beside its place and puts it there whole, so that no other name of what was there is changed. */
     void save(String name, byte[] bytes) throws BadArgument {
         Path file = folder.resolve(name);
         if (Files.isDirectory(file)) {
             throw new BadArgument(session.texts().text("trouble.folder-in-the-way", file.toString()));
         }
         try {
-            Files.write(file, bytes);
+            Path whole = folder.resolve("." + name + ".part");
+            try {
+                Files.write(whole, bytes);
+                Files.move(whole, file, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(whole);
+            }
             session.out().println(file);
         } catch (IOException e) {
             throw unwritten(file, e);

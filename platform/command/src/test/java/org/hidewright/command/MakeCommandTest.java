@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.hidewright.api.document.Section;
 import org.hidewright.command.kit.Strap;
 import org.hidewright.core.paper.Paper;
@@ -222,6 +223,31 @@ class MakeCommandTest {
         assertEquals(2, make(other, "--language=en"));
         assertTrue(terminal.err.startsWith(data + " is not of a packet."), terminal.err);
         assertEquals("mine", Files.readString(data));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"job-card.pdf", "job-card.csv"})
+    void pagesThatAreOfNoPacketAreNotWrittenOverUnasked(String name) throws Exception {
+        Path mine = Files.createDirectories(folder.resolve("out/deep")).resolve(name);
+        Files.writeString(mine, "mine");
+        String project = project("", slip("a", QUESTIONS));
+        assertEquals(2, make(project, "--language=en"));
+        assertTrue(terminal.err.startsWith(mine + " is not of a packet."), terminal.err);
+        assertEquals("mine", Files.readString(mine));
+        assertEquals(0, make(project, "--replace"));
+    }
+
+    @Test
+    void aFileOfThePacketThatHasASecondNameIsReplacedAndTheOtherLeft() throws Exception {
+        String project = project("", slip("a", QUESTIONS));
+        Path out = Files.createDirectories(folder.resolve("out/deep"));
+        Files.createLink(out.resolve("job-card.csv"), Path.of(project));
+        String before = Files.readString(Path.of(project));
+        assertEquals(0, make(project, "--replace"));
+        assertEquals(before, Files.readString(Path.of(project)));
+        try (Stream<Path> files = Files.list(out)) {
+            assertEquals(3, files.count(), "nothing half-written stays behind");
+        }
     }
 
     @ParameterizedTest
