@@ -2,6 +2,7 @@ package org.hidewright.core.jobcard;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.hidewright.api.calculator.NoticeKind;
@@ -91,6 +92,7 @@ public final class JobCard {
         List<Remark> urgent = worked.remarks().stream()
                 .filter(remark -> remark.severity() != NoticeKind.Severity.NOTE)
                 .filter(new CautionsOnce(wording)) // each slip says it again in its place
+                .sorted(Comparator.comparing(Remark::severity)) // what stops the work first
                 .toList();
         if (!urgent.isEmpty()) {
             blocks.add(Paragraph.of(wording.host("job-card.look-first", urgent.size())));
@@ -133,10 +135,17 @@ public final class JobCard {
         }
         SlipWording words = new SlipWording(from, wording);
         String label = words.labelOf(true, link.answer()).orElse(link.answer());
-        String inside = link.row().isEmpty()
-                ? label
-                : label + " (" + link.row() + (link.column().isEmpty() ? "" : ", " + words.columnLabel(link)) + ")";
-        return wording.host("job-card.linked", words.title(), inside);
+        List<String> inside = new ArrayList<>();
+        if (!link.row().isEmpty()) {
+            inside.add(link.row());
+        }
+        if (!link.column().isEmpty()) {
+            inside.add(words.columnLabel(link));
+        }
+        return wording.host(
+                "job-card.linked",
+                words.title(),
+                inside.isEmpty() ? label : label + " (" + String.join(", ", inside) + ")");
     }
 
     private String place(Remark remark) {

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Section;
+import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
@@ -82,5 +84,24 @@ class SlipSectionTest {
         assertEquals(
                 "linked to Sampler, Rows (a, Where)",
                 asked(section("next", STRAP, row)).get(0).get(2));
+        String column = slip("next", "relay", json("'all': {'from': 'strap', 'answer': 'rows', 'column': 'at'}"));
+        assertTrue(
+                asked(section("next", STRAP, column)).stream()
+                        .anyMatch(line -> line.get(2).equals("linked to Sampler, Rows (Where)")),
+                () -> asked(section("next", STRAP, column)).toString());
+    }
+
+    @Test
+    void whatStopsTheWorkStandsFirstOnTheFirstPageThenChecksThenCautions() {
+        Section overview = section(
+                "overview",
+                slip("thick", "sampler", json("'thickness': '6 mm'")),
+                slip("bad", "sampler", json("'thickness': '2 mm', 'stamp': 'refuse'")));
+        List<Severity> told = overview.blocks().stream()
+                .filter(Checks.class::isInstance)
+                .flatMap(block -> ((Checks) block).checks().stream())
+                .map(Checks.Check::severity)
+                .toList();
+        assertEquals(List.of(Severity.STOP, Severity.CHECK, Severity.CAUTION), told);
     }
 }
