@@ -104,8 +104,9 @@ public final class DimensionLine extends Value implements Shape {
     }
 
     /**
-     * The text as a label: level or turned along the line so that it is read from below or from the right, on the side
-     * away from what is measured where it can be.
+     * The text as a label: level or turned along the line so that it is read from below or from the right, and always
+     * above its own line as it is read, so that in a stack of lines none is read for its neighbour (ISO 129-1, from
+     * memory).
      */
     public Label label() {
         double direction = from.directionTo(to);
@@ -113,10 +114,8 @@ public final class DimensionLine extends Value implements Shape {
         double turn = upsideDown ? direction + Math.PI : direction;
         Point start = lineStart();
         Point end = lineEnd();
-        boolean below = upsideDown ? offset > 0 : offset < 0;
         Point middle = Point.of((start.x() + end.x()) / 2, (start.y() + end.y()) / 2);
-        return Label.ofWords(words, middle, below ? Anchor.TOP : Anchor.BOTTOM, height)
-                .turned(turn);
+        return Label.ofWords(words, middle, Anchor.BOTTOM, height).turned(turn);
     }
 
     @Override

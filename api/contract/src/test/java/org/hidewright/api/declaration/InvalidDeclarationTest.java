@@ -199,6 +199,8 @@ class InvalidDeclarationTest {
 
     record StepOfText(@Answered(step = "1") String text) {}
 
+    record NoUnitToKeep(@Answered(keepUnit = true) double factor) {}
+
     record NoStep(@Answered(unit = "mm", step = "0 mm") Length length) {}
 
     record AnswerClash(@Answered int strapWidth, @Answered int STRAP_WIDTH) {}
@@ -212,6 +214,7 @@ class InvalidDeclarationTest {
                 Arguments.of(AnswerUnit.class, "name the unit, for example unit = \"mm\""),
                 Arguments.of(BadStep.class, "\"fine\" cannot be read as LENGTH"),
                 Arguments.of(StepOfText.class, "TEXT has no step"),
+                Arguments.of(NoUnitToKeep.class, "there is no unit to keep; give it one"),
                 Arguments.of(NoStep.class, "a step is above nothing"),
                 Arguments.of(AnswerClash.class, "two answers have the key strap-width"),
                 Arguments.of(EndlessRows.class, "holds itself"));

@@ -111,9 +111,10 @@ class DrawingTest {
         DimensionLine line = DimensionLine.of(Point.of(0, 0), Point.of(40, 0), 6, "40 mm", 2.5);
         assertEquals(6, line.lineStart().y(), 1e-12);
         assertEquals(40, line.lineEnd().x(), 1e-12);
-        assertTrue(line.label().foot(10).y() > 6, "the text stands beyond the line");
+        assertTrue(line.label().foot(10).y() > 6, "the text stands above the line");
         DimensionLine below = DimensionLine.of(Point.of(0, 0), Point.of(40, 0), -6, "40 mm", 2.5);
-        assertTrue(below.label().foot(10).y() + 2.5 < -6);
+        assertTrue(below.label().foot(10).y() > -6, "below what is measured too, so that no line is read for another");
+        assertTrue(below.label().foot(10).y() + 2.5 < 0, "and clear of what is measured");
     }
 
     @Test
