@@ -54,7 +54,9 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                             TIP_TOO_SHORT,
                             TIP_LONG,
                             SHAPE_REACHES_HOLE,
-                            SLOT_SHORT))
+                            SLOT_SHORT,
+                            LeatherLeft.SLOT_NEAR_EDGE,
+                            LeatherLeft.SLOT_PAST_FOLD))
             .toList();
 
     private static final double TIP_BEYOND_KEEPER_MM = 150;
@@ -125,6 +127,12 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                 : Optional.empty();
     }
 
+    private PlacedPiece turn() {
+        return geometry.folded(belt.contact().mm() + 1)
+                .piece(BeltGeometry.BUCKLE)
+                .orElseThrow();
+    }
+
     /** The slot has to end in the turn-back, the first hole to begin beyond the turn and the slot. */
     private Optional<Notice> along() {
         FoldedStrap strap = geometry.folded(belt.contact().mm() + 1);
@@ -170,6 +178,11 @@ record BeltChecks(BeltLayout.Belt belt, BeltGeometry geometry, BeltRow row) {
                 .forEach(notices::add);
         row(notices);
         leatherLeft(notices);
+        LeatherLeft.besideSlot("slot-width", belt.slotWidth(), belt.width(), belt.carriesLoad())
+                .ifPresent(notices::add);
+        PlacedPiece turn = turn();
+        LeatherLeft.pastFold("slot-length", turn, BeltGeometry.middleMm(turn), belt.slotLength())
+                .ifPresent(notices::add);
         belt.keeperFromBar().ifPresent(keeper -> keeper(notices, keeper));
         Length slot = leastSlot();
         if (belt.slotLength().mm() < slot.mm() - SAME_MM) {

@@ -52,9 +52,6 @@ final class StrapChecks {
             FLESH_SHOWS,
             CARRIES_LOAD);
 
-    /** From a hole's centre to an edge of a strap that carries, at the least (common practice). */
-    private static final double LOADED_EDGE_MM = 6;
-
     /** Two holes this near lie on one another for any fitting. */
     private static final double MEETS_MM = 0.1;
 
@@ -88,6 +85,7 @@ final class StrapChecks {
         pierced.stream()
                 .filter(place -> place.feature() instanceof Feature.Hole)
                 .forEach(this::hole);
+        notices.addAll(new LeatherLeft(asked, strap).all(pierced));
         holesThatMiss(pierced.stream()
                 .filter(place -> place.feature() instanceof Feature.Hole)
                 .toList());
@@ -245,10 +243,9 @@ final class StrapChecks {
     private void nearEdge(Pierced place, double radius, String at) {
         double flat = place.flatMm();
         double toEdge = Math.min(asked.width().mm() / 2, Math.min(flat, strap.flatLength() - flat));
-        double least = Math.max(StrapWidth.EDGE_DIAMETERS * 2 * radius, asked.carriesLoad() ? LOADED_EDGE_MM : 0);
-        if (toEdge < least - 1e-9) {
-            notices.add(HOLE_NEAR_EDGE.at(
-                    at, place.rowId(), Length.ofMm(toEdge), Length.ofMm(least), Length.ofMm(LOADED_EDGE_MM)));
+        Length least = LeatherLeft.leastToEdge(Length.ofMm(2 * radius), asked.carriesLoad());
+        if (toEdge < least.mm() - 1e-9) {
+            notices.add(HOLE_NEAR_EDGE.at(at, place.rowId(), Length.ofMm(toEdge), least, LeatherLeft.LOADED_EDGE));
         }
     }
 

@@ -270,6 +270,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
                         List.of(StrapChecks.RAMP_TOO_LONG),
                         FeaturePlaces.KINDS,
                         StrapChecks.KINDS,
+                        LeatherLeft.KINDS,
                         List.of(Fittings.LAYERS_APART),
                         HardwareFit.KINDS)
                 .flatMap(List::stream)

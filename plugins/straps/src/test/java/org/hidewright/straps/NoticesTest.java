@@ -58,6 +58,10 @@ class NoticesTest {
         return strap(3, List.of(straight("leg", 100), roundBar("ring", 6), straight("tip", 50)), features);
     }
 
+    private static Feature slot(double length, double width, String section, From from, double distance) {
+        return new Feature.Slot("s", mm(length), mm(width), section, from, mm(distance), Optional.empty());
+    }
+
     private static StrapLayout.Strap fold(Section fold) {
         return strap(3, List.of(straight("leg", 100), fold, straight("tip", 50)));
     }
@@ -292,6 +296,51 @@ class NoticesTest {
                 "features[h]",
                 simple(hole("h", 20, "leg", From.MIDDLE, 0)),
                 simple(hole("h", 19.9, "leg", From.MIDDLE, 0)));
+        strapCase(
+                "slot-breaks-out",
+                "features[s]",
+                simple(slot(10, 4, "leg", From.START, 4.9)),
+                simple(slot(10, 4, "leg", From.START, 5.1)));
+        strapCase(
+                "slot-breaks-out",
+                "features[s]",
+                simple(slot(10, 4, "tip", From.END, 4.9)),
+                simple(slot(10, 4, "tip", From.END, 5.1)));
+        strapCase(
+                "slot-breaks-out",
+                "features[s]",
+                simple(slot(10, 20, "leg", From.MIDDLE, 0)),
+                simple(slot(10, 19.9, "leg", From.MIDDLE, 0)));
+        strapCase(
+                "slot-near-edge", // 20 mm wide: 10 mm are two widths of 5 mm
+                "features[s]",
+                simple(slot(10, 5.1, "leg", From.MIDDLE, 0)),
+                simple(slot(10, 5, "leg", From.MIDDLE, 0)));
+        strapCase(
+                "slot-past-fold", // the fold round the ring takes π (3 + 0.6 · 3) = 15.08 mm
+                "features[s]",
+                simple(slot(15.1, 4, "ring", From.MIDDLE, 0)),
+                simple(slot(15, 4, "ring", From.MIDDLE, 0)));
+        strapCase(
+                "slot-past-fold",
+                "features[s]",
+                simple(slot(14, 4, "ring", From.MIDDLE, 2)),
+                simple(slot(14, 4, "ring", From.MIDDLE, 0)));
+        strapCase(
+                "slot-past-fold",
+                "features[s]",
+                simple(slot(14, 4, "ring", From.MIDDLE, -2)),
+                simple(slot(14, 4, "ring", From.MIDDLE, 0)));
+        strapCase(
+                "holes-near-each-other", // two diameters of 4 mm; of the larger where they differ
+                "features[b]",
+                simple(hole("b", "leg", From.START, 47.9), hole("a", "leg", From.START, 40)),
+                simple(hole("b", "leg", From.START, 48), hole("a", "leg", From.START, 40)));
+        strapCase(
+                "holes-near-each-other",
+                "features[b]",
+                simple(hole("a", "leg", From.START, 40), hole("b", 4.5, "leg", From.START, 48.9)),
+                simple(hole("a", "leg", From.START, 40), hole("b", 4.5, "leg", From.START, 49)));
         strapCase(
                 "folded-place-punched-flat",
                 "features[lower]",
@@ -570,6 +619,20 @@ class NoticesTest {
                 });
         belt("belt-tip-shape-reaches-hole", belt -> belt.tipLength = 98, belt -> belt.tipLength = 97);
         belt("belt-slot-short", belt -> belt.slot = 11.9, belt -> belt.slot = 12);
+        belt("slot-near-edge", belt -> belt.slotWidth = 9.6, belt -> belt.slotWidth = 9.5);
+        belt(
+                "slot-near-edge", // 6 mm to the edge where it carries
+                belt -> {
+                    belt.load = true;
+                    belt.width = 11.9;
+                    belt.slotWidth = 2;
+                },
+                belt -> {
+                    belt.load = true;
+                    belt.width = 12;
+                    belt.slotWidth = 2;
+                });
+        belt("slot-past-fold", belt -> belt.slot = 60, belt -> belt.slot = 25);
         belt("belt-slot-runs-out", belt -> belt.slot = 166, belt -> belt.slot = 164);
         belt("belt-holes-meet", belt -> belt.spacing = 4.5, belt -> belt.spacing = 4.6);
         belt("belt-holes-close", belt -> belt.spacing = 8.9, belt -> belt.spacing = 9);
