@@ -6,10 +6,13 @@ import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
+import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.PlacedPiece;
+import org.hidewright.straps.geometry.PlacedStretch;
 import org.hidewright.straps.geometry.Pose;
 import org.hidewright.straps.geometry.Stack;
+import org.hidewright.straps.geometry.Stretch;
 
 /** Names beside a folded strap, never on it: on the side of a layer that is free, or led out past what lies on it. */
 final class FoldedNames {
@@ -18,6 +21,7 @@ final class FoldedNames {
     private static final double LETTER_WIDTH_MM = 1.3;
     private static final int USUAL_LETTERS = 10;
 
+    /** Where along each pictured part a name may stand, the best first. */
     private static final double[] SHARES = {0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9};
 
     private final PicturedStrap pictured;
@@ -34,7 +38,7 @@ final class FoldedNames {
 
     private WayOut out(PlacedPiece piece, double along) {
         if (!piece.straight()) {
-            return new WayOut(1, 0, true);
+            return outside(piece) == Face.GRAIN ? new WayOut(1, 0, true) : new WayOut(-1, -piece.thickness(), true);
         }
         List<Stack.Layer> layers = stack.through(piece, along);
         int own = 0;
@@ -49,6 +53,15 @@ final class FoldedNames {
         return new WayOut(-1, bottom, true);
     }
 
+    private static Face outside(PlacedPiece bend) {
+        return bend.stretches().stream()
+                .map(PlacedStretch::stretch)
+                .filter(Stretch.Arc.class::isInstance)
+                .map(stretch -> ((Stretch.Arc) stretch).outside())
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** Nothing else is to be written near a place. */
     void keepClear(Pose place) {
         taken.add(place);
@@ -58,13 +71,12 @@ final class FoldedNames {
     void section(Drawing.Builder drawing, PlacedPiece piece) {
         double enough = LETTER_WIDTH_MM * (piece.id().length() + USUAL_LETTERS) / 2;
         double best = -1;
-        double at = piece.outsideLength() / 2;
-        for (double share : SHARES) {
-            double along = share * piece.outsideLength();
+        double at = 0;
+        for (double along : pictured.places(piece, SHARES)) {
             Pose end = end(pictured.pose(piece, along), out(piece, along), CLEAR_MM);
             double room =
                     taken.stream().mapToDouble(other -> other.distanceTo(end)).reduce(enough, Math::min);
-            if (pictured.shows(piece, along) && room > best + 1e-9) {
+            if (room > best + 1e-9) {
                 best = room;
                 at = along;
             }

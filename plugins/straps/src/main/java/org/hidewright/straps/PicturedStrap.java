@@ -1,6 +1,7 @@
 package org.hidewright.straps;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,11 @@ final class PicturedStrap {
     /** An end where the strap is broken off, on its grain face, and how thick it is there. */
     record Broken(Pose grain, double thicknessMm) {}
 
-    private record Shown(double fromMm, double toMm, PlacedPiece piece) {}
+    private record Shown(double fromMm, double toMm, PlacedPiece piece) {
+        double lengthMm() {
+            return toMm - fromMm;
+        }
+    }
 
     private final List<FoldedStrap> parts = new ArrayList<>();
     private final List<Broken> broken = new ArrayList<>();
@@ -123,9 +128,15 @@ final class PicturedStrap {
         return shown.get(id).get(0).piece();
     }
 
-    /** Whether a place is in the picture. */
-    boolean shows(PlacedPiece piece, double alongMm) {
-        return shown.get(piece.id()).stream().anyMatch(part -> alongMm >= part.fromMm() && alongMm <= part.toMm());
+    /** Places of a section that are in the picture: shares of each part shown, of the longest part first. */
+    List<Double> places(PlacedPiece piece, double... shares) {
+        List<Shown> longestFirst = new ArrayList<>(shown.get(piece.id()));
+        longestFirst.sort(Comparator.comparingDouble(Shown::lengthMm).reversed());
+        List<Double> places = new ArrayList<>();
+        for (double share : shares) {
+            longestFirst.forEach(part -> places.add(part.fromMm() + share * part.lengthMm()));
+        }
+        return places;
     }
 
     /** Where a place is pictured; the nearest pictured place for one that is left out. */

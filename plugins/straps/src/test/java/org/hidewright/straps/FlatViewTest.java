@@ -1,5 +1,9 @@
 package org.hidewright.straps;
 
+import static org.hidewright.straps.DrawnLines.dimensions;
+import static org.hidewright.straps.DrawnLines.holes;
+import static org.hidewright.straps.DrawnLines.labels;
+import static org.hidewright.straps.DrawnLines.paths;
 import static org.hidewright.straps.Straps.bend;
 import static org.hidewright.straps.Straps.hole;
 import static org.hidewright.straps.Straps.layout;
@@ -9,20 +13,10 @@ import static org.hidewright.straps.Straps.straight;
 import static org.hidewright.straps.Straps.strap;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import org.hidewright.api.drawing.Circle;
-import org.hidewright.api.drawing.DimensionLine;
 import org.hidewright.api.drawing.Drawing;
-import org.hidewright.api.drawing.Label;
-import org.hidewright.api.drawing.Path;
-import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
-import org.hidewright.api.drawing.Segment;
-import org.hidewright.api.drawing.Shape;
-import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Face;
 import org.junit.jupiter.api.Test;
 
@@ -31,55 +25,6 @@ import org.junit.jupiter.api.Test;
  * π (2 + 0.6 · 3) = 11.938 mm.
  */
 class FlatViewTest {
-    private static String place(Point at) {
-        return String.format(Locale.ROOT, "%.2f %.2f", at.x(), at.y()).replace("-0.00", "0.00");
-    }
-
-    private static String corners(Shape shape) {
-        List<String> corners = new ArrayList<>();
-        List<Segment> segments = ((Path) shape).segments();
-        corners.add(place(segments.get(0).start()));
-        segments.forEach(segment -> corners.add(place(segment.end())));
-        return String.join(", ", corners);
-    }
-
-    private static List<String> paths(Drawing drawing, Role role) {
-        return drawing.shapes().stream()
-                .filter(shape -> shape.role() == role && shape instanceof Path)
-                .map(FlatViewTest::corners)
-                .toList();
-    }
-
-    private static List<String> labels(Drawing drawing) {
-        return drawing.shapes().stream()
-                .filter(Label.class::isInstance)
-                .map(Label.class::cast)
-                .map(label -> label.words() + " at " + place(label.at()))
-                .toList();
-    }
-
-    private static List<String> holes(Drawing drawing) {
-        return drawing.shapes().stream()
-                .filter(Circle.class::isInstance)
-                .map(Circle.class::cast)
-                .map(circle -> place(circle.centre()) + " ⌀ " + circle.diameter())
-                .toList();
-    }
-
-    private static List<String> dimensions(Drawing drawing) {
-        return drawing.shapes().stream()
-                .filter(DimensionLine.class::isInstance)
-                .map(DimensionLine.class::cast)
-                .map(line -> String.format(
-                        Locale.ROOT,
-                        "%s to %s beside %.0f: %.2f",
-                        place(line.from()),
-                        place(line.to()),
-                        line.offset(),
-                        ((Length) line.words()).mm()))
-                .toList();
-    }
-
     @Test
     void aShortStrapIsDrawnWhole() {
         Drawing flat = layout(strap(
@@ -100,7 +45,9 @@ class FlatViewTest {
         assertEquals(List.of("52.00 0.00, 52.00 20.00"), paths(flat, Role.MARK));
         assertEquals(List.of("5.00 3.00, 45.00 3.00", "5.00 17.00, 45.00 17.00"), paths(flat, Role.STITCH));
         assertEquals(
-                List.of("95.94 8.00, 107.94 8.00, 107.94 12.00, 95.94 12.00, 95.94 8.00"), paths(flat, Role.INNER_CUT));
+                List.of("95.94 8.00, 107.94 8.00, round 107.94 10.00 to 107.94 12.00, "
+                        + "95.94 12.00, round 95.94 10.00 to 95.94 8.00"),
+                paths(flat, Role.INNER_CUT));
         assertEquals(List.of("0.00 10.00, 131.94 10.00"), paths(flat, Role.NOTE));
         assertEquals(List.of("10.00 10.00 ⌀ 4.0"), holes(flat));
         assertEquals(List.of("leg at 30.00 20.00", "ring at 65.97 20.00", "tip at 101.94 20.00"), labels(flat));
@@ -202,7 +149,8 @@ class FlatViewTest {
                 paths(flat, Role.STITCH));
         assertEquals(List.of("41.00 10.00 ⌀ 4.0"), holes(flat));
         assertEquals(
-                List.of("141.94 8.00, 153.94 8.00, 153.94 12.00, 141.94 12.00, 141.94 8.00"),
+                List.of("141.94 8.00, 153.94 8.00, round 153.94 10.00 to 153.94 12.00, "
+                        + "141.94 12.00, round 141.94 10.00 to 141.94 8.00"),
                 paths(flat, Role.INNER_CUT));
         // the leg's longest part is drawn from 171 to 200, the tip's from 289.938 to 333.938
         assertEquals(List.of("leg at 77.50 20.00", "ring at 97.97 20.00", "tip at 147.94 20.00"), labels(flat));
