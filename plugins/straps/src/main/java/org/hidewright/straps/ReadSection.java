@@ -20,6 +20,7 @@ record ReadSection(Section asked, Piece piece, double rampMm, Optional<Fold> fol
      */
     record Fold(
             Face outside,
+            Preparation preparation,
             double turnRad,
             double insideRadiusMm,
             double thicknessMm,

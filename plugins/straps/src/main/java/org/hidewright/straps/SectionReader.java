@@ -169,7 +169,8 @@ final class SectionReader {
         } else {
             stretches.add(new Stretch.Arc(bend.turn().radians(), radius.get(), thickness, rule.k(), bend.outside()));
         }
-        Fold fold = new Fold(bend.outside(), bend.turn().radians(), radius.get(), thickness, rule, bar(bend));
+        Fold fold = new Fold(
+                bend.outside(), bend.preparation(), bend.turn().radians(), radius.get(), thickness, rule, bar(bend));
         return stops.isEmpty()
                 ? Optional.of(new ReadSection(
                         bend, new Piece.Bend(bend.id(), stretches), ramp(bend.preparation()), Optional.of(fold)))
@@ -296,7 +297,13 @@ final class SectionReader {
         }
         Piece piece = new Piece.TurnBack(section.id(), bar, contact, before, after, rule.k(), section.outside());
         Fold fold = new Fold(
-                section.outside(), Math.PI, bar / 2, Math.max(before, after), rule, Optional.of(Bar.round(bar)));
+                section.outside(),
+                section.preparation(),
+                Math.PI,
+                bar / 2,
+                Math.max(before, after),
+                rule,
+                Optional.of(Bar.round(bar)));
         return Optional.of(new ReadSection(section, piece, ramp(section.preparation()), Optional.of(fold)));
     }
 }

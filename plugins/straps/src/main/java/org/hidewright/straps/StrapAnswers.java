@@ -103,6 +103,8 @@ record StrapAnswers(
                         Length.ofMm(piece.flatStart()),
                         Length.ofMm(piece.flatAt(piece.piece().middleOutsideMm())),
                         Length.ofMm(piece.flatEnd()),
+                        Prepared.by(fold.preparation()),
+                        Length.ofMm(fold.rule().webMm() > 0 ? fold.rule().webMm() : fold.thicknessMm()),
                         fold.outside().other()));
             });
         }

@@ -230,13 +230,15 @@ final class StrapChecks {
             notices.add(HOLE_IN_FOLD.at(at, place.rowId(), place.piece().id()));
             return;
         }
-        strap.pieces().stream()
-                .filter(piece -> !piece.straight())
-                .filter(bend -> Math.max(bend.flatStart() - flat, flat - bend.flatEnd()) - radius
-                        < place.piece().thickness() - 1e-9)
-                .findFirst()
-                .ifPresent(bend -> notices.add(HOLE_NEAR_FOLD.at(
-                        at, place.rowId(), bend.id(), Length.ofMm(place.piece().thickness()))));
+        double least = place.piece().thickness();
+        for (PlacedPiece bend : strap.pieces()) {
+            double left = Math.max(bend.flatStart() - flat, flat - bend.flatEnd()) - radius;
+            if (!bend.straight() && left < least - 1e-9) {
+                notices.add(HOLE_NEAR_FOLD.at(
+                        at, place.rowId(), bend.id(), Length.ofMm(least), Length.ofMm(Math.max(0, left))));
+                return;
+            }
+        }
     }
 
     /** Holes stand on the middle of the strap; the nearest edge is a side or an end. */

@@ -148,7 +148,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
             @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
             Optional<Length> lengthwise) {}
 
-    /** Where a bend begins, has its middle and ends on the flat strap. */
+    /** Where a bend begins, has its middle and ends on the flat strap, what is done to it and how much leather is left. */
     public record FoldZone(
             @RowId String id,
 
@@ -160,6 +160,11 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
             @Answered(unit = "mm", step = "0.1 mm", by = "cut-length")
             Length end,
+
+            @Answered(by = "plane-geometry") Prepared prepared,
+
+            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
+            Length left,
 
             @Answered(by = "plane-geometry") Face markOn) {}
 

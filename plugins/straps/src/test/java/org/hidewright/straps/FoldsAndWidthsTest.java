@@ -131,6 +131,31 @@ class FoldsAndWidthsTest {
                 60 + Math.PI * (0.5 + 1) + 3, layout.cutLength().mm(), 1e-9); // two corners and 4 - 2 · 0.5 between
     }
 
+    private static StrapLayout.FoldZone folded(Preparation preparation) {
+        return Straps.layout(Straps.strap(
+                        3,
+                        List.of(
+                                Straps.straight("a", 60),
+                                Straps.bend("fold", new Core.RoundBar(mm(6)), 180, Face.FLESH, preparation),
+                                Straps.straight("b", 60))))
+                .folds()
+                .get(0);
+    }
+
+    @Test
+    void theTableOfFoldsSaysHowEachIsPrepared() {
+        assertEquals(Prepared.DRY, folded(Straps.DRY).prepared());
+        assertEquals(mm(3), folded(Straps.DRY).left());
+        assertEquals(Face.GRAIN, folded(Straps.DRY).markOn());
+        assertEquals(Prepared.CASED, folded(new Preparation.Cased()).prepared());
+        assertEquals(mm(3), folded(new Preparation.Cased()).left());
+        assertEquals(
+                Prepared.SKIVED, folded(new Preparation.Skived(mm(2), mm(6))).prepared());
+        assertEquals(mm(2), folded(new Preparation.Skived(mm(2), mm(6))).left());
+        assertEquals(Prepared.GROOVED, folded(new Preparation.Grooved(mm(1.2))).prepared());
+        assertEquals(mm(1.2), folded(new Preparation.Grooved(mm(1.2))).left());
+    }
+
     @Test
     void lettersApartCountAddedLeftOutAndChanged() {
         assertEquals(0, Nearest.lettersApart("leg", "leg"));
