@@ -82,8 +82,8 @@ final class SlipSection {
         for (Answer answer : declared()) {
             answers.get(answer.key())
                     .filter(value -> value instanceof Drawing)
-                    .ifPresent(drawing ->
-                            blocks.add(Figure.fitted(((Drawing) drawing).worded(words::drawn), words.label(answer))));
+                    .ifPresent(
+                            drawing -> blocks.add(Figure.fitted(words.drawn((Drawing) drawing), words.label(answer))));
         }
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
