@@ -65,6 +65,16 @@ public final class ValueText {
         return shown(base, declared, system.shown(declared), OptionalDouble.empty(), Rounding.NEAREST);
     }
 
+    /** Whether two values in the unit of a sentence read as the same number. */
+    boolean same(double base, double other, Unit declared) {
+        Unit unit = system.shown(declared);
+        return told(base, unit).compareTo(told(other, unit)) == 0;
+    }
+
+    private static BigDecimal told(double base, Unit unit) {
+        return new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS).setScale(MOST_DECIMALS, RoundingMode.HALF_UP);
+    }
+
     /** A length beside a drawing: to a tenth of a millimetre, as finely as a rule is read. */
     Shown drawn(double mm) {
         return shown(mm, Units.MM, system.shown(Units.MM), OptionalDouble.of(DRAWN_STEP_MM), Rounding.NEAREST);

@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.measure.Dimension;
@@ -119,15 +120,22 @@ public final class Wording {
 
     /** A quantity in the unit that suits its dimension: millimetres, degrees, square centimetres, grams. */
     public String quantity(Quantity<?> quantity) {
-        return values.of(quantity.base(), unit(quantity)).inline();
+        return values.of(quantity.base(), unit(quantity.dimension())).inline();
     }
 
-    private static Unit unit(Quantity<?> quantity) {
-        return switch (quantity.dimension()) {
+    private static Unit unit(Dimension dimension) {
+        return switch (dimension) {
             case ANGLE -> Units.DEGREE;
             case AREA -> Units.CM2;
-            default -> Units.base(quantity.dimension());
+            default -> Units.base(dimension);
         };
+    }
+
+    /** Whether two values would read alike in a sentence, whichever units are chosen. */
+    public static boolean alike(Dimension dimension, double base, double other) {
+        return Stream.of(UnitSystem.values())
+                .map(system -> new ValueText(Locale.ROOT, system))
+                .anyMatch(values -> values.same(base, other, unit(dimension)));
     }
 
     /** A quantity beside a drawing: a length as finely as a rule is read, anything else as in a sentence. */
@@ -141,7 +149,7 @@ public final class Wording {
      */
     public String inFormula(Quantity<?> quantity) {
         return values.inFormula(
-                quantity.base(), quantity.dimension() == Dimension.ANGLE ? Units.RADIAN : unit(quantity));
+                quantity.base(), quantity.dimension() == Dimension.ANGLE ? Units.RADIAN : unit(quantity.dimension()));
     }
 
     public String size(Size size, Unit unit) {
