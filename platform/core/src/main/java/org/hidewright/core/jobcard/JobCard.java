@@ -90,7 +90,7 @@ public final class JobCard {
         }
         blocks.add(rows == 0 ? Paragraph.of(wording.host("job-card.no-slips")) : table.build());
         if (wording.inches() && worked.slips().values().stream().anyMatch(JobCard::lengthsInTables)) {
-            blocks.add(Paragraph.quiet(wording.host("job-card.decimal-inches")));
+            blocks.add(Paragraph.quiet(wording.host("job-card.inches.help")));
         }
         List<Remark> urgent = worked.remarks().stream()
                 .filter(remark -> remark.severity() != NoticeKind.Severity.NOTE)
