@@ -2,12 +2,17 @@ package org.hidewright.command;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
@@ -119,6 +124,27 @@ final class PacketFolder {
     }
 
     private BadArgument unwritten(Path path, IOException e) {
-        return new BadArgument(session.texts().text("trouble.write", path.toString(), String.valueOf(e.getMessage())));
+        return new BadArgument(why(path, e, session.texts()));
+    }
+
+    /** Why a path could not be written, as far as Java or the system says. */
+    static String why(Path path, IOException e, CommandTexts texts) {
+        if (e instanceof AccessDeniedException || says(e, "Read-only", "Permission denied")) {
+            return texts.text("trouble.may-not-write", path.toString());
+        } else if (e instanceof NoSuchFileException missing) {
+            return texts.text("trouble.cannot-make", path.toString(), String.valueOf(missing.getFile()));
+        } else if (says(e, "No space left", "not enough space", "quota")) {
+            return texts.text("trouble.disk-full", path.toString());
+        }
+        String reason = e instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : String.valueOf(e.getMessage());
+        return texts.text("trouble.write", path.toString(), reason);
+    }
+
+    /** Java has no type for these; systems say them in English unless they are told otherwise. */
+    private static boolean says(IOException e, String... words) {
+        String message = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
+        return Stream.of(words).anyMatch(word -> message.contains(word.toLowerCase(Locale.ROOT)));
     }
 }

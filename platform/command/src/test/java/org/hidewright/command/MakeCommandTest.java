@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,7 +18,11 @@ import java.util.stream.Stream;
 import org.hidewright.api.document.Section;
 import org.hidewright.command.kit.Strap;
 import org.hidewright.core.paper.Paper;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -200,6 +207,37 @@ class MakeCommandTest {
         assertTrue(terminal.err.startsWith(data + " is a folder and stands in the way of the file."), terminal.err);
         assertEquals(2, terminal.run("make", project("", slip("a", QUESTIONS)), "--into", "a\0b", "--language=en"));
         assertTrue(terminal.err.contains("could not be written"), terminal.err);
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aFullDiskIsToldAsSuch() throws Exception {
+        Path out = Files.createDirectories(folder.resolve("out/deep"));
+        Files.createSymbolicLink(out.resolve(".job-card.pdf.part"), Path.of("/dev/full"));
+        assertEquals(2, make(project("", slip("a", QUESTIONS)), "--language=en"));
+        assertTrue(
+                terminal.err.contains(out.resolve("job-card.pdf") + " could not be written: the disk is full."),
+                terminal.err);
+    }
+
+    @Test
+    void whatCannotBeWrittenSaysWhy() {
+        Path path = Path.of("out");
+        CommandTexts texts = new CommandTexts(new Wording(Locale.ENGLISH, UnitSystem.METRIC));
+        assertEquals(
+                "out could not be written: you may not write there. Check the permissions of the folder, or name another"
+                        + " with --into.",
+                PacketFolder.why(path, new AccessDeniedException("out"), texts));
+        assertEquals(
+                PacketFolder.why(path, new AccessDeniedException("out"), texts),
+                PacketFolder.why(path, new FileSystemException("out", null, "Read-only file system"), texts));
+        assertEquals(
+                "out could not be written: there is no folder up, and none can be made there. Name another folder with"
+                        + " --into.",
+                PacketFolder.why(path, new NoSuchFileException("up"), texts));
+        assertEquals(
+                "out could not be written: File name too long. Name another folder with --into.",
+                PacketFolder.why(path, new FileSystemException("out", null, "File name too long"), texts));
     }
 
     @Test

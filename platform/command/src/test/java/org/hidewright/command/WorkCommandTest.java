@@ -194,7 +194,7 @@ class WorkCommandTest {
     @Test
     void theWorkingIsShownWhenAskedFor() {
         assertTrue(
-                inWords("--working").contains("\nWorking\n  Twice the leather:  L = 2 · t\n      = 2 · 2 = 4 mm\n"),
+                inWords("--working").contains("\nWorking\n  Twice the leather:  L = 2 · t\n      = 2 · 2 mm = 4 mm\n"),
                 terminal.out);
         assertFalse(inWords().contains("Working"), terminal.out);
     }

@@ -15,7 +15,6 @@ import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Density;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Mass;
-import org.hidewright.api.measure.Units;
 import org.osgi.service.component.annotations.Component;
 
 /** The apparent density of this leather, from a test piece that was weighed and gauged. */
@@ -68,8 +67,7 @@ public final class ApparentDensity implements Calculator<ApparentDensity.TestPie
         working.step(MEAN, mean, "S", mean.times(spread.count()), "n", spread.count());
         Area area = piece.shape().faceArea();
         Density density = SheetMass.density(piece.mass(), area, mean);
-        // in g and cm, so that the numbers agree as they stand
-        working.step(DENSITY, density, "m", piece.mass().grams(), "A", area.in(Units.CM2), "t", mean.in(Units.CM));
+        working.step(DENSITY, density, "m", piece.mass(), "A", area, "t", mean);
         List<Notice> notices = new ArrayList<>();
         if (spread.count() < READINGS_OF_THE_STANDARD) {
             notices.add(FEW_READINGS.at("thickness", spread.count(), READINGS_OF_THE_STANDARD));

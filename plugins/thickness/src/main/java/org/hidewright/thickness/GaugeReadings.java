@@ -88,7 +88,7 @@ public final class GaugeReadings implements Calculator<GaugeReadings.Gauged, Gau
             Length mean,
 
             @Answered(by = "astm-d1814", step = "0.1") double meanOunces,
-            @Answered(by = "sold-ranges", lead = true) Phrase rangeInOunces,
+            @Answered(by = "sold-ranges") Phrase rangeInOunces,
             @Answered(by = "arithmetic") int count,
 
             @Answered(unit = "mm", by = "arithmetic", step = "0.01 mm")

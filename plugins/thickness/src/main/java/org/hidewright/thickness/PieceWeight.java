@@ -63,15 +63,7 @@ public final class PieceWeight implements Calculator<PieceWeight.Pieces, PieceWe
             working.step(STRIP, area, "l", strip.length(), "w", strip.width());
         }
         Mass each = SheetMass.mass(area, pieces.thickness(), pieces.density());
-        working.step(
-                MASS,
-                each,
-                "A",
-                area.in(Units.CM2),
-                "t",
-                pieces.thickness().in(Units.CM),
-                "ρ",
-                pieces.density().gramsPerCm3());
+        working.step(MASS, each, "A", area, "t", pieces.thickness(), "ρ", pieces.density());
         Mass all = each.times(pieces.count());
         working.step(TOGETHER, all, "n", pieces.count(), "m", each);
         double perSquareMetre = each.grams() / area.in(Units.M2);

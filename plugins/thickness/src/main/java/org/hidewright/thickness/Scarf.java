@@ -80,8 +80,7 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
             @Answered(unit = "mm", by = "scarf-lap", step = "0.5 mm", lead = true)
             Length lap,
 
-            @Answered(by = "scarf-slope", step = "0.1", lead = true)
-            double slope,
+            @Answered(by = "scarf-slope", step = "0.1") double slope,
 
             @Answered(unit = "deg", by = "scarf-angle", step = "0.1 deg")
             Angle angle,

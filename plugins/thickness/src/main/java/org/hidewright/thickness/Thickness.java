@@ -43,8 +43,7 @@ public final class Thickness implements Calculator<Thickness.Typed, Thickness.Na
 
     /** What is answered: ounces and irons as plain numbers, the error as fraction minus thickness. */
     public record Names(
-            @Answered(by = "ounces", step = "0.01", lead = true)
-            double ounces,
+            @Answered(by = "ounces", step = "0.01") double ounces,
 
             @Answered(by = "irons", step = "0.01") double irons,
 
@@ -60,7 +59,7 @@ public final class Thickness implements Calculator<Thickness.Typed, Thickness.Na
             @Answered(unit = "mm", keepUnit = true, by = "sixty-fourths", step = "0.01 mm")
             Length fractionError,
 
-            @Answered(by = "sold-ranges", lead = true) Phrase soldAs,
+            @Answered(by = "sold-ranges") Phrase soldAs,
             @Answered(by = "sold-ranges") Phrase usualUses,
 
             @Answered(unit = "mm", keepUnit = true, by = "trade-millimetres", step = "0.01 mm")

@@ -10,7 +10,7 @@ import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.json.JsonOut;
 
 /** Examples as they would stand in a project file. */
-final class QuestionExample {
+public final class QuestionExample {
     private QuestionExample() {}
 
     /** An example for all questions that have one and are not simply preset; together they run. */
@@ -22,12 +22,18 @@ final class QuestionExample {
         return example;
     }
 
+    /** What a maker could write there, in one line; empty where nothing can be made up. */
+    public static Optional<String> line(Question question) {
+        return given(question).map(JsonOut::line);
+    }
+
     /** The example given; where what holds others has none, it is made of those inside: the first variant, one row. */
     private static Optional<Object> example(Question question) {
-        if (question.example().isPresent()) {
-            return question.example().map(text -> asJson(question, text));
-        }
-        return question.optional() ? Optional.empty() : Optional.ofNullable(inside(question));
+        return question.example().isEmpty() && question.optional() ? Optional.empty() : given(question);
+    }
+
+    private static Optional<Object> given(Question question) {
+        return question.example().map(text -> asJson(question, text)).or(() -> Optional.ofNullable(inside(question)));
     }
 
     private static Object inside(Question question) {

@@ -3,6 +3,7 @@ package org.hidewright.core.jobcard;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hidewright.api.measure.Quantity;
@@ -14,7 +15,10 @@ final class FormulaText {
     /** A letter with letters, digits, an index or a prime after it; a power is not part of it. */
     private static final Pattern SYMBOL = Pattern.compile("\\p{L}[\\p{L}\\p{Nd}_\\u2080-\\u209c'\\u2032]*");
 
-    private static final Pattern NEGATIVE_TO_A_POWER = Pattern.compile("(-[\\d.,]+)(?=[²³])");
+    private static final String POWERS = "²³";
+
+    /** A number that needs no bracket before a power. */
+    private static final Pattern PLAIN = Pattern.compile("[\\d.,]+");
 
     private FormulaText() {}
 
@@ -28,9 +32,18 @@ final class FormulaText {
         if (numbers.isEmpty()) {
             return "";
         }
-        String put = SYMBOL.matcher(rightSide(step))
-                .replaceAll(found -> Matcher.quoteReplacement(numbers.getOrDefault(found.group(), found.group())));
-        return NEGATIVE_TO_A_POWER.matcher(put).replaceAll("($1)");
+        String formula = rightSide(step);
+        return SYMBOL.matcher(formula).replaceAll(found -> Matcher.quoteReplacement(put(found, numbers, formula)));
+    }
+
+    /** What stands in a symbol's place; in brackets where a power follows that is not of the unit alone. */
+    private static String put(MatchResult found, Map<String, String> numbers, String formula) {
+        String number = numbers.get(found.group());
+        if (number == null) {
+            return found.group();
+        }
+        boolean power = found.end() < formula.length() && POWERS.indexOf(formula.charAt(found.end())) >= 0;
+        return power && !PLAIN.matcher(number).matches() ? "(" + number + ")" : number;
     }
 
     /** Whether the formula itself says the result, as {@code k = 0.5} does. */

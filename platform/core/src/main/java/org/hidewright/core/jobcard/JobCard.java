@@ -89,6 +89,9 @@ public final class JobCard {
             }
         }
         blocks.add(rows == 0 ? Paragraph.of(wording.host("job-card.no-slips")) : table.build());
+        if (wording.inches() && worked.slips().values().stream().anyMatch(JobCard::lengthsInTables)) {
+            blocks.add(Paragraph.quiet(wording.host("job-card.inches.help")));
+        }
         List<Remark> urgent = worked.remarks().stream()
                 .filter(remark -> remark.severity() != NoticeKind.Severity.NOTE)
                 .filter(new CautionsOnce(wording)) // each slip says it again in its place
@@ -99,6 +102,20 @@ public final class JobCard {
             blocks.add(checks(urgent));
         }
         return Section.of("overview", wording.host("job-card.overview"), blocks);
+    }
+
+    private static boolean lengthsInTables(WorkedSlip slip) {
+        return slip.answers().isPresent()
+                && slip.installed().stream()
+                        .flatMap(installed -> installed.calculator().declaration().answers().stream())
+                        .filter(answer -> answer.kind() == Kind.ROWS)
+                        .filter(answer -> slip.answers()
+                                .orElseThrow()
+                                .get(answer.key())
+                                .filter(rows -> !((List<?>) rows).isEmpty())
+                                .isPresent())
+                        .flatMap(answer -> answer.columns().stream())
+                        .anyMatch(column -> column.kind() == Kind.LENGTH);
     }
 
     /** The answers of a slip that are shown largest and first; empty unless it is worked. */

@@ -1,5 +1,7 @@
 package org.hidewright.core.jobcard;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,10 +13,13 @@ import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 
 /**
- * The job card as rows for a spreadsheet: the same values as its JSON, one a row. Numbers have a decimal point in every
- * language.
+ * The job card as rows for a spreadsheet: the same values as its JSON, one a row. Numbers have nine significant digits at
+ * most, and a decimal point in every language.
  */
 public final class JobCardRows {
+    /** Hides the last bits of a sum or a conversion, which a spreadsheet would show. */
+    private static final MathContext DIGITS = new MathContext(9);
+
     private static final List<String> HEAD =
             List.of("slip", "calculator", "part", "row", "key", "label", "value", "unit", "source");
 
@@ -77,8 +82,8 @@ public final class JobCardRows {
             inside(id, calculator, part, words, key, value);
         } else {
             String text = value instanceof List<?> items
-                    ? String.join("; ", items.stream().map(String::valueOf).toList())
-                    : String.valueOf(value);
+                    ? String.join("; ", items.stream().map(JobCardRows::number).toList())
+                    : number(value);
             row(id, calculator, part, row, key, label(words, part, key), text, text(map.get("unit")), source(map));
         }
     }
@@ -106,6 +111,13 @@ public final class JobCardRows {
         return Optional.ofNullable(entry.get("source"))
                 .map(source -> text(((Map<?, ?>) source).get("text")))
                 .orElse("");
+    }
+
+    private static String number(Object value) {
+        return String.valueOf(
+                value instanceof Double number
+                        ? (Object) new BigDecimal(number).round(DIGITS).doubleValue()
+                        : value);
     }
 
     private static String text(Object value) {

@@ -82,8 +82,8 @@ final class SlipSection {
         for (Answer answer : declared()) {
             answers.get(answer.key())
                     .filter(value -> value instanceof Drawing)
-                    .ifPresent(drawing ->
-                            blocks.add(Figure.fitted(((Drawing) drawing).worded(words::drawn), words.label(answer))));
+                    .ifPresent(
+                            drawing -> blocks.add(Figure.fitted(words.drawn((Drawing) drawing), words.label(answer))));
         }
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
@@ -181,7 +181,15 @@ final class SlipSection {
 
     private String labelled(AskedLine line) {
         String link = line.link().isPresent() ? " (" + origin(line) + ")" : "";
-        return words.label(line.question()) + " " + taken(line) + link;
+        return words.label(line.question()) + " " + (line.typed() ? typedAs(line) : taken(line)) + link;
+    }
+
+    /** What was typed inside a row, and how it was understood where that reads otherwise. */
+    private String typedAs(AskedLine line) {
+        String taken = taken(line);
+        return line.text().isEmpty() || line.text().strip().equalsIgnoreCase(taken.replace('\u00A0', ' '))
+                ? taken
+                : wording.host("job-card.typed-as", line.text(), taken);
     }
 
     /** Whether a row was typed, and which of its values nobody typed. */

@@ -14,6 +14,8 @@ import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Units;
@@ -144,11 +146,20 @@ public final class SlipWording {
                         .toList());
     }
 
-    /** A phrase or quantity in a drawing. */
-    public String drawn(Object words) {
-        return words instanceof Phrase phrase
+    /** A drawing in words: its phrases, and its quantities as the slip's answers show them. */
+    public Drawing drawn(Drawing drawing) {
+        DrawnLengths lengths = new DrawnLengths(slip, wording);
+        return drawing.worded(words -> words instanceof Phrase phrase
                 ? texts().map(texts -> wording.phrase(texts, phrase)).orElse(phrase.key())
-                : wording.drawn((Quantity<?>) words);
+                : drawn((Quantity<?>) words, lengths));
+    }
+
+    private String drawn(Quantity<?> quantity, DrawnLengths lengths) {
+        return Optional.of(quantity)
+                .filter(Length.class::isInstance)
+                .flatMap(length -> lengths.shown((Length) length))
+                .map(Shown::inline)
+                .orElseGet(() -> wording.drawn(quantity));
     }
 
     private String option(Field field, String key) {

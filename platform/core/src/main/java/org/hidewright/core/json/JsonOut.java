@@ -35,6 +35,17 @@ public final class JsonOut {
         return text + "\n";
     }
 
+    /** The tree as JSON text in one line, as it is shown inside a sentence. */
+    public static String line(Object tree) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+            value(generator, tree);
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing to memory cannot fail", e);
+        }
+        return text.toString();
+    }
+
     private static void value(JsonGenerator generator, Object value) throws IOException {
         if (value instanceof Map<?, ?> map) {
             generator.writeStartObject();

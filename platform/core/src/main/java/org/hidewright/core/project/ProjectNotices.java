@@ -17,6 +17,7 @@ public final class ProjectNotices {
     public static final NoticeKind NO_SUCH_SETTING = NoticeKind.stop("no-such-setting");
     public static final NoticeKind NO_SUCH_SETTING_NEAREST = NoticeKind.stop("no-such-setting-nearest");
     public static final NoticeKind WRONG_SHAPE = NoticeKind.stop("wrong-shape");
+    public static final NoticeKind ROWS_EXPECTED = NoticeKind.stop("rows-expected");
     public static final NoticeKind SLIP_WITHOUT_ID = NoticeKind.stop("slip-without-id");
     public static final NoticeKind SLIP_ID_TWICE = NoticeKind.stop("slip-id-twice");
     public static final NoticeKind SLIP_WITHOUT_CALCULATOR = NoticeKind.stop("slip-without-calculator");
@@ -74,6 +75,7 @@ public final class ProjectNotices {
                 NO_SUCH_SETTING,
                 NO_SUCH_SETTING_NEAREST,
                 WRONG_SHAPE,
+                ROWS_EXPECTED,
                 SLIP_WITHOUT_ID,
                 SLIP_ID_TWICE,
                 SLIP_WITHOUT_CALCULATOR,

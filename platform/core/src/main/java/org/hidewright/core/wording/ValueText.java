@@ -9,13 +9,15 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.declaration.Answer;
-import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.InchFraction;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
 
-/** Numbers as they are shown: in the unit chosen, rounded once, with the decimal mark of the language. */
+/**
+ * Numbers as they are shown: in the unit chosen, rounded once, with the decimal mark of the language. An answer with a step
+ * keeps the zeros at its end, in inches to three decimals; without a step a number keeps them only where it is rounded.
+ */
 public final class ValueText {
     /** Hides the last bits of a conversion, so that an exact 146.1 is not rounded up to 146.2. */
     private static final MathContext EXACT_DIGITS = new MathContext(12);
@@ -63,6 +65,16 @@ public final class ValueText {
         return shown(base, declared, system.shown(declared), OptionalDouble.empty(), Rounding.NEAREST);
     }
 
+    /** Whether two values in the unit of a sentence read as the same number. */
+    boolean same(double base, double other, Unit declared) {
+        Unit unit = system.shown(declared);
+        return told(base, unit).compareTo(told(other, unit)) == 0;
+    }
+
+    private static BigDecimal told(double base, Unit unit) {
+        return new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS).setScale(MOST_DECIMALS, RoundingMode.HALF_UP);
+    }
+
     /** A length beside a drawing: to a tenth of a millimetre, as finely as a rule is read. */
     Shown drawn(double mm) {
         return shown(mm, Units.MM, system.shown(Units.MM), OptionalDouble.of(DRAWN_STEP_MM), Rounding.NEAREST);
@@ -76,20 +88,37 @@ public final class ValueText {
         BigDecimal exact = new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS);
         BigDecimal rounded;
         if (step.isPresent() && !converted) {
-            BigDecimal stepSize =
-                    BigDecimal.valueOf(declared.fromBase(step.getAsDouble())).round(EXACT_DIGITS);
-            rounded = exact.divide(stepSize, 0, mode(rounding))
-                    .multiply(stepSize)
-                    .setScale(decimals, RoundingMode.HALF_UP);
+            BigDecimal stepSize = stepSize(declared, step.getAsDouble());
+            rounded = inSteps(exact, stepSize, rounding).setScale(decimals, RoundingMode.HALF_UP);
         } else {
             rounded = exact.setScale(decimals, mode(rounding));
         }
-        if (step.isEmpty() || converted) {
-            rounded = rounded.signum() == 0 && exact.signum() != 0
-                    ? trimmed(exact.round(new MathContext(2)))
-                    : trimmed(rounded);
+        boolean vanished = rounded.signum() == 0 && exact.signum() != 0;
+        if (vanished && (step.isEmpty() || converted)) {
+            rounded = trimmed(exact.round(new MathContext(2)));
+        } else if (step.isEmpty()) {
+            rounded = settled(exact, rounded);
         }
         return new Shown(format(rounded), unit.symbol(), beside(base, unit, converted, rounding));
+    }
+
+    private static BigDecimal stepSize(Unit declared, double step) {
+        return BigDecimal.valueOf(declared.fromBase(step)).round(EXACT_DIGITS);
+    }
+
+    private static BigDecimal inSteps(BigDecimal exact, BigDecimal stepSize, Rounding rounding) {
+        return exact.divide(stepSize, 0, mode(rounding)).multiply(stepSize);
+    }
+
+    /** The number an answer is shown as in its own unit, in base units: what a bundle has that rounds for itself. */
+    public double stepped(Answer answer, double base) {
+        if (answer.step().isEmpty()) {
+            return base;
+        }
+        Unit declared = answer.unit().orElse(Units.ONE);
+        BigDecimal exact = new BigDecimal(declared.fromBase(base)).round(EXACT_DIGITS);
+        return declared.toBase(inSteps(exact, stepSize(declared, answer.step().getAsDouble()), answer.rounding())
+                .doubleValue());
     }
 
     private static String beside(double base, Unit unit, boolean converted, Rounding rounding) {
@@ -113,6 +142,14 @@ public final class ValueText {
         return InchFraction.nearest(Length.ofMm(safer), INCH_PARTS);
     }
 
+    /**
+     * A number that is rounded keeps the zeros at its end, since they say how finely it is told; one that is exact, as
+     * mostly what was typed, has none.
+     */
+    private static BigDecimal settled(BigDecimal exact, BigDecimal rounded) {
+        return rounded.compareTo(exact) == 0 ? trimmed(rounded) : rounded;
+    }
+
     private static BigDecimal trimmed(BigDecimal number) {
         return number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
     }
@@ -130,16 +167,12 @@ public final class ValueText {
                 0, new BigDecimal(step).round(EXACT_DIGITS).stripTrailingZeros().scale());
     }
 
-    /** A number inside a formula: five digits, in the unit shown for its dimension, without the unit. */
-    String inFormula(double base, Dimension dimension) {
-        Unit unit = formulaUnit(dimension);
-        BigDecimal digits = new BigDecimal(unit.fromBase(base)).round(new MathContext(WORKING_DIGITS));
-        return format(trimmed(digits));
-    }
-
-    /** The unit numbers inside formulas are in. */
-    Unit formulaUnit(Dimension dimension) {
-        return dimension == Dimension.ANGLE ? Units.RADIAN : system.shown(Units.base(dimension));
+    /** A quantity inside a formula: five digits, with the unit it is shown in. */
+    String inFormula(double base, Unit declared) {
+        Unit unit = system.shown(declared);
+        BigDecimal exact = new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS);
+        String number = format(settled(exact, exact.round(new MathContext(WORKING_DIGITS))));
+        return new Shown(number, unit.symbol(), "").inline();
     }
 
     private String format(BigDecimal number) {
@@ -151,8 +184,9 @@ public final class ValueText {
 
     /** A number that is only a number: a count, a factor. */
     public String plain(Number number) {
-        BigDecimal exact = new BigDecimal(number.toString());
-        return format(trimmed(
+        BigDecimal exact = new BigDecimal(number.toString()).round(EXACT_DIGITS);
+        return format(settled(
+                exact,
                 exact.scale() > MOST_DECIMALS + 1 ? exact.setScale(MOST_DECIMALS + 1, RoundingMode.HALF_UP) : exact));
     }
 }

@@ -6,8 +6,10 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Texts;
+import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
@@ -29,6 +31,11 @@ public final class Wording {
 
     public Locale language() {
         return language;
+    }
+
+    /** Whether lengths are shown in inches. */
+    public boolean inches() {
+        return system == UnitSystem.INCH;
     }
 
     /** A day written out, in English by the habit that goes with the units: 1 March 2026, or March 1, 2026 with inches. */
@@ -113,12 +120,22 @@ public final class Wording {
 
     /** A quantity in the unit that suits its dimension: millimetres, degrees, square centimetres, grams. */
     public String quantity(Quantity<?> quantity) {
-        Unit unit = switch (quantity.dimension()) {
+        return values.of(quantity.base(), unit(quantity.dimension())).inline();
+    }
+
+    private static Unit unit(Dimension dimension) {
+        return switch (dimension) {
             case ANGLE -> Units.DEGREE;
             case AREA -> Units.CM2;
-            default -> Units.base(quantity.dimension());
+            default -> Units.base(dimension);
         };
-        return values.of(quantity.base(), unit).inline();
+    }
+
+    /** Whether two values would read alike in a sentence, whichever units are chosen. */
+    public static boolean alike(Dimension dimension, double base, double other) {
+        return Stream.of(UnitSystem.values())
+                .map(system -> new ValueText(Locale.ROOT, system))
+                .anyMatch(values -> values.same(base, other, unit(dimension)));
     }
 
     /** A quantity beside a drawing: a length as finely as a rule is read, anything else as in a sentence. */
@@ -126,9 +143,13 @@ public final class Wording {
         return quantity instanceof Length length ? values.drawn(length.mm()).inline() : quantity(quantity);
     }
 
-    /** A quantity as it stands inside a formula: five digits in the unit its dimension is reckoned in, angles in radians. */
+    /**
+     * A quantity as it stands inside a formula: five digits and its unit, since lengths and areas stand beside each other
+     * there; angles in radians, which can be multiplied by a radius as they are.
+     */
     public String inFormula(Quantity<?> quantity) {
-        return values.inFormula(quantity.base(), quantity.dimension());
+        return values.inFormula(
+                quantity.base(), quantity.dimension() == Dimension.ANGLE ? Units.RADIAN : unit(quantity.dimension()));
     }
 
     public String size(Size size, Unit unit) {

@@ -15,6 +15,7 @@ import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
+import org.hidewright.core.explain.QuestionExample;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
@@ -180,12 +181,9 @@ final class EntryReader {
             case GROUP ->
                 node instanceof JsonObject group
                         ? new Entry.Group(read(question.questions(), group, path, List.of()))
-                        : wrongShape(question, "{…}", path, node);
+                        : wrongShape(question, example(question), path, node);
             case VARIANTS -> variant(question, node, path, List.of());
-            case ROWS ->
-                node instanceof JsonArray rows
-                        ? rows(question, rows, path)
-                        : wrongShape(question, "[{…}, …]", path, node);
+            case ROWS -> node instanceof JsonArray rows ? rows(question, rows, path) : noRows(question, path, node);
             case LIST -> node instanceof JsonArray array ? listed(question, array, path) : scalar(question, node, path);
             default -> scalar(question, node, path);
         };
@@ -235,7 +233,7 @@ final class EntryReader {
             return chosen(question, scalar.text(), emptyObject(node), path, place(node));
         }
         if (!(node instanceof JsonObject object)) {
-            return wrongShape(question, "{\"" + keys.get(0) + "\": {…}}", path, node);
+            return wrongShape(question, example(question), path, node);
         }
         List<String> present =
                 keys.stream().filter(key -> object.get(key).isPresent()).toList();
@@ -299,7 +297,7 @@ final class EntryReader {
             JsonNode item = array.items().get(i);
             if (!(item instanceof JsonObject row)) {
                 good = false;
-                wrongShape(question, "[{…}, …]", path, item);
+                noRows(question, path, item);
                 continue;
             }
             String id = row.text(ROW_ID).filter(text -> !text.isEmpty()).orElse(unused("row-" + (i + 1), given));
@@ -345,6 +343,15 @@ final class EntryReader {
                     object.text("column").orElse("")));
         }
         return Optional.empty();
+    }
+
+    /** Rows typed as one text, or a row that is none. */
+    private Entry noRows(Question question, String path, JsonNode node) {
+        return bad(ProjectNotices.ROWS_EXPECTED.with(question.key(), example(question)), path, place(node));
+    }
+
+    private static String example(Question question) {
+        return QuestionExample.line(question).orElseThrow();
     }
 
     private Entry wrongShape(Question question, String shape, String path, JsonNode node) {

@@ -28,6 +28,7 @@ import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Entry.Answered;
 
 /** Turns entries into values: follows links, takes ranges at their midpoint, checks limits. */
@@ -248,6 +249,7 @@ final class Resolver {
         }
         question.usual()
                 .filter(usual -> !usual.contains(value))
+                .filter(usual -> !Wording.alike(dimension, value, value < usual.low() ? usual.low() : usual.high()))
                 .ifPresent(usual -> say(
                         ProjectNotices.UNUSUAL.with(
                                 quantity(dimension, value),

@@ -104,6 +104,20 @@ class JobCardDataTest {
         }
     }
 
+    @Test
+    void aNumberInARowHasNineDigitsAtMost() {
+        WorkedProject odd = new Shop(new Sampler())
+                .work(slip(
+                        "strap",
+                        "sampler",
+                        json("'thickness': '1/7 in', 'marks': '1/3 in; 3 mm', 'turn': '0.1 deg', 'shrink': '19 %'")));
+        List<List<String>> rows = JobCardRows.of(odd, Shop.ENGLISH);
+        assertEquals("3.62857143", value(rows, "question", "", "thickness"));
+        assertEquals("8.46666667; 3.0", value(rows, "question", "", "marks"));
+        assertEquals("0.1", value(rows, "question", "", "turn"));
+        assertEquals("19.0", value(rows, "answer", "", "shrink"));
+    }
+
     private static String value(List<List<String>> rows, String part, String row, String key) {
         return rows.stream()
                 .filter(cells -> cells.get(0).equals("strap")

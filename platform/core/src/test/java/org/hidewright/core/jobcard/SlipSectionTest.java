@@ -53,6 +53,30 @@ class SlipSectionTest {
     }
 
     @Test
+    void aRowShowsWhatWasTypedAndHowItWasUnderstood() {
+        List<List<String>> asked = asked(section(
+                "strap",
+                slip(
+                        "strap",
+                        "sampler",
+                        json("'thickness': '2 mm', 'layers': [{'id': 'a', 'thickness': '4-6 oz', 'skived': 'on'},"
+                                + " {'id': 'b', 'thickness': 1.5}, {'id': 'c', 'thickness': '1.5 mm'}]"))));
+        assertTrue(
+                asked.contains(List.of(
+                        "a",
+                        "Layer thickness “4-6 oz” = 1.984\u00A0mm, the middle of 1.588 to 2.381\u00A0mm;"
+                                + " Skived “on” = yes",
+                        "typed")),
+                asked::toString);
+        assertEquals("Layer thickness “1.5” = 1.5\u00A0mm", row(asked, "b").get(1));
+        assertEquals("Layer thickness 1.5\u00A0mm", row(asked, "c").get(1));
+    }
+
+    private static List<String> row(List<List<String>> rows, String first) {
+        return rows.stream().filter(row -> row.get(0).equals(first)).findFirst().orElseThrow();
+    }
+
+    @Test
     void whatIsPresetAsAWholeIsToldAsAWhole() {
         List<List<String>> asked = asked(section("strap", STRAP));
         List<List<String>> edge =

@@ -2,8 +2,16 @@ package org.hidewright.core.jobcard;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Locale;
+import org.hidewright.api.drawing.DimensionLine;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Shape;
+import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedSlip;
 import org.junit.jupiter.api.Test;
@@ -17,6 +25,36 @@ class SlipWordingTest {
                 .orElseThrow();
         return new SlipWording(slip, Shop.ENGLISH)
                 .text(layers.question(), layers.value().orElseThrow());
+    }
+
+    private static final Wording INCHES = new Wording(Locale.ENGLISH, UnitSystem.INCH);
+
+    /** What stands beside a drawn length in a slip whose cut length is 2.42 mm, shown up to the next tenth. */
+    private static String drawn(double mm, Wording wording) {
+        WorkedSlip slip = new Shop(new Sampler()).one("sampler", "'thickness': '1.21 mm'");
+        Drawing drawing = Drawing.builder()
+                .dimension(Point.of(0, 0), Point.of(mm, 0), -4, Length.ofMm(mm), 3)
+                .build();
+        Shape only = new SlipWording(slip, wording).drawn(drawing).shapes().get(0);
+        return ((DimensionLine) only).text().replace('\u00A0', ' ');
+    }
+
+    @Test
+    void aDrawingSaysOfALengthWhatTheTableSays() {
+        assertEquals("2.5 mm", drawn(2.42, Shop.ENGLISH));
+        assertEquals("0.096 in", drawn(2.42, INCHES)); // 0.09528 upwards, as the answer
+    }
+
+    @Test
+    void aLengthThatItsBundleRoundedAsItsAnswerIsTheSameLength() {
+        assertEquals("2.5 mm", drawn(2.5, Shop.ENGLISH));
+        assertEquals("0.096 in", drawn(2.5, INCHES));
+    }
+
+    @Test
+    void aLengthThatIsNoAnswerIsDrawnToATenth() {
+        assertEquals("7.3 mm", drawn(7.26, Shop.ENGLISH));
+        assertEquals("0.286 in", drawn(7.26, INCHES));
     }
 
     @Test

@@ -6,7 +6,9 @@ import java.util.List;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.measure.Angle;
+import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Mass;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.work.WorkedSlip.Step;
 import org.junit.jupiter.api.Test;
@@ -16,13 +18,14 @@ class SlipWorkingTest {
 
     private static String numbers(String symbols, Object... given) {
         return FormulaText.numbers(
-                new Step(Formula.of("f", symbols, GEOMETRY), Length.ofMm(1), List.of(given)), Shop.ENGLISH);
+                        new Step(Formula.of("f", symbols, GEOMETRY), Length.ofMm(1), List.of(given)), Shop.ENGLISH)
+                .replace('\u00A0', ' ');
     }
 
     @Test
     void numbersStandInPlaceOfSymbols() {
         assertEquals(
-                "3.1416 · (1.5 + 0.5 · 2.4)",
+                "3.1416 rad · (1.5 mm + 0.5 · 2.4 mm)",
                 numbers(
                         "L = θ · (r + k · t)",
                         "θ",
@@ -37,13 +40,20 @@ class SlipWorkingTest {
 
     @Test
     void aSymbolRaisedToAPowerIsPutInAsWell() {
-        assertEquals("√(3² + 4³)", numbers("L = √(X² + h³)", "X", Length.ofMm(3), "h", Length.ofMm(4)));
-        assertEquals("(-3)² - 4", numbers("L = X² - h", "X", Length.ofMm(-3), "h", Length.ofMm(4)));
+        assertEquals("√((3 mm)² + 4³)", numbers("L = √(X² + h³)", "X", Length.ofMm(3), "h", 4));
+        assertEquals("(-3)² - (-4 mm)²", numbers("L = X² - h²", "X", -3, "h", Length.ofMm(-4)));
+    }
+
+    @Test
+    void anAreaStandsInTheUnitThatResultsAreIn() {
+        assertEquals(
+                "120 g / (15 cm² · 2 mm)",
+                numbers("ρ = m / (A · t)", "m", Mass.ofGrams(120), "A", Area.ofMm2(1500), "t", Length.ofMm(2)));
     }
 
     @Test
     void aSymbolWithAnIndexIsAnotherThanItsLetter() {
-        assertEquals("2 + 5", numbers("L = t₁ + t", "t₁", Length.ofMm(2), "t", Length.ofMm(5)));
+        assertEquals("2 mm + 5 mm", numbers("L = t₁ + t", "t₁", Length.ofMm(2), "t", Length.ofMm(5)));
     }
 
     @Test

@@ -15,7 +15,6 @@ import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
-import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Units;
 import org.junit.jupiter.api.Test;
@@ -97,6 +96,8 @@ class ValueTextTest {
         "free,3.1755,3.176",
         "free,3,3",
         "free,3.10,3.1",
+        "free,3.1000000000001,3.1",
+        "free,3.1001,3.100",
         "free,0,0",
         "free,0.00012345,0.00012",
         "free,-0.0004,-0.0004",
@@ -133,15 +134,15 @@ class ValueTextTest {
 
     @ParameterizedTest(name = "{1} mm as {0} is {2} in, {3}")
     @CsvSource({
-        "nearest,25.4,1,1",
+        "nearest,25.4,1.000,1",
         "nearest,146.1,5.752,5 3/4",
         "nearest,3.175,0.125,1/8",
         "up,146.1,5.752,5 49/64",
-        "up,146.05,5.75,5 3/4",
-        "up,25.4000000000001,1,1",
+        "up,146.05,5.750,5 3/4",
+        "up,25.4000000000001,1.000,1",
         "down,146.4,5.763,5 3/4",
-        "down,146.05,5.75,5 3/4",
-        "down,-0.5,-0.02,-1/32",
+        "down,146.05,5.750,5 3/4",
+        "down,-0.5,-0.020,-1/32",
         "up,-0.5,-0.019,-1/64"
     })
     void inInchesAFractionStandsBesideRoundedInTheSameDirection(String key, double mm, String number, String fraction) {
@@ -182,6 +183,12 @@ class ValueTextTest {
         assertEquals(shown, values.plain(146.1));
     }
 
+    @ParameterizedTest(name = "{0} mm typed is {1} in")
+    @CsvSource({"25.4,1", "3.175,0.125", "12.7,0.5", "1.7859375,0.070", "139.7001,5.500", "139.7,5.5"})
+    void zerosAtTheEndOfWhatWasTypedStandOnlyWhereItIsRounded(double mm, String inch) {
+        assertEquals(inch, inches.of(mm, Units.MM).number());
+    }
+
     @Test
     void plainNumbersKeepFourDecimalsAtMost() {
         assertEquals("7", metric.plain(7));
@@ -189,14 +196,18 @@ class ValueTextTest {
         assertEquals("0.5", metric.plain(0.50));
         assertEquals("1500000", metric.plain(1.5e6));
         assertEquals("0", metric.plain(0.0));
+        assertEquals("0.3", metric.plain(0.1 + 0.2));
+        assertEquals("0.0630", metric.plain(0.062992));
     }
 
     @Test
-    void aNumberInAFormulaHasFiveDigitsAndNoUnit() {
-        assertEquals("3.1416", metric.inFormula(Math.PI, Dimension.ANGLE));
-        assertEquals("146.1", metric.inFormula(146.1, Dimension.LENGTH));
-        assertEquals("1", inches.inFormula(25.4, Dimension.LENGTH));
-        assertEquals("12346", metric.inFormula(12345.6, Dimension.LENGTH));
+    void aNumberInAFormulaHasFiveDigitsAndItsUnit() {
+        assertEquals("3.1416\u00A0rad", metric.inFormula(Math.PI, Units.RADIAN));
+        assertEquals("146.1\u00A0mm", metric.inFormula(146.1, Units.MM));
+        assertEquals("1\u00A0in", inches.inFormula(25.4, Units.MM));
+        assertEquals("1.0630\u00A0in", inches.inFormula(27, Units.MM)); // 1.062992
+        assertEquals("12346\u00A0mm", metric.inFormula(12345.6, Units.MM));
+        assertEquals("0.5\u00A0cm²", metric.inFormula(50, Units.CM2));
     }
 
     @Test

@@ -72,7 +72,7 @@ class WordingTest {
         assertEquals("2\u00A0cm²", english.quantity(Area.ofMm2(200)));
         assertEquals("5\u00A0g", english.quantity(Mass.ofGrams(5)));
         assertEquals("0.86\u00A0g/cm³", english.quantity(Density.ofGramsPerCm3(0.86)));
-        assertEquals("1.571", english.inFormula(Angle.ofRadians(1.571)));
+        assertEquals("1.571\u00A0rad", english.inFormula(Angle.ofRadians(1.571)));
     }
 
     @Test

@@ -128,11 +128,12 @@ class KindsTest {
                 "core|{'round-bar': 5}|wrong-shape",
                 "core|{}|which-variant",
                 "core|{'round-bar': {'diameter': '6 mm'}, 'flat-ring': {}}|which-variant",
-                "core|{'is': 'square-bar'}|no-such-option-nearest",
+                "core|{'is': 'square-bar'}|no-such-option",
+                "core|{'is': 'ruond-bar'}|no-such-option-nearest",
                 "edge|'flat'|wrong-shape",
-                "layers|{'id': 'a'}|wrong-shape",
-                "layers|'3 mm'|wrong-shape",
-                "layers|['3 mm']|wrong-shape",
+                "layers|{'id': 'a'}|rows-expected",
+                "layers|'3 mm'|rows-expected",
+                "layers|['3 mm']|rows-expected",
             })
     void whatCannotBeIsRefusedWithItsPlaceAndWhatWouldBeRight(String question, String json, String key) {
         WorkedSlip slip = asked(question, json);
@@ -196,6 +197,15 @@ class KindsTest {
         assertEquals(State.WORKED, asked("holes", "20").state());
     }
 
+    @Test
+    void rowsTypedAsATextAreToldWithRowsThatAreRight() {
+        String said = said(asked("layers", "'3 mm'").remarks().get(0));
+        assertTrue(said.contains("Write it like [{\"id\": \"strap\", \"thickness\": \"3 mm\"}]."), said);
+        assertEquals(
+                State.WORKED,
+                asked("layers", "[{'id': 'strap', 'thickness': '3 mm'}]").state());
+    }
+
     @ParameterizedTest(name = "{0} = {1}")
     @CsvSource(
             delimiter = '|',
@@ -208,11 +218,20 @@ class KindsTest {
         assertEquals(List.of(), asked("thickness", "'4 mm'").remarks());
     }
 
+    /** Usual is 1 to 4 mm: 0.98 mm and 1 mm are both 0.039 in, 4.01 mm is 0.158 in where 4 mm is 0.157 in. */
+    @Test
+    void whatReadsLikeAUsualLimitInSomeUnitIsNotUnusual() {
+        assertEquals(List.of(), keys(asked("thickness", "'0.98 mm'").remarks()));
+        assertEquals(List.of("unusual"), keys(asked("thickness", "'0.97 mm'").remarks()));
+        assertEquals(List.of(), keys(asked("thickness", "'4.0001 mm'").remarks()));
+        assertEquals(List.of("unusual"), keys(asked("thickness", "'4.01 mm'").remarks()));
+    }
+
     @Test
     void aRangeIsWorkedAtItsMidpointAndSaysSo() {
         WorkedSlip slip = asked("thickness", "'2-3 oz'");
         assertEquals(2.5 * 25.4 / 64, ((Length) value(slip, "thickness")).mm(), 1e-12);
-        assertEquals(List.of("midpoint", "unusual"), keys(slip.remarks()));
+        assertEquals(List.of("midpoint"), keys(slip.remarks()));
         assertTrue(
                 said(slip.remarks().get(0)).startsWith("“2-3 oz” is worked at its midpoint, 0.992\u00A0mm. | line 2"));
         assertEquals("2-3 oz", slip.asked().get(0).text());

@@ -155,8 +155,8 @@ class VariantsTest {
                 "'sections': [{'id': 'b', 'run': {}}]|unanswered|sections[b].run.length",
                 "'sections': [{'id': 'b', 'rnu': {}, 'is': 'bend'}]|unknown-key-nearest|sections[b].rnu",
                 "'sections': [{'id': 'b'}]|which-variant|sections[b]",
-                "'sections': ['bend']|wrong-shape|sections",
-                "'layers': {'from': 'x'}|wrong-shape|layers",
+                "'sections': ['bend']|rows-expected|sections",
+                "'layers': {'from': 'x'}|rows-expected|layers",
             })
     void troubleInARowNamesTheRow(String questions, String key, String path) {
         WorkedSlip slip = asked(questions);

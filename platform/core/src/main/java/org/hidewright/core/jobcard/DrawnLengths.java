@@ -1,0 +1,63 @@
+package org.hidewright.core.jobcard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.calculator.Rounding;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Units;
+import org.hidewright.core.wording.ValueText.Shown;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedSlip;
+
+/** The lengths among a slip’s answers, so that a drawing says of the same length what the tables say. */
+final class DrawnLengths {
+    private static final double SAME_MM = 1e-6;
+
+    private record Told(Answer answer, double mm) {}
+
+    private final List<Told> told = new ArrayList<>();
+    private final Wording wording;
+
+    DrawnLengths(WorkedSlip slip, Wording wording) {
+        this.wording = wording;
+        slip.answers()
+                .ifPresent(answers -> slip.installed()
+                        .ifPresent(known -> add(known.calculator().declaration().answers(), answers)));
+    }
+
+    private void add(List<Answer> declared, Values values) {
+        for (Answer answer : declared) {
+            values.get(answer.key()).ifPresent(value -> add(answer, value));
+        }
+    }
+
+    private void add(Answer answer, Object value) {
+        boolean drawable = answer.step().isPresent() && answer.unit().equals(Optional.of(Units.MM));
+        if (value instanceof Length length && drawable && !answer.keepUnit()) {
+            told.add(new Told(answer, length.mm()));
+        } else if (value instanceof Values group) {
+            add(answer.columns(), group);
+        } else if (value instanceof List<?> items) {
+            items.forEach(item -> add(answer, item));
+        }
+    }
+
+    /** The length as the answer of the same length is shown; empty where the slip has no such answer. */
+    Optional<Shown> shown(Length drawn) {
+        return told.stream()
+                .filter(one -> same(one.mm(), drawn))
+                .findFirst()
+                .or(() -> told.stream()
+                        .filter(one -> one.answer().rounding() != Rounding.NEAREST)
+                        .filter(one -> same(wording.values().stepped(one.answer(), one.mm()), drawn))
+                        .findFirst())
+                .map(one -> wording.values().answer(one.answer(), one.mm()));
+    }
+
+    private static boolean same(double mm, Length drawn) {
+        return Math.abs(mm - drawn.mm()) < SAME_MM;
+    }
+}
