@@ -93,7 +93,7 @@ final class BeltFlatView {
                 .filter(BeltLayout.BeltHole::worn)
                 .forEach(
                         hole -> dimension(drawing, view.x(hole.fromTurnBackEnd().mm()), end, hole.fromTip(), 2));
-        dimension(drawing, 0, end, FlatView.toCut(cutMm), 4);
+        dimension(drawing, 0, end, Length.ofMm(cutMm), 4);
     }
 
     private static void dimension(Drawing.Builder drawing, double from, double to, Length value, int level) {

@@ -229,7 +229,7 @@ final class FlatView {
                 offset -= OFFSET_STEP_MM;
             }
         }
-        drawing.dimension(Point.of(0, 0), at(length, 0), offset, toCut(length), LETTER_MM);
+        drawing.dimension(Point.of(0, 0), at(length, 0), offset, Length.ofMm(length), LETTER_MM);
     }
 
     /** Its width at the far end, and at the near one how far from the edge its holes and slots have their middle. */
@@ -243,10 +243,5 @@ final class FlatView {
             alongStrap(drawing, Role.NOTE, 0, length, width / 2);
             drawing.dimension(Point.of(0, 0), Point.of(0, width / 2), ACROSS_OFFSET_MM, toEdge, LETTER_MM);
         }
-    }
-
-    /** The whole length as the table has it: up to the next tenth, so that both say the same. */
-    static Length toCut(double mm) {
-        return Length.ofMm(Math.ceil(mm * 10 - 1e-6) / 10);
     }
 }

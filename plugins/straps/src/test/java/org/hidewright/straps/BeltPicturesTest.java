@@ -317,7 +317,7 @@ class BeltPicturesTest {
                         "151.97 171.97 0.00 -6.00 20.00 mm",
                         "131.97 221.97 0.00 -18.00 90.00 mm",
                         "151.97 221.97 0.00 -12.00 70.00 mm",
-                        "0.00 221.97 0.00 -24.00 382.00 mm"),
+                        "0.00 221.97 0.00 -24.00 381.94 mm"),
                 dimensions(drawing));
         List<Path> cuts = paths(drawing, Role.CUT);
         assertEquals("0.00 20.00, 0.00 0.00, 98.97 0.00", corners(cuts.get(0)));

@@ -57,7 +57,7 @@ class FlatViewTest {
                         "0.00 0.00 to 52.00 0.00 beside -10: 52.00",
                         "0.00 0.00 to 101.94 0.00 beside -15: 101.94",
                         "0.00 0.00 to 126.94 0.00 beside -20: 126.94",
-                        "0.00 0.00 to 131.94 0.00 beside -25: 132.00",
+                        "0.00 0.00 to 131.94 0.00 beside -25: 131.94",
                         "131.94 0.00 to 131.94 20.00 beside -5: 20.00",
                         "0.00 0.00 to 0.00 10.00 beside 5: 10.00"),
                 dimensions(flat));
@@ -91,7 +91,7 @@ class FlatViewTest {
                         "77.17 10.00, 68.17 18.80"),
                 paths(flat, Role.NOTE));
         assertEquals(
-                List.of("0.00 0.00 to 128.17 0.00 beside -5: 128.20", "128.17 0.00 to 128.17 20.00 beside -5: 20.00"),
+                List.of("0.00 0.00 to 128.17 0.00 beside -5: 128.17", "128.17 0.00 to 128.17 20.00 beside -5: 20.00"),
                 dimensions(flat));
     }
 
@@ -158,7 +158,7 @@ class FlatViewTest {
                 List.of(
                         "0.00 0.00 to 41.00 0.00 beside -5: 100.00",
                         "0.00 0.00 to 147.94 0.00 beside -10: 311.94",
-                        "0.00 0.00 to 191.94 0.00 beside -15: 412.00",
+                        "0.00 0.00 to 191.94 0.00 beside -15: 411.94",
                         "191.94 0.00 to 191.94 20.00 beside -5: 20.00",
                         "0.00 0.00 to 0.00 10.00 beside 5: 10.00"),
                 dimensions(flat));

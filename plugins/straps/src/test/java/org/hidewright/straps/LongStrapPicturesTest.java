@@ -187,10 +187,4 @@ class LongStrapPicturesTest {
                 .toList();
         assertEquals(1, unpierced.size());
     }
-
-    @Test
-    void theTableAndTheDrawingSayOneLengthToCut() {
-        assertEquals(101.2, FlatView.toCut(101.11).mm(), EXACT);
-        assertEquals(101.1, FlatView.toCut(101.1).mm(), EXACT);
-    }
 }
