@@ -117,7 +117,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
 
     /** What is answered; flat places count from the turned-back end and from the tip. */
     public record Layout(
-            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "belt-cut-length", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", by = "belt-cut-length", lead = true)
             Length cutLength,
 
             @Answered(unit = "mm", step = "0.1 mm", by = "belt-fold-to-tip")

@@ -13,7 +13,6 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Phrase;
-import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Angle;
@@ -77,7 +76,7 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
             @Answered(unit = "mm", step = "0.1 mm", by = "bend-deduction")
             Optional<Length> deduction,
 
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "bend-flat-length")
+            @Answered(unit = "mm", step = "0.1 mm", by = "bend-flat-length")
             Optional<Length> flatLength) {}
 
     @Override

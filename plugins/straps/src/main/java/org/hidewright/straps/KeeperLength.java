@@ -10,7 +10,6 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
@@ -108,10 +107,10 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
 
     /** What is answered. */
     public record Blank(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "keeper-cut-length", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", by = "keeper-cut-length", lead = true)
             Length cutLength,
 
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "keeper-cut-length")
+            @Answered(unit = "mm", step = "0.1 mm", by = "keeper-cut-length")
             Size blank,
 
             @Answered(unit = "mm", step = "0.1 mm", by = "keeper-stack")

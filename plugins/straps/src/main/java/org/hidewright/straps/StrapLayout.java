@@ -14,7 +14,6 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
@@ -78,7 +77,7 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
     /** What is answered; places are millimetres from the start of the flat strap, which lies grain up. */
     public record Layout(
-            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "cut-length", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", by = "cut-length", lead = true)
             Length cutLength,
 
             @Answered(unit = "mm", step = "0.1 mm", by = "stack-thickness")

@@ -72,7 +72,7 @@ public final class StripCount implements Calculator<StripCount.Panel, StripCount
     public record Strips(
             @Answered(by = "strip-count", lead = true) int count,
 
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.DOWN, by = "strip-leftover")
+            @Answered(unit = "mm", step = "0.1 mm", by = "strip-leftover")
             Length leftoverWidth,
 
             @Answered(unit = "mm", step = "1 mm", round = Rounding.DOWN, by = "strip-total")

@@ -8,7 +8,6 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Length;
@@ -48,7 +47,7 @@ public final class TwoBars implements Calculator<TwoBars.Bars, TwoBars.Loop> {
 
     /** What is answered. */
     public record Loop(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "two-pulleys", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", by = "two-pulleys", lead = true)
             Length length) {}
 
     @Override

@@ -10,7 +10,6 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Length;
@@ -53,10 +52,10 @@ public final class WrapLength implements Calculator<WrapLength.Wrap, WrapLength.
 
     /** What is answered. */
     public record Strip(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "plane-geometry", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry", lead = true)
             Length length,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "plane-geometry")
+            @Answered(unit = "mm", step = "0.1 mm", by = "plane-geometry")
             Optional<Length> outerDiameter) {}
 
     @Override

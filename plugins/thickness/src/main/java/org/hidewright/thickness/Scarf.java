@@ -77,7 +77,7 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
 
     /** What is answered; the step is how much the thicker piece stands proud. */
     public record Joint(
-            @Answered(unit = "mm", by = "scarf-lap", step = "0.5 mm", lead = true)
+            @Answered(unit = "mm", by = "scarf-lap", step = "0.1 mm", lead = true)
             Length lap,
 
             @Answered(by = "scarf-slope", step = "0.1") double slope,

@@ -55,11 +55,12 @@ final class FigurePlan {
 
     private void placeAll() {
         List<Meant> all = new ArrayList<>();
+        MeasurePlace measures = new MeasurePlace(shapes, typeface);
         for (Shape shape : shapes) {
             if (shape instanceof Label label) {
                 meant(label, false, all);
             } else if (shape instanceof DimensionLine dimension) {
-                meant(dimension.label(), true, all);
+                meant(measures.of(dimension), true, all);
             }
         }
         List<Meant> numbered = all.stream().filter(one -> isNumbered(one, all)).toList();

@@ -37,10 +37,10 @@ record FigureText(String text, Style style, Point foot, double turn, Box box) {
     }
 
     boolean meets(List<FigureText> others) {
-        return others.stream().anyMatch(other -> meets(other.box));
+        return others.stream().anyMatch(other -> meet(box, other.box));
     }
 
-    private boolean meets(Box other) {
+    static boolean meet(Box box, Box other) {
         return box.minX() < other.maxX()
                 && other.minX() < box.maxX()
                 && box.minY() < other.maxY()

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class WrappingTest {
     private static final Style LETTER = new Style(Face.REGULAR, 72 / 25.4, Tone.INK, 1);
 
-    private static final Typeface EVEN = new Typeface() {
+    static final Typeface EVEN = new Typeface() {
         @Override
         public double width(Face face, String text) {
             return text.codePointCount(0, text.length());
