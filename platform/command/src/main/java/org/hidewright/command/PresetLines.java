@@ -2,6 +2,8 @@ package org.hidewright.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.work.AskedLine;
@@ -43,7 +45,7 @@ final class PresetLines {
         return List.of(path(line), words.label(line.question()), words.text(line.question(), value), preset);
     }
 
-    /** The keys of all that hold a question, and its own; a row by its id. */
+    /** The keys of all that hold a question, and its own; a row by its id, a variant by its key. */
     private String path(AskedLine line) {
         StringBuilder path = new StringBuilder();
         for (int i = 0; i < holders.size(); i++) {
@@ -52,8 +54,22 @@ final class PresetLines {
             if (holders.get(i).question().kind() == Kind.ROWS) {
                 path.append('[').append(inner.row()).append(']');
             }
+            variant(holders.get(i), inner.row())
+                    .ifPresent(key -> path.append('.').append(key));
             path.append('.');
         }
         return path.append(line.question().key()).toString();
+    }
+
+    /** The variant that was chosen for a question, or for one of its rows. */
+    private static Optional<String> variant(AskedLine holder, String row) {
+        Object value = holder.value().orElse(null);
+        List<?> chosen = value instanceof List<?> rows ? rows : value == null ? List.of() : List.of(value);
+        return chosen.stream()
+                .filter(Chosen.class::isInstance)
+                .map(Chosen.class::cast)
+                .filter(one -> value == one || one.values().rowId().equals(row))
+                .map(Chosen::variant)
+                .findFirst();
     }
 }

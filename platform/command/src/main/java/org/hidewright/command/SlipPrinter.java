@@ -12,14 +12,17 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.api.document.Working;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.jobcard.AnswerTable;
+import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.jobcard.SlipWorking;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
+import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 
 /** A worked slip as text for a terminal. */
 final class SlipPrinter {
+    private final WorkedProject worked;
     private final WorkedSlip slip;
     private final Session session;
     private final boolean working;
@@ -31,7 +34,8 @@ final class SlipPrinter {
      *
      * @param working whether with the formulas and the numbers put into them
      */
-    SlipPrinter(WorkedSlip slip, boolean working, Session session) {
+    SlipPrinter(WorkedProject worked, WorkedSlip slip, boolean working, Session session) {
+        this.worked = worked;
         this.slip = slip;
         this.working = working;
         this.session = session;
@@ -42,6 +46,7 @@ final class SlipPrinter {
     void print() {
         out.println(words.title());
         slip.answers().ifPresent(this::answers);
+        RangeWords.of(worked, slip, session.wording()).ifPresent(this::ranges);
         for (Remark remark : slip.remarks()) {
             session.tell(out, remark.atPlace(null).onSlip(""));
         }
@@ -101,6 +106,19 @@ final class SlipPrinter {
                     .flatMap(value -> AnswerTable.of(answer, value, words))
                     .ifPresent(rows -> rows(answer, rows));
         }
+    }
+
+    private void ranges(RangeWords ranges) {
+        out.println();
+        out.println(session.wording().host("range.title"));
+        List<List<String>> lines = new ArrayList<>(List.of(ranges.head()));
+        lines.addAll(ranges.rows());
+        if (!ranges.rows().isEmpty()) {
+            new TextTable(lines).print(out);
+        }
+        ranges.sentences().forEach(out::println);
+        out.println(ranges.how());
+        out.println();
     }
 
     private static boolean table(Answer answer) {

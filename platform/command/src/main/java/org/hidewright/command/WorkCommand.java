@@ -11,6 +11,7 @@ import org.hidewright.core.json.JsonText;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.work.Bench;
+import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -66,11 +67,12 @@ final class WorkCommand implements Subcommand {
                 return ExitCode.NOT_UNDERSTOOD;
             }
             List<String> typed = arguments.matchedPositionalValue(1, List.of());
-            WorkedSlip slip = work(id, QuestionArguments.json(typed, session.texts()), session);
+            WorkedProject worked = work(id, QuestionArguments.json(typed, session.texts()), session);
+            WorkedSlip slip = worked.slips().get(id);
             if (arguments.hasMatchedOption("--json")) {
-                session.out().print(JsonOut.write(withoutPlaces(new SlipJson(slip, session.wording()).tree())));
+                session.out().print(JsonOut.write(withoutPlaces(new SlipJson(worked, slip, session.wording()).tree())));
             } else {
-                new SlipPrinter(slip, arguments.hasMatchedOption(WORKING), session).print();
+                new SlipPrinter(worked, slip, arguments.hasMatchedOption(WORKING), session).print();
             }
             return slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
         } catch (BadArgument e) {
@@ -94,10 +96,10 @@ final class WorkCommand implements Subcommand {
     }
 
     /** One slip on a project of its own, so that a command line and a project file are read by the same code. */
-    private static WorkedSlip work(String id, String questions, Session session) {
+    private static WorkedProject work(String id, String questions, Session session) {
         String text = "{\"hidewright\": 1, \"slips\": [{\"id\": " + JsonText.quoted(id) + ", \"calculator\": "
                 + JsonText.quoted(id) + ", \"questions\": " + questions + "}]}";
         Project project = ProjectReader.read(text).project().orElseThrow();
-        return new Bench(session.catalogue()).work(project).slips().get(id);
+        return new Bench(session.catalogue()).work(project);
     }
 }

@@ -176,17 +176,17 @@ class WorkCommandTest {
         assertTrue(
                 inWords("core=round-bar", "core.diameter=6", "sections=[{\"id\": \"tip\", \"bend\": {}}]")
                         .contains("\nNot typed, so taken as kit-strap presets it (bundle org.example.kit):\n"
-                                + "  tannage             Tannage      Vegetable    preset\n"
-                                + "  core.turns          Turns        1            preset\n"
-                                + "  edge.burnished      Burnished    yes          preset\n"
-                                + "  sections[tip].turn  Turn         180 deg      preset\n"
-                                + "  end                 End          Blunt        preset\n"
-                                + "  end.allowance       Allowance    0 mm         preset\n"
-                                + "  start               Start        Folded over  preset\n"
-                                + "  start.over          Folded over  12 mm        preset\n"
-                                + "  keeper              Keeper       1 row        preset\n"
-                                + "  keeper[a].turn      Turn         180 deg      preset\n"
-                                + "  marks               Marks        3 mm; 4 mm   preset\n"),
+                                + "  tannage                  Tannage      Vegetable    preset\n"
+                                + "  core.round-bar.turns     Turns        1            preset\n"
+                                + "  edge.burnished           Burnished    yes          preset\n"
+                                + "  sections[tip].bend.turn  Turn         180 deg      preset\n"
+                                + "  end                      End          Blunt        preset\n"
+                                + "  end.blunt.allowance      Allowance    0 mm         preset\n"
+                                + "  start                    Start        Folded over  preset\n"
+                                + "  start.folded.over        Folded over  12 mm        preset\n"
+                                + "  keeper                   Keeper       1 row        preset\n"
+                                + "  keeper[a].bend.turn      Turn         180 deg      preset\n"
+                                + "  marks                    Marks        3 mm; 4 mm   preset\n"),
                 terminal.out);
         assertFalse(inWords("tannage=chrome").contains("  tannage "), terminal.out);
     }

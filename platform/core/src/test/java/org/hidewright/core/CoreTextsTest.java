@@ -52,7 +52,7 @@ class CoreTextsTest {
             assertFalse(text.replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe");
             assertFalse(
                     new MessageFormat(text, Locale.ROOT)
-                            .format(new Object[] {"a", "b", "c", "d"})
+                            .format(new Object[] {"a", "b", "c", "d", "e"})
                             .matches(".*\\{\\d}.*"),
                     key::toString);
         });

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
@@ -130,12 +131,18 @@ public final class JobCard {
                 .toList();
     }
 
+    /** What the ranges a slip hangs on make of its answers; empty where it hangs on none. */
+    Optional<RangeWords> ranges(WorkedSlip slip) {
+        return RangeWords.of(worked, slip, wording);
+    }
+
     Checks checks(List<Remark> remarks) {
         return Checks.of(remarks.stream().map(this::check).toList());
     }
 
     Checks.Check check(Remark remark) {
-        String where = remark.slip().isEmpty() ? "" : place(remark) + ": ";
+        String place = remark.slip().isEmpty() ? "" : place(remark);
+        String where = place.isEmpty() ? "" : place + ": ";
         return Checks.Check.of(
                 Severity.valueOf(remark.severity().name()),
                 wording.host("severity." + remark.severity().name().toLowerCase(Locale.ROOT)),

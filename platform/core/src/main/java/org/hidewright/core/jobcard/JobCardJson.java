@@ -24,7 +24,7 @@ public final class JobCardJson {
         tree.put(
                 "slips",
                 worked.slips().values().stream()
-                        .map(slip -> new SlipJson(slip, wording).tree())
+                        .map(slip -> new SlipJson(worked, slip, wording).tree())
                         .toList());
         return JsonOut.write(tree);
     }

@@ -23,16 +23,18 @@ public final class JobCardRows {
     private static final List<String> HEAD =
             List.of("slip", "calculator", "part", "row", "key", "label", "value", "unit", "source");
 
+    private final WorkedProject worked;
     private final Wording wording;
     private final List<List<String>> rows = new ArrayList<>();
 
-    private JobCardRows(Wording wording) {
+    private JobCardRows(WorkedProject worked, Wording wording) {
+        this.worked = worked;
         this.wording = wording;
     }
 
     /** All rows, the headings first. */
     public static List<List<String>> of(WorkedProject worked, Wording wording) {
-        JobCardRows card = new JobCardRows(wording);
+        JobCardRows card = new JobCardRows(worked, wording);
         card.rows.add(HEAD);
         worked.project().remarks().forEach(remark -> card.remark("", "", remark));
         worked.slips().values().forEach(card::slip);
@@ -42,11 +44,12 @@ public final class JobCardRows {
     private void slip(WorkedSlip slip) {
         String id = slip.slip().id();
         String calculator = slip.slip().calculator();
-        Map<String, Object> tree = new SlipJson(slip, wording).tree();
+        Map<String, Object> tree = new SlipJson(worked, slip, wording).tree();
         SlipWording words = new SlipWording(slip, wording);
         row(id, calculator, "state", "", "state", "", String.valueOf(tree.get("state")), "", "");
         values(id, calculator, "question", words, tree.get("questions"), "");
         values(id, calculator, "answer", words, tree.get("answers"), "");
+        ranges(id, calculator, tree.get("ranges"));
         slip.remarks().forEach(remark -> remark(id, calculator, remark));
     }
 
@@ -61,6 +64,27 @@ public final class JobCardRows {
                 wording.what(remark) + " " + wording.why(remark) + " " + wording.next(remark),
                 "",
                 "");
+    }
+
+    /** The least and the most met of each answer that moves, under its place. */
+    private void ranges(String id, String calculator, Object ranges) {
+        if (ranges instanceof Map<?, ?> tree && tree.get("answers") instanceof Map<?, ?> answers) {
+            answers.forEach((place, entry) -> {
+                Map<?, ?> spread = (Map<?, ?>) entry;
+                for (String end : List.of("low", "high")) {
+                    row(
+                            id,
+                            calculator,
+                            end,
+                            "",
+                            String.valueOf(place),
+                            "",
+                            number(spread.get(end)),
+                            text(spread.get("unit")),
+                            "");
+                }
+            });
+        }
     }
 
     private void values(String id, String calculator, String part, SlipWording words, Object values, String row) {

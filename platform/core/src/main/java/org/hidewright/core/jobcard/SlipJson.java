@@ -22,6 +22,7 @@ import org.hidewright.api.measure.Units;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
+import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.Step;
 
@@ -30,11 +31,13 @@ import org.hidewright.core.work.WorkedSlip.Step;
  * precision in the unit named beside them, texts are in the language of the wording.
  */
 public final class SlipJson {
+    private final WorkedProject worked;
     private final WorkedSlip slip;
     private final Wording wording;
     private final SlipWording words;
 
-    public SlipJson(WorkedSlip slip, Wording wording) {
+    public SlipJson(WorkedProject worked, WorkedSlip slip, Wording wording) {
+        this.worked = worked;
         this.slip = slip;
         this.wording = wording;
         this.words = new SlipWording(slip, wording);
@@ -48,6 +51,8 @@ public final class SlipJson {
         tree.put("state", slip.state().name().toLowerCase(Locale.ROOT));
         tree.put("questions", questions());
         slip.answers().ifPresent(answers -> tree.put("answers", answers(answers)));
+        worked.ranges(slip.slip().id())
+                .ifPresent(ranges -> tree.put("ranges", new RangeJson(slip, ranges, wording).tree()));
         if (!slip.steps().isEmpty()) {
             tree.put("working", slip.steps().stream().map(this::step).toList());
         }

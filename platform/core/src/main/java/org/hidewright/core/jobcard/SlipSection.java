@@ -57,6 +57,7 @@ final class SlipSection {
             blocks.add(Paragraph.of(wording.host(slip.stateKey())));
         }
         slip.answers().ifPresent(answers -> answers(blocks, answers));
+        card.ranges(slip).ifPresent(ranges -> ranges(blocks, ranges));
         if (!slip.remarks().isEmpty()) {
             blocks.add(card.checks(slip.remarks()));
         }
@@ -105,6 +106,20 @@ final class SlipSection {
                     .flatMap(value -> AnswerTable.of(answer, value, words))
                     .ifPresent(found -> blocks.add(table(answer, found)));
         }
+    }
+
+    private void ranges(List<Block> blocks, RangeWords ranges) {
+        if (!ranges.rows().isEmpty()) {
+            Table.Builder table = Table.builder().caption(wording.host("range.title"));
+            List<String> head = ranges.head();
+            for (int i = 0; i < head.size(); i++) {
+                table.column(head.get(i), i == 0 || i == head.size() - 1 ? Table.Align.START : Table.Align.END);
+            }
+            ranges.rows().forEach(row -> table.row(row.toArray(String[]::new)));
+            blocks.add(table.build());
+        }
+        ranges.sentences().forEach(sentence -> blocks.add(Paragraph.of(sentence)));
+        blocks.add(Paragraph.quiet(ranges.how()));
     }
 
     private static boolean structured(Answer answer) {

@@ -38,9 +38,16 @@ public final class SlipWording {
         return slip.installed().map(installed -> installed.calculator().texts());
     }
 
-    /** The maker's title, else the calculator's, else its id. */
+    /** The maker's title, else the calculator's with the slip's id, so that two of a kind can be told apart. */
     public String title() {
-        return slip.slip().title().orElseGet(this::calculatorTitle);
+        return slip.slip().title().orElseGet(this::ownName);
+    }
+
+    private String ownName() {
+        String id = slip.slip().id();
+        return id.isEmpty() || id.equals(slip.slip().calculator())
+                ? calculatorTitle()
+                : wording.host("job-card.untitled", calculatorTitle(), id);
     }
 
     public String calculatorTitle() {

@@ -148,8 +148,15 @@ public final class Wording {
      * there; angles in radians, which can be multiplied by a radius as they are.
      */
     public String inFormula(Quantity<?> quantity) {
-        return values.inFormula(
-                quantity.base(), quantity.dimension() == Dimension.ANGLE ? Units.RADIAN : unit(quantity.dimension()));
+        return values.inFormula(quantity.base(), unitInFormula(quantity));
+    }
+
+    private static Unit unitInFormula(Quantity<?> quantity) {
+        if (quantity.dimension() == Dimension.ANGLE) {
+            return Units.RADIAN;
+        }
+        boolean small = quantity.dimension() == Dimension.AREA && Math.abs(Units.CM2.fromBase(quantity.base())) < 1;
+        return small ? Units.base(Dimension.AREA) : unit(quantity.dimension());
     }
 
     public String size(Size size, Unit unit) {

@@ -31,13 +31,14 @@ import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Entry.Answered;
 
-/** Turns entries into values: follows links, takes ranges at their midpoint, checks limits. */
+/** Turns entries into values: follows links, takes one value of each range, checks limits. */
 final class Resolver {
     /** Relative; some thousand times what a double is exact to. */
     private static final double LAST_BITS = 1e-12;
 
     private final String slip;
     private final Function<Link, LinkEnd> links;
+    private final RangePick pick;
     private final List<Remark> remarks = new ArrayList<>();
     private boolean complete = true;
 
@@ -54,9 +55,10 @@ final class Resolver {
         }
     }
 
-    Resolver(String slip, Function<Link, LinkEnd> links) {
+    Resolver(String slip, Function<Link, LinkEnd> links, RangePick pick) {
         this.slip = slip;
         this.links = links;
+        this.pick = pick;
     }
 
     List<Remark> remarks() {
@@ -82,7 +84,7 @@ final class Resolver {
 
     private Optional<Object> value(Question question, Entry entry, String path, Place place) {
         if (entry instanceof Entry.Quantity quantity) {
-            return number(question, quantity.typed(), path, place);
+            return number(question, quantity.typed(), path, path, place);
         } else if (entry instanceof Entry.TwoSides sides) {
             return size(question, sides, path, place);
         } else if (entry instanceof Entry.Several several) {
@@ -126,31 +128,50 @@ final class Resolver {
                 Values.row(rowId, values(variant.questions(), oneOf.answers(), path + "." + oneOf.variant())));
     }
 
-    private Optional<Object> number(Question question, Typed typed, String path, Place place) {
-        Range range = typed.range();
-        if (!range.isExact()) {
-            say(ProjectNotices.MIDPOINT.with(typed.text(), quantity(typed.dimension(), range.nominal())), path, place);
+    /** The value of one typed quantity; it is picked under the path of its own. */
+    private Optional<Object> number(Question question, Typed typed, String path, String ownPath, Place place) {
+        double value = pick.value(ownPath, typed.range());
+        if (!typed.range().isExact() && pick == RangePick.NOMINAL) {
+            say(ProjectNotices.MIDPOINT.with(typed.text(), quantity(typed.dimension(), value)), path, place);
         }
-        return withinLimits(question, typed.dimension(), range, path, place)
-                ? Optional.of(inKind(question.itemKind(), range.nominal()))
+        return withinLimits(question, typed.dimension(), tried(typed.range(), value), path, place)
+                ? Optional.of(inKind(question.itemKind(), value))
                 : Optional.empty();
     }
 
+    /** What is held against the limits: the whole range where it is worked at its nominal value, else the value tried. */
+    private Range tried(Range range, double value) {
+        return pick == RangePick.NOMINAL ? range : Range.exact(value);
+    }
+
     private Optional<Object> size(Question question, Entry.TwoSides sides, String path, Place place) {
+        Range width = sides.typed().width().range();
+        Range height = sides.typed().height().range();
+        Size picked = Size.of(
+                Length.ofMm(pick.value(TypedRanges.width(path), width)),
+                Length.ofMm(pick.value(TypedRanges.height(path), height)));
         boolean good = withinLimits(
-                        question, Dimension.LENGTH, sides.typed().width().range(), path, place)
+                        question, Dimension.LENGTH, tried(width, picked.width().mm()), path, place)
                 & withinLimits(
-                        question, Dimension.LENGTH, sides.typed().height().range(), path, place);
-        if (!sides.typed().width().range().isExact()
-                || !sides.typed().height().range().isExact()) {
-            say(ProjectNotices.MIDPOINT.with(sides.typed().text(), sides.typed().nominal()), path, place);
+                        question,
+                        Dimension.LENGTH,
+                        tried(height, picked.height().mm()),
+                        path,
+                        place);
+        if (pick == RangePick.NOMINAL && !(width.isExact() && height.isExact())) {
+            say(ProjectNotices.MIDPOINT.with(sides.typed().text(), picked), path, place);
         }
-        return good ? Optional.of(sides.typed().nominal()) : Optional.empty();
+        return good ? Optional.of(picked) : Optional.empty();
     }
 
     private Optional<Object> several(Question question, Entry.Several several, String path, Place place) {
         List<Object> values = new ArrayList<>();
-        several.items().forEach(item -> value(question, item, path, place).ifPresent(values::add));
+        for (int i = 0; i < several.items().size(); i++) {
+            Optional<Object> value = several.items().get(i) instanceof Entry.Quantity quantity
+                    ? number(question, quantity.typed(), path, TypedRanges.item(path, i), place)
+                    : value(question, several.items().get(i), path, place);
+            value.ifPresent(values::add);
+        }
         return values.size() == several.items().size() ? Optional.of(List.copyOf(values)) : Optional.empty();
     }
 
@@ -273,7 +294,7 @@ final class Resolver {
 
     private static Object inKind(Kind kind, double base) {
         return kind == Kind.COUNT
-                ? (Object) (int) base
+                ? (Object) (int) Math.rint(base)
                 : quantity(kind.dimension().orElseThrow(), base);
     }
 

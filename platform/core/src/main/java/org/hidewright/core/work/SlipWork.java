@@ -37,7 +37,16 @@ final class SlipWork {
      *     same. May be null
      */
     WorkedSlip work(Links links, WorkedSlip was) {
-        Resolver resolver = new Resolver(read.slip().id(), links);
+        return work(links, was, RangePick.NOMINAL);
+    }
+
+    /** Works the slip with other values in the ranges typed on it. */
+    WorkedSlip trial(Links links, RangePick pick) {
+        return work(links, null, pick);
+    }
+
+    private WorkedSlip work(Links links, WorkedSlip was, RangePick pick) {
+        Resolver resolver = new Resolver(read.slip().id(), links, pick);
         DeclaredCalculator calculator = installed.calculator();
         Optional<Values> values = resolver.resolve(calculator.declaration().questions(), read.entries());
         List<Remark> remarks = new ArrayList<>(read.remarks());

@@ -101,17 +101,17 @@ class SlipSectionTest {
     void aLinkIsToldByTheTitleAndLabelItComesFrom() {
         String take = slip("next", "relay", json("'take': {'from': 'strap', 'answer': 'cut'}"));
         assertEquals(
-                List.of("Taken", "4\u00A0mm", "linked to Sampler, Cut length"),
+                List.of("Taken", "4\u00A0mm", "linked to Sampler “strap”, Cut length"),
                 asked(section("next", STRAP, take)).get(0));
         String row =
                 slip("next", "relay", json("'take': {'from': 'strap', 'answer': 'rows', 'row': 'a', 'column': 'at'}"));
         assertEquals(
-                "linked to Sampler, Rows (a, Where)",
+                "linked to Sampler “strap”, Rows (a, Where)",
                 asked(section("next", STRAP, row)).get(0).get(2));
         String column = slip("next", "relay", json("'all': {'from': 'strap', 'answer': 'rows', 'column': 'at'}"));
         assertTrue(
                 asked(section("next", STRAP, column)).stream()
-                        .anyMatch(line -> line.get(2).equals("linked to Sampler, Rows (Where)")),
+                        .anyMatch(line -> line.get(2).equals("linked to Sampler “strap”, Rows (Where)")),
                 () -> asked(section("next", STRAP, column)).toString());
     }
 

@@ -1,0 +1,209 @@
+package org.hidewright.core.jobcard;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.measure.Unit;
+import org.hidewright.core.range.Choices;
+import org.hidewright.core.range.RangeStudy;
+import org.hidewright.core.range.RefusedPart;
+import org.hidewright.core.range.Spread;
+import org.hidewright.core.range.Switch;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.AnswerPlaces;
+import org.hidewright.core.work.RangedInput;
+import org.hidewright.core.work.SlipRanges;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
+
+/** What ranges make of one slip’s answers, in words: a row for each answer that moves, and what else there is to say. */
+public final class RangeWords {
+    private static final int PERCENT = 100;
+
+    /** A share below this is not worth a name. */
+    private static final double WORTH_NAMING = 0.05;
+
+    private final WorkedProject worked;
+    private final WorkedSlip slip;
+    private final SlipRanges ranges;
+    private final RangeStudy<Remark> study;
+    private final Wording wording;
+    private final SlipWording words;
+
+    private RangeWords(WorkedProject worked, WorkedSlip slip, SlipRanges ranges, Wording wording) {
+        this.worked = worked;
+        this.slip = slip;
+        this.ranges = ranges;
+        this.study = ranges.study();
+        this.wording = wording;
+        this.words = new SlipWording(slip, wording);
+    }
+
+    /** Empty where the slip hangs on no range. */
+    public static Optional<RangeWords> of(WorkedProject worked, WorkedSlip slip, Wording wording) {
+        return worked.ranges(slip.slip().id()).map(ranges -> new RangeWords(worked, slip, ranges, wording));
+    }
+
+    /** Headings of {@link #rows()}. */
+    public List<String> head() {
+        return List.of(
+                "",
+                wording.host("range.least"),
+                wording.host("range.most"),
+                wording.host("range.interval"),
+                wording.host("range.moved-by"));
+    }
+
+    /** The single answers that move: label, least and most met, first-order interval, what moves them. */
+    public List<List<String>> rows() {
+        List<List<String>> rows = new ArrayList<>();
+        study.spreads().forEach((place, spread) -> {
+            if (AnswerPlaces.inRow(place)) {
+                return;
+            }
+            Answer answer = answer(place);
+            String least = shown(answer, spread.low());
+            String most = shown(answer, spread.high());
+            if (!least.equals(most)) {
+                rows.add(List.of(
+                        label(place, answer),
+                        least,
+                        most,
+                        spread.firstOrderHolds()
+                                ? wording.host(
+                                        "range.from-to",
+                                        wording.values()
+                                                .answer(answer, spread.intervalLow())
+                                                .number(),
+                                        shown(answer, spread.intervalHigh()))
+                                : wording.host("range.bends"),
+                        movedBy(spread)));
+            }
+        });
+        return rows;
+    }
+
+    private Answer answer(String place) {
+        return AnswerPlaces.answer(declared(), place).orElseThrow();
+    }
+
+    private List<Answer> declared() {
+        return slip.installed().orElseThrow().calculator().declaration().answers();
+    }
+
+    private String label(String place, Answer answer) {
+        String label = words.label(answer);
+        return place.endsWith(".width") || place.endsWith(".height")
+                ? wording.host("range." + place.substring(place.lastIndexOf('.') + 1), label)
+                : label;
+    }
+
+    private String shown(Answer answer, double base) {
+        return wording.values().answer(answer, base).inline();
+    }
+
+    /** The inputs with the largest shares, the largest first. */
+    private String movedBy(Spread spread) {
+        double[] shares = spread.firstOrder().shares();
+        return IntStream.range(0, shares.length)
+                .boxed()
+                .filter(input -> shares[input] >= WORTH_NAMING)
+                .sorted(Comparator.comparingDouble(input -> -shares[input]))
+                .map(input ->
+                        wording.host("range.share", input(input), String.valueOf(Math.round(shares[input] * PERCENT))))
+                .collect(Collectors.joining("; "));
+    }
+
+    private String input(int index) {
+        RangedInput input = ranges.inputs().get(index);
+        WorkedSlip at = worked.slips().get(input.slip());
+        String question = new QuestionPlace(at, wording).words(input.path());
+        return at == slip ? question : wording.host("job-card.linked", new SlipWording(at, wording).title(), question);
+    }
+
+    private String inputValue(int index, double base) {
+        Unit unit = ranges.inputs().get(index).typed().unit();
+        return wording.values().of(base, unit).inline();
+    }
+
+    /** What switches, where nothing can be answered, and what moves inside tables. */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        study.choices().forEach((place, found) -> choice(place, found, sentences));
+        study.refused().forEach(part -> sentences.add(refused(part)));
+        long bent = study.spreads().values().stream()
+                .filter(spread -> spread.moves() && !spread.firstOrderHolds())
+                .count();
+        if (bent > 0) {
+            sentences.add(wording.host("range.bends.help"));
+        }
+        inTables(sentences);
+        if (study.placesChange()) {
+            sentences.add(wording.host("range.rows-change"));
+        }
+        return sentences;
+    }
+
+    private void choice(String place, Choices found, List<String> sentences) {
+        Answer answer = answer(place);
+        for (Switch one : found.switches()) {
+            sentences.add(wording.host(
+                    "range.switch",
+                    placeLabel(place, answer),
+                    words.text(answer, one.from()),
+                    words.text(answer, one.to()),
+                    input(one.input()),
+                    inputValue(one.input(), one.at())));
+        }
+        if (found.switches().isEmpty() && !found.others().isEmpty()) {
+            sentences.add(wording.host(
+                    "range.others",
+                    placeLabel(place, answer),
+                    found.others().stream()
+                            .map(other -> words.text(answer, other))
+                            .sorted()
+                            .collect(Collectors.joining(", "))));
+        }
+    }
+
+    private String placeLabel(String place, Answer answer) {
+        return AnswerPlaces.inRow(place)
+                ? place.substring(place.indexOf('[') + 1, place.indexOf(']')) + ", " + words.label(answer)
+                : words.label(answer);
+    }
+
+    private String refused(RefusedPart<Remark> part) {
+        return wording.host(
+                "range.refused",
+                input(part.input()),
+                inputValue(part.input(), part.from()),
+                inputValue(part.input(), part.to()),
+                wording.what(part.why()));
+    }
+
+    /** How many numbers in tables move; each is in the JSON. */
+    private void inTables(List<String> sentences) {
+        Map<String, Spread> moving = study.spreads().entrySet().stream()
+                .filter(entry ->
+                        AnswerPlaces.inRow(entry.getKey()) && entry.getValue().moves())
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        if (!moving.isEmpty()) {
+            sentences.add(wording.host("range.in-tables", moving.size()));
+        }
+    }
+
+    /** How all this was found, and how far to trust it. */
+    public String how() {
+        boolean corners = ranges.inputs().size() > 1 && ranges.inputs().size() <= RangeStudy.MOST_WITH_CORNERS;
+        return wording.host(
+                corners ? "range.how-corners" : "range.how",
+                String.valueOf(study.tried()),
+                String.valueOf(RangeStudy.SAMPLE));
+    }
+}

@@ -1,0 +1,87 @@
+package org.hidewright.core.work;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.measure.Quantity;
+import org.hidewright.api.measure.Size;
+
+/**
+ * Answers one by one, each under its place: {@code cut-length}, {@code panel.width}, {@code sections[leg].start}. Texts and
+ * drawings are left out; they are written from the numbers.
+ */
+public final class AnswerPlaces {
+    private final Map<String, Object> places = new LinkedHashMap<>();
+
+    private AnswerPlaces() {}
+
+    /** Measured answers as {@code Double} in base units, counts, choices and flags as they are. */
+    static Map<String, Object> of(List<Answer> declared, Values answers) {
+        AnswerPlaces places = new AnswerPlaces();
+        places.addAll(declared, answers, "");
+        return places.places;
+    }
+
+    /** The answer, or the column or part of it, that stands at a place. */
+    public static Optional<Answer> answer(List<Answer> declared, String place) {
+        List<Answer> level = declared;
+        Answer found = null;
+        for (String key : place.replaceAll("\\[[^\\]]*\\]", "").split("\\.")) {
+            Optional<Answer> next =
+                    level.stream().filter(answer -> answer.key().equals(key)).findFirst();
+            if (next.isEmpty()) {
+                break; // the width or height of a size
+            }
+            found = next.get();
+            level = found.columns();
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** Whether a place is inside a table or a list. */
+    public static boolean inRow(String place) {
+        return place.indexOf('[') >= 0;
+    }
+
+    /** The place of a part, column or side within another. */
+    public static String within(String place, String key) {
+        return place.isEmpty() ? key : place + "." + key;
+    }
+
+    /** The place of a row by its id, or of an item of a list counted from 1. */
+    public static String row(String place, Object idOrNumber) {
+        return place + "[" + idOrNumber + "]";
+    }
+
+    private void addAll(List<Answer> declared, Values values, String at) {
+        for (Answer answer : declared) {
+            values.get(answer.key()).ifPresent(value -> add(answer, value, within(at, answer.key())));
+        }
+    }
+
+    private void add(Answer answer, Object value, String place) {
+        if (value instanceof List<?> items) {
+            for (int i = 0; i < items.size(); i++) {
+                Object id = items.get(i) instanceof Values row && !row.rowId().isEmpty() ? row.rowId() : i + 1;
+                add(answer, items.get(i), row(place, id));
+            }
+        } else if (value instanceof Values part) {
+            addAll(answer.columns(), part, place);
+        } else if (value instanceof Size size) {
+            places.put(within(place, "width"), size.width().mm());
+            places.put(within(place, "height"), size.height().mm());
+        } else if (value instanceof Quantity<?> quantity) {
+            places.put(place, quantity.base());
+        } else if (shown(answer.itemKind())) {
+            places.put(place, value);
+        }
+    }
+
+    private static boolean shown(Kind kind) {
+        return kind == Kind.RATIO || kind == Kind.COUNT || kind == Kind.CHOICE || kind == Kind.FLAG;
+    }
+}
