@@ -57,7 +57,7 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
         return told(StoreNotices.RECOVERED_BROKEN.with(named, broken.toString()));
     }
 
-    /** What is found on saving stands in nobody's place any more, since a better version is coming. */
+    /** What is found on saving: nothing but what is being saved is then put in the file's place. */
     static Recovery beforeSaving(SaveLock lock, String named) throws IOException {
         Optional<Path> whole = wholeVersion(lock.file());
         return whole.isEmpty() ? NOTHING : putAside(whole.get(), lock.file(), named);

@@ -47,6 +47,8 @@ final class Rights {
         } catch (IOException e) {
             // Few may give a file to somebody else; whoever saves it then owns it.
         }
-        of(fresh).setPermissions(wanted.permissions());
+        if (!wanted.permissions().equals(got.permissions())) {
+            of(fresh).setPermissions(wanted.permissions());
+        }
     }
 }

@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
@@ -79,8 +80,16 @@ final class SaveLock implements AutoCloseable {
     }
 
     private static FileChannel locked(Path lock) throws IOException {
-        FileChannel channel =
-                FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+        FileChannel channel;
+        try {
+            channel = FileChannel.open(
+                    lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+        } catch (AccessDeniedException e) {
+            if (Files.isRegularFile(lock, LinkOption.NOFOLLOW_LINKS) && isGoneOrHeld(lock)) {
+                return null;
+            }
+            throw e;
+        }
         boolean ours = false;
         try {
             ours = locks(channel) && isStillAt(lock, channel);
@@ -89,6 +98,23 @@ final class SaveLock implements AutoCloseable {
             if (!ours) {
                 channel.close();
             }
+        }
+    }
+
+    /**
+     * Somebody else's lock file, in a folder that several share, can be left over too. It is taken away while it is locked
+     * for reading, which nobody can who finds it held; by its size it is still the one that was locked.
+     */
+    static boolean isGoneOrHeld(Path lock) throws IOException {
+        try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS)) {
+            if (channel.tryLock(LOCKED_BYTE, 1, true) != null && channel.size() == Files.size(lock)) {
+                Files.deleteIfExists(lock);
+            }
+            return true;
+        } catch (NoSuchFileException e) {
+            return true;
+        } catch (AccessDeniedException e) {
+            return false;
         }
     }
 

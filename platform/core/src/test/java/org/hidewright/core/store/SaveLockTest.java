@@ -61,6 +61,14 @@ class SaveLockTest {
     }
 
     @Test
+    void aLockFileThatMayOnlyBeReadIsTakenAwayWhereNobodyHoldsIt() throws Exception {
+        Path lock = Saved.write(folder.resolve(".strap.json.lock"), "left by somebody else");
+        assertTrue(SaveLock.isGoneOrHeld(lock));
+        assertFalse(Files.exists(lock));
+        assertTrue(SaveLock.isGoneOrHeld(lock), "gone meanwhile");
+    }
+
+    @Test
     void aLockFileThatCannotBeMadeIsNotHeldForEver() throws Exception {
         Path file = folder.resolve("up/strap.json");
         assertThrows(IOException.class, () -> SaveLock.take(file, SHORT));
@@ -87,6 +95,7 @@ class SaveLockTest {
         try {
             assertEquals("held", new String(other.getInputStream().readNBytes(4), "US-ASCII"));
             assertThrows(HeldByAnother.class, () -> SaveLock.take(file, SHORT));
+            assertTrue(SaveLock.isGoneOrHeld(Beside.lock(file)));
             assertTrue(Files.exists(Beside.lock(file)), "the lock file of another stays");
         } finally {
             other.destroyForcibly().waitFor();
