@@ -14,7 +14,8 @@ import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectNotices;
-import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.store.ProjectFile;
 import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
@@ -73,12 +74,12 @@ final class MakeCommand implements Subcommand {
     public int run(ParseResult arguments, Session session) {
         try {
             String file = arguments.matchedPositionalValue(0, "");
-            ProjectReader.Result read = ProjectReader.read(FileText.read(file, session.texts()));
-            if (read.project().isEmpty()) {
-                read.remarks().forEach(remark -> session.tell(session.err(), remark));
-                return ExitCode.NOT_UNDERSTOOD;
-            }
-            return make(file, read.project().get(), arguments, session);
+            ProjectFile opened = ProjectFile.open(FileText.named(file, session.texts()));
+            opened.remarks().forEach(remark -> session.tell(session.err(), remark));
+            return make(file, opened.project(), arguments, session);
+        } catch (FileTrouble e) {
+            e.remarks().forEach(remark -> session.tell(session.err(), remark));
+            return ExitCode.NOT_UNDERSTOOD;
         } catch (BadArgument e) {
             session.err().println(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;

@@ -2,21 +2,18 @@ package org.hidewright.command;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.Project;
+import org.hidewright.core.store.WholeFile;
+import org.hidewright.core.store.WriteFault;
 
 /** The folder a packet is written to; it never writes over the packet of another project unasked. */
 final class PacketFolder {
@@ -103,20 +100,13 @@ final class PacketFolder {
         }
     }
 
-    /** Writes a file beside its place and puts it there whole, so that no other name of what was there is changed. */
     void save(String name, byte[] bytes) throws BadArgument {
         Path file = folder.resolve(name);
         if (Files.isDirectory(file)) {
             throw new BadArgument(session.texts().text("trouble.folder-in-the-way", file.toString()));
         }
         try {
-            Path whole = folder.resolve("." + name + ".part");
-            try {
-                Files.write(whole, bytes);
-                Files.move(whole, file, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(whole);
-            }
+            WholeFile.write(file, bytes);
             session.out().println(file);
         } catch (IOException e) {
             throw unwritten(file, e);
@@ -129,22 +119,16 @@ final class PacketFolder {
 
     /** Why a path could not be written, as far as Java or the system says. */
     static String why(Path path, IOException e, CommandTexts texts) {
-        if (e instanceof AccessDeniedException || says(e, "Read-only", "Permission denied")) {
-            return texts.text("trouble.may-not-write", path.toString());
-        } else if (e instanceof NoSuchFileException missing) {
-            return texts.text("trouble.cannot-make", path.toString(), String.valueOf(missing.getFile()));
-        } else if (says(e, "No space left", "not enough space", "quota")) {
-            return texts.text("trouble.disk-full", path.toString());
-        }
-        String reason = e instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason()
-                : String.valueOf(e.getMessage());
-        return texts.text("trouble.write", path.toString(), reason);
+        return switch (WriteFault.of(e)) {
+            case BUSY -> texts.text("trouble.being-written", path.toString());
+            case NOT_ALLOWED -> texts.text("trouble.may-not-write", path.toString());
+            case NO_FOLDER -> texts.text("trouble.cannot-make", path.toString(), missing(path, e));
+            case FULL -> texts.text("trouble.disk-full", path.toString());
+            case OTHER -> texts.text("trouble.write", path.toString(), WriteFault.reason(e));
+        };
     }
 
-    /** Java has no type for these; systems say them in English unless they are told otherwise. */
-    private static boolean says(IOException e, String... words) {
-        String message = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
-        return Stream.of(words).anyMatch(word -> message.contains(word.toLowerCase(Locale.ROOT)));
+    private static String missing(Path path, IOException e) {
+        return e instanceof FileSystemException system && system.getFile() != null ? system.getFile() : path.toString();
     }
 }

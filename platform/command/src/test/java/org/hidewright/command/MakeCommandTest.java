@@ -2,9 +2,11 @@ package org.hidewright.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -181,7 +183,7 @@ class MakeCommandTest {
         Files.writeString(other, "{\"name\": \"Kit\"}");
         Path empty = Files.createFile(folder.resolve("empty.json"));
         told(folder.resolve("nowhere.json"), "There is no file ");
-        told(folder, " is a folder. Name the project file in it.");
+        told(folder, " is a folder.");
         told(latin, " is no text in UTF-8.");
         told(broken, "Stop (line 2, column ");
         told(other, "This is not a Hidewright project.");
@@ -211,13 +213,31 @@ class MakeCommandTest {
 
     @Test
     @EnabledOnOs(OS.LINUX)
-    void aFullDiskIsToldAsSuch() throws Exception {
-        Path out = Files.createDirectories(folder.resolve("out/deep"));
-        Files.createSymbolicLink(out.resolve(".job-card.pdf.part"), Path.of("/dev/full"));
-        assertEquals(2, make(project("", slip("a", QUESTIONS)), "--language=en"));
-        assertTrue(
-                terminal.err.contains(out.resolve("job-card.pdf") + " could not be written: the disk is full."),
-                terminal.err);
+    void aFullDiskIsToldAsSuch() {
+        IOException full = assertThrows(IOException.class, () -> Files.write(Path.of("/dev/full"), new byte[1]));
+        assertEquals(
+                "out could not be written: the disk is full. Make room on it, or name a folder on another disk with"
+                        + " --into.",
+                PacketFolder.why(
+                        Path.of("out"), full, new CommandTexts(new Wording(Locale.ENGLISH, UnitSystem.METRIC))));
+    }
+
+    @Test
+    void aSaveThatWasCutShortIsPutRightAndTold() throws Exception {
+        Path project = Path.of(project("", slip("a", QUESTIONS)));
+        Files.move(project, folder.resolve(".project.json.new"));
+        assertEquals(0, make(project.toString(), "--language=en"), terminal.err);
+        assertTrue(terminal.err.startsWith("Check: " + project + " was missing after a save that was cut short"));
+        assertEquals(List.of("out", "project.json"), names(folder));
+    }
+
+    @Test
+    void aProjectThatDoesNotOpenNamesTheVersionThatWasKept() throws Exception {
+        Path project = Path.of(project("", slip("a", QUESTIONS)));
+        Files.move(project, folder.resolve("project.json.before"));
+        assertEquals(2, make(project.toString(), "--language=en"));
+        assertTrue(terminal.err.startsWith("Stop: There is no file " + project + "."), terminal.err);
+        assertTrue(terminal.err.contains("Note: An earlier version is kept in " + project + ".before."), terminal.err);
     }
 
     @Test

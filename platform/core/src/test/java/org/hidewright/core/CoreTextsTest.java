@@ -26,6 +26,7 @@ import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.catalogue.CatalogueNotices;
 import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.store.StoreNotices;
 import org.hidewright.core.work.WorkedSlip;
 import org.junit.jupiter.api.Test;
 
@@ -33,7 +34,7 @@ import org.junit.jupiter.api.Test;
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final Pattern USE =
-            Pattern.compile("(?:ProjectNotices|CatalogueNotices)\\s*\\.([A-Z_]+)\\s*\\.with\\(");
+            Pattern.compile("(?:ProjectNotices|CatalogueNotices|StoreNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
 
     private static Properties texts() throws Exception {
         Properties texts = new Properties();
@@ -42,6 +43,12 @@ class CoreTextsTest {
             texts.load(reader);
         }
         return texts;
+    }
+
+    private static List<NoticeKind> all() {
+        return Stream.of(ProjectNotices.all(), CatalogueNotices.all(), StoreNotices.all())
+                .flatMap(List::stream)
+                .toList();
     }
 
     @Test
@@ -61,8 +68,7 @@ class CoreTextsTest {
     @Test
     void everyNoticeSaysWhatWhyAndWhatNextAndNoTextIsLeftOver() throws Exception {
         Set<String> expected = new TreeSet<>();
-        for (NoticeKind kind : Stream.concat(ProjectNotices.all().stream(), CatalogueNotices.all().stream())
-                .toList()) {
+        for (NoticeKind kind : all()) {
             for (String part : List.of("what", "why", "next")) {
                 expected.add("notice." + kind.key() + "." + part);
             }
@@ -74,7 +80,7 @@ class CoreTextsTest {
 
     @Test
     void everyConstantOfTheseClassesIsListed() throws Exception {
-        for (Class<?> notices : List.of(ProjectNotices.class, CatalogueNotices.class)) {
+        for (Class<?> notices : List.of(ProjectNotices.class, CatalogueNotices.class, StoreNotices.class)) {
             List<Object> constants = new ArrayList<>();
             for (var field : notices.getFields()) {
                 constants.add(field.get(null));
@@ -137,8 +143,7 @@ class CoreTextsTest {
             }
         }
         Set<String> all = new TreeSet<>();
-        Stream.concat(ProjectNotices.all().stream(), CatalogueNotices.all().stream())
-                .forEach(kind -> all.add("notice." + kind.key()));
+        all().forEach(kind -> all.add("notice." + kind.key()));
         assertEquals(all, used, "a notice that nobody raises, or one whose constant is not called like its key");
     }
 

@@ -1,0 +1,73 @@
+package org.hidewright.core.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** A file of text in UTF-8: its bytes as they are, and what they say. */
+public final class TextFile {
+    private final byte[] bytes;
+    private final String text;
+
+    private TextFile(byte[] bytes, String text) {
+        this.bytes = bytes;
+        this.text = text;
+    }
+
+    /**
+     * Reads a file whole.
+     *
+     * @throws FileTrouble if there is none, it is a folder, it may not or cannot be read, or it is no UTF-8
+     */
+    public static TextFile read(Path file) throws FileTrouble {
+        return read(file, file.toString());
+    }
+
+    /**
+     * Reads a file whole.
+     *
+     * @param named what the maker calls it
+     */
+    static TextFile read(Path file, String named) throws FileTrouble {
+        try {
+            if (Files.isDirectory(file)) {
+                throw new FileTrouble(StoreNotices.IS_FOLDER.with(named), null);
+            }
+            byte[] bytes = Files.readAllBytes(file);
+            return new TextFile(
+                    bytes, decoded(bytes).orElseThrow(() -> new FileTrouble(StoreNotices.NOT_UTF_8.with(named), null)));
+        } catch (NoSuchFileException e) {
+            throw new FileTrouble(StoreNotices.NO_FILE.with(named), e);
+        } catch (AccessDeniedException e) {
+            throw new FileTrouble(StoreNotices.MAY_NOT_READ.with(named), e);
+        } catch (IOException e) {
+            throw new FileTrouble(StoreNotices.NOT_READ.with(named, WriteFault.reason(e)), e);
+        }
+    }
+
+    /** The text, its byte order mark and line ends included; empty if the bytes are no UTF-8. */
+    static Optional<String> decoded(byte[] bytes) {
+        try {
+            return Optional.of(StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString());
+        } catch (CharacterCodingException e) {
+            return Optional.empty();
+        }
+    }
+
+    byte[] bytes() {
+        return bytes;
+    }
+
+    public String text() {
+        return text;
+    }
+}
