@@ -1,0 +1,179 @@
+package org.hidewright.distribution;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.jar.Manifest;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.measure.Quantity;
+import org.hidewright.api.measure.Range;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.project.Project;
+import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.range.Spread;
+import org.hidewright.core.work.Bench;
+import org.hidewright.core.work.RangedInput;
+import org.hidewright.core.work.WorkedProject;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The ranges of each sample project against a Monte Carlo calculation of its own (JCGM 101): every range typed anew at random
+ * as a maker would type one value, the whole project worked each time. 100,000 times in the long verification.
+ */
+class SampleRangesIT {
+    private static final int TRIALS = Boolean.getBoolean("hidewright.long") ? 100_000 : 1_000;
+    private static final Pattern IMPLEMENTATION = Pattern.compile("implementation class=\"([^\"]+)\"");
+
+    static Stream<Path> samples() throws IOException {
+        try (Stream<Path> found = Files.list(Path.of("../../samples/projects"))) {
+            return found.sorted().toList().stream();
+        }
+    }
+
+    /** The calculators of all bundles on the class path, as their manifests name them. */
+    private static Catalogue catalogue() throws Exception {
+        List<DeclaredCalculator> calculators = new ArrayList<>();
+        ClassLoader loader = SampleRangesIT.class.getClassLoader();
+        for (URL manifest : Collections.list(loader.getResources("META-INF/MANIFEST.MF"))) {
+            try (InputStream in = manifest.openStream()) {
+                String components = new Manifest(in).getMainAttributes().getValue("Service-Component");
+                for (String component : components == null ? new String[0] : components.split(",")) {
+                    calculator(loader, component).ifPresent(calculators::add);
+                }
+            }
+        }
+        assertTrue(calculators.size() > 10, "only " + calculators.size() + " calculators on the class path");
+        return Catalogue.of("samples", calculators.toArray(DeclaredCalculator[]::new));
+    }
+
+    private static Optional<DeclaredCalculator> calculator(ClassLoader loader, String component) throws Exception {
+        try (InputStream in = loader.getResourceAsStream(component)) {
+            Matcher named = IMPLEMENTATION.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            assertTrue(named.find(), component);
+            Class<?> type = loader.loadClass(named.group(1));
+            return Calculator.class.isAssignableFrom(type)
+                    ? Optional.of(RecordCalculator.of(
+                            (Calculator<?, ?>) type.getConstructor().newInstance()))
+                    : Optional.empty();
+        }
+    }
+
+    /** Sums of one answer over all trials, beside its nominal value. */
+    private static final class Sums {
+        private double least = Double.POSITIVE_INFINITY;
+        private double most = Double.NEGATIVE_INFINITY;
+        private double sum;
+        private double squares;
+
+        void add(double value, double nominal) {
+            least = Math.min(least, value);
+            most = Math.max(most, value);
+            sum += value - nominal;
+            squares += (value - nominal) * (value - nominal);
+        }
+
+        double mean() {
+            return sum / TRIALS;
+        }
+
+        double deviation() {
+            return Math.sqrt((squares - sum * mean()) / (TRIALS - 1));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void aMonteCarloCalculationFindsTheSame(Path sample) throws Exception {
+        Bench bench = new Bench(catalogue());
+        Project project = ProjectReader.read(Files.readString(sample)).project().orElseThrow();
+        WorkedProject worked = bench.work(project);
+        Map<String, RangedInput> inputs = new HashMap<>();
+        worked.slips()
+                .keySet()
+                .forEach(id -> worked.ranges(id)
+                        .ifPresent(ranges -> ranges.inputs()
+                                .forEach(input -> inputs.put(input.slip() + " " + input.path(), input))));
+        assertEquals(
+                Files.readString(sample).contains(" oz\""),
+                !inputs.isEmpty(),
+                "the samples type weights as ranges and nothing else");
+        Map<String, Sums> sums = new HashMap<>();
+        SplittableRandom random = new SplittableRandom(20_261_125);
+        for (int trial = 0; trial < TRIALS && !inputs.isEmpty(); trial++) {
+            Project tried = project;
+            for (RangedInput input : inputs.values()) {
+                Range range = input.typed().range();
+                double value = range.low() + random.nextDouble() * (range.high() - range.low());
+                String text = input.typed().unit().fromBase(value) + " "
+                        + input.typed().unit().symbol();
+                tried = tried.answering(input.slip(), input.path(), "\"" + text + "\"");
+            }
+            WorkedProject one = bench.work(tried, worked);
+            worked.slips()
+                    .keySet()
+                    .forEach(id -> worked.ranges(id).ifPresent(ranges -> {
+                        Values answers = one.slips().get(id).answers().orElseThrow();
+                        ranges.study()
+                                .spreads()
+                                .forEach((place, spread) -> number(answers, place)
+                                        .ifPresent(value -> sums.computeIfAbsent(id + " " + place, key -> new Sums())
+                                                .add(value, spread.nominal())));
+                    }));
+        }
+        worked.slips()
+                .keySet()
+                .forEach(id -> worked.ranges(id)
+                        .ifPresent(ranges -> ranges.study().spreads().forEach((place, spread) -> {
+                            Sums found = sums.get(id + " " + place);
+                            if (found != null && spread.moves()) {
+                                compare(id + " " + place, spread, found);
+                            }
+                        })));
+    }
+
+    private static Optional<Double> number(Values answers, String place) {
+        return answers.get(place)
+                .filter(value -> value instanceof Quantity || value instanceof Double)
+                .map(value -> value instanceof Quantity<?> quantity ? quantity.base() : (Double) value);
+    }
+
+    private static void compare(String what, Spread spread, Sums found) {
+        double width = spread.high() - spread.low();
+        assertTrue(found.least >= spread.low() - 1e-6 * width, what + ": " + found.least + " is below " + spread);
+        assertTrue(found.most <= spread.high() + 1e-6 * width, what + ": " + found.most + " is above " + spread);
+        double deviation = found.deviation();
+        // standard error of a standard deviation is no more than s / √(2 N) for a spread no more peaked than a bell
+        double error = 4 * deviation / Math.sqrt(2.0 * TRIALS);
+        double meanError = 4 * deviation / Math.sqrt(TRIALS);
+        if (spread.firstOrderHolds()) {
+            assertEquals(spread.firstOrder().standardUncertainty(), deviation, error + 0.01 * deviation, what);
+            assertEquals(0, found.mean(), meanError + 0.01 * deviation, what);
+        } else {
+            boolean apart = Math.abs(spread.firstOrder().standardUncertainty() - deviation) > 0.1 * deviation
+                    || Math.abs(found.mean()) > 0.1 * deviation;
+            assertTrue(apart, what + " was said to bend, but does not: " + spread + ", found " + deviation);
+        }
+        // the small sample tells the deviation to 4 %
+        assertEquals(spread.sampleDeviation(), deviation, error + 0.16 * deviation, what);
+    }
+}
