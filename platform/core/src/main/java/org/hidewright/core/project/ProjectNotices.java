@@ -34,6 +34,7 @@ public final class ProjectNotices {
     public static final NoticeKind ABOVE_LIMIT = NoticeKind.stop("above-limit");
     public static final NoticeKind RANGE_PAST_LIMIT = NoticeKind.check("range-past-limit");
     public static final NoticeKind UNUSUAL = NoticeKind.note("unusual");
+    public static final NoticeKind BARE_FRACTION = NoticeKind.check("bare-fraction");
     public static final NoticeKind MIDPOINT = NoticeKind.note("midpoint");
     public static final NoticeKind LINK_NO_SLIP = NoticeKind.stop("link-no-slip");
     public static final NoticeKind LINK_NO_SLIP_NEAREST = NoticeKind.stop("link-no-slip-nearest");
@@ -92,6 +93,7 @@ public final class ProjectNotices {
                 ABOVE_LIMIT,
                 RANGE_PAST_LIMIT,
                 UNUSUAL,
+                BARE_FRACTION,
                 MIDPOINT,
                 LINK_NO_SLIP,
                 LINK_NO_SLIP_NEAREST,

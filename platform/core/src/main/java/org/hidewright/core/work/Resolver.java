@@ -23,6 +23,7 @@ import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Typed;
+import org.hidewright.api.measure.Units;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
@@ -134,9 +135,18 @@ final class Resolver {
         if (!typed.range().isExact() && pick == RangePick.NOMINAL) {
             say(ProjectNotices.MIDPOINT.with(typed.text(), quantity(typed.dimension(), value)), path, place);
         }
+        bareFraction(typed, path, place);
         return withinLimits(question, typed.dimension(), tried(typed.range(), value), path, place)
                 ? Optional.of(inKind(question.itemKind(), value))
                 : Optional.empty();
+    }
+
+    /** A fraction is how inches are written; without a unit it was hardly meant in what the question counts in. */
+    private void bareFraction(Typed typed, String path, Place place) {
+        boolean metric = typed.unit().equals(Units.MM) || typed.unit().equals(Units.CM);
+        if (metric && !typed.unitTyped() && typed.text().indexOf('/') >= 0 && pick == RangePick.NOMINAL) {
+            say(ProjectNotices.BARE_FRACTION.with(typed.text(), typed.unit().symbol()), path, place);
+        }
     }
 
     /** What is held against the limits: the whole range where it is worked at its nominal value, else the value tried. */
@@ -158,6 +168,8 @@ final class Resolver {
                         tried(height, picked.height().mm()),
                         path,
                         place);
+        bareFraction(sides.typed().width(), path, place);
+        bareFraction(sides.typed().height(), path, place);
         if (pick == RangePick.NOMINAL && !(width.isExact() && height.isExact())) {
             say(ProjectNotices.MIDPOINT.with(sides.typed().text(), picked), path, place);
         }

@@ -228,6 +228,17 @@ class KindsTest {
     }
 
     @Test
+    void aFractionWithoutAUnitIsToBeLookedAt() {
+        assertEquals(List.of("bare-fraction"), keys(asked("marks", "'3/32; 4'").remarks()));
+        assertEquals(
+                List.of("bare-fraction", "bare-fraction"),
+                keys(asked("cover", "'8 1/2 x 11 1/2'").remarks()));
+        assertEquals(List.of(), keys(asked("marks", "'3/32 in; 4 mm'").remarks()));
+        assertEquals(List.of(), keys(asked("marks", "'1/2 mm'").remarks()));
+        assertEquals(List.of(), keys(asked("shrink", "'1/2'").remarks()));
+    }
+
+    @Test
     void aRangeIsWorkedAtItsMidpointAndSaysSo() {
         WorkedSlip slip = asked("thickness", "'2-3 oz'");
         assertEquals(2.5 * 25.4 / 64, ((Length) value(slip, "thickness")).mm(), 1e-12);
