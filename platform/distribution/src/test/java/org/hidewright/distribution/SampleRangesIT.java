@@ -4,29 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.net.URL;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.jar.Manifest;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.hidewright.api.calculator.Calculator;
-import org.hidewright.api.declaration.DeclaredCalculator;
-import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Range;
-import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.range.Spread;
@@ -42,39 +29,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class SampleRangesIT {
     private static final int TRIALS = Boolean.getBoolean("hidewright.long") ? 100_000 : 1_000;
-    private static final Pattern IMPLEMENTATION = Pattern.compile("implementation class=\"([^\"]+)\"");
 
     static Stream<Path> samples() throws IOException {
         try (Stream<Path> found = Files.list(Path.of("../../samples/projects"))) {
             return found.sorted().toList().stream();
-        }
-    }
-
-    /** The calculators of all bundles on the class path, as their manifests name them. */
-    private static Catalogue catalogue() throws Exception {
-        List<DeclaredCalculator> calculators = new ArrayList<>();
-        ClassLoader loader = SampleRangesIT.class.getClassLoader();
-        for (URL manifest : Collections.list(loader.getResources("META-INF/MANIFEST.MF"))) {
-            try (InputStream in = manifest.openStream()) {
-                String components = new Manifest(in).getMainAttributes().getValue("Service-Component");
-                for (String component : components == null ? new String[0] : components.split(",")) {
-                    calculator(loader, component).ifPresent(calculators::add);
-                }
-            }
-        }
-        assertTrue(calculators.size() > 10, "only " + calculators.size() + " calculators on the class path");
-        return Catalogue.of("samples", calculators.toArray(DeclaredCalculator[]::new));
-    }
-
-    private static Optional<DeclaredCalculator> calculator(ClassLoader loader, String component) throws Exception {
-        try (InputStream in = loader.getResourceAsStream(component)) {
-            Matcher named = IMPLEMENTATION.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-            assertTrue(named.find(), component);
-            Class<?> type = loader.loadClass(named.group(1));
-            return Calculator.class.isAssignableFrom(type)
-                    ? Optional.of(RecordCalculator.of(
-                            (Calculator<?, ?>) type.getConstructor().newInstance()))
-                    : Optional.empty();
         }
     }
 
@@ -104,7 +62,7 @@ class SampleRangesIT {
     @ParameterizedTest
     @MethodSource("samples")
     void aMonteCarloCalculationFindsTheSame(Path sample) throws Exception {
-        Bench bench = new Bench(catalogue());
+        Bench bench = new Bench(BundledCalculators.catalogue());
         Project project = ProjectReader.read(Files.readString(sample)).project().orElseThrow();
         WorkedProject worked = bench.work(project);
         Map<String, RangedInput> inputs = new HashMap<>();

@@ -1,0 +1,53 @@
+package org.hidewright.distribution;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.InputStream;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.jar.Manifest;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.core.catalogue.Catalogue;
+
+/** The calculators that are shipped, found without a framework and without naming one. */
+final class BundledCalculators {
+    private static final Pattern IMPLEMENTATION = Pattern.compile("implementation class=\"([^\"]+)\"");
+
+    private BundledCalculators() {}
+
+    /** The calculators of all bundles on the class path, as their manifests name them. */
+    static Catalogue catalogue() throws Exception {
+        List<DeclaredCalculator> calculators = new ArrayList<>();
+        ClassLoader loader = BundledCalculators.class.getClassLoader();
+        for (URL manifest : Collections.list(loader.getResources("META-INF/MANIFEST.MF"))) {
+            try (InputStream in = manifest.openStream()) {
+                String components = new Manifest(in).getMainAttributes().getValue("Service-Component");
+                for (String component : components == null ? new String[0] : components.split(",")) {
+                    calculator(loader, component).ifPresent(calculators::add);
+                }
+            }
+        }
+        assertTrue(calculators.size() > 10, "only " + calculators.size() + " calculators on the class path");
+        return Catalogue.of("bundled", calculators.toArray(DeclaredCalculator[]::new));
+    }
+
+    private static Optional<DeclaredCalculator> calculator(ClassLoader loader, String component) throws Exception {
+        try (InputStream in = loader.getResourceAsStream(component)) {
+            Matcher named = IMPLEMENTATION.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            assertTrue(named.find(), component);
+            Class<?> type = loader.loadClass(named.group(1));
+            return Calculator.class.isAssignableFrom(type)
+                    ? Optional.of(RecordCalculator.of(
+                            (Calculator<?, ?>) type.getConstructor().newInstance()))
+                    : Optional.empty();
+        }
+    }
+}
