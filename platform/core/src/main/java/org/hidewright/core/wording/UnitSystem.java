@@ -37,7 +37,7 @@ public enum UnitSystem {
     public static Optional<UnitSystem> of(String key) {
         return switch (key.toLowerCase(Locale.ROOT)) {
             case "mm", "metric" -> Optional.of(METRIC);
-            case "in", "inch", "inches" -> Optional.of(INCH);
+            case "in", "inch" -> Optional.of(INCH);
             default -> Optional.empty();
         };
     }
