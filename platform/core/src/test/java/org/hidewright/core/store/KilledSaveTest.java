@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import org.hidewright.core.wording.Remark;
@@ -98,15 +99,19 @@ class KilledSaveTest {
     }
 
     private static CompletableFuture<Void> read(BufferedReader from, Consumer<String> line) {
-        return CompletableFuture.runAsync(() -> {
-            try (from) {
-                for (String read = from.readLine(); read != null; read = from.readLine()) {
-                    line.accept(read);
-                }
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
+        // a thread of its own: the common pool of a machine of two cores has one, and both streams are to be read
+        Executor ownThread = task -> new Thread(task).start();
+        return CompletableFuture.runAsync(
+                () -> {
+                    try (from) {
+                        for (String read = from.readLine(); read != null; read = from.readLine()) {
+                            line.accept(read);
+                        }
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                ownThread);
     }
 
     /** Which save the file holds, seen before anything is put right, and again by opening it. */
