@@ -3,7 +3,6 @@ package org.hidewright.core.jobcard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Length;
@@ -48,16 +47,8 @@ final class DrawnLengths {
     /** The length as the answer of the same length is shown; empty where the slip has no such answer. */
     Optional<Shown> shown(Length drawn) {
         return told.stream()
-                .filter(one -> same(one.mm(), drawn))
+                .filter(one -> Math.abs(one.mm() - drawn.mm()) < SAME_MM)
                 .findFirst()
-                .or(() -> told.stream()
-                        .filter(one -> one.answer().rounding() != Rounding.NEAREST)
-                        .filter(one -> same(wording.values().stepped(one.answer(), one.mm()), drawn))
-                        .findFirst())
                 .map(one -> wording.values().answer(one.answer(), one.mm()));
-    }
-
-    private static boolean same(double mm, Length drawn) {
-        return Math.abs(mm - drawn.mm()) < SAME_MM;
     }
 }

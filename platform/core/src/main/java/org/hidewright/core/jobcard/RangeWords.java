@@ -3,7 +3,6 @@ package org.hidewright.core.jobcard;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -189,12 +188,12 @@ public final class RangeWords {
 
     /** How many numbers in tables move; each is in the JSON. */
     private void inTables(List<String> sentences) {
-        Map<String, Spread> moving = study.spreads().entrySet().stream()
+        long moving = study.spreads().entrySet().stream()
                 .filter(entry ->
                         AnswerPlaces.inRow(entry.getKey()) && entry.getValue().moves())
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-        if (!moving.isEmpty()) {
-            sentences.add(wording.host("range.in-tables", moving.size()));
+                .count();
+        if (moving > 0) {
+            sentences.add(wording.host("range.in-tables", moving));
         }
     }
 

@@ -12,7 +12,7 @@ package org.hidewright.core.range;
  */
 public record Spread(
         double nominal, FirstOrder firstOrder, double low, double high, double sampleDeviation, double sampleMean) {
-    /** The sample is of a size that gives a standard deviation to 5 %; a difference of more is the model's. */
+    /** Five times what the sample of {@link RangeStudy#SAMPLE} is out by itself; our own limit. */
     private static final double TELLING = 0.2;
 
     /** Below this share of the answer a spread is what is lost in arithmetic. */

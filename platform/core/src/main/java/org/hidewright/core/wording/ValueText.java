@@ -88,8 +88,11 @@ public final class ValueText {
         BigDecimal exact = new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS);
         BigDecimal rounded;
         if (step.isPresent() && !converted) {
-            BigDecimal stepSize = stepSize(declared, step.getAsDouble());
-            rounded = inSteps(exact, stepSize, rounding).setScale(decimals, RoundingMode.HALF_UP);
+            BigDecimal stepSize =
+                    BigDecimal.valueOf(declared.fromBase(step.getAsDouble())).round(EXACT_DIGITS);
+            rounded = exact.divide(stepSize, 0, mode(rounding))
+                    .multiply(stepSize)
+                    .setScale(decimals, RoundingMode.HALF_UP);
         } else {
             rounded = exact.setScale(decimals, mode(rounding));
         }
@@ -100,25 +103,6 @@ public final class ValueText {
             rounded = settled(exact, rounded);
         }
         return new Shown(format(rounded), unit.symbol(), beside(base, unit, converted, rounding));
-    }
-
-    private static BigDecimal stepSize(Unit declared, double step) {
-        return BigDecimal.valueOf(declared.fromBase(step)).round(EXACT_DIGITS);
-    }
-
-    private static BigDecimal inSteps(BigDecimal exact, BigDecimal stepSize, Rounding rounding) {
-        return exact.divide(stepSize, 0, mode(rounding)).multiply(stepSize);
-    }
-
-    /** The number an answer is shown as in its own unit, in base units: what a bundle has that rounds for itself. */
-    public double stepped(Answer answer, double base) {
-        if (answer.step().isEmpty()) {
-            return base;
-        }
-        Unit declared = answer.unit().orElse(Units.ONE);
-        BigDecimal exact = new BigDecimal(declared.fromBase(base)).round(EXACT_DIGITS);
-        return declared.toBase(inSteps(exact, stepSize(declared, answer.step().getAsDouble()), answer.rounding())
-                .doubleValue());
     }
 
     private static String beside(double base, Unit unit, boolean converted, Rounding rounding) {

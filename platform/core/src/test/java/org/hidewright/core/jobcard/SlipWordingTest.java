@@ -46,12 +46,6 @@ class SlipWordingTest {
     }
 
     @Test
-    void aLengthThatItsBundleRoundedAsItsAnswerIsTheSameLength() {
-        assertEquals("2.5 mm", drawn(2.5, Shop.ENGLISH));
-        assertEquals("0.096 in", drawn(2.5, INCHES));
-    }
-
-    @Test
     void aLengthThatIsNoAnswerIsDrawnToATenth() {
         assertEquals("7.3 mm", drawn(7.26, Shop.ENGLISH));
         assertEquals("0.286 in", drawn(7.26, INCHES));
