@@ -4,7 +4,6 @@ import static org.hidewright.straps.DrawnLines.dimensions;
 import static org.hidewright.straps.DrawnLines.holes;
 import static org.hidewright.straps.DrawnLines.labels;
 import static org.hidewright.straps.DrawnLines.paths;
-import static org.hidewright.straps.Straps.bend;
 import static org.hidewright.straps.Straps.hole;
 import static org.hidewright.straps.Straps.layout;
 import static org.hidewright.straps.Straps.mm;
@@ -17,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Role;
-import org.hidewright.straps.geometry.Face;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -65,18 +63,7 @@ class FlatViewTest {
 
     @Test
     void aSkiveIsAFieldWithItsRampsRunningOut() {
-        Drawing flat = layout(strap(
-                        3,
-                        List.of(
-                                straight("leg", 60),
-                                bend(
-                                        "fold",
-                                        new Core.RoundBar(mm(4)),
-                                        180,
-                                        Face.GRAIN,
-                                        new Preparation.Skived(mm(1), mm(9))),
-                                straight("tip", 60))))
-                .flatView();
+        Drawing flat = layout(Straps.skivedRing()).flatView();
         // the fold of 1 mm takes π (2 + 0.6) = 8.168 mm; ramps of 9 mm; the field 6 % of the width in from the edges
         assertEquals(List.of("60.00 0.00, 60.00 20.00", "68.17 0.00, 68.17 20.00"), paths(flat, Role.FOLD));
         assertEquals(

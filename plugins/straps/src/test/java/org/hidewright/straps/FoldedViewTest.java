@@ -205,18 +205,7 @@ class FoldedViewTest {
 
     @Test
     void theFleshFollowsTheRampsOfSkives() {
-        Drawing fold = layout(strap(
-                        3,
-                        List.of(
-                                straight("leg", 60),
-                                bend(
-                                        "fold",
-                                        new Core.RoundBar(mm(4)),
-                                        180,
-                                        Face.GRAIN,
-                                        new Preparation.Skived(mm(1), mm(9))),
-                                straight("tip", 60))))
-                .foldedView();
+        Drawing fold = layout(Straps.skivedRing()).foldedView();
         // legs of 3 mm meet at -3, the bar's middle; round it 2 mm of radius and 1 mm of leather
         assertEquals(
                 List.of(

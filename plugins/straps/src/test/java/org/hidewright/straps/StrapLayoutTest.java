@@ -15,8 +15,6 @@ import static org.hidewright.straps.Straps.straight;
 import static org.hidewright.straps.Straps.strap;
 import static org.hidewright.straps.Straps.turnBack;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -26,10 +24,6 @@ import java.util.Random;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
-import org.hidewright.api.drawing.Circle;
-import org.hidewright.api.drawing.Drawing;
-import org.hidewright.api.drawing.Path;
-import org.hidewright.api.drawing.Role;
 import org.hidewright.api.measure.Length;
 import org.hidewright.straps.geometry.Face;
 import org.junit.jupiter.api.Test;
@@ -44,14 +38,9 @@ class StrapLayoutTest {
                 .orElseThrow();
     }
 
-    /** 100 + turn round 4 mm bar + 50, 3 mm leather. */
-    private static StrapLayout.Strap ringStrap(Feature... features) {
-        return strap(3, List.of(straight("leg", 100), roundBar("ring", 4), straight("tip", 50)), features);
-    }
-
     @Test
     void aTurnRoundABarTakesHalfTheCircleOfItsNeutralLine() {
-        StrapLayout.Layout layout = layout(ringStrap());
+        StrapLayout.Layout layout = layout(Straps.ring());
         double turn = Math.PI * (2 + 0.6 * 3); // π (r + k t)
         assertEquals(150 + turn, layout.cutLength().mm(), EXACT);
         assertEquals(100, section(layout, "ring").start().mm(), EXACT);
@@ -91,13 +80,13 @@ class StrapLayoutTest {
                 credited.add(answer + " " + source);
             }
         };
-        StrapLayout.Strap asked = measured(ringStrap(), 0.55);
+        StrapLayout.Strap asked = measured(Straps.ring(), 0.55);
         StrapLayout.Layout layout =
                 new StrapLayout().calculate(asked, working).answers().orElseThrow();
         assertEquals(150 + Math.PI * (2 + 0.55 * 3), layout.cutLength().mm(), EXACT);
         assertEquals(List.of("cut-length MEASURED_HERE neutral-line-measured"), credited);
         credited.clear();
-        new StrapLayout().calculate(ringStrap(), working);
+        new StrapLayout().calculate(Straps.ring(), working);
         assertEquals(List.of("cut-length COMMON_PRACTICE neutral-line-habit"), credited);
     }
 
@@ -118,7 +107,7 @@ class StrapLayoutTest {
 
     @Test
     void aHoleThroughBothLegsIsAsFarFromTheBendOnEach() {
-        StrapLayout.Layout layout = layout(ringStrap(hole("rivet", "leg", From.END, 15, "tip")));
+        StrapLayout.Layout layout = layout(Straps.ring(hole("rivet", "leg", From.END, 15, "tip")));
         assertEquals(85, place(layout, "rivet"), EXACT);
         assertEquals(100 + Math.PI * 3.8 + 15, place(layout, "rivet-on-tip"), EXACT);
         StrapLayout.FlatFeature mate = Straps.feature(layout, "rivet-on-tip");
@@ -132,7 +121,7 @@ class StrapLayoutTest {
 
     @Test
     void onABendADistanceIsMeasuredOnItsOutsideFace() {
-        StrapLayout.Layout layout = layout(ringStrap(
+        StrapLayout.Layout layout = layout(Straps.ring(
                 hole("start", "ring", From.START, 5),
                 hole("middle", "ring", From.MIDDLE, 2),
                 hole("end", "ring", From.END, 5)));
@@ -144,7 +133,7 @@ class StrapLayoutTest {
 
     @Test
     void slotsLinesAndMarksAreMappedWithTheirSizes() {
-        StrapLayout.Layout layout = layout(ringStrap(
+        StrapLayout.Layout layout = layout(Straps.ring(
                 new Feature.Slot("slot", mm(20), mm(5), "ring", From.MIDDLE, Length.ZERO, Optional.empty()),
                 new Feature.FoldLine("crease", "leg", From.START, mm(30), Optional.empty()),
                 new Feature.Mark("centre", "tip", From.MIDDLE, mm(1), Optional.of(List.of("leg")))));
@@ -162,7 +151,7 @@ class StrapLayoutTest {
 
     @Test
     void foldsAreMarkedInsideFromTheirStartOverTheMiddleToTheirEnd() {
-        StrapLayout.FoldZone fold = layout(ringStrap()).folds().get(0);
+        StrapLayout.FoldZone fold = layout(Straps.ring()).folds().get(0);
         assertEquals("ring", fold.id());
         assertEquals(100, fold.start().mm(), EXACT);
         assertEquals(100 + Math.PI * 1.9, fold.middle().mm(), EXACT);
@@ -174,7 +163,7 @@ class StrapLayoutTest {
     void stitchRowsAreMappedOnEveryLayerAndRunForwards() {
         Feature row = new Feature.StitchRow(
                 "row", "leg", From.END, mm(5), "leg", From.END, mm(40), mm(3), Optional.of(List.of("tip")));
-        StrapLayout.Layout layout = layout(ringStrap(row));
+        StrapLayout.Layout layout = layout(Straps.ring(row));
         assertEquals(
                 List.of("row", "row-on-tip"),
                 layout.stitchRows().stream().map(StrapLayout.FlatStitchRow::id).toList());
@@ -360,62 +349,5 @@ class StrapLayoutTest {
 
     private static Face face(Random random) {
         return random.nextBoolean() ? Face.GRAIN : Face.FLESH;
-    }
-
-    @Test
-    void theFlatViewHasHolesAtTheirPlacesAndTheFoldsAcross() {
-        StrapLayout.Layout layout = layout(ringStrap(hole("rivet", "leg", From.END, 15, "tip")));
-        List<Circle> holes = shapes(layout.flatView(), Circle.class, Role.INNER_CUT);
-        assertEquals(
-                List.of(85.0),
-                holes.stream().map(hole -> hole.centre().x()).limit(1).toList());
-        assertEquals(place(layout, "rivet-on-tip"), holes.get(1).centre().x(), EXACT);
-        assertEquals(10, holes.get(1).centre().y(), EXACT);
-        List<Path> folds = shapes(layout.flatView(), Path.class, Role.FOLD);
-        assertEquals(
-                List.of(100.0, 100 + Math.PI * 3.8),
-                folds.stream().map(fold -> fold.bounds().minX()).toList());
-        assertEquals(20, folds.get(0).bounds().height(), EXACT);
-        Path edge = shapes(layout.flatView(), Path.class, Role.CUT).get(0);
-        assertEquals(layout.cutLength().mm(), edge.bounds().width(), EXACT);
-    }
-
-    @Test
-    void theFoldedViewShowsTheLeatherRoundItsBar() {
-        StrapLayout.Layout layout = layout(ringStrap(hole("rivet", "leg", From.END, 15, "tip")));
-        Path leather = shapes(layout.foldedView(), Path.class, Role.SECTION).get(0);
-        assertEquals(105, leather.bounds().maxX(), 1e-6); // 100 + inside radius 2 + 3 mm of leather
-        assertEquals(0, leather.bounds().maxY(), 1e-6);
-        assertEquals(-10, leather.bounds().minY(), 1e-6); // two layers and the 4 mm bar
-        Circle bar = shapes(layout.foldedView(), Circle.class, Role.HARDWARE).get(0);
-        assertEquals(100, bar.centre().x(), EXACT);
-        assertEquals(-5, bar.centre().y(), EXACT);
-        assertEquals(4, bar.diameter(), EXACT);
-        List<Path> axes = shapes(layout.foldedView(), Path.class, Role.MARK);
-        assertEquals(2, axes.size());
-        assertTrue(axes.stream().allMatch(axis -> Math.abs(axis.bounds().minX() - 85) < EXACT));
-    }
-
-    @Test
-    void rampsOfASkiveThinTheFleshSideOnly() {
-        List<Section> sections = List.of(
-                straight("leg", 60),
-                bend("fold", new Core.RoundBar(mm(4)), 180, Face.GRAIN, new Preparation.Skived(mm(1.5), mm(10))),
-                straight("tip", 40));
-        StrapLayout.Layout layout = layout(strap(3, sections));
-        Path grain = shapes(layout.foldedView(), Path.class, Role.GRAIN).get(0);
-        Path flesh = shapes(layout.foldedView(), Path.class, Role.FLESH).get(0);
-        assertEquals(3, grain.segments().size());
-        assertEquals(-3, flesh.segments().get(0).end().y(), EXACT);
-        assertEquals(50, flesh.segments().get(0).end().x(), EXACT);
-        assertEquals(-1.5, flesh.segments().get(1).end().y(), EXACT);
-        assertFalse(layout.skives().isEmpty());
-    }
-
-    private static <S> List<S> shapes(Drawing drawing, Class<S> type, Role role) {
-        return drawing.shapes().stream()
-                .filter(shape -> shape.role() == role && type.isInstance(shape))
-                .map(type::cast)
-                .toList();
     }
 }

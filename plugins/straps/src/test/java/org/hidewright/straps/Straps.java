@@ -87,6 +87,17 @@ final class Straps {
                 false);
     }
 
+    /** 3 mm leather, 100 mm, a turn round a bar of 4 mm, 50 mm. */
+    static StrapLayout.Strap ring(Feature... features) {
+        return strap(3, List.of(straight("leg", 100), roundBar("ring", 4), straight("tip", 50)), features);
+    }
+
+    /** 3 mm leather, 60 mm, a turn round a bar of 4 mm skived to 1 mm with ramps of 9 mm, 60 mm. */
+    static StrapLayout.Strap skivedRing() {
+        Section fold = bend("fold", new Core.RoundBar(mm(4)), 180, Face.GRAIN, new Preparation.Skived(mm(1), mm(9)));
+        return strap(3, List.of(straight("leg", 60), fold, straight("tip", 60)));
+    }
+
     static StrapLayout.Strap measured(StrapLayout.Strap strap, double k) {
         return new StrapLayout.Strap(
                 strap.thickness(),
