@@ -9,7 +9,9 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Quantity;
@@ -98,6 +100,7 @@ class SampleRangesIT {
                                                 .add(value, spread.nominal())));
                     }));
         }
+        Set<String> compared = new TreeSet<>();
         worked.slips()
                 .keySet()
                 .forEach(id -> worked.ranges(id)
@@ -105,8 +108,12 @@ class SampleRangesIT {
                             Sums found = sums.get(id + " " + place);
                             if (found != null && spread.moves()) {
                                 compare(id + " " + place, spread, found);
+                                compared.add(id);
                             }
                         })));
+        inputs.values()
+                .forEach(input ->
+                        assertTrue(compared.contains(input.slip()), "nothing of " + input.slip() + " was compared"));
     }
 
     private static Optional<Double> number(Values answers, String place) {
