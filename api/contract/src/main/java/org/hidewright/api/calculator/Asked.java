@@ -9,6 +9,7 @@ import java.lang.annotation.Target;
  * Declares one question: a component of a question record.
  *
  * <p>The component's type sets the kind: {@code Length}, {@code Angle}, {@code Area}, {@code Mass}, {@code Density},
+ * {@code Volume}, {@code Duration}, {@code Money} (limits are plain numbers, of whatever currency), {@code LocalDate},
  * {@code Size}, {@code int} (count), {@code double} (ratio), {@code boolean} (flag), {@code String} (text), an enum
  * (choice), {@code List} of any of the quantities (typed as {@code 3 mm; 4 mm}), a record (a group of questions), a
  * sealed interface of records (one of several variants), {@code List} of a record or of variants (rows). Wrapped in

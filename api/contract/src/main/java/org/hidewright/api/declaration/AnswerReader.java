@@ -67,6 +67,9 @@ final class AnswerReader {
         Kind stepped = type.itemKind() == Kind.SIZE ? Kind.LENGTH : type.itemKind();
         Dimension dimension = stepped.dimension()
                 .orElseThrow(() -> new InvalidDeclaration(record, component.getName(), stepped + " has no step"));
+        if (stepped == Kind.MONEY) {
+            throw new InvalidDeclaration(record, component.getName(), "money is shown in the coins of its currency");
+        }
         double step = QuestionReader.typed(record, component, text, dimension, unit)
                 .range()
                 .nominal();

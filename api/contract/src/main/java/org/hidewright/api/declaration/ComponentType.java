@@ -4,6 +4,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.lang.reflect.WildcardType;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -13,11 +14,14 @@ import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Density;
+import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Mass;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.api.measure.Volume;
 
 /** What the Java type of a record component means: its kind, what its items are, whether it may be absent. */
 final class ComponentType {
@@ -61,6 +65,14 @@ final class ComponentType {
             return Kind.MASS;
         } else if (type == Density.class) {
             return Kind.DENSITY;
+        } else if (type == Volume.class) {
+            return Kind.VOLUME;
+        } else if (type == Duration.class) {
+            return Kind.DURATION;
+        } else if (type == Money.class) {
+            return Kind.MONEY;
+        } else if (type == LocalDate.class) {
+            return Kind.DATE;
         } else if (type == Size.class) {
             return Kind.SIZE;
         } else if (type == int.class || type == Integer.class) {
@@ -136,7 +148,7 @@ final class ComponentType {
     /** The unit with this symbol that fits the kind; null where the kind has none. */
     Unit unit(Class<?> record, RecordComponent component, String symbol) {
         Kind unitKind = itemKind == Kind.SIZE ? Kind.LENGTH : itemKind;
-        if (unitKind.dimension().isEmpty() || unitKind == Kind.COUNT) {
+        if (unitKind.dimension().isEmpty() || unitKind == Kind.COUNT || unitKind == Kind.MONEY) {
             if (!symbol.isEmpty()) {
                 throw new InvalidDeclaration(
                         record, component.getName(), kind + " has no unit, but \"" + symbol + "\" is given");

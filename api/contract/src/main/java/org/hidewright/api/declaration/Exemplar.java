@@ -1,6 +1,8 @@
 package org.hidewright.api.declaration;
 
 import java.lang.reflect.RecordComponent;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -57,6 +59,9 @@ final class Exemplar {
                 question.options().forEach(option -> keys.add(option.key()));
                 require(keys.contains(text), text, "is none of " + String.join(", ", keys));
                 break;
+            case DATE:
+                require(isDate(text), text, "is no date such as 2026-03-01");
+                break;
             case FLAG:
                 require(YES_OR_NO.contains(text.toLowerCase(Locale.ROOT)), text, "is neither yes nor no");
                 break;
@@ -65,6 +70,15 @@ final class Exemplar {
                     Dimension dimension = question.itemKind().dimension().get();
                     number(text, understood(text, TypedText.quantity(text, dimension, question.unit())));
                 }
+        }
+    }
+
+    private static boolean isDate(String text) {
+        try {
+            LocalDate.parse(text);
+            return true;
+        } catch (DateTimeParseException e) {
+            return false;
         }
     }
 

@@ -10,6 +10,10 @@ public enum Kind {
     AREA(Dimension.AREA),
     MASS(Dimension.MASS),
     DENSITY(Dimension.DENSITY),
+    VOLUME(Dimension.VOLUME),
+    DURATION(Dimension.DURATION),
+    /** An amount of money; its unit is its currency, which is not declared. */
+    MONEY(Dimension.MONEY),
     /** A whole number, an {@code Integer}. */
     COUNT(Dimension.NUMBER),
     /** A plain number or share, a {@code Double}. */
@@ -20,6 +24,8 @@ public enum Kind {
     CHOICE(null),
     FLAG(null),
     TEXT(null),
+    /** A day, a {@code LocalDate}, typed as ISO 8601 writes it: {@code 2026-03-01}. */
+    DATE(null),
     /** Several values of one scalar kind, typed with {@code ;} between them. */
     LIST(null),
     /** A table: rows with ids, each holding the same questions or one of several variants. */

@@ -110,7 +110,8 @@ final class QuestionReader {
     private static Question.Limits limits(
             Class<?> record, RecordComponent component, ComponentType type, Asked asked, Unit unit) {
         Kind limited = type.itemKind() == Kind.SIZE ? Kind.LENGTH : type.itemKind();
-        Optional<Dimension> dimension = limited.dimension();
+        // an amount of money is limited as a number, whatever its currency
+        Optional<Dimension> dimension = limited == Kind.MONEY ? Optional.of(Dimension.NUMBER) : limited.dimension();
         if (dimension.isEmpty()) {
             if (!(asked.min() + asked.max() + asked.usual()).isEmpty()) {
                 throw new InvalidDeclaration(record, component.getName(), type.kind() + " has no limits");

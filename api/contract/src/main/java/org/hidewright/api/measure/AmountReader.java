@@ -75,6 +75,9 @@ final class AmountReader {
     }
 
     private Side side(boolean percentToo) throws Unclear {
+        if (Currencies.isSign(cursor.peek())) {
+            return afterSign();
+        }
         Count count = numbers.read();
         cursor.skipSpaces();
         Optional<Unit> unit = units.read(percentToo);
@@ -91,7 +94,16 @@ final class AmountReader {
         return withSmallUnit(count, unit.get());
     }
 
-    /** Reads the inches after the feet, or the ounces after the pounds. */
+    /** Reads an amount of money with its sign before it. */
+    private Side afterSign() throws Unclear {
+        Optional<Unit> currency = units.read(false);
+        cursor.skipSpaces();
+        Count count = numbers.read();
+        cursor.moveTo(count.end());
+        return new Side(count, currency.orElseThrow(), count.end());
+    }
+
+    /** Reads the inches after the feet, the ounces after the pounds, or the minutes after the hours. */
     private Side withSmallUnit(Count big, Unit bigUnit) throws Unclear {
         int start = cursor.at();
         Unit smallUnit = smallUnit(bigUnit);
@@ -141,6 +153,9 @@ final class AmountReader {
     private static Unit smallUnit(Unit bigUnit) {
         if (bigUnit.equals(Units.FOOT)) {
             return Units.INCH;
+        }
+        if (bigUnit.equals(Units.HOUR)) {
+            return Units.MINUTE;
         }
         return bigUnit.equals(Units.POUND) ? Units.OUNCE_MASS : null;
     }

@@ -12,6 +12,12 @@ public enum Dimension {
     MASS,
     /** Base unit: gram per cubic centimetre. */
     DENSITY,
+    /** Base unit: millilitre. */
+    VOLUME,
+    /** Base unit: second. */
+    DURATION,
+    /** Base unit: one of its currency; currencies are not converted into each other. */
+    MONEY,
     /** A plain number: a count, a share, a factor. */
     NUMBER
 }

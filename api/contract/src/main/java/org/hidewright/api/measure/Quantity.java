@@ -8,7 +8,7 @@ package org.hidewright.api.measure;
  * @param <Q> the type itself
  */
 public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparable<Q>
-        permits Length, Angle, Area, Mass, Density {
+        permits Length, Angle, Area, Mass, Density, Volume, Duration {
     private final Dimension dimension;
     private final double base;
 

@@ -26,6 +26,9 @@ enum Trouble {
     NOT_AN_AREA("wrong-dimension.area", 1),
     NOT_A_MASS("wrong-dimension.mass", 1),
     NOT_A_DENSITY("wrong-dimension.density", 1),
+    NOT_A_VOLUME("wrong-dimension.volume", 1),
+    NOT_A_DURATION("wrong-dimension.duration", 1),
+    NOT_MONEY("wrong-dimension.money", 1),
     NOT_A_PLAIN_NUMBER("wrong-dimension.number", 1),
     TOO_MANY_SMALL_UNITS("too-many-small-units", 3),
     REVERSED_RANGE("reversed-range", 2),
@@ -57,6 +60,12 @@ enum Trouble {
                 return NOT_A_MASS;
             case DENSITY:
                 return NOT_A_DENSITY;
+            case VOLUME:
+                return NOT_A_VOLUME;
+            case DURATION:
+                return NOT_A_DURATION;
+            case MONEY:
+                return NOT_MONEY;
             default:
                 return NOT_A_PLAIN_NUMBER;
         }

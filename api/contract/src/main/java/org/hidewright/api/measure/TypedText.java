@@ -13,13 +13,15 @@ import java.util.Optional;
  * list     = quantity, { ";", quantity } ;
  * size     = quantity, ( "x" | "×" | "*" ), quantity ;
  * quantity = side, [ ( "-" | "to" ), side | ( "±" | "+-" | "+/-" ), ( side | number, "%" ) ] ;
- * side     = number, [ unit ] | number, "ft", number, "in" | number, "lb", number, "oz" ;
+ * side     = number, [ unit ] | sign, number
+ *          | number, "ft", number, "in" | number, "lb", number, "oz" | number, "h", number, "min" ;
  * number   = [ "-" | "+" ], ( decimal | fraction | vulgar | mixed ) ;
  * decimal  = ( digits, [ mark, [ digits ] ] | mark, digits ), [ ( "e" | "E" ), [ "-" | "+" ], digits ] ;
  * mark     = "." | "," ;
  * fraction = digits, "/", digits ;
  * vulgar   = "½" | "¼" | "¾" | "⅛" | … ;
  * mixed    = digits, [ "-" ], ( fraction | vulgar ) ;
+ * sign     = "€" | "$" | "£" ;
  * unit     = any symbol or spelling in Units, letters of either case, a point after an abbreviation allowed ;
  * }</pre>
  *
@@ -36,7 +38,10 @@ import java.util.Optional;
  * <li>In sizes and lists a number without a unit takes the next unit written after it: {@code 3; 4; 5 mm} are all
  *     millimetres, and {@link Typed#echo()} says so. A number with a unit only before it is refused, unless that is
  *     the assumed unit too, since {@code 8.5 in x 11} may mean either.
- * <li>{@code oz} is the leather ounce where a length is asked, the avoirdupois ounce where a mass is asked.
+ * <li>{@code oz} is the leather ounce where a length is asked, the avoirdupois ounce where a mass is asked, the US fluid
+ *     ounce where a volume is asked.
+ * <li>A currency is written by its ISO 4217 code, after the number, or by one of three signs, before or after it; {@code $}
+ *     is the US dollar.
  * <li>Typographic dashes, minus signs, spaces, quotation marks and primes, and full-width signs read as their plain
  *     forms.
  * <li>Numbers beyond 1e15 base units or with an exponent beyond 30 either way are refused, and so are texts of more

@@ -3,17 +3,17 @@ package org.hidewright.api.measure;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Finds the unit written after a number. */
 final class UnitReader {
-    private static final String SIGNS_OF_UNITS = "°%\"'";
+    private static final String SIGNS_OF_UNITS = "°%\"'€$£";
+    private static final int MOST_NAMED = 12;
 
     /** Units of the dimension asked come first, so that an ounce is a thickness where a thickness is asked. */
-    private static final Map<Dimension, List<Known>> KNOWN = Stream.of(Dimension.values())
-            .collect(Collectors.toUnmodifiableMap(Function.identity(), UnitReader::inOrderOfLikelihood));
+    private static final Map<Dimension, List<Known>> KNOWN = new ConcurrentHashMap<>();
 
     private final Cursor cursor;
     private final Dimension asked;
@@ -37,7 +37,7 @@ final class UnitReader {
         }
         Unit best = null;
         int end = start;
-        for (Known known : KNOWN.get(asked)) {
+        for (Known known : known()) {
             int after = afterSpelling(known.spelling(), start);
             if (after > end) {
                 end = after;
@@ -54,29 +54,32 @@ final class UnitReader {
         return Optional.of(best);
     }
 
+    private List<Known> known() {
+        return KNOWN.computeIfAbsent(asked, UnitReader::inOrderOfLikelihood);
+    }
+
     private static List<Known> inOrderOfLikelihood(Dimension asked) {
-        return Stream.concat(ofDimension(asked), Units.all().stream().filter(unit -> unit.dimension() != asked))
+        return Stream.concat(Units.of(asked).stream(), Units.all().stream().filter(unit -> unit.dimension() != asked))
                 .flatMap(unit -> Stream.concat(Stream.of(unit.symbol()), unit.spellings().stream())
                         .filter(spelling -> !spelling.isEmpty())
                         .map(spelling -> new Known(unit, spelling)))
                 .collect(Collectors.toUnmodifiableList());
     }
 
-    private static Stream<Unit> ofDimension(Dimension dimension) {
-        return Units.all().stream().filter(unit -> unit.dimension() == dimension);
-    }
-
-    /** The symbols of a dimension's units, for a message. */
+    /** The symbols of a dimension's units, for a message; of many currencies the first. */
     static String known(Dimension dimension) {
-        return ofDimension(dimension)
-                .map(Unit::symbol)
-                .filter(symbol -> !symbol.isEmpty())
-                .collect(Collectors.joining(", "));
+        List<Unit> units = Units.of(dimension);
+        return units.stream()
+                        .map(Unit::symbol)
+                        .filter(symbol -> !symbol.isEmpty())
+                        .limit(MOST_NAMED)
+                        .collect(Collectors.joining(", "))
+                + (units.size() > MOST_NAMED ? ", …" : "");
     }
 
     /** The unit a suggestion names where none was typed: the first of its dimension. */
     static Unit usual(Dimension dimension) {
-        return ofDimension(dimension).findFirst().orElseThrow();
+        return Units.of(dimension).get(0);
     }
 
     /** The place after a spelling, or -1 if it does not stand there as a word of its own. */
@@ -124,7 +127,7 @@ final class UnitReader {
             end++;
         }
         NearestWord nearest = new NearestWord(cursor.slice(start, end));
-        KNOWN.get(asked).stream()
+        known().stream()
                 .filter(known -> known.unit().dimension() == asked)
                 .forEach(known -> nearest.offer(known.spelling()));
         String suggestion = null;

@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * <p>Sources: inch, foot and yard, international yard and pound agreement of 1959 (25.4 mm, 0.3048 m and 0.9144 m
  * exactly); avoirdupois pound 453.59237 g (the same agreement); leather ounce 1/64 in and iron 1/48 in, ASTM D1814-70,
- * 1.2 (a thickness, not a mass). Sizes stand as a numerator and a denominator: 25.4 is 127/5.
+ * 1.2 (a thickness, not a mass); US fluid ounce 1/128 of a gallon of 231 in³ (NIST Handbook 44, appendix C); minute, hour
+ * and day, SI brochure, table 8; currencies by their ISO 4217 codes. Sizes stand as a numerator and a denominator: 25.4 is 127/5.
  */
 public final class Units {
     public static final Unit MM =
@@ -92,6 +93,18 @@ public final class Units {
             Unit.of(Dimension.DENSITY, "g/cm³", 1, 1, "g/cm3", "g/cm^3", "g/cc", "g/ml", "kg/dm³", "kg/dm3");
     public static final Unit KG_PER_M3 = Unit.of(Dimension.DENSITY, "kg/m³", 1, 1000, "kg/m3", "kg/m^3");
 
+    public static final Unit ML = Unit.of(
+            Dimension.VOLUME, "ml", 1, 1, "millilitre", "millilitres", "milliliter", "milliliters", "cm³", "cm3", "cc");
+    public static final Unit LITRE = Unit.of(Dimension.VOLUME, "l", 1000, 1, "litre", "litres", "liter", "liters");
+    /** US fluid ounce, 29.5735295625 ml; where a length is asked, {@code oz} is the leather ounce instead. */
+    public static final Unit FLUID_OUNCE =
+            Unit.of(Dimension.VOLUME, "fl oz", 473_176_473, 16_000_000, "oz", "fluid ounce", "fluid ounces");
+
+    public static final Unit MINUTE = Unit.of(Dimension.DURATION, "min", 60, 1, "minute", "minutes");
+    public static final Unit HOUR = Unit.of(Dimension.DURATION, "h", 3600, 1, "hour", "hours", "hr", "hrs");
+    public static final Unit DAY = Unit.of(Dimension.DURATION, "d", 86_400, 1, "day", "days");
+    public static final Unit SECOND = Unit.of(Dimension.DURATION, "s", 1, 1, "second", "seconds", "sec");
+
     public static final Unit ONE = Unit.of(Dimension.NUMBER, "", 1, 1);
     public static final Unit PERCENT = Unit.of(Dimension.NUMBER, "%", 1, 100, "percent", "per cent");
 
@@ -119,26 +132,54 @@ public final class Units {
             OUNCE_MASS,
             G_PER_CM3,
             KG_PER_M3,
+            ML,
+            LITRE,
+            FLUID_OUNCE,
+            MINUTE,
+            HOUR,
+            DAY,
+            SECOND,
             ONE,
             PERCENT);
 
     private Units() {}
 
-    /** Every unit, in the order documented. */
+    /** Every unit but the currencies, in the order documented. */
     public static List<Unit> all() {
         return ALL;
     }
 
     /** The unit of a dimension with this symbol or spelling; letters may be of either case. */
     public static Optional<Unit> find(Dimension dimension, String spelling) {
-        return ALL.stream()
-                .filter(unit -> unit.dimension() == dimension)
+        return of(dimension).stream()
                 .filter(unit -> unit.symbol().equalsIgnoreCase(spelling)
                         || unit.spellings().stream().anyMatch(other -> other.equalsIgnoreCase(spelling)))
                 .findFirst();
     }
 
-    /** The base unit of a dimension, in which values are held. */
+    /** The units of a dimension; of money the currencies. */
+    static List<Unit> of(Dimension dimension) {
+        return dimension == Dimension.MONEY
+                ? Currencies.ALL
+                : ALL.stream().filter(unit -> unit.dimension() == dimension).toList();
+    }
+
+    /**
+     * A currency.
+     *
+     * @param code of ISO 4217, letters of either case
+     * @throws IllegalArgumentException if there is no such currency
+     */
+    public static Unit currency(String code) {
+        return find(Dimension.MONEY, code)
+                .orElseThrow(() -> new IllegalArgumentException("no currency of ISO 4217: " + code));
+    }
+
+    /**
+     * The base unit of a dimension, in which values are held.
+     *
+     * @throws IllegalArgumentException for money, which has one in each currency
+     */
     public static Unit base(Dimension dimension) {
         switch (dimension) {
             case LENGTH:
@@ -151,6 +192,12 @@ public final class Units {
                 return GRAM;
             case DENSITY:
                 return G_PER_CM3;
+            case VOLUME:
+                return ML;
+            case DURATION:
+                return SECOND;
+            case MONEY:
+                throw new IllegalArgumentException("money has no unit but its currency");
             default:
                 return ONE;
         }

@@ -3,6 +3,7 @@ package org.hidewright.api.declaration;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Size;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +29,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 class InvalidDeclarationTest {
     record NotAsked(int number) {}
 
-    record NoKind(@Asked LocalDate day) {}
+    record NoKind(@Asked Instant moment) {}
+
+    record BadDate(@Asked(example = "1 March") LocalDate day) {}
+
+    record UnitOfMoney(@Asked(unit = "EUR") Money price) {}
+
+    record MoneyWithoutCurrency(@Asked(example = "12") Money price) {}
 
     record RawList(@Asked @SuppressWarnings("rawtypes") List values) {}
 
@@ -139,7 +147,10 @@ class InvalidDeclarationTest {
     static Stream<Arguments> questions() {
         return Stream.of(
                 Arguments.of(NotAsked.class, "number: annotate it with @Asked"),
-                Arguments.of(NoKind.class, "java.time.LocalDate is no kind of question or answer"),
+                Arguments.of(BadDate.class, "is no date such as 2026-03-01"),
+                Arguments.of(UnitOfMoney.class, "MONEY has no unit, but \"EUR\" is given"),
+                Arguments.of(MoneyWithoutCurrency.class, "cannot be read as MONEY"),
+                Arguments.of(NoKind.class, "java.time.Instant is no kind of question or answer"),
                 Arguments.of(RawList.class, "say what it holds, for example List<Length>"),
                 Arguments.of(WildList.class, "say what it holds, for example List<Length>"),
                 Arguments.of(Generic.class, "is no kind of question or answer"),

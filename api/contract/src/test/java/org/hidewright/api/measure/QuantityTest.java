@@ -25,6 +25,9 @@ class QuantityTest {
         assertEquals(92_903.04, Area.of(1, Units.FT2).mm2(), 0);
         assertEquals(453.59237, Mass.of(1, Units.POUND).grams(), 0);
         assertEquals(0.95, Density.of(950, Units.KG_PER_M3).gramsPerCm3(), 0);
+        // 231 in³ in a US gallon, 128 fluid ounces in it: NIST Handbook 44, appendix C (from memory)
+        assertEquals(231 * 16.387064 / 128, Volume.of(1, Units.FLUID_OUNCE).ml(), 1e-12);
+        assertEquals(5400, Duration.of(1.5, Units.HOUR).seconds(), 0);
         assertEquals(4, Length.of(101.6, Units.MM).in(Units.INCH), 0);
         assertEquals(2, Angle.ofRadians(4 * Math.PI).in(Units.TURN), 0);
         assertEquals(4.5, Length.ofMm(4.5).base(), 0);
@@ -36,6 +39,8 @@ class QuantityTest {
         assertEquals(Angle.ofRadians(3), Angle.ofRadians(1).plus(Angle.ofRadians(2)));
         assertEquals(Area.ofMm2(3), Area.ofMm2(1).plus(Area.ofMm2(2)));
         assertEquals(Mass.ofGrams(3), Mass.ofGrams(1).plus(Mass.ofGrams(2)));
+        assertEquals(Volume.ofMl(3), Volume.ofMl(1).plus(Volume.ofMl(2)));
+        assertEquals(Duration.ofSeconds(3), Duration.ofSeconds(1).plus(Duration.ofSeconds(2)));
         assertEquals(Density.ofGramsPerCm3(3), Density.ofGramsPerCm3(1).plus(Density.ofGramsPerCm3(2)));
     }
 
@@ -46,6 +51,8 @@ class QuantityTest {
         assertEquals(Area.ofMm2(0), Area.ZERO);
         assertEquals(Mass.ofGrams(0), Mass.ZERO);
         assertEquals(Density.ofGramsPerCm3(0), Density.ZERO);
+        assertEquals(Volume.ofMl(0), Volume.ZERO);
+        assertEquals(Duration.ofSeconds(0), Duration.ZERO);
     }
 
     @Test

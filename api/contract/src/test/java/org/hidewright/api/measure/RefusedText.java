@@ -5,10 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Texts that must be refused: why, where, naming what, and with which text put right (or none). */
 final class RefusedText {
     private static final String LENGTHS = "mm, cm, m, in, ft, yd, oz, iron";
+    private static final String CURRENCIES =
+            Units.of(Dimension.MONEY).stream().limit(12).map(Unit::symbol).collect(Collectors.joining(", ", "", ", …"));
     private static final List<RefusedText> ALL = new ArrayList<>();
 
     static {
@@ -115,6 +118,13 @@ final class RefusedText {
         of(Dimension.MASS, "22 mm", "wrong-dimension.mass", 4, null, "mm");
         of(Dimension.MASS, "2 lb 17 oz", "too-many-small-units", 6, null, "17 oz", "16", "oz");
         of(Dimension.DENSITY, "1 g", "wrong-dimension.density", 3, null, "g");
+        of(Dimension.VOLUME, "4 mm", "wrong-dimension.volume", 3, null, "mm");
+        of(Dimension.DURATION, "4 mm", "wrong-dimension.duration", 3, null, "mm");
+        of(Dimension.DURATION, "1 h 60 min", "too-many-small-units", 5, null, "60 min", "60", "min");
+        of(Dimension.MONEY, "4 mm", "wrong-dimension.money", 3, null, "mm");
+        of(Dimension.MONEY, "4 EURO", "unknown-unit", 3, "4 EUR", "EURO", CURRENCIES);
+        of(Dimension.MONEY, "4", "no-unit", 1, "4 EUR", "4", CURRENCIES);
+        of(Dimension.MONEY, "€ about 3", "not-a-number", 3, null, "about");
         of(Dimension.NUMBER, "4 mm", "wrong-dimension.number", 3, null, "mm");
         size("", "empty", 1, null);
         size("8.5 in", "one-side", 6, null);

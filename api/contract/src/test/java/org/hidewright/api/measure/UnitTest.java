@@ -64,11 +64,9 @@ class UnitTest {
     @EnumSource
     void noSpellingMeansTwoUnitsOfOneDimension(Dimension dimension) {
         Map<String, Unit> spelled = new HashMap<>();
-        for (Unit unit : Units.all()) {
-            if (unit.dimension() == dimension) {
-                spelled.merge(unit.symbol().toLowerCase(Locale.ROOT), unit, UnitTest::clash);
-                unit.spellings().forEach(word -> spelled.merge(word.toLowerCase(Locale.ROOT), unit, UnitTest::clash));
-            }
+        for (Unit unit : Units.of(dimension)) {
+            spelled.merge(unit.symbol().toLowerCase(Locale.ROOT), unit, UnitTest::clash);
+            unit.spellings().forEach(word -> spelled.merge(word.toLowerCase(Locale.ROOT), unit, UnitTest::clash));
         }
         assertFalse(spelled.isEmpty());
     }
@@ -78,9 +76,17 @@ class UnitTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "MONEY")
     void theBaseUnitOfADimensionHasSizeOne(Dimension dimension) {
         assertEquals(1, Units.base(dimension).inBase(), 0);
         assertEquals(dimension, Units.base(dimension).dimension());
+    }
+
+    @Test
+    void moneyHasAUnitInEachCurrencyAndNoneOfItsOwn() {
+        assertThrows(IllegalArgumentException.class, () -> Units.base(Dimension.MONEY));
+        assertEquals("CHF", Units.currency("chf").symbol());
+        assertEquals(Dimension.MONEY, Units.currency("JPY").dimension());
+        assertThrows(IllegalArgumentException.class, () -> Units.currency("leather"));
     }
 }

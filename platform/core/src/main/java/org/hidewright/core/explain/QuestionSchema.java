@@ -93,6 +93,8 @@ final class QuestionSchema {
                 Map.of("enum", question.options().stream().map(Option::key).toList());
             case FLAG -> Map.of("type", List.of("boolean", "string"));
             case TEXT -> Map.of("type", "string");
+            case DATE -> Map.of("type", "string", "format", "date");
+            case MONEY -> Map.of("type", "string");
             default -> Map.of("type", List.of("string", "number"));
         };
     }

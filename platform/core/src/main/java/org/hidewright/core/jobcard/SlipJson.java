@@ -1,5 +1,6 @@
 package org.hidewright.core.jobcard;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +16,7 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Unit;
@@ -124,6 +126,9 @@ public final class SlipJson {
     }
 
     private static Optional<Unit> unit(Field field, Object value) {
+        if (value instanceof Money money) {
+            return Optional.of(money.currency());
+        }
         if (value instanceof List<?> items) {
             return items.isEmpty() || items.get(0) instanceof Values ? Optional.empty() : unit(field, items.get(0));
         }
@@ -142,6 +147,10 @@ public final class SlipJson {
             return List.of(
                     unit.fromBase(size.width().mm()),
                     unit.fromBase(size.height().mm()));
+        } else if (value instanceof Money money) {
+            return money.amount();
+        } else if (value instanceof LocalDate) {
+            return value.toString();
         } else if (value instanceof Phrase) {
             return words.text(field, value);
         } else if (value instanceof Chosen chosen) {

@@ -1,5 +1,6 @@
 package org.hidewright.core.jobcard;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Units;
@@ -110,6 +112,10 @@ public final class SlipWording {
             return wording.values()
                     .of(quantity.base(), field.unit().orElse(Units.base(quantity.dimension())))
                     .inline();
+        } else if (value instanceof Money money) {
+            return wording.values().money(money);
+        } else if (value instanceof LocalDate day) {
+            return wording.date(day);
         } else if (value instanceof Size size && field instanceof Answer answer) {
             return wording.values().answer(answer, size.width().mm()).number() + " × "
                     + wording.values().answer(answer, size.height().mm()).inline();

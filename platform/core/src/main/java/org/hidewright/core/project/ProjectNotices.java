@@ -28,6 +28,7 @@ public final class ProjectNotices {
     public static final NoticeKind NO_SUCH_OPTION_NEAREST = NoticeKind.stop("no-such-option-nearest");
     public static final NoticeKind LIST_WITH_COMMAS = NoticeKind.stop("list-with-commas");
     public static final NoticeKind NOT_YES_OR_NO = NoticeKind.stop("not-yes-or-no");
+    public static final NoticeKind NOT_A_DATE = NoticeKind.stop("not-a-date");
     public static final NoticeKind NOT_WHOLE = NoticeKind.stop("not-whole");
     public static final NoticeKind WHICH_VARIANT = NoticeKind.stop("which-variant");
     public static final NoticeKind BELOW_LIMIT = NoticeKind.stop("below-limit");
@@ -87,6 +88,7 @@ public final class ProjectNotices {
                 NO_SUCH_OPTION_NEAREST,
                 LIST_WITH_COMMAS,
                 NOT_YES_OR_NO,
+                NOT_A_DATE,
                 NOT_WHOLE,
                 WHICH_VARIANT,
                 BELOW_LIMIT,

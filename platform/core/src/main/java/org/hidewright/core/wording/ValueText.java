@@ -11,6 +11,7 @@ import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.measure.InchFraction;
 import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
 
@@ -157,6 +158,11 @@ public final class ValueText {
         BigDecimal exact = new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS);
         String number = format(settled(exact, exact.round(new MathContext(WORKING_DIGITS))));
         return new Shown(number, unit.symbol(), "").inline();
+    }
+
+    /** An amount of money in the coins of its currency, with its code. */
+    public String money(Money money) {
+        return new Shown(format(money.rounded().amount()), money.currency().symbol(), "").inline();
     }
 
     private String format(BigDecimal number) {

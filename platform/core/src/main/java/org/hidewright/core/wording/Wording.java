@@ -11,6 +11,7 @@ import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Unit;
@@ -91,6 +92,10 @@ public final class Wording {
             return phrase(texts, phrase);
         } else if (arg instanceof Quantity<?> quantity) {
             return quantity(quantity);
+        } else if (arg instanceof Money money) {
+            return values.money(money);
+        } else if (arg instanceof LocalDate day) {
+            return date(day);
         } else if (arg instanceof Size size) {
             return size(size, Units.MM);
         } else if (arg instanceof Number number) {
@@ -118,7 +123,7 @@ public final class Wording {
         return text(texts, "phrase." + phrase.key(), phrase.args().toArray());
     }
 
-    /** A quantity in the unit that suits its dimension: millimetres, degrees, square centimetres, grams. */
+    /** A quantity in the unit that suits its dimension: millimetres, degrees, square centimetres, grams, minutes. */
     public String quantity(Quantity<?> quantity) {
         return values.of(quantity.base(), unit(quantity.dimension())).inline();
     }
@@ -126,6 +131,7 @@ public final class Wording {
     private static Unit unit(Dimension dimension) {
         return switch (dimension) {
             case ANGLE -> Units.DEGREE;
+            case DURATION -> Units.MINUTE;
             case AREA -> Units.CM2;
             default -> Units.base(dimension);
         };

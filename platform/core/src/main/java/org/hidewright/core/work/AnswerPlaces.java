@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 
@@ -19,7 +20,7 @@ public final class AnswerPlaces {
 
     private AnswerPlaces() {}
 
-    /** Measured answers as {@code Double} in base units, counts, choices and flags as they are. */
+    /** Measured answers as {@code Double} in base units, money as the {@code Double} of its amount, counts, choices and flags as they are. */
     static Map<String, Object> of(List<Answer> declared, Values answers) {
         AnswerPlaces places = new AnswerPlaces();
         places.addAll(declared, answers, "");
@@ -76,6 +77,8 @@ public final class AnswerPlaces {
             places.put(within(place, "height"), size.height().mm());
         } else if (value instanceof Quantity<?> quantity) {
             places.put(place, quantity.base());
+        } else if (value instanceof Money money) {
+            places.put(place, money.amount().doubleValue());
         } else if (shown(answer.itemKind())) {
             places.put(place, value);
         }

@@ -1,5 +1,6 @@
 package org.hidewright.core.work;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.hidewright.api.calculator.Phrase;
@@ -7,6 +8,7 @@ import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 
@@ -51,6 +53,8 @@ final class Completeness {
             case SIZE -> value instanceof Size;
             case FLAG -> value instanceof Boolean;
             case CHOICE, TEXT -> value instanceof String;
+            case DATE -> value instanceof LocalDate;
+            case MONEY -> value instanceof Money;
             case PHRASE -> value instanceof Phrase;
             case DRAWING -> value instanceof Drawing;
             case ROWS, GROUP -> value instanceof Values;

@@ -17,13 +17,17 @@ import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Density;
 import org.hidewright.api.measure.Dimension;
+import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Mass;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Typed;
+import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.api.measure.Volume;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
@@ -133,11 +137,14 @@ final class Resolver {
     private Optional<Object> number(Question question, Typed typed, String path, String ownPath, Place place) {
         double value = pick.value(ownPath, typed.range());
         if (!typed.range().isExact() && pick == RangePick.NOMINAL) {
-            say(ProjectNotices.MIDPOINT.with(typed.text(), quantity(typed.dimension(), value)), path, place);
+            say(
+                    ProjectNotices.MIDPOINT.with(typed.text(), inUnit(typed.dimension(), typed.unit(), value)),
+                    path,
+                    place);
         }
         bareFraction(typed, path, place);
-        return withinLimits(question, typed.dimension(), tried(typed.range(), value), path, place)
-                ? Optional.of(inKind(question.itemKind(), value))
+        return withinLimits(question, limited(typed.dimension()), tried(typed.range(), value), path, place)
+                ? Optional.of(inKind(question.itemKind(), typed.unit(), value))
                 : Optional.empty();
     }
 
@@ -244,6 +251,9 @@ final class Resolver {
                             Range.exact(size.height().mm()),
                             path,
                             place);
+        } else if (value instanceof Money money) {
+            Range amount = Range.exact(money.amount().doubleValue());
+            return withinLimits(question, limited(Dimension.MONEY), amount, path, place);
         } else if (value instanceof Number number) {
             return withinLimits(question, Dimension.NUMBER, Range.exact(number.doubleValue()), path, place);
         }
@@ -304,10 +314,20 @@ final class Resolver {
                 Remark.of(notice, CoreTexts.TEXTS).onSlip(slip).atQuestion(path).atPlace(place));
     }
 
-    private static Object inKind(Kind kind, double base) {
+    private static Object inKind(Kind kind, Unit unit, double base) {
         return kind == Kind.COUNT
                 ? (Object) (int) Math.rint(base)
-                : quantity(kind.dimension().orElseThrow(), base);
+                : inUnit(kind.dimension().orElseThrow(), unit, base);
+    }
+
+    /** The limits of money are numbers, whatever the currency. */
+    private static Dimension limited(Dimension dimension) {
+        return dimension == Dimension.MONEY ? Dimension.NUMBER : dimension;
+    }
+
+    /** A value of a dimension; of money, in the currency that is the unit. */
+    private static Object inUnit(Dimension dimension, Unit unit, double base) {
+        return dimension == Dimension.MONEY ? Money.of(base, unit) : quantity(dimension, base);
     }
 
     private static Object quantity(Dimension dimension, double base) {
@@ -317,7 +337,10 @@ final class Resolver {
             case AREA -> Area.ofMm2(base);
             case MASS -> Mass.ofGrams(base);
             case DENSITY -> Density.ofGramsPerCm3(base);
+            case VOLUME -> Volume.ofMl(base);
+            case DURATION -> Duration.ofSeconds(base);
             case NUMBER -> base;
+            case MONEY -> throw new IllegalArgumentException("money needs its currency");
         };
     }
 }

@@ -1,5 +1,7 @@
 package org.hidewright.core.work;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +50,7 @@ final class ScalarReader {
             case CHOICE -> choice(text.strip());
             case FLAG -> flag(text.strip().toLowerCase(Locale.ROOT));
             case TEXT -> entry = new Entry.Plain(text);
+            case DATE -> date(text.strip());
             case COUNT ->
                 take(TypedText.quantity(text, Dimension.NUMBER, Optional.empty())
                         .map(Entry.Quantity::new));
@@ -142,6 +145,14 @@ final class ScalarReader {
             entry = new Entry.Plain(YES.contains(text));
         } else {
             trouble(ProjectNotices.NOT_YES_OR_NO.with(text));
+        }
+    }
+
+    private void date(String text) {
+        try {
+            entry = new Entry.Plain(LocalDate.parse(text));
+        } catch (DateTimeParseException e) {
+            trouble(ProjectNotices.NOT_A_DATE.with(text));
         }
     }
 
