@@ -28,6 +28,13 @@ final class Keys {
         return key.toString();
     }
 
+    /** @throws InvalidDeclaration if an id is not lower-case words joined by hyphens */
+    static void checkId(Class<?> where, String id) {
+        if (!id.matches("[a-z][a-z0-9]*(-[a-z0-9]+)*")) {
+            throw new InvalidDeclaration(where, "the id \"" + id + "\" must be lower-case words joined by hyphens");
+        }
+    }
+
     /** @throws InvalidDeclaration if a key stands twice among what is named */
     static void checkDistinct(Class<?> where, String named, List<String> keys) {
         Set<String> seen = new HashSet<>();

@@ -34,10 +34,7 @@ public final class RecordCalculator implements DeclaredCalculator {
         if (calculates == null) {
             throw new InvalidDeclaration(type, "annotate it with @Calculates(\"its-id\")");
         }
-        if (!calculates.value().matches("[a-z][a-z0-9]*(-[a-z0-9]+)*")) {
-            throw new InvalidDeclaration(
-                    type, "the id \"" + calculates.value() + "\" must be lower-case words joined by hyphens");
-        }
+        Keys.checkId(type, calculates.value());
         if (calculates.version() < 1) {
             throw new InvalidDeclaration(type, "a version is 1 or more, not " + calculates.version());
         }
