@@ -19,6 +19,7 @@ import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.CatalogueNotices;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.Tables;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 import org.osgi.service.component.annotations.Activate;
@@ -36,13 +37,15 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 @Component
 public final class ServiceCatalogue implements Catalogue {
     private final BundleContext context;
+    private final ServiceTables tables;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
     private final Map<ServiceReference<?>, Optional<Installed>> looked = new ConcurrentHashMap<>();
     private final Map<ServiceReference<?>, Remark> faults = new ConcurrentHashMap<>();
 
     @Activate
-    public ServiceCatalogue(BundleContext context) {
+    public ServiceCatalogue(BundleContext context, @Reference ServiceTables tables) {
         this.context = context;
+        this.tables = tables;
     }
 
     @Reference(
@@ -72,12 +75,18 @@ public final class ServiceCatalogue implements Catalogue {
     }
 
     @Override
+    public Tables tables() {
+        return tables.tables();
+    }
+
+    @Override
     public List<Remark> problems() {
         List<Remark> taken = new ArrayList<>();
         byId(taken);
         List<Remark> problems = new ArrayList<>();
         published.stream().map(faults::get).filter(Objects::nonNull).forEach(problems::add);
         problems.addAll(taken);
+        problems.addAll(tables.problems());
         return List.copyOf(problems);
     }
 

@@ -29,7 +29,7 @@ import org.osgi.framework.ServiceReference;
 
 class ServiceCatalogueTest {
     private final BundleContext context = mock(BundleContext.class);
-    private final ServiceCatalogue catalogue = new ServiceCatalogue(context);
+    private final ServiceCatalogue catalogue = new ServiceCatalogue(context, new ServiceTables(context));
 
     @Calculates("spoilt")
     static final class Spoilt implements Calculator<Spoilt.Asks, Spoilt.Gives> {

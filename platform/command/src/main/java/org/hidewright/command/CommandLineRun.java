@@ -38,7 +38,8 @@ final class CommandLineRun {
 
     private static Map<String, Subcommand> commands() {
         Map<String, Subcommand> commands = new LinkedHashMap<>();
-        for (Subcommand command : List.of(new MakeCommand(), new WorkCommand(), new ExplainCommand())) {
+        for (Subcommand command : List.of(
+                new MakeCommand(), new WorkCommand(), new ExplainCommand(), new WorkshopCommand(), new KeepCommand())) {
             commands.put(command.name(), command);
         }
         return commands;

@@ -68,6 +68,7 @@ final class MakeCommand implements Subcommand {
                 .type(String.class)
                 .description(texts.text("make.date"))
                 .build());
+        WorkshopOption.describe(spec, texts);
     }
 
     @Override
@@ -86,7 +87,8 @@ final class MakeCommand implements Subcommand {
         }
     }
 
-    private static int make(String file, Project project, ParseResult arguments, Session asked) throws BadArgument {
+    private static int make(String file, Project project, ParseResult arguments, Session asked)
+            throws BadArgument, FileTrouble {
         Session session = asked.in(SharedOptions.wording(
                 arguments,
                 asked,
@@ -104,7 +106,7 @@ final class MakeCommand implements Subcommand {
         if (!arguments.hasMatchedOption(REPLACE)) {
             folder.mustBeFreeFor(project);
         }
-        WorkedProject worked = new Bench(session.catalogue()).work(project);
+        WorkedProject worked = new Bench(session.catalogue(), WorkshopOption.stock(arguments, session)).work(project);
         tell(worked, session);
         if (project.slips().isEmpty()) {
             session.err().println(session.texts().text("trouble.no-slips", file));

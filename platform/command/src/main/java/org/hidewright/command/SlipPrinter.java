@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
@@ -59,9 +60,19 @@ final class SlipPrinter {
 
     /** What the maker did not type and the calculator was given all the same, and who says so. */
     private void presets() {
-        List<List<String>> lines = slip.questions().isEmpty()
-                ? List.of()
-                : PresetLines.of(slip, words, session.texts().text("work.preset"));
+        if (slip.questions().isEmpty()) {
+            return;
+        }
+        List<List<String>> stocked = TakenLines.of(
+                slip, words, line -> line.cell().map(cell -> line.text().isEmpty() ? cell : cell + ": " + line.text()));
+        if (!stocked.isEmpty()) {
+            out.println();
+            out.println(session.texts().text("work.stocked"));
+            new TextTable(stocked).print(out);
+        }
+        String preset = session.texts().text("work.preset");
+        List<List<String>> lines =
+                TakenLines.of(slip, words, line -> line.preset() ? Optional.of(preset) : Optional.empty());
         if (!lines.isEmpty()) {
             Installed by = slip.installed().orElseThrow();
             out.println();

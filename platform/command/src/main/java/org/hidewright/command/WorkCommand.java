@@ -10,6 +10,7 @@ import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
@@ -55,6 +56,7 @@ final class WorkCommand implements Subcommand {
                 .arity("0")
                 .description(texts.text("work.working"))
                 .build());
+        WorkshopOption.describe(spec, texts);
     }
 
     @Override
@@ -67,7 +69,10 @@ final class WorkCommand implements Subcommand {
                 return ExitCode.NOT_UNDERSTOOD;
             }
             List<String> typed = arguments.matchedPositionalValue(1, List.of());
-            WorkedProject worked = work(id, QuestionArguments.json(typed, session.texts()), session);
+            WorkedProject worked = work(
+                    id,
+                    QuestionArguments.json(typed, session.texts()),
+                    new Bench(session.catalogue(), WorkshopOption.stock(arguments, session)));
             WorkedSlip slip = worked.slips().get(id);
             if (arguments.hasMatchedOption("--json")) {
                 session.out().print(JsonOut.write(withoutPlaces(new SlipJson(worked, slip, session.wording()).tree())));
@@ -75,6 +80,9 @@ final class WorkCommand implements Subcommand {
                 new SlipPrinter(worked, slip, arguments.hasMatchedOption(WORKING), session).print();
             }
             return slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
+        } catch (FileTrouble e) {
+            e.remarks().forEach(remark -> asked.tell(asked.err(), remark));
+            return ExitCode.NOT_UNDERSTOOD;
         } catch (BadArgument e) {
             asked.err().println(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;
@@ -96,10 +104,10 @@ final class WorkCommand implements Subcommand {
     }
 
     /** One slip on a project of its own, so that a command line and a project file are read by the same code. */
-    private static WorkedProject work(String id, String questions, Session session) {
+    private static WorkedProject work(String id, String questions, Bench bench) {
         String text = "{\"hidewright\": 1, \"slips\": [{\"id\": " + JsonText.quoted(id) + ", \"calculator\": "
                 + JsonText.quoted(id) + ", \"questions\": " + questions + "}]}";
         Project project = ProjectReader.read(text).project().orElseThrow();
-        return new Bench(session.catalogue()).work(project);
+        return bench.work(project);
     }
 }

@@ -30,7 +30,7 @@ class OverviewTest {
     void aloneOrAskedForHelpItSaysWhatCanBeDone(String argument) {
         assertEquals(0, terminal.run(argument, "--language=en"));
         for (String said : List.of(
-                "  hidewright make PROJECT [--into FOLDER]\n",
+                "  hidewright make PROJECT [--into FOLDER] [--workshop FILE]\n",
                 "  hidewright work ID",
                 "  hidewright explain",
                 "  kit-strap  Cuts a strap for the field kit.\n",
@@ -120,11 +120,11 @@ class OverviewTest {
         assertTrue(
                 terminal.err.startsWith("“kit-strap” is a calculator. Write hidewright work kit-strap"), terminal.err);
         assertEquals(2, terminal.run("telephone", "--language=en"));
-        assertTrue(terminal.err.contains("There are: make, work, explain."), terminal.err);
+        assertTrue(terminal.err.contains("There are: make, work, explain, workshop, keep."), terminal.err);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"make", "work", "explain"})
+    @ValueSource(strings = {"make", "work", "explain", "workshop", "keep"})
     void eachCommandExplainsItself(String command) {
         assertEquals(0, terminal.run(command, "--help", "--language=en"));
         assertTrue(
@@ -156,7 +156,7 @@ class OverviewTest {
         texts.forEach((key, text) -> assertFalse(
                 String.valueOf(text).replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe"));
         TreeSet<String> asked = new TreeSet<>();
-        for (String command : List.of("make", "work", "explain")) {
+        for (String command : List.of("make", "work", "explain", "workshop", "keep")) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
         Pattern use = Pattern.compile("(?:texts(?:\\(\\))?\\s*\\.text|head)\\(\\s*\"([a-z0-9.-]+)\"");

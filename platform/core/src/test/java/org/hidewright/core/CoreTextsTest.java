@@ -28,13 +28,14 @@ import org.hidewright.core.catalogue.CatalogueNotices;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.store.StoreNotices;
 import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.workshop.WorkshopNotices;
 import org.junit.jupiter.api.Test;
 
 /** The texts of the host are complete, are patterns that can be filled, and are given all that they ask for. */
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
-    private static final Pattern USE =
-            Pattern.compile("(?:ProjectNotices|CatalogueNotices|StoreNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
+    private static final Pattern USE = Pattern.compile(
+            "(?:ProjectNotices|CatalogueNotices|StoreNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
 
     private static Properties texts() throws Exception {
         Properties texts = new Properties();
@@ -46,7 +47,7 @@ class CoreTextsTest {
     }
 
     private static List<NoticeKind> all() {
-        return Stream.of(ProjectNotices.all(), CatalogueNotices.all(), StoreNotices.all())
+        return Stream.of(ProjectNotices.all(), CatalogueNotices.all(), StoreNotices.all(), WorkshopNotices.all())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -80,7 +81,8 @@ class CoreTextsTest {
 
     @Test
     void everyConstantOfTheseClassesIsListed() throws Exception {
-        for (Class<?> notices : List.of(ProjectNotices.class, CatalogueNotices.class, StoreNotices.class)) {
+        for (Class<?> notices :
+                List.of(ProjectNotices.class, CatalogueNotices.class, StoreNotices.class, WorkshopNotices.class)) {
             List<Object> constants = new ArrayList<>();
             for (var field : notices.getFields()) {
                 constants.add(field.get(null));
@@ -99,6 +101,7 @@ class CoreTextsTest {
         keys(keys, "source-kind.", Source.Kind.values());
         keys(keys, "kind.", Kind.values());
         keys.addAll(List.of("origin.typed", "origin.preset", "origin.linked", "origin.typed-row", "origin.preset-row"));
+        keys.addAll(List.of("origin.workshop", "origin.workshop-row", "where.cell"));
         keys.addAll(List.of("state.dormant-newer", "state.dormant-unnamed"));
         keys.forEach(key -> assertTrue(texts.containsKey(key), key));
     }

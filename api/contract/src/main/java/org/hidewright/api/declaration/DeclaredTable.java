@@ -8,6 +8,8 @@ import org.hidewright.api.workshop.WorkshopTable;
 
 /** The columns of a {@link WorkshopTable}, derived from its record and checked. */
 public final class DeclaredTable {
+    private static final List<String> RESERVED = List.of("id", "currency");
+
     private final String id;
     private final List<Question> columns;
     private final Texts texts;
@@ -36,8 +38,9 @@ public final class DeclaredTable {
             if (!column.questions().isEmpty() || !column.variants().isEmpty()) {
                 throw new InvalidDeclaration(record, column.key(), "a column holds single values or a list of them");
             }
-            if (column.key().equals("id")) {
-                throw new InvalidDeclaration(record, column.key(), "every row has an id; it is not declared");
+            if (RESERVED.contains(column.key())) {
+                throw new InvalidDeclaration(
+                        record, column.key(), "every row has an id and may have a currency; they are not declared");
             }
         }
         return new DeclaredTable(tabulates.value(), columns, Texts.beside(type));

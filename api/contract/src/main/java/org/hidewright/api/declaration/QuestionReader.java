@@ -85,6 +85,10 @@ final class QuestionReader {
         if (question.kind() == Kind.ROWS && inside.contains("id")) {
             throw new InvalidDeclaration(record, component.getName(), "the key id is kept for the row's id");
         }
+        if (inside.contains("workshop")) {
+            throw new InvalidDeclaration(
+                    record, component.getName(), "the key workshop is kept for links to the workshop");
+        }
         if (!question.variants().isEmpty() && inside.contains("is")) {
             throw new InvalidDeclaration(
                     record, component.getName(), "the key is is kept for saying which variant is chosen");

@@ -74,7 +74,7 @@ class DeclaredTableTest {
                 Arguments.of(new WrongId(), "the id \"Nets\" must be lower-case words"),
                 Arguments.of(new NoRecord(), "implement WorkshopTable<Row> directly"),
                 Arguments.of(new OfGroups(), "a column holds single values"),
-                Arguments.of(new OfIds(), "every row has an id"));
+                Arguments.of(new OfIds(), "every row has an id and may have a currency"));
     }
 
     @ParameterizedTest

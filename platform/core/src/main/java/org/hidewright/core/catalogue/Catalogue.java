@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.Tables;
+import org.hidewright.core.workshop.standard.StandardTables;
 
 /** What is installed. Looking a calculator up is what loads it, so a start pays only for what is used. */
 public interface Catalogue {
@@ -15,6 +17,9 @@ public interface Catalogue {
 
     /** Ids of all calculators, in alphabetical order. */
     List<String> ids();
+
+    /** The tables of the workshop: those every workshop has, and those that bundles bring or extend. */
+    Tables tables();
 
     /** What is wrong with calculators that were looked at and cannot be used. */
     List<Remark> problems();
@@ -34,6 +39,11 @@ public interface Catalogue {
             @Override
             public List<String> ids() {
                 return byId.keySet().stream().sorted().toList();
+            }
+
+            @Override
+            public Tables tables() {
+                return Tables.of(StandardTables.brought());
             }
 
             @Override

@@ -49,7 +49,7 @@ public final class JobCard {
                 .language(wording.language());
         worked.project().about().ifPresent(document::meta);
         document.section(overview());
-        List<Remark> general = worked.project().remarks();
+        List<Remark> general = worked.general();
         if (!general.isEmpty()) {
             document.section(Section.of("file", wording.host("job-card.file"), checks(general)));
         }

@@ -18,7 +18,7 @@ public final class JobCardJson {
         tree.put("date", date.toString());
         tree.put(
                 "notices",
-                worked.project().remarks().stream()
+                worked.general().stream()
                         .map(remark -> SlipJson.remark(remark, wording))
                         .toList());
         tree.put(

@@ -36,7 +36,7 @@ public final class JobCardRows {
     public static List<List<String>> of(WorkedProject worked, Wording wording) {
         JobCardRows card = new JobCardRows(worked, wording);
         card.rows.add(HEAD);
-        worked.project().remarks().forEach(remark -> card.remark("", "", remark));
+        worked.general().forEach(remark -> card.remark("", "", remark));
         worked.slips().values().forEach(card::slip);
         return List.copyOf(card.rows);
     }

@@ -69,8 +69,12 @@ final class RangeJson {
 
     private static Map<String, Object> named(RangedInput input) {
         Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("slip", input.slip());
-        tree.put("question", input.path());
+        if (input.slip().isEmpty()) {
+            tree.put("workshop", input.path());
+        } else {
+            tree.put("slip", input.slip());
+            tree.put("question", input.path());
+        }
         return tree;
     }
 

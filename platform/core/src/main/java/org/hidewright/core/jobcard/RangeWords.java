@@ -121,6 +121,9 @@ public final class RangeWords {
 
     private String input(int index) {
         RangedInput input = ranges.inputs().get(index);
+        if (input.slip().isEmpty()) {
+            return wording.host("where.cell", input.path());
+        }
         WorkedSlip at = worked.slips().get(input.slip());
         String question = new QuestionPlace(at, wording).words(input.path());
         return at == slip ? question : wording.host("job-card.linked", new SlipWording(at, wording).title(), question);

@@ -70,7 +70,8 @@ public final class SlipJson {
             if (line.depth() == 0) {
                 Map<String, Object> entry = new LinkedHashMap<>();
                 line.value().ifPresent(value -> entry.putAll(valued(line.question(), value)));
-                entry.put("from", line.link().isPresent() ? "link" : line.preset() ? "preset" : "typed");
+                entry.put("from", from(line));
+                line.cell().ifPresent(cell -> entry.put("workshop", cell));
                 if (!line.text().isEmpty()) {
                     entry.put(line.link().isPresent() ? "link" : "typed", line.text());
                 }
@@ -83,6 +84,13 @@ public final class SlipJson {
             }
         }
         return questions;
+    }
+
+    private static String from(AskedLine line) {
+        if (line.cell().isPresent()) {
+            return "workshop";
+        }
+        return line.link().isPresent() ? "link" : line.preset() ? "preset" : "typed";
     }
 
     private Map<String, Object> answers(Values answers) {

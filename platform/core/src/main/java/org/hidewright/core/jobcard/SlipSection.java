@@ -195,7 +195,7 @@ final class SlipSection {
     }
 
     private String labelled(AskedLine line) {
-        String link = line.link().isPresent() ? " (" + origin(line) + ")" : "";
+        String link = line.link().isPresent() || line.cell().isPresent() ? " (" + origin(line) + ")" : "";
         return words.label(line.question()) + " " + (line.typed() ? typedAs(line) : taken(line)) + link;
     }
 
@@ -234,6 +234,11 @@ final class SlipSection {
     private String origin(AskedLine line) {
         if (line.link().isPresent()) {
             return wording.host("origin.linked", card.linkText(line.link().get()));
+        }
+        if (line.cell().isPresent()) {
+            return line.text().isEmpty()
+                    ? wording.host("origin.workshop-row", line.cell().get())
+                    : wording.host("origin.workshop", line.cell().get(), line.text());
         }
         if (line.preset()) {
             return wording.host("origin.preset");

@@ -32,6 +32,19 @@ public final class Project {
         return new Project(source, slips, List.copyOf(slips), remarks);
     }
 
+    /** The key under which a project keeps copies of what it took from the workshop. */
+    public static final String WORKSHOP = "workshop";
+
+    /** What stands under a key of the head. */
+    public Optional<JsonNode> member(String key) {
+        return head().get(key);
+    }
+
+    /** The text it stands in, with the places of {@link #member}. */
+    public JsonText source() {
+        return source;
+    }
+
     private JsonObject head() {
         return (JsonObject) source.root();
     }
@@ -95,6 +108,19 @@ public final class Project {
             shared.add(slips.get(i).sameAs(reread.slips.get(i)) ? slips.get(i) : reread.slips.get(i));
         }
         return new Project(reread.source, shared, reread.written, reread.remarks);
+    }
+
+    /**
+     * The project with other copies of what it takes from the workshop.
+     *
+     * @param json an object, as the reader of this key expects it
+     * @throws JsonTrouble if that is no JSON
+     */
+    public Project keeping(String json) throws JsonTrouble {
+        JsonText text = head().get(WORKSHOP).isPresent()
+                ? source.with(head().get(WORKSHOP).get(), json)
+                : source.withMember(head(), WORKSHOP, json);
+        return ProjectReader.read(text.text()).project().orElseThrow();
     }
 
     /** The text to save: every character that was not changed is as it was read. */

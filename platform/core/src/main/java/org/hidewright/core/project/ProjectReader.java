@@ -29,7 +29,7 @@ public final class ProjectReader {
     /** The format of project files written by this version. */
     public static final int FORMAT = 1;
 
-    private static final List<String> HEAD = List.of("hidewright", "name", "about", "show", "slips");
+    private static final List<String> HEAD = List.of("hidewright", "name", "about", "show", Project.WORKSHOP, "slips");
     private static final List<String> SHOW = List.of("units", "paper", "language");
     private static final List<String> SLIP = List.of("id", "calculator", "version", "from", "title", "questions");
 
@@ -84,6 +84,9 @@ public final class ProjectReader {
         headKeys(head);
         text(head, "name", "");
         text(head, "about", "");
+        head.get(Project.WORKSHOP)
+                .filter(kept -> !(kept instanceof JsonObject))
+                .ifPresent(kept -> wrongShape(Project.WORKSHOP, "{…}", kept.place()));
         head.get("show").ifPresent(show -> {
             if (show instanceof JsonObject settings) {
                 unknownKeys(settings, SHOW);
@@ -231,7 +234,7 @@ public final class ProjectReader {
     }
 
     /** A key that means nothing here, with the nearest one that does. */
-    static Remark unknownKey(String key, List<String> known) {
+    public static Remark unknownKey(String key, List<String> known) {
         Notice notice = Nearest.to(key, known)
                 .map(near -> ProjectNotices.UNKNOWN_KEY_NEAREST.with(key, near))
                 .orElseGet(() -> ProjectNotices.UNKNOWN_KEY.with(key, String.join(", ", known)));

@@ -11,7 +11,7 @@ public final class FileTrouble extends Exception {
 
     private final transient List<Remark> remarks;
 
-    FileTrouble(List<Remark> remarks, Throwable cause) {
+    public FileTrouble(List<Remark> remarks, Throwable cause) {
         super(remarks.toString(), cause);
         this.remarks = List.copyOf(remarks);
     }

@@ -20,9 +20,17 @@ public final class Remark {
     private final String slip;
     private final String question;
     private final Place place;
+    private final String cell;
 
     private Remark(
-            Severity severity, String key, List<Object> args, Texts texts, String slip, String question, Place place) {
+            Severity severity,
+            String key,
+            List<Object> args,
+            Texts texts,
+            String slip,
+            String question,
+            Place place,
+            String cell) {
         this.severity = severity;
         this.key = key;
         this.args = args;
@@ -30,6 +38,7 @@ public final class Remark {
         this.slip = slip;
         this.question = question;
         this.place = place;
+        this.cell = cell;
     }
 
     /** A notice raised by a calculator or by the host, with the texts of whoever raised it. */
@@ -41,24 +50,30 @@ public final class Remark {
                 Objects.requireNonNull(texts, "texts"),
                 "",
                 notice.place(),
-                null);
+                null,
+                "");
     }
 
     /** A typed text that could not be read. */
     public static Remark of(Unreadable<?> unreadable, Texts texts) {
-        return new Remark(Severity.STOP, unreadable.key(), List.copyOf(unreadable.args()), texts, "", "", null);
+        return new Remark(Severity.STOP, unreadable.key(), List.copyOf(unreadable.args()), texts, "", "", null, "");
     }
 
     public Remark onSlip(String id) {
-        return new Remark(severity, key, args, texts, id, question, place);
+        return new Remark(severity, key, args, texts, id, question, place, cell);
     }
 
     public Remark atQuestion(String path) {
-        return new Remark(severity, key, args, texts, slip, path, place);
+        return new Remark(severity, key, args, texts, slip, path, place, cell);
     }
 
     public Remark atPlace(Place where) {
-        return new Remark(severity, key, args, texts, slip, question, where);
+        return new Remark(severity, key, args, texts, slip, question, where, cell);
+    }
+
+    /** About a cell of the workshop, {@code table[row].column}. */
+    public Remark inCell(String where) {
+        return new Remark(severity, key, args, texts, slip, question, place, where);
     }
 
     public Severity severity() {
@@ -93,6 +108,11 @@ public final class Remark {
         return place;
     }
 
+    /** The cell of the workshop it is about; empty when it is about none. */
+    public String cell() {
+        return cell;
+    }
+
     public boolean stops() {
         return severity == Severity.STOP;
     }
@@ -105,12 +125,13 @@ public final class Remark {
                 && args.equals(that.args)
                 && slip.equals(that.slip)
                 && question.equals(that.question)
+                && cell.equals(that.cell)
                 && Objects.equals(place, that.place);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(severity, key, args, slip, question, place);
+        return Objects.hash(severity, key, args, slip, question, place, cell);
     }
 
     @Override

@@ -196,6 +196,9 @@ public final class Wording {
         if (!remark.question().isEmpty()) {
             where.append(where.isEmpty() ? "" : ", ").append(host("where.question", remark.question()));
         }
+        if (!remark.cell().isEmpty()) {
+            where.append(where.isEmpty() ? "" : ", ").append(host("where.cell", remark.cell()));
+        }
         return where.isEmpty() ? Optional.empty() : Optional.of(where.toString());
     }
 }

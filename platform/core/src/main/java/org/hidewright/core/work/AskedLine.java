@@ -19,9 +19,10 @@ import org.hidewright.core.work.Entry.Origin;
  * @param question the question
  * @param depth 0 for a question of the slip, more for those inside groups, variants and rows
  * @param row id of the row it belongs to, empty outside tables
- * @param origin typed, preset or linked
+ * @param origin typed, preset, linked or taken from the workshop
  * @param text as typed, or the link; empty for what holds others
  * @param link where it is linked to
+ * @param cell where it lies in the workshop if it was taken from there: {@code table[row].column}, or less
  * @param typedRange limits of what was typed, in base units; empty where it is no single quantity
  * @param value what the calculator was given; empty where there is none
  */
@@ -32,6 +33,7 @@ public record AskedLine(
         Origin origin,
         String text,
         Optional<Link> link,
+        Optional<String> cell,
         Optional<Range> typedRange,
         Optional<Object> value) {
     /** Whether it was typed, preset or linked. */
@@ -61,6 +63,7 @@ public record AskedLine(
             if (answered.entry() instanceof Entry.Open) {
                 continue;
             }
+            Entry entry = answered.entry() instanceof Entry.Stocked stocked ? stocked.entry() : answered.entry();
             Optional<Object> value = Optional.ofNullable(values).flatMap(given -> given.get(question.key()));
             Optional<Link> link =
                     answered.entry() instanceof Entry.Linked linked ? Optional.of(linked.link()) : Optional.empty();
@@ -71,11 +74,12 @@ public record AskedLine(
                     answered.origin(),
                     link.map(Link::toString).orElse(answered.text()),
                     link,
-                    answered.entry() instanceof Entry.Quantity quantity
+                    answered.entry() instanceof Entry.Stocked stocked ? Optional.of(stocked.cell()) : Optional.empty(),
+                    entry instanceof Entry.Quantity quantity
                             ? Optional.of(quantity.typed().range())
                             : Optional.empty(),
                     value));
-            inside(lines, question, answered.entry(), value.orElse(null), depth + 1, row);
+            inside(lines, question, entry, value.orElse(null), depth + 1, row);
         }
     }
 

@@ -20,6 +20,8 @@ import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.Shelf;
+import org.hidewright.core.workshop.Stock;
 
 /**
  * Works out the slips of a project in the order of their links.
@@ -29,9 +31,16 @@ import org.hidewright.core.wording.Remark;
  */
 public final class Bench {
     private final Catalogue catalogue;
+    private final Stock stock;
 
+    /** A bench without a workshop file. */
     public Bench(Catalogue catalogue) {
+        this(catalogue, Stock.of(catalogue::tables));
+    }
+
+    public Bench(Catalogue catalogue, Stock stock) {
         this.catalogue = catalogue;
+        this.stock = stock;
     }
 
     /** Works a project out from nothing. */
@@ -41,12 +50,13 @@ public final class Bench {
 
     /** Works a project out, taking over from before what has not changed. */
     public WorkedProject work(Project project, WorkedProject before) {
+        Shelf shelf = Shelf.of(project, stock);
         Map<String, ReadSlip> read = new LinkedHashMap<>();
         for (Slip slip : project.slips()) {
             if (!slip.id().isEmpty()) {
                 read.putIfAbsent(
                         slip.id(),
-                        read(slip, before == null ? null : before.slips().get(slip.id())));
+                        read(slip, shelf, before == null ? null : before.slips().get(slip.id())));
             }
         }
         Map<String, WorkedSlip> worked = new HashMap<>();
@@ -57,25 +67,34 @@ public final class Bench {
         circles(read, worked, before);
         Map<String, WorkedSlip> inFileOrder = new LinkedHashMap<>();
         read.keySet().forEach(id -> inFileOrder.put(id, worked.get(id)));
-        return new WorkedProject(project, inFileOrder);
+        return new WorkedProject(project, shelf, inFileOrder);
     }
 
-    private ReadSlip read(Slip slip, WorkedSlip was) {
+    private ReadSlip read(Slip slip, Shelf shelf, WorkedSlip was) {
         Optional<Installed> installed = catalogue
                 .find(slip.calculator())
                 .filter(found -> found.calculator().declaration().version() >= slip.version());
-        if (was != null && was.slip().sameAs(slip) && was.installed().equals(installed)) {
+        if (was != null
+                && was.slip().sameAs(slip)
+                && was.installed().equals(installed)
+                && was.read().stock().stream().allMatch(use -> use.holdsFor(shelf))) {
             return was.read();
         }
         if (installed.isEmpty()) {
             List<Remark> why = slip.calculator().isEmpty() ? List.of() : List.of(dormant(slip));
-            return new ReadSlip(slip, installed, Map.of(), why, Map.of());
+            return new ReadSlip(slip, installed, Map.of(), why, Map.of(), List.of());
         }
-        EntryReader reader = new EntryReader(slip.id());
+        EntryReader reader = new EntryReader(slip.id(), shelf);
         try {
             Map<String, Entry.Answered> entries = reader.read(
                     installed.get().calculator().declaration().questions(), slip.questions(), "", List.of());
-            return new ReadSlip(slip, installed, entries, List.copyOf(reader.remarks()), Links.sources(entries));
+            return new ReadSlip(
+                    slip,
+                    installed,
+                    entries,
+                    List.copyOf(reader.remarks()),
+                    Links.sources(entries),
+                    List.copyOf(reader.stock()));
         } catch (EntryReader.BadPreset e) {
             return ReadSlip.broken(slip, installed.get(), e);
         }

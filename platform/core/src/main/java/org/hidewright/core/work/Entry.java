@@ -75,6 +75,14 @@ sealed interface Entry {
      */
     record Row(String id, Entry entry) {}
 
+    /**
+     * Taken from the workshop.
+     *
+     * @param cell where it lies there: {@code table[row].column}, or less for what holds others
+     * @param entry as it is written there
+     */
+    record Stocked(String cell, Entry entry) implements Entry {}
+
     /** An optional question left open. */
     record Open() implements Entry {}
 
@@ -85,7 +93,8 @@ sealed interface Entry {
     enum Origin {
         TYPED,
         PRESET,
-        LINKED
+        LINKED,
+        WORKSHOP
     }
 
     /**

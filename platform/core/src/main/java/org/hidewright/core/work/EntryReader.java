@@ -29,6 +29,8 @@ import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.Entry.Answered;
 import org.hidewright.core.work.Entry.Origin;
+import org.hidewright.core.workshop.Shelf;
+import org.hidewright.core.workshop.StockLink;
 
 /** Reads what was typed on a slip against the questions of its calculator. */
 final class EntryReader {
@@ -37,6 +39,8 @@ final class EntryReader {
     private static final List<String> LINK = List.of("from", "answer", "row", "column");
 
     private final String slip;
+    private final Shelf shelf;
+    private final List<StockUse> stock = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
     private boolean inPreset;
 
@@ -49,8 +53,14 @@ final class EntryReader {
         }
     }
 
-    EntryReader(String slip) {
+    EntryReader(String slip, Shelf shelf) {
         this.slip = slip;
+        this.shelf = shelf;
+    }
+
+    /** What was taken from the workshop. */
+    List<StockUse> stock() {
+        return stock;
     }
 
     List<Remark> remarks() {
@@ -117,6 +127,10 @@ final class EntryReader {
     private Answered one(Question question, Optional<JsonNode> typed, String path, Place parent) {
         Optional<JsonNode> node = typed.filter(given -> !isNull(given));
         if (node.isPresent()) {
+            Optional<StockLink> fromStock = inPreset ? Optional.empty() : StockLink.in(node.get());
+            if (fromStock.isPresent()) {
+                return stocked(question, fromStock.get(), (JsonObject) node.get(), path);
+            }
             Entry entry = entry(question, node.get(), path);
             return new Answered(
                     entry,
@@ -140,6 +154,19 @@ final class EntryReader {
                 .map(example -> ProjectNotices.UNANSWERED.with(question.key(), example))
                 .orElseGet(() -> ProjectNotices.UNANSWERED_NO_EXAMPLE.with(question.key()));
         return new Answered(bad(notice, path, inPreset ? null : parent), Origin.TYPED, "", null);
+    }
+
+    private Answered stocked(Question question, StockLink link, JsonObject node, String path) {
+        node.members().entrySet().stream()
+                .filter(member -> !StockLink.KEYS.contains(member.getKey()))
+                .forEach(member -> unknownKey(member, StockLink.KEYS, path));
+        stock.add(StockUse.of(link, shelf));
+        StockReader reader = new StockReader(
+                shelf, link, (inner, innerPath) -> one(inner, Optional.empty(), innerPath, node.place()));
+        Entry entry = reader.read(question, path, node.place());
+        reader.remarks()
+                .forEach(remark -> say(remark.onSlip(slip).atQuestion(path).atPlace(node.place())));
+        return new Answered(entry, Origin.WORKSHOP, reader.text().orElse(""), node.place());
     }
 
     private Answered preset(Question question, String path) {

@@ -23,6 +23,7 @@ final class RangeWork {
     private final WorkedProject project;
     private final String id;
     private final List<RangedInput> inputs = new ArrayList<>();
+    private final Map<RangedInput, Integer> countOf = new HashMap<>();
     private final Map<String, Map<String, Integer>> inputOf = new HashMap<>();
     private final List<String> moving = new ArrayList<>();
     private final Map<String, WorkedSlip> still = new HashMap<>();
@@ -35,8 +36,10 @@ final class RangeWork {
             ReadSlip read = project.slips().get(slip).read();
             Map<String, Integer> own = new HashMap<>();
             TypedRanges.of(read.entries()).forEach((path, typed) -> {
-                own.put(path, inputs.size());
-                inputs.add(new RangedInput(slip, path, typed));
+                RangedInput input = TypedRanges.cell(path)
+                        .map(cell -> new RangedInput("", cell, typed))
+                        .orElseGet(() -> new RangedInput(slip, path, typed));
+                own.put(path, countOf.computeIfAbsent(input, this::add));
             });
             if (!own.isEmpty() || read.sources().keySet().stream().anyMatch(moved::contains)) {
                 inputOf.put(slip, own);
@@ -46,6 +49,11 @@ final class RangeWork {
                 still.put(slip, project.slips().get(slip));
             }
         }
+    }
+
+    private int add(RangedInput input) {
+        inputs.add(input);
+        return inputs.size() - 1;
     }
 
     /** The study of a slip; empty where it has no answer or nothing it hangs on is a range. */

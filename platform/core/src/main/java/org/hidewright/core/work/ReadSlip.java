@@ -18,13 +18,15 @@ import org.hidewright.core.wording.Remark;
  * @param entries by question key; empty when dormant
  * @param remarks what was said while reading
  * @param sources the slips it links to by id, each with the question that does
+ * @param stock what it takes from the workshop
  */
 record ReadSlip(
         Slip slip,
         Optional<Installed> installed,
         Map<String, Entry.Answered> entries,
         List<Remark> remarks,
-        Map<String, Links.Foot> sources) {
+        Map<String, Links.Foot> sources,
+        List<StockUse> stock) {
     /** A slip whose calculator is at fault before it was even called. */
     static ReadSlip broken(Slip slip, Installed installed, RuntimeException fault) {
         Remark remark = Remark.of(
@@ -33,7 +35,7 @@ record ReadSlip(
                         CoreTexts.TEXTS)
                 .onSlip(slip.id())
                 .atPlace(slip.node().place());
-        return new ReadSlip(slip, Optional.of(installed), Map.of(), List.of(remark), Map.of());
+        return new ReadSlip(slip, Optional.of(installed), Map.of(), List.of(remark), Map.of(), List.of());
     }
 
     boolean broken() {

@@ -88,12 +88,19 @@ final class Resolver {
     }
 
     private Optional<Object> value(Question question, Entry entry, String path, Place place) {
+        return value(question, entry, path, path, place);
+    }
+
+    /** The value of an entry; what was typed as a range is picked under the path of its own. */
+    private Optional<Object> value(Question question, Entry entry, String path, String ownPath, Place place) {
         if (entry instanceof Entry.Quantity quantity) {
-            return number(question, quantity.typed(), path, path, place);
+            return number(question, quantity.typed(), path, ownPath, place);
         } else if (entry instanceof Entry.TwoSides sides) {
-            return size(question, sides, path, place);
+            return size(question, sides, path, ownPath, place);
         } else if (entry instanceof Entry.Several several) {
-            return several(question, several, path, place);
+            return several(question, several, path, ownPath, place);
+        } else if (entry instanceof Entry.Stocked stocked) {
+            return value(question, stocked.entry(), path, TypedRanges.stocked(stocked), place);
         } else if (entry instanceof Entry.Plain plain) {
             return Optional.of(plain.value());
         } else if (entry instanceof Entry.Linked linked) {
@@ -133,7 +140,6 @@ final class Resolver {
                 Values.row(rowId, values(variant.questions(), oneOf.answers(), path + "." + oneOf.variant())));
     }
 
-    /** The value of one typed quantity; it is picked under the path of its own. */
     private Optional<Object> number(Question question, Typed typed, String path, String ownPath, Place place) {
         double value = pick.value(ownPath, typed.range());
         if (!typed.range().isExact() && pick == RangePick.NOMINAL) {
@@ -161,12 +167,12 @@ final class Resolver {
         return pick == RangePick.NOMINAL ? range : Range.exact(value);
     }
 
-    private Optional<Object> size(Question question, Entry.TwoSides sides, String path, Place place) {
+    private Optional<Object> size(Question question, Entry.TwoSides sides, String path, String ownPath, Place place) {
         Range width = sides.typed().width().range();
         Range height = sides.typed().height().range();
         Size picked = Size.of(
-                Length.ofMm(pick.value(TypedRanges.width(path), width)),
-                Length.ofMm(pick.value(TypedRanges.height(path), height)));
+                Length.ofMm(pick.value(TypedRanges.width(ownPath), width)),
+                Length.ofMm(pick.value(TypedRanges.height(ownPath), height)));
         boolean good = withinLimits(
                         question, Dimension.LENGTH, tried(width, picked.width().mm()), path, place)
                 & withinLimits(
@@ -183,13 +189,12 @@ final class Resolver {
         return good ? Optional.of(picked) : Optional.empty();
     }
 
-    private Optional<Object> several(Question question, Entry.Several several, String path, Place place) {
+    private Optional<Object> several(
+            Question question, Entry.Several several, String path, String ownPath, Place place) {
         List<Object> values = new ArrayList<>();
         for (int i = 0; i < several.items().size(); i++) {
-            Optional<Object> value = several.items().get(i) instanceof Entry.Quantity quantity
-                    ? number(question, quantity.typed(), path, TypedRanges.item(path, i), place)
-                    : value(question, several.items().get(i), path, place);
-            value.ifPresent(values::add);
+            value(question, several.items().get(i), path, TypedRanges.item(ownPath, i), place)
+                    .ifPresent(values::add);
         }
         return values.size() == several.items().size() ? Optional.of(List.copyOf(values)) : Optional.empty();
     }

@@ -13,6 +13,7 @@ import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Reading;
 import org.hidewright.api.measure.Typed;
 import org.hidewright.api.measure.TypedText;
+import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Unreadable;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
@@ -25,16 +26,28 @@ final class ScalarReader {
     private static final List<String> NO = List.of("false", "no", "off");
 
     private final Question question;
+    private final Optional<Unit> assumed;
     private Entry entry;
     private Remark trouble;
 
-    private ScalarReader(Question question) {
+    private ScalarReader(Question question, Optional<Unit> assumed) {
         this.question = question;
+        this.assumed = assumed;
     }
 
     /** A text that answers a question; for a list all of its values. */
     static ScalarReader of(Question question, String text) {
-        ScalarReader reader = new ScalarReader(question);
+        return of(question, text, Optional.empty());
+    }
+
+    /**
+     * A text that answers a question; for a list all of its values.
+     *
+     * @param currency of an amount of money that names none
+     */
+    static ScalarReader of(Question question, String text, Optional<Unit> currency) {
+        ScalarReader reader =
+                new ScalarReader(question, question.itemKind() == Kind.MONEY ? currency : question.unit());
         if (question.kind() == Kind.LIST) {
             reader.list(text);
             reader.partedByCommas(text);
@@ -44,9 +57,16 @@ final class ScalarReader {
         return reader;
     }
 
+    /** A text that is one of the values that answer a question. */
+    static ScalarReader one(Question question, String text) {
+        ScalarReader reader = new ScalarReader(question, question.unit());
+        reader.one(text);
+        return reader;
+    }
+
     private void one(String text) {
         switch (question.itemKind()) {
-            case SIZE -> take(TypedText.size(text, question.unit()).map(Entry.TwoSides::new));
+            case SIZE -> take(TypedText.size(text, assumed).map(Entry.TwoSides::new));
             case CHOICE -> choice(text.strip());
             case FLAG -> flag(text.strip().toLowerCase(Locale.ROOT));
             case TEXT -> entry = new Entry.Plain(text);
@@ -55,7 +75,7 @@ final class ScalarReader {
                 take(TypedText.quantity(text, Dimension.NUMBER, Optional.empty())
                         .map(Entry.Quantity::new));
             default ->
-                take(TypedText.quantity(text, question.itemKind().dimension().orElseThrow(), question.unit())
+                take(TypedText.quantity(text, question.itemKind().dimension().orElseThrow(), assumed)
                         .map(Entry.Quantity::new));
         }
         whole();
@@ -83,7 +103,7 @@ final class ScalarReader {
         Optional<Dimension> dimension = question.itemKind().dimension();
         if (dimension.isPresent()) {
             List<Entry> items = new ArrayList<>();
-            Reading<List<Typed>> reading = TypedText.list(text, dimension.get(), question.unit());
+            Reading<List<Typed>> reading = TypedText.list(text, dimension.get(), assumed);
             reading.unreadable().ifPresent(this::refuse);
             for (Typed typed : reading.understood().orElse(List.of())) {
                 entry = new Entry.Quantity(typed);
@@ -100,7 +120,7 @@ final class ScalarReader {
     private void partedByCommas(String text) {
         String parted = text.replaceAll("\\s*,\\s*", "; ");
         if (trouble != null && !parted.equals(text)) {
-            ScalarReader again = new ScalarReader(question);
+            ScalarReader again = new ScalarReader(question, assumed);
             again.list(parted);
             if (again.trouble == null) {
                 trouble(ProjectNotices.LIST_WITH_COMMAS.with(text, parted));

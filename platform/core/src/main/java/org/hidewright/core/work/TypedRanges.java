@@ -3,11 +3,14 @@ package org.hidewright.core.work;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hidewright.api.measure.Typed;
 import org.hidewright.core.work.Entry.Answered;
 
 /** What was typed as a range on one slip, by the path under which its value is picked. */
 final class TypedRanges {
+    private static final String STOCK = "workshop:";
+
     private final Map<String, Typed> byPath = new LinkedHashMap<>();
 
     private TypedRanges() {}
@@ -31,6 +34,16 @@ final class TypedRanges {
         return path + ".height";
     }
 
+    /** The path of what lies in a cell of the workshop, the same for every question that takes it. */
+    static String stocked(Entry.Stocked stocked) {
+        return STOCK + stocked.cell();
+    }
+
+    /** Where in the workshop a path leads to; empty for what was typed on the slip. */
+    static Optional<String> cell(String path) {
+        return path.startsWith(STOCK) ? Optional.of(path.substring(STOCK.length())) : Optional.empty();
+    }
+
     private void collect(Map<String, Answered> entries, String path) {
         entries.forEach((key, answered) -> collect(answered.entry(), path.isEmpty() ? key : path + "." + key));
     }
@@ -44,10 +57,10 @@ final class TypedRanges {
         } else if (entry instanceof Entry.Several several) {
             List<Entry> items = several.items();
             for (int i = 0; i < items.size(); i++) {
-                if (items.get(i) instanceof Entry.Quantity quantity) {
-                    add(item(path, i), quantity.typed());
-                }
+                collect(items.get(i), item(path, i));
             }
+        } else if (entry instanceof Entry.Stocked stocked) {
+            collect(stocked.entry(), stocked(stocked));
         } else if (entry instanceof Entry.Group group) {
             collect(group.answers(), path);
         } else if (entry instanceof Entry.OneOf oneOf) {

@@ -15,6 +15,9 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.workshop.Stock;
+import org.hidewright.core.workshop.Workshop;
+import org.hidewright.core.workshop.WorkshopReader;
 
 /** Projects written and worked in a line, for tests. */
 public final class Shop {
@@ -57,6 +60,18 @@ public final class Shop {
     public static Project project(String text) {
         ProjectReader.Result read = ProjectReader.read(text);
         return read.project()
+                .orElseThrow(() -> new AssertionError(read.remarks().toString()));
+    }
+
+    /** A bench with a workshop file in use; apostrophes stand for quotes. */
+    public Bench benchWith(String workshop) {
+        return new Bench(catalogue, Stock.of(catalogue::tables).with(workshop(workshop)));
+    }
+
+    /** A workshop file; apostrophes stand for quotes. */
+    public static Workshop workshop(String text) {
+        WorkshopReader.Result read = WorkshopReader.read(json(text));
+        return read.workshop()
                 .orElseThrow(() -> new AssertionError(read.remarks().toString()));
     }
 

@@ -120,11 +120,11 @@ class SlipRangesTest {
     }
 
     @Test
-    void aSizeIsTwoInputs() {
+    void aSizeIsTwoInputsInAListToo() {
         WorkedProject worked = shop.work(slip(
                 "s", "sampler", json("'thickness': '2 mm', 'cover': '105 ± 1 x 148 ± 2 mm', 'windows': '1-2 x 3 mm'")));
         assertEquals(
-                List.of("cover.width", "cover.height"),
+                List.of("cover.width", "cover.height", "windows[1].width"),
                 worked.ranges("s").orElseThrow().inputs().stream()
                         .map(RangedInput::path)
                         .toList());

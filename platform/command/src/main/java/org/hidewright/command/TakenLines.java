@@ -3,6 +3,7 @@ package org.hidewright.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.jobcard.SlipWording;
@@ -10,39 +11,38 @@ import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedSlip;
 
 /**
- * What was taken where nothing was typed, one line a question: its key as it would be typed, its label, the value, and that
- * it is preset.
+ * What was taken where nothing was typed, one line a question: its key as it would be typed, its label, the value, and where
+ * it is from.
  */
-final class PresetLines {
+final class TakenLines {
     private final SlipWording words;
-    private final String preset;
     private final List<AskedLine> holders = new ArrayList<>();
 
-    private PresetLines(SlipWording words, String preset) {
+    private TakenLines(SlipWording words) {
         this.words = words;
-        this.preset = preset;
     }
 
     /**
      * The lines.
      *
-     * @param preset the word for where the values come from
+     * @param origin where the value of a line is from; empty for one that is left out
      */
-    static List<List<String>> of(WorkedSlip slip, SlipWording words, String preset) {
-        PresetLines lines = new PresetLines(words, preset);
+    static List<List<String>> of(WorkedSlip slip, SlipWording words, Function<AskedLine, Optional<String>> origin) {
+        TakenLines lines = new TakenLines(words);
         List<List<String>> cells = new ArrayList<>();
         for (AskedLine line : slip.asked()) {
             lines.holders.subList(line.depth(), lines.holders.size()).clear();
-            if (line.preset() && line.question().kind() != Kind.GROUP) {
-                line.value().ifPresent(value -> cells.add(lines.line(line, value)));
+            if (line.question().kind() != Kind.GROUP) {
+                origin.apply(line)
+                        .ifPresent(from -> line.value().ifPresent(value -> cells.add(lines.line(line, value, from))));
             }
             lines.holders.add(line);
         }
         return cells;
     }
 
-    private List<String> line(AskedLine line, Object value) {
-        return List.of(path(line), words.label(line.question()), words.text(line.question(), value), preset);
+    private List<String> line(AskedLine line, Object value, String from) {
+        return List.of(path(line), words.label(line.question()), words.text(line.question(), value), from);
     }
 
     /** The keys of all that hold a question, and its own; a row by its id, a variant by its key. */

@@ -1,0 +1,105 @@
+package org.hidewright.catalogue;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.declaration.DeclaredTable;
+import org.hidewright.api.declaration.InvalidDeclaration;
+import org.hidewright.api.workshop.WorkshopTable;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.Tables;
+import org.hidewright.core.workshop.Tables.Brought;
+import org.hidewright.core.workshop.standard.StandardTables;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.ServiceReference;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+
+/**
+ * The tables of the workshop that bundles publish as services, after those every workshop has; the bundle installed first
+ * comes first. None is looked at before tables are asked for.
+ */
+@Component(service = ServiceTables.class)
+public final class ServiceTables {
+    private final BundleContext context;
+    private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
+    private Looked looked;
+
+    private record Looked(Tables tables, List<Remark> problems) {}
+
+    @Activate
+    public ServiceTables(BundleContext context) {
+        this.context = context;
+    }
+
+    @Reference(
+            service = WorkshopTable.class,
+            cardinality = ReferenceCardinality.MULTIPLE,
+            policy = ReferencePolicy.DYNAMIC,
+            bind = "bind",
+            unbind = "unbind")
+    void bind(ServiceReference<WorkshopTable<?>> reference) {
+        published.add(reference);
+        forget();
+    }
+
+    void unbind(ServiceReference<WorkshopTable<?>> reference) {
+        published.remove(reference);
+        forget();
+    }
+
+    private synchronized void forget() {
+        looked = null;
+    }
+
+    Tables tables() {
+        return looked().tables();
+    }
+
+    /** What is wrong with tables, if they were asked for. */
+    synchronized List<Remark> problems() {
+        return looked == null ? List.of() : looked.problems();
+    }
+
+    private synchronized Looked looked() {
+        if (looked == null) {
+            List<Brought> brought = new ArrayList<>(StandardTables.brought());
+            List<Remark> problems = new ArrayList<>();
+            published.stream()
+                    .sorted(Comparator.comparing(
+                            ServiceReference::getBundle, Comparator.comparingLong(bundle -> bundle.getBundleId())))
+                    .forEach(reference -> look(reference, brought, problems));
+            Tables tables = Tables.of(brought);
+            problems.addAll(tables.problems());
+            looked = new Looked(tables, List.copyOf(problems));
+        }
+        return looked;
+    }
+
+    private void look(ServiceReference<?> reference, List<Brought> brought, List<Remark> problems) {
+        String bundle =
+                reference.getBundle() == null ? "" : reference.getBundle().getSymbolicName();
+        try {
+            if (context.getService(reference) instanceof WorkshopTable<?> table) {
+                brought.add(new Brought(DeclaredTable.of(table), bundle));
+            } else {
+                problems.add(remark(CatalogueNotices.NO_SERVICE.with(bundle)));
+            }
+        } catch (InvalidDeclaration e) {
+            problems.add(remark(CatalogueNotices.INVALID_TABLE.with(bundle, e.getMessage())));
+        } catch (RuntimeException | LinkageError | StackOverflowError e) {
+            problems.add(remark(CatalogueNotices.DID_NOT_START.with(bundle, e.toString())));
+        }
+    }
+
+    private static Remark remark(Notice notice) {
+        return Remark.of(notice, CoreTexts.TEXTS);
+    }
+}

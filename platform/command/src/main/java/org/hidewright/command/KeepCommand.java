@@ -1,0 +1,100 @@
+package org.hidewright.command;
+
+import java.util.List;
+import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.project.Project;
+import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.store.ProjectFile;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.work.Bench;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.workshop.Copies;
+import org.hidewright.core.workshop.WorkshopNotices;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Keeps copies of the rows that a project takes from the workshop in its file. */
+final class KeepCommand implements Subcommand {
+    private static final String RENEW = "--renew";
+
+    @Override
+    public String name() {
+        return "keep";
+    }
+
+    @Override
+    public void describe(CommandSpec spec, CommandTexts texts) {
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel("PROJECT")
+                .type(String.class)
+                .required(true)
+                .arity("1")
+                .description(texts.text("keep.project"))
+                .build());
+        WorkshopOption.describe(spec, texts);
+        spec.addOption(OptionSpec.builder(RENEW)
+                .type(boolean.class)
+                .arity("0")
+                .description(texts.text("keep.renew"))
+                .build());
+    }
+
+    @Override
+    public int run(ParseResult arguments, Session session) {
+        try {
+            String name = arguments.matchedPositionalValue(0, "");
+            ProjectFile opened = ProjectFile.open(FileText.named(name, session.texts()));
+            opened.remarks().forEach(remark -> session.tell(session.err(), remark));
+            return keep(opened, name, arguments, session);
+        } catch (FileTrouble e) {
+            e.remarks().forEach(remark -> session.tell(session.err(), remark));
+            return ExitCode.NOT_UNDERSTOOD;
+        } catch (BadArgument e) {
+            session.err().println(e.getMessage());
+            return ExitCode.NOT_UNDERSTOOD;
+        }
+    }
+
+    private static int keep(ProjectFile opened, String name, ParseResult arguments, Session session)
+            throws FileTrouble, BadArgument {
+        Bench bench = new Bench(session.catalogue(), WorkshopOption.stock(arguments, session));
+        WorkedProject worked = bench.work(opened.project());
+        if (worked.stock().isEmpty()) {
+            session.out().println(session.texts().text("keep.nothing", name));
+            return ExitCode.DONE;
+        }
+        Copies copies = new Copies(worked.shelf(), worked.stock());
+        WorkedProject kept = bench.work(with(copies.json(arguments.hasMatchedOption(RENEW)), opened.project()));
+        if (kept.shelf().rows().isEmpty()) {
+            return tellTrouble(worked, session);
+        }
+        boolean changed = !kept.project().text().equals(opened.project().text());
+        opened.save(kept.project());
+        session.out()
+                .println(
+                        changed
+                                ? session.texts().text("keep.done", name)
+                                : session.texts().text("keep.same", name));
+        kept.shelf().rows().forEach(row -> session.out().println("  " + row));
+        return tellTrouble(kept, session);
+    }
+
+    private static int tellTrouble(WorkedProject worked, Session session) {
+        List<Remark> trouble = worked.remarks().stream()
+                .filter(remark -> remark.severity() != Severity.NOTE && WorkshopNotices.raised(remark))
+                .toList();
+        trouble.forEach(remark -> session.tell(session.err(), remark));
+        return trouble.stream().anyMatch(Remark::stops) ? ExitCode.REFUSED : ExitCode.DONE;
+    }
+
+    private static Project with(String copies, Project project) {
+        try {
+            return project.keeping(copies);
+        } catch (JsonTrouble e) {
+            throw new IllegalStateException("copies are written as JSON", e);
+        }
+    }
+}

@@ -1,0 +1,139 @@
+package org.hidewright.core.workshop;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.measure.Unit;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.Shelf.Taken;
+
+/** The copies a project keeps of what it takes from the workshop: how they differ from the file, and how they are made. */
+public final class Copies {
+    private final Shelf shelf;
+    private final Collection<StockLink> links;
+
+    /**
+     * The copies of a project.
+     *
+     * @param shelf the rows it works with
+     * @param links what its slips take
+     */
+    public Copies(Shelf shelf, Collection<StockLink> links) {
+        this.shelf = shelf;
+        this.links = links;
+    }
+
+    /** Where copies and the file in use differ, and what is taken that the project has no copy of. */
+    public List<Remark> differences() {
+        List<Remark> differences = new ArrayList<>();
+        for (Row row : used()) {
+            Optional<Row> kept = shelf.kept().flatMap(copies -> copies.row(row.table(), row.id()));
+            Optional<Row> now = shelf.file().flatMap(file -> file.row(row.table(), row.id()));
+            if (kept.isEmpty()) {
+                say(differences, WorkshopNotices.WORKSHOP_NOT_KEPT.with(row.toString()));
+            } else if (shelf.file().isPresent() && now.isEmpty()) {
+                say(differences, WorkshopNotices.WORKSHOP_ROW_GONE.with(row.toString()));
+            } else if (now.isPresent()) {
+                cells(kept.get(), now.get(), differences);
+            }
+        }
+        newRows(differences);
+        return List.copyOf(differences);
+    }
+
+    /** The rows that are used, the project’s own copies before those of the file; each once. */
+    private Set<Row> used() {
+        Map<String, Row> used = new LinkedHashMap<>();
+        for (StockLink link : links) {
+            shelf.taken(link).forEach(taken -> used.putIfAbsent(taken.row().toString(), taken.row()));
+        }
+        return new LinkedHashSet<>(used.values());
+    }
+
+    private void cells(Row kept, Row now, List<Remark> differences) {
+        Set<String> columns = new LinkedHashSet<>(kept.node().members().keySet());
+        columns.addAll(now.node().members().keySet());
+        for (String column : columns) {
+            String before = kept.cell(column).orElse("");
+            String after = now.cell(column).orElse("");
+            if (!before.equals(after)) {
+                say(
+                        differences,
+                        WorkshopNotices.WORKSHOP_DIFFERS.with(
+                                StockLink.cell(kept, column), shown(before), shown(after)));
+            }
+        }
+    }
+
+    private static String shown(String cell) {
+        return cell.isEmpty() ? "–" : cell;
+    }
+
+    /** Rows of a table that is used whole, which the project’s copy of it does not have. */
+    private void newRows(List<Remark> differences) {
+        links.stream()
+                .filter(link -> link.row().isEmpty())
+                .map(StockLink::table)
+                .distinct()
+                .filter(table ->
+                        shelf.kept().filter(copies -> copies.whole(table)).isPresent())
+                .forEach(table -> shelf.file().stream()
+                        .flatMap(file -> file.rows(table).stream())
+                        .filter(row ->
+                                shelf.kept().orElseThrow().row(table, row.id()).isEmpty())
+                        .forEach(row -> say(differences, WorkshopNotices.WORKSHOP_ROW_NEW.with(row.toString()))));
+    }
+
+    private static void say(List<Remark> remarks, Notice notice) {
+        remarks.add(Remark.of(notice, CoreTexts.TEXTS));
+    }
+
+    /**
+     * The copies as JSON for the project’s file: every row that is used, as it was written.
+     *
+     * @param renew whether the rows of the file are taken where it has them, although the project has copies
+     */
+    public String json(boolean renew) {
+        Map<String, Map<String, Taken>> tables = new LinkedHashMap<>();
+        Set<String> whole = new LinkedHashSet<>();
+        for (StockLink link : links) {
+            List<Taken> rows = renew ? shelf.renewed(link) : shelf.taken(link);
+            if (link.row().isEmpty() && !rows.isEmpty()) {
+                whole.add(link.table());
+            }
+            rows.forEach(taken -> tables.computeIfAbsent(link.table(), table -> new LinkedHashMap<>())
+                    .putIfAbsent(taken.row().id(), taken));
+        }
+        Optional<Unit> currency = shelf.kept()
+                .filter(copies -> !renew)
+                .flatMap(Workshop::currency)
+                .or(() -> shelf.file().flatMap(Workshop::currency));
+        Map<String, Object> texts = new LinkedHashMap<>();
+        tables.forEach((table, rows) -> texts.put(
+                table,
+                rows.values().stream().map(taken -> text(taken, currency)).toList()));
+        Map<String, Object> tree = new LinkedHashMap<>();
+        currency.ifPresent(unit -> tree.put(Workshop.CURRENCY, unit.symbol()));
+        if (!whole.isEmpty()) {
+            tree.put(Workshop.WHOLE, List.copyOf(whole));
+        }
+        tree.put(Workshop.TABLES, texts);
+        return JsonOut.write(tree).strip();
+    }
+
+    private static JsonOut.Raw text(Taken taken, Optional<Unit> currency) {
+        boolean same = taken.currency().isEmpty()
+                || taken.currency().equals(currency)
+                || taken.row().currency().isPresent();
+        return new JsonOut.Raw(
+                same ? taken.row().text() : taken.row().textIn(taken.currency().get()));
+    }
+}

@@ -1,0 +1,143 @@
+package org.hidewright.core.workshop;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.api.measure.Unit;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.project.Project;
+import org.hidewright.core.wording.Remark;
+
+/**
+ * The rows a project works with: its own copies first, so that what was worked yesterday is worked alike today; what it has
+ * no copy of comes from the workshop file in use. Immutable.
+ */
+public final class Shelf {
+    private final Stock stock;
+    private final Workshop kept;
+    private final Workshop file;
+
+    private final List<Remark> remarks;
+
+    private Shelf(Stock stock, Workshop kept, Workshop file, List<Remark> remarks) {
+        this.stock = stock;
+        this.kept = kept;
+        this.file = file;
+        this.remarks = remarks;
+    }
+
+    /** The rows within reach of a project: its own copies and those of the stock. */
+    public static Shelf of(Project project, Stock stock) {
+        Optional<JsonObject> node = project.member(Project.WORKSHOP)
+                .filter(JsonObject.class::isInstance)
+                .map(JsonObject.class::cast);
+        return new Shelf(
+                stock,
+                node.map(object -> Workshop.in(project.source(), object)).orElse(null),
+                stock.file().orElse(null),
+                node.map(WorkshopReader::checkKept).orElse(List.of()));
+    }
+
+    /** What is wrong with the copies that the project keeps. */
+    public List<Remark> remarks() {
+        return remarks;
+    }
+
+    /**
+     * A row and the currency of amounts that name none in it.
+     *
+     * @param kept whether it is the project's own copy
+     */
+    public record Taken(Row row, Optional<Unit> currency, boolean kept) {}
+
+    public Tables tables() {
+        return stock.tables();
+    }
+
+    /** The project’s own copies. */
+    Optional<Workshop> kept() {
+        return Optional.ofNullable(kept);
+    }
+
+    /** The workshop file in use. */
+    Optional<Workshop> file() {
+        return Optional.ofNullable(file);
+    }
+
+    /** Whether there is anything to take rows from. */
+    public boolean stocked() {
+        return file != null || kept != null && !kept.tables().isEmpty();
+    }
+
+    public Optional<Taken> row(String table, String id) {
+        return row(kept, true, table, id).or(() -> row(file, false, table, id));
+    }
+
+    private static Optional<Taken> row(Workshop from, boolean kept, String table, String id) {
+        return from == null ? Optional.empty() : from.row(table, id).map(row -> taken(from, kept, row));
+    }
+
+    /** The rows the project has copies of, each as {@code table[row]}. */
+    public List<String> rows() {
+        return kept == null
+                ? List.of()
+                : kept.tables().stream()
+                        .flatMap(table -> kept.rows(table).stream())
+                        .map(Row::toString)
+                        .toList();
+    }
+
+    /**
+     * Every row of a table: the project's copies where it holds the table whole, else those of the file, its own copies of
+     * single rows in their places; empty where neither has them all.
+     */
+    public Optional<List<Taken>> rows(String table) {
+        if (kept != null && kept.whole(table)) {
+            return Optional.of(taken(kept, true, table));
+        }
+        if (file == null) {
+            return Optional.empty();
+        }
+        return Optional.of(taken(file, false, table).stream()
+                .map(taken -> row(kept, true, table, taken.row().id()).orElse(taken))
+                .toList());
+    }
+
+    private static List<Taken> taken(Workshop from, boolean kept, String table) {
+        return from.rows(table).stream().map(row -> taken(from, kept, row)).toList();
+    }
+
+    private static Taken taken(Workshop from, boolean kept, Row row) {
+        return new Taken(row, row.currencyIn(from), kept);
+    }
+
+    /** The rows a link leads to; none where it leads nowhere. */
+    List<Taken> taken(StockLink link) {
+        return link.row().isEmpty()
+                ? rows(link.table()).orElse(List.of())
+                : row(link.table(), link.row()).map(List::of).orElse(List.of());
+    }
+
+    /** The rows a link would lead to without the project’s copies, save those that only the project has. */
+    List<Taken> renewed(StockLink link) {
+        List<Taken> now = file == null ? List.of() : new Shelf(stock, null, file, List.of()).taken(link);
+        return now.isEmpty() ? taken(link) : now;
+    }
+
+    /** What lies where a link leads, to be held against what lay there before. */
+    public Object seen(StockLink link) {
+        return link.row().isEmpty() ? rows(link.table()) : row(link.table(), link.row());
+    }
+
+    /** Ids of the rows of a table that can be taken, for suggestions. */
+    public List<String> ids(String table) {
+        Map<String, Boolean> ids = new LinkedHashMap<>();
+        for (Workshop from : new Workshop[] {kept, file}) {
+            if (from != null) {
+                from.rows(table).forEach(row -> ids.put(row.id(), true));
+            }
+        }
+        return List.copyOf(ids.keySet());
+    }
+}

@@ -1,0 +1,39 @@
+package org.hidewright.core.workshop;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonObject;
+
+/**
+ * A question answered by the workshop.
+ *
+ * @param table id of the table
+ * @param row id of a row, empty for every row
+ * @param column key of a column, empty for the whole row
+ */
+public record StockLink(String table, String row, String column) {
+    /** The keys it is written with. */
+    public static final List<String> KEYS = List.of("workshop", "row", "column");
+
+    /** The link that stands in a node, if one does. */
+    public static Optional<StockLink> in(JsonNode node) {
+        return node instanceof JsonObject object
+                ? object.text(KEYS.get(0))
+                        .map(table -> new StockLink(
+                                table,
+                                object.text(KEYS.get(1)).orElse(""),
+                                object.text(KEYS.get(2)).orElse("")))
+                : Optional.empty();
+    }
+
+    /** The place of one cell: {@code table[row].column}. */
+    public static String cell(Row row, String column) {
+        return row + "." + column;
+    }
+
+    @Override
+    public String toString() {
+        return table + (row.isEmpty() ? "" : "[" + row + "]") + (column.isEmpty() ? "" : "." + column);
+    }
+}
