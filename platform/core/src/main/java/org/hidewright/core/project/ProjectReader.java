@@ -99,8 +99,8 @@ public final class ProjectReader {
                 wrongShape("show", "{…}", show.place());
             }
         });
-        Project project = Project.read(source, slips(source, head), remarks);
-        return new Result(Optional.of(project), remarks);
+        Project project = Project.read(source, slips(head), remarks);
+        return new Result(Optional.of(project), project.remarks());
     }
 
     private static Notice notJson(JsonTrouble trouble) {
@@ -120,35 +120,47 @@ public final class ProjectReader {
         }
     }
 
-    private List<Slip> slips(JsonText source, JsonObject head) {
-        List<Slip> slips = new ArrayList<>();
+    private List<JsonObject> slips(JsonObject head) {
+        List<JsonObject> slips = new ArrayList<>();
         JsonNode node = head.get("slips").orElse(null);
         if (node != null && !(node instanceof JsonArray)) {
             wrongShape("slips", "[…]", node.place());
-            return slips;
         }
-        Set<String> ids = new HashSet<>();
-        List<JsonNode> items = node == null ? List.of() : ((JsonArray) node).items();
+        List<JsonNode> items = node instanceof JsonArray array ? array.items() : List.of();
         for (JsonNode item : items) {
-            if (!(item instanceof JsonObject object)) {
+            if (item instanceof JsonObject object) {
+                slips.add(object);
+            } else {
                 wrongShape("slips", "{…}", item.place());
-                continue;
             }
-            Slip slip = Slip.in(source, object);
-            Set<String> meant = new HashSet<>();
-            if (slip.id().isEmpty()) {
-                missing(object, "id", ProjectNotices.SLIP_WITHOUT_ID.with(), "").ifPresent(meant::add);
-            } else if (!ids.add(slip.id())) {
-                say(ProjectNotices.SLIP_ID_TWICE.with(slip.id()), object.place(), slip.id());
-            } else if (slip.calculator().isEmpty()) {
-                missing(object, "calculator", ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), slip.id())
-                        .ifPresent(meant::add);
-            }
-            unknownKeys(object, SLIP, slip.id(), meant);
-            shapes(slip);
-            slips.add(slip);
         }
         return slips;
+    }
+
+    /**
+     * What there is to say of a slip but for its questions, with places counted from where it begins.
+     *
+     * @param again whether another slip before it has the same id
+     */
+    static List<Remark> remarks(Slip slip, boolean again) {
+        ProjectReader reader = new ProjectReader();
+        reader.slip(slip, again);
+        return List.copyOf(reader.remarks);
+    }
+
+    private void slip(Slip slip, boolean again) {
+        JsonObject object = slip.node();
+        Set<String> meant = new HashSet<>();
+        if (slip.id().isEmpty()) {
+            missing(object, "id", ProjectNotices.SLIP_WITHOUT_ID.with(), "").ifPresent(meant::add);
+        } else if (again) {
+            say(ProjectNotices.SLIP_ID_TWICE.with(slip.id()), object.place(), slip.id());
+        } else if (slip.calculator().isEmpty()) {
+            missing(object, "calculator", ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), slip.id())
+                    .ifPresent(meant::add);
+        }
+        unknownKeys(object, SLIP, slip.id(), meant);
+        shapes(slip);
     }
 
     private void shapes(Slip slip) {
