@@ -1,6 +1,6 @@
 package org.hidewright.core.work;
 
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
@@ -84,7 +84,7 @@ final class Edit {
             sources.put(slip, sources(reading));
         }
         graph = graph.with(sources);
-        Set<Integer> reached = graph.reachedFrom(changed);
+        BitSet reached = graph.reachedFrom(changed);
         for (List<Integer> group : graph.inOrder(reached)) {
             if (graph.isCircle(group)) {
                 circle(group);
@@ -92,7 +92,7 @@ final class Edit {
                 one(group.get(0));
             }
         }
-        reached.forEach(slip -> ranges.set(slip, new LateRanges()));
+        reached.stream().forEach(slip -> ranges.set(slip, new LateRanges()));
         return new WorkedProject(project, looked, graph, worked.done(), ranges.done());
     }
 
@@ -154,13 +154,20 @@ final class Edit {
     /** A slip is as it was if it has answers, was not changed, and is linked to nothing that has moved. */
     private void one(int slip) {
         WorkedSlip was = before.apply(slip);
-        boolean asItWas = was != null
-                && was.answers().isPresent()
-                && !read.containsKey(slip)
-                && Arrays.stream(graph.sources(slip)).noneMatch(moved::contains);
+        boolean asItWas =
+                was != null && was.answers().isPresent() && !read.containsKey(slip) && !anyMoved(graph.sources(slip));
         if (!asItWas) {
             settle(slip, workOne(reading(slip), was));
         }
+    }
+
+    private boolean anyMoved(int[] sources) {
+        for (int source : sources) {
+            if (moved.contains(source)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private ReadSlip reading(int slip) {

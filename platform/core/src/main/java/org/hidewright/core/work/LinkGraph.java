@@ -3,6 +3,7 @@ package org.hidewright.core.work;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
@@ -11,7 +12,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import org.hidewright.core.SharedList;
 
 /**
@@ -72,16 +72,18 @@ final class LinkGraph {
 
     /** The slips a slip is linked to, in the order of its questions. */
     int[] sources(int slip) {
-        return sources.get(slip).clone();
+        return sources.get(slip);
     }
 
-    /** Slips and all that hang on them, in the order of the file. */
-    Set<Integer> reachedFrom(Collection<Integer> slips) {
-        Set<Integer> reached = new TreeSet<>(slips);
+    /** Slips and all that hang on them. */
+    BitSet reachedFrom(Collection<Integer> slips) {
+        BitSet reached = new BitSet();
+        slips.forEach(reached::set);
         Deque<Integer> open = new ArrayDeque<>(slips);
         while (!open.isEmpty()) {
             for (int dependent : dependents.get(open.pop())) {
-                if (reached.add(dependent)) {
+                if (!reached.get(dependent)) {
+                    reached.set(dependent);
                     open.push(dependent);
                 }
             }
@@ -90,7 +92,7 @@ final class LinkGraph {
     }
 
     /** Slips each after all it is linked to among them; those of a circle together. */
-    List<List<Integer>> inOrder(Set<Integer> slips) {
+    List<List<Integer>> inOrder(BitSet slips) {
         return new Order(slips).groups;
     }
 
@@ -131,7 +133,7 @@ final class LinkGraph {
     /** Tarjan's strongly connected components (SIAM J. Comput. 1, 1972), which come out sources first. */
     private final class Order {
         private final List<List<Integer>> groups = new ArrayList<>();
-        private final Set<Integer> among;
+        private final BitSet among;
         private final Map<Integer, Visit> visits = new HashMap<>();
         private final Deque<Visit> path = new ArrayDeque<>();
         private final Deque<Visit> ungrouped = new ArrayDeque<>();
@@ -150,9 +152,9 @@ final class LinkGraph {
             }
         }
 
-        Order(Set<Integer> among) {
+        Order(BitSet among) {
             this.among = among;
-            for (int slip : among) {
+            for (int slip = among.nextSetBit(0); slip >= 0; slip = among.nextSetBit(slip + 1)) {
                 if (!visits.containsKey(slip)) {
                     open(slip);
                     while (!path.isEmpty()) {
@@ -174,7 +176,7 @@ final class LinkGraph {
             if (visit.next < linked.length) {
                 int source = linked[visit.next++];
                 Visit seen = visits.get(source);
-                if (seen == null && among.contains(source)) {
+                if (seen == null && among.get(source)) {
                     open(source);
                 } else if (seen != null && !seen.grouped) {
                     visit.lowest = Math.min(visit.lowest, seen.number);
@@ -191,6 +193,11 @@ final class LinkGraph {
         }
 
         private void close(Visit first) {
+            if (ungrouped.peek() == first) { // as nearly all are
+                ungrouped.pop().grouped = true;
+                groups.add(List.of(first.slip));
+                return;
+            }
             List<Integer> group = new ArrayList<>();
             Visit member;
             do {
