@@ -7,6 +7,7 @@ import java.util.function.IntFunction;
 import java.util.function.LongSupplier;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.work.Bench;
@@ -22,6 +23,7 @@ import org.hidewright.thickness.Thickness;
 public final class LinksBenchmark {
     private static final int ROUNDS = 9;
     private static final int WARM = 3;
+    private static final long WARM_NS = 500_000_000L;
 
     private final Bench bench =
             new Bench(Catalogue.of("benchmark", RecordCalculator.of(new Thickness()), RecordCalculator.of(new Stack())));
@@ -36,8 +38,9 @@ public final class LinksBenchmark {
         row("# Linked slips and ranges\n");
         row("Machine: " + System.getProperty("os.name") + " " + System.getProperty("os.arch") + ", "
                 + Runtime.getRuntime().availableProcessors() + " cores, Java " + Runtime.version() + ".\n");
-        row("Medians of " + ROUNDS + " rounds after " + WARM + " to warm up, in ms.\n");
+        row("Medians of " + ROUNDS + " rounds after " + WARM + " rounds and half a second at least to warm up, in ms.\n");
         edits();
+        editGrowth();
         growth();
         ranges();
         Files.createDirectories(results);
@@ -76,12 +79,13 @@ public final class LinksBenchmark {
     /** The median of what a piece of work says it took. */
     private double median(String what, LongSupplier nanoseconds) {
         double[] ms = new double[ROUNDS];
-        for (int round = -WARM; round < ROUNDS; round++) {
-            double took = nanoseconds.getAsLong() / 1e6;
-            if (round >= 0) {
-                ms[round] = took;
-                raw.append(what).append('\t').append(round).append('\t').append(number(took)).append('\n');
-            }
+        long start = System.nanoTime();
+        for (int round = 0; round < WARM || System.nanoTime() - start < WARM_NS; round++) {
+            nanoseconds.getAsLong();
+        }
+        for (int round = 0; round < ROUNDS; round++) {
+            ms[round] = nanoseconds.getAsLong() / 1e6;
+            raw.append(what).append('\t').append(round).append('\t').append(number(ms[round])).append('\n');
         }
         Arrays.sort(ms);
         return ms[ROUNDS / 2];
@@ -97,36 +101,49 @@ public final class LinksBenchmark {
         Project project = project(10_000, 51);
         double full = median("10000 slips, full", () -> took(() -> bench.work(project)));
         WorkedProject worked = bench.work(project);
+        double edit = edit("10000 slips, one edit", project, worked);
+        Project long10k = project(10_000, 10_000);
+        WorkedProject workedLong = bench.work(long10k);
         int[] turn = {0};
-        double[] reading = new double[1];
-        double edit = median("10000 slips, one edit, work", () -> {
-            Project[] edited = new Project[1];
-            String typed = "\"2." + (1 + turn[0]++ % 8) + " mm\"";
-            reading[0] = took(() -> edited[0] = answering(project, "s0", typed)) / 1e6;
-            return took(() -> bench.work(edited[0], worked));
+        double still = median("chain of 10000, an edit that changes no answer", () -> {
+            String typed = turn[0]++ % 2 == 0 ? "\"0.2 cm\"" : "\"2.0 mm\"";
+            return took(() -> bench.work(answering(long10k, "s0", typed), workedLong));
         });
-        double chain = median("chain of 10000, full", new LongSupplier() {
-            private final Project long10k = project(10_000, 10_000);
-
-            @Override
-            public long getAsLong() {
-                return took(() -> bench.work(long10k));
-            }
-        });
+        double chain = median("chain of 10000, full", () -> took(() -> bench.work(long10k)));
         row("| 10,000 slips | ms | share of full |\n|---|---|---|");
         row("| full, in chains of 51 | " + number(full) + " | 1 |");
         row("| one edit that reaches 50 more | " + number(edit) + " | 1/" + Math.round(full / edit) + " |");
-        row("| reading the edited text anew (last round) | " + number(reading[0]) + " | 1/" + Math.round(full / reading[0])
-                + " |");
-        row("| full, in one chain of 10,000 | " + number(chain) + " | " + number(chain / full) + " |\n");
+        row("| full, in one chain of 10,000 | " + number(chain) + " | " + number(chain / full) + " |");
+        row("| one edit at its head that changes no answer | " + number(still) + " | 1/" + Math.round(chain / still)
+                + " of the chain |\n");
+    }
+
+    /** The first slip answered anew and everything worked that hangs on it: from the typed text to the worked project. */
+    private double edit(String what, Project project, WorkedProject worked) {
+        int[] turn = {0};
+        return median(what, () -> {
+            String typed = "\"2." + (1 + turn[0]++ % 8) + " mm\"";
+            return took(() -> bench.work(answering(project, "s0", typed), worked));
+        });
     }
 
     private static Project answering(Project project, String slip, String json) {
         try {
             return project.answering(slip, "thickness", json);
-        } catch (Exception e) {
+        } catch (JsonTrouble e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** What an edit that reaches 50 more costs beside ever more slips that it does not reach. */
+    private void editGrowth() {
+        row("| slips in chains of 51 | one edit that reaches 50 more, ms | µs a slip reached |\n|---|---|---|");
+        for (int slips : new int[] {100, 1_000, 10_000, 100_000}) {
+            Project project = project(slips, 51);
+            double edit = edit(slips + " slips, one edit", project, bench.work(project));
+            row("| " + slips + " | " + number(edit) + " | " + number(edit * 1000 / 51) + " |");
+        }
+        row("");
     }
 
     private void growth() {

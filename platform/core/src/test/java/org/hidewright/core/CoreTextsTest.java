@@ -25,6 +25,7 @@ import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.store.StoreNotices;
 import org.hidewright.core.work.WorkedSlip;
@@ -35,7 +36,7 @@ import org.junit.jupiter.api.Test;
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final Pattern USE = Pattern.compile(
-            "(?:ProjectNotices|CatalogueNotices|StoreNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
+            "(?:JsonNotices|ProjectNotices|CatalogueNotices|StoreNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
 
     private static Properties texts() throws Exception {
         Properties texts = new Properties();
@@ -47,7 +48,12 @@ class CoreTextsTest {
     }
 
     private static List<NoticeKind> all() {
-        return Stream.of(ProjectNotices.all(), CatalogueNotices.all(), StoreNotices.all(), WorkshopNotices.all())
+        return Stream.of(
+                        JsonNotices.all(),
+                        ProjectNotices.all(),
+                        CatalogueNotices.all(),
+                        StoreNotices.all(),
+                        WorkshopNotices.all())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -81,8 +87,12 @@ class CoreTextsTest {
 
     @Test
     void everyConstantOfTheseClassesIsListed() throws Exception {
-        for (Class<?> notices :
-                List.of(ProjectNotices.class, CatalogueNotices.class, StoreNotices.class, WorkshopNotices.class)) {
+        for (Class<?> notices : List.of(
+                JsonNotices.class,
+                ProjectNotices.class,
+                CatalogueNotices.class,
+                StoreNotices.class,
+                WorkshopNotices.class)) {
             List<Object> constants = new ArrayList<>();
             for (var field : notices.getFields()) {
                 constants.add(field.get(null));

@@ -31,6 +31,8 @@ public interface Catalogue {
                 .map(calculator -> new Installed(calculator, bundle))
                 .forEach(installed -> byId.put(installed.id(), installed));
         return new Catalogue() {
+            private Tables tables;
+
             @Override
             public Optional<Installed> find(String id) {
                 return Optional.ofNullable(byId.get(id));
@@ -42,8 +44,9 @@ public interface Catalogue {
             }
 
             @Override
-            public Tables tables() {
-                return Tables.of(StandardTables.brought());
+            public synchronized Tables tables() {
+                tables = tables == null ? Tables.of(StandardTables.brought()) : tables;
+                return tables;
             }
 
             @Override

@@ -10,10 +10,13 @@ import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.workshop.StockLink;
 
 /** The JSON Schema (draft 2020-12) of a calculator's questions, as they stand in a project file. */
 final class QuestionSchema {
-    private static final Map<String, Object> LINK = link();
+    private static final Map<String, Object> LINK =
+            link(List.of("from", "answer", "row", "column"), List.of("from", "answer"));
+    private static final Map<String, Object> STOCK = link(StockLink.KEYS, StockLink.KEYS.subList(0, 1));
 
     private final Texts texts;
     private final Wording wording;
@@ -78,8 +81,9 @@ final class QuestionSchema {
                         List.of(
                                 Map.of("type", List.of("string", "number")),
                                 Map.of("type", "array", "items", scalar(question)),
-                                LINK));
-            default -> schema.put("anyOf", List.of(scalar(question), LINK));
+                                LINK,
+                                STOCK));
+            default -> schema.put("anyOf", List.of(scalar(question), LINK, STOCK));
         }
         question.preset().ifPresent(preset -> schema.put("default", QuestionExample.asJson(question, preset)));
         question.example()
@@ -121,13 +125,13 @@ final class QuestionSchema {
         return question.variants().stream().map(Variant::key).toList();
     }
 
-    private static Map<String, Object> link() {
+    private static Map<String, Object> link(List<String> keys, List<String> required) {
         Map<String, Object> properties = new LinkedHashMap<>();
-        List.of("from", "answer", "row", "column").forEach(key -> properties.put(key, Map.of("type", "string")));
+        keys.forEach(key -> properties.put(key, Map.of("type", "string")));
         Map<String, Object> link = new LinkedHashMap<>();
         link.put("type", "object");
         link.put("properties", properties);
-        link.put("required", List.of("from", "answer"));
+        link.put("required", required);
         link.put("additionalProperties", false);
         return link;
     }

@@ -60,7 +60,9 @@ public final class SlipJson {
         }
         tree.put(
                 "notices",
-                slip.remarks().stream().map(remark -> remark(remark, wording)).toList());
+                worked.remarks(slip).stream()
+                        .map(remark -> remark(remark, wording))
+                        .toList());
         return tree;
     }
 

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
@@ -27,16 +29,26 @@ import org.hidewright.core.json.JsonNode.Member;
  * program wrote there, understood or not, comes back byte for byte.
  */
 public final class JsonText {
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .build();
+    /** By how many brackets stand around the text in the file: what is read alone must be readable there too. */
+    private static final Map<Integer, JsonFactory> FACTORIES = new ConcurrentHashMap<>();
 
     private final String text;
     private final JsonNode root;
+    private final int around;
 
-    private JsonText(String text, JsonNode root) {
+    private JsonText(String text, JsonNode root, int around) {
         this.text = text;
         this.root = root;
+        this.around = around;
+    }
+
+    private static JsonFactory factory(int around) {
+        return JsonFactory.builder()
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(StreamReadConstraints.DEFAULT_MAX_DEPTH - around)
+                        .build())
+                .build();
     }
 
     /**
@@ -45,15 +57,25 @@ public final class JsonText {
      * @throws JsonTrouble if it is not JSON, has a key twice, or goes on after its end
      */
     public static JsonText read(String text) throws JsonTrouble {
-        int skipped = text.startsWith("\uFEFF") ? 1 : 0;
-        try (JsonParser parser = FACTORY.createParser(new StringReader(text.substring(skipped)))) {
-            return read(text, parser, skipped);
+        return read(text, 0);
+    }
+
+    private static JsonText read(String text, int around) throws JsonTrouble {
+        int skipped = markOf(text).length();
+        JsonFactory factory = FACTORIES.computeIfAbsent(around, JsonText::factory);
+        try (JsonParser parser = factory.createParser(new StringReader(text.substring(skipped)))) {
+            return new JsonText(text, root(text, parser, skipped), around);
         } catch (IOException e) {
             throw new UncheckedIOException("reading from memory cannot fail", e);
         }
     }
 
-    private static JsonText read(String text, JsonParser parser, int skipped) throws IOException, JsonTrouble {
+    /** The byte order mark at the beginning of a text, if there is one; it counts as no column. */
+    public static String markOf(String text) {
+        return text.startsWith("\uFEFF") ? "\uFEFF" : "";
+    }
+
+    private static JsonNode root(String text, JsonParser parser, int skipped) throws IOException, JsonTrouble {
         Reader reader = new Reader(parser, skipped);
         try {
             if (parser.nextToken() == null) {
@@ -67,7 +89,7 @@ public final class JsonText {
                         Phrase.of("json-more"),
                         null);
             }
-            return new JsonText(text, root);
+            return root;
         } catch (JsonProcessingException e) {
             JsonLocation location = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
             int offset = (int) location.getCharOffset() + skipped;
@@ -94,6 +116,37 @@ public final class JsonText {
     }
 
     /**
+     * One value as a text of its own, with places counted from where it begins.
+     *
+     * @param within how many brackets stand around it
+     */
+    public JsonText alone(JsonNode node, int within) {
+        return new JsonText(textOf(node), alone(node, node.start(), node.place()), around + within);
+    }
+
+    private static JsonNode alone(JsonNode node, int offset, Place start) {
+        int from = node.start() - offset;
+        int to = node.end() - offset;
+        Place place = node.place().from(start);
+        if (node instanceof JsonObject object) {
+            Map<String, Member> members = new LinkedHashMap<>();
+            for (Map.Entry<String, Member> member : object.members().entrySet()) {
+                Member was = member.getValue();
+                members.put(member.getKey(), new Member(was.place().from(start), alone(was.value(), offset, start)));
+            }
+            return new JsonObject(from, to, place, members);
+        } else if (node instanceof JsonArray array) {
+            List<JsonNode> items = new ArrayList<>();
+            for (JsonNode item : array.items()) { // a lambda would take more of the stack, and brackets may be deep
+                items.add(alone(item, offset, start));
+            }
+            return new JsonArray(from, to, place, items);
+        }
+        JsonScalar scalar = (JsonScalar) node;
+        return new JsonScalar(from, to, place, scalar.type(), scalar.text());
+    }
+
+    /**
      * The text with one value replaced.
      *
      * @param node a node of this text
@@ -102,7 +155,7 @@ public final class JsonText {
      */
     public JsonText with(JsonNode node, String json) throws JsonTrouble {
         read(json);
-        return read(text.substring(0, node.start()) + json + text.substring(node.end()));
+        return read(text.substring(0, node.start()) + json + text.substring(node.end()), around);
     }
 
     /**
@@ -117,7 +170,7 @@ public final class JsonText {
                 .max()
                 .orElse(object.start() + 1);
         String member = (object.members().isEmpty() ? "" : ", ") + quoted(key) + ": " + json;
-        return read(text.substring(0, last) + member + text.substring(last));
+        return read(text.substring(0, last) + member + text.substring(last), around);
     }
 
     /** A text as JSON, with quotes and escapes. */

@@ -1,69 +1,106 @@
 package org.hidewright.core.project;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.hidewright.core.json.JsonNode;
+import java.util.stream.IntStream;
+import org.hidewright.core.SharedList;
 import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonNode.Member;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.json.Place;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.Workshop;
 
 /**
- * A project: its head and its slips in order. Immutable; a change gives another project that shares every slip that was
- * not touched.
+ * A project: its head and its slips in order. Immutable; a change gives another project that shares all that was not
+ * touched: the other slips, and the text between them. Where a slip stands in the file is reckoned when somebody asks.
  */
 public final class Project {
-    private final JsonText source;
-    private final List<Slip> slips;
-    /** The same slips, each where it stands in the source; what is in {@link #slips} may come from an older text. */
-    private final List<Slip> written;
-
-    private final List<Remark> remarks;
-
-    private Project(JsonText source, List<Slip> slips, List<Slip> written, List<Remark> remarks) {
-        this.source = source;
-        this.slips = List.copyOf(slips);
-        this.written = written;
-        this.remarks = List.copyOf(remarks);
-    }
-
-    static Project read(JsonText source, List<Slip> slips, List<Remark> remarks) {
-        return new Project(source, slips, List.copyOf(slips), remarks);
-    }
-
     /** The key under which a project keeps copies of what it took from the workshop. */
-    public static final String WORKSHOP = "workshop";
+    static final String WORKSHOP = "workshop";
 
-    /** What stands under a key of the head. */
-    public Optional<JsonNode> member(String key) {
-        return head().get(key);
+    private final JsonObject head;
+    private final Workshop kept;
+    private final Gaps gaps;
+    private final SharedList<Slip> slips;
+    /** What was said of each slip when it was read, but for its questions. */
+    private final SharedList<List<Remark>> said;
+    /** The first slip of each id. One and the same object as long as no slip comes, goes or is renamed. */
+    private final Map<String, Integer> index;
+
+    private volatile List<Place> starts;
+
+    private Project(
+            JsonObject head,
+            Workshop kept,
+            Gaps gaps,
+            SharedList<Slip> slips,
+            SharedList<List<Remark>> said,
+            Map<String, Integer> index) {
+        this.head = head;
+        this.kept = kept;
+        this.gaps = gaps;
+        this.slips = slips;
+        this.said = said;
+        this.index = index;
     }
 
-    /** The text it stands in, with the places of {@link #member}. */
-    public JsonText source() {
-        return source;
-    }
-
-    private JsonObject head() {
-        return (JsonObject) source.root();
+    /**
+     * A project that was read from a text.
+     *
+     * @param nodes its slips
+     * @param remarks what was said of the rest
+     */
+    static Project read(JsonText source, List<JsonObject> nodes, List<Remark> remarks) {
+        JsonObject root = (JsonObject) source.root();
+        Map<String, Member> head = new LinkedHashMap<>(root.members());
+        head.remove("slips");
+        List<Slip> slips = new ArrayList<>();
+        List<List<Remark>> said = new ArrayList<>();
+        Map<String, Integer> index = new LinkedHashMap<>();
+        for (JsonObject node : nodes) {
+            Slip slip = Slip.in(source, node);
+            boolean again = !slip.id().isEmpty() && index.putIfAbsent(slip.id(), slips.size()) != null;
+            said.add(ProjectReader.remarks(slip, again));
+            slips.add(slip);
+        }
+        return new Project(
+                new JsonObject(root.start(), root.end(), root.place(), head),
+                root.get(WORKSHOP)
+                        .filter(JsonObject.class::isInstance)
+                        .map(node -> Workshop.alone(source.textOf(node)))
+                        .orElse(null),
+                Gaps.around(nodes, source, remarks),
+                SharedList.of(slips),
+                SharedList.of(said),
+                Collections.unmodifiableMap(index));
     }
 
     /** The project's name, empty where none is given. */
     public String name() {
-        return head().text("name").orElse("");
+        return head.text("name").orElse("");
     }
 
     /** What it is, in the maker's words. */
     public Optional<String> about() {
-        return head().text("about");
+        return head.text("about");
     }
 
     /** A setting of how it is shown: {@code units}, {@code paper} or {@code language}. */
     public Optional<String> shown(String setting) {
-        return head().get("show")
+        return head.get("show")
                 .filter(show -> show instanceof JsonObject)
                 .flatMap(show -> ((JsonObject) show).text(setting));
+    }
+
+    /** The copies it keeps of what it took from the workshop; one and the same object as long as they are not changed. */
+    public Optional<Workshop> kept() {
+        return Optional.ofNullable(kept);
     }
 
     /** In the order of the file. */
@@ -71,13 +108,53 @@ public final class Project {
         return slips;
     }
 
+    /** Where in {@link #slips()} the slip of an id stands, the first where several have it; in the order of the file. */
+    public Map<String, Integer> index() {
+        return index;
+    }
+
     public Optional<Slip> slip(String id) {
-        return slips.stream().filter(slip -> slip.id().equals(id)).findFirst();
+        return Optional.ofNullable(index.get(id)).map(slips::get);
+    }
+
+    /** Which slips are other ones than in a project before; empty where slips have come or gone as well. */
+    public Optional<IntStream> changedSince(Project before) {
+        if (index != before.index) {
+            return Optional.empty();
+        }
+        IntStream.Builder changed = IntStream.builder();
+        slips.differences(before.slips, changed::add);
+        return Optional.of(changed.build());
     }
 
     /** What was noticed about the file when it was read, besides what concerns single questions. */
     public List<Remark> remarks() {
+        List<Remark> remarks = new ArrayList<>(gaps.remarks(slips, starts()));
+        for (int i = 0; i < said.size(); i++) {
+            for (Remark remark : said.get(i)) {
+                remarks.add(placed(remark, i));
+            }
+        }
         return remarks;
+    }
+
+    /**
+     * A remark at its place in the file.
+     *
+     * @param remark about a slip, with its place counted from where the slip begins, if it has one
+     * @param slip where in {@link #slips()} that is
+     */
+    public Remark placed(Remark remark, int slip) {
+        return remark.place() == null ? remark : remark.atPlace(remark.place().within(starts().get(slip)));
+    }
+
+    private List<Place> starts() {
+        List<Place> known = starts;
+        if (known == null) {
+            known = gaps.starts(slips);
+            starts = known;
+        }
+        return known;
     }
 
     /**
@@ -88,26 +165,18 @@ public final class Project {
      * @throws IllegalArgumentException if there is no such slip
      */
     public Project answering(String slipId, String question, String json) throws JsonTrouble {
-        for (int i = 0; i < slips.size(); i++) {
-            if (slips.get(i).id().equals(slipId)) {
-                return withSlip(i, slips.get(i).answering(question, json));
-            }
+        Integer at = index.get(slipId);
+        if (at == null) {
+            throw new IllegalArgumentException("no slip " + slipId);
         }
-        throw new IllegalArgumentException("no slip " + slipId);
-    }
-
-    /** Read anew, so that whatever is said of it stands at its place in the new text. */
-    private Project withSlip(int index, Slip changed) throws JsonTrouble {
-        JsonNode was = written.get(index).node();
-        String before = source.text();
-        String text = before.substring(0, was.start()) + changed.text() + before.substring(was.end());
-        JsonText.read(text);
-        Project reread = ProjectReader.read(text).project().orElseThrow();
-        List<Slip> shared = new ArrayList<>();
-        for (int i = 0; i < reread.slips.size(); i++) {
-            shared.add(slips.get(i).sameAs(reread.slips.get(i)) ? slips.get(i) : reread.slips.get(i));
-        }
-        return new Project(reread.source, shared, reread.written, reread.remarks);
+        Slip changed = slips.get(at).answering(question, json);
+        return new Project(
+                head,
+                kept,
+                gaps,
+                slips.draft().set(at, changed).done(),
+                said.draft().set(at, ProjectReader.remarks(changed, false)).done(),
+                index);
     }
 
     /**
@@ -117,14 +186,16 @@ public final class Project {
      * @throws JsonTrouble if that is no JSON
      */
     public Project keeping(String json) throws JsonTrouble {
-        JsonText text = head().get(WORKSHOP).isPresent()
-                ? source.with(head().get(WORKSHOP).get(), json)
-                : source.withMember(head(), WORKSHOP, json);
-        return ProjectReader.read(text.text()).project().orElseThrow();
+        JsonText source = JsonText.read(text());
+        JsonObject root = (JsonObject) source.root();
+        JsonText changed = root.get(WORKSHOP).isPresent()
+                ? source.with(root.get(WORKSHOP).get(), json)
+                : source.withMember(root, WORKSHOP, json);
+        return ProjectReader.read(changed.text()).project().orElseThrow();
     }
 
     /** The text to save: every character that was not changed is as it was read. */
     public String text() {
-        return source.text();
+        return gaps.text(slips);
     }
 }

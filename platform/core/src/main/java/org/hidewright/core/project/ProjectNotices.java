@@ -5,23 +5,18 @@ import org.hidewright.api.calculator.NoticeKind;
 
 /** What the host itself has to say about a project and what is typed in it. */
 public final class ProjectNotices {
-    public static final NoticeKind NOT_JSON = NoticeKind.stop("not-json");
     public static final NoticeKind EMPTY_FILE = NoticeKind.stop("empty-file");
     public static final NoticeKind MORE_AFTER_END = NoticeKind.stop("more-after-end");
     public static final NoticeKind NOT_A_PROJECT = NoticeKind.stop("not-a-project");
     public static final NoticeKind NEWER_FORMAT = NoticeKind.check("newer-format");
-    public static final NoticeKind UNKNOWN_KEY = NoticeKind.check("unknown-key");
-    public static final NoticeKind UNKNOWN_KEY_NEAREST = NoticeKind.check("unknown-key-nearest");
     public static final NoticeKind MISSPELT_KEY = NoticeKind.stop("misspelt-key");
     public static final NoticeKind MISPLACED_KEY = NoticeKind.check("misplaced-key");
     public static final NoticeKind NO_SUCH_SETTING = NoticeKind.stop("no-such-setting");
     public static final NoticeKind NO_SUCH_SETTING_NEAREST = NoticeKind.stop("no-such-setting-nearest");
-    public static final NoticeKind WRONG_SHAPE = NoticeKind.stop("wrong-shape");
     public static final NoticeKind ROWS_EXPECTED = NoticeKind.stop("rows-expected");
     public static final NoticeKind SLIP_WITHOUT_ID = NoticeKind.stop("slip-without-id");
     public static final NoticeKind SLIP_ID_TWICE = NoticeKind.stop("slip-id-twice");
     public static final NoticeKind SLIP_WITHOUT_CALCULATOR = NoticeKind.stop("slip-without-calculator");
-    public static final NoticeKind ROW_ID_TWICE = NoticeKind.stop("row-id-twice");
     public static final NoticeKind UNANSWERED = NoticeKind.stop("unanswered");
     public static final NoticeKind UNANSWERED_NO_EXAMPLE = NoticeKind.stop("unanswered-no-example");
     public static final NoticeKind NO_SUCH_OPTION = NoticeKind.stop("no-such-option");
@@ -65,23 +60,18 @@ public final class ProjectNotices {
     /** Every kind, so that texts can be checked and listed. */
     public static List<NoticeKind> all() {
         return List.of(
-                NOT_JSON,
                 EMPTY_FILE,
                 MORE_AFTER_END,
                 NOT_A_PROJECT,
                 NEWER_FORMAT,
-                UNKNOWN_KEY,
-                UNKNOWN_KEY_NEAREST,
                 MISSPELT_KEY,
                 MISPLACED_KEY,
                 NO_SUCH_SETTING,
                 NO_SUCH_SETTING_NEAREST,
-                WRONG_SHAPE,
                 ROWS_EXPECTED,
                 SLIP_WITHOUT_ID,
                 SLIP_ID_TWICE,
                 SLIP_WITHOUT_CALCULATOR,
-                ROW_ID_TWICE,
                 UNANSWERED,
                 UNANSWERED_NO_EXAMPLE,
                 NO_SUCH_OPTION,

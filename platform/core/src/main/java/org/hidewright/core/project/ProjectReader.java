@@ -16,6 +16,7 @@ import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
 import org.hidewright.core.json.JsonNode.Member;
+import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.json.Place;
@@ -23,6 +24,7 @@ import org.hidewright.core.paper.Paper;
 import org.hidewright.core.wording.LanguageTag;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.workshop.WorkshopReader;
 
 /** Reads the text of a project file. What it does not understand it names and leaves in place. */
 public final class ProjectReader {
@@ -84,9 +86,13 @@ public final class ProjectReader {
         headKeys(head);
         text(head, "name", "");
         text(head, "about", "");
-        head.get(Project.WORKSHOP)
-                .filter(kept -> !(kept instanceof JsonObject))
-                .ifPresent(kept -> wrongShape(Project.WORKSHOP, "{…}", kept.place()));
+        head.get(Project.WORKSHOP).ifPresent(kept -> {
+            if (kept instanceof JsonObject copies) {
+                remarks.addAll(WorkshopReader.checkKept(copies));
+            } else {
+                wrongShape(Project.WORKSHOP, "{…}", kept.place());
+            }
+        });
         head.get("show").ifPresent(show -> {
             if (show instanceof JsonObject settings) {
                 unknownKeys(settings, SHOW);
@@ -102,15 +108,15 @@ public final class ProjectReader {
                 wrongShape("show", "{…}", show.place());
             }
         });
-        Project project = Project.read(source, slips(source, head), remarks);
-        return new Result(Optional.of(project), remarks);
+        Project project = Project.read(source, slips(head), remarks);
+        return new Result(Optional.of(project), project.remarks());
     }
 
     private static Notice notJson(JsonTrouble trouble) {
         return switch (trouble.kind()) {
             case EMPTY -> ProjectNotices.EMPTY_FILE.with();
             case MORE_AFTER_END -> ProjectNotices.MORE_AFTER_END.with();
-            case SYNTAX -> ProjectNotices.NOT_JSON.with(trouble.words());
+            case SYNTAX -> JsonNotices.NOT_JSON.with(trouble.words());
         };
     }
 
@@ -123,35 +129,47 @@ public final class ProjectReader {
         }
     }
 
-    private List<Slip> slips(JsonText source, JsonObject head) {
-        List<Slip> slips = new ArrayList<>();
+    private List<JsonObject> slips(JsonObject head) {
+        List<JsonObject> slips = new ArrayList<>();
         JsonNode node = head.get("slips").orElse(null);
         if (node != null && !(node instanceof JsonArray)) {
             wrongShape("slips", "[…]", node.place());
-            return slips;
         }
-        Set<String> ids = new HashSet<>();
-        List<JsonNode> items = node == null ? List.of() : ((JsonArray) node).items();
+        List<JsonNode> items = node instanceof JsonArray array ? array.items() : List.of();
         for (JsonNode item : items) {
-            if (!(item instanceof JsonObject object)) {
+            if (item instanceof JsonObject object) {
+                slips.add(object);
+            } else {
                 wrongShape("slips", "{…}", item.place());
-                continue;
             }
-            Slip slip = Slip.in(source, object);
-            Set<String> meant = new HashSet<>();
-            if (slip.id().isEmpty()) {
-                missing(object, "id", ProjectNotices.SLIP_WITHOUT_ID.with(), "").ifPresent(meant::add);
-            } else if (!ids.add(slip.id())) {
-                say(ProjectNotices.SLIP_ID_TWICE.with(slip.id()), object.place(), slip.id());
-            } else if (slip.calculator().isEmpty()) {
-                missing(object, "calculator", ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), slip.id())
-                        .ifPresent(meant::add);
-            }
-            unknownKeys(object, SLIP, slip.id(), meant);
-            shapes(slip);
-            slips.add(slip);
         }
         return slips;
+    }
+
+    /**
+     * What there is to say of a slip but for its questions, with places counted from where it begins.
+     *
+     * @param again whether another slip before it has the same id
+     */
+    static List<Remark> remarks(Slip slip, boolean again) {
+        ProjectReader reader = new ProjectReader();
+        reader.slip(slip, again);
+        return List.copyOf(reader.remarks);
+    }
+
+    private void slip(Slip slip, boolean again) {
+        JsonObject object = slip.node();
+        Set<String> meant = new HashSet<>();
+        if (slip.id().isEmpty()) {
+            missing(object, "id", ProjectNotices.SLIP_WITHOUT_ID.with(), "").ifPresent(meant::add);
+        } else if (again) {
+            say(ProjectNotices.SLIP_ID_TWICE.with(slip.id()), object.place(), slip.id());
+        } else if (slip.calculator().isEmpty()) {
+            missing(object, "calculator", ProjectNotices.SLIP_WITHOUT_CALCULATOR.with(slip.id()), slip.id())
+                    .ifPresent(meant::add);
+        }
+        unknownKeys(object, SLIP, slip.id(), meant);
+        shapes(slip);
     }
 
     private void shapes(Slip slip) {
@@ -226,19 +244,11 @@ public final class ProjectReader {
     private void unknownKeys(JsonObject object, List<String> known, String slip, Set<String> told) {
         for (Map.Entry<String, Member> member : object.members().entrySet()) {
             if (!known.contains(member.getKey()) && !told.contains(member.getKey())) {
-                remarks.add(unknownKey(member.getKey(), known)
+                remarks.add(Remark.of(JsonNotices.unknownKey(member.getKey(), known), CoreTexts.TEXTS)
                         .onSlip(slip)
                         .atPlace(member.getValue().place()));
             }
         }
-    }
-
-    /** A key that means nothing here, with the nearest one that does. */
-    public static Remark unknownKey(String key, List<String> known) {
-        Notice notice = Nearest.to(key, known)
-                .map(near -> ProjectNotices.UNKNOWN_KEY_NEAREST.with(key, near))
-                .orElseGet(() -> ProjectNotices.UNKNOWN_KEY.with(key, String.join(", ", known)));
-        return Remark.of(notice, CoreTexts.TEXTS);
     }
 
     private void wrongShape(String key, String shape, Place place) {
@@ -246,7 +256,7 @@ public final class ProjectReader {
     }
 
     private void wrongShape(String key, String shape, Place place, String slip) {
-        say(ProjectNotices.WRONG_SHAPE.with(key, shape), place, slip);
+        say(JsonNotices.WRONG_SHAPE.with(key, shape), place, slip);
     }
 
     private void say(Notice notice, Place place) {

@@ -6,28 +6,35 @@ import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.json.Place;
 
 /**
- * One calculation on the bench: which calculator, and what was typed on it, kept as it was typed.
+ * One calculation on the bench: which calculator, and what was typed on it, kept as it was typed. Its text is one of its
+ * own and every place in it is counted from where the slip begins, so that a slip is the same wherever it stands in a file.
  *
  * <p>Two slips are equal when their text is.
  */
 public final class Slip {
+    /** The brackets of the project and of its slips. */
+    private static final int AROUND = 2;
+
     private final String id;
     private final String calculator;
     private final JsonText source;
     private final JsonObject node;
+    private final Place end;
 
-    private Slip(String id, String calculator, JsonText source, JsonObject node) {
-        this.id = id;
-        this.calculator = calculator;
+    private Slip(JsonText source) {
         this.source = source;
-        this.node = node;
+        this.node = (JsonObject) source.root();
+        this.id = node.text("id").orElse("");
+        this.calculator = node.text("calculator").orElse("");
+        this.end = Place.START.behind(source.text());
     }
 
-    /** A slip that stands in a text; id and calculator may be empty where the text lacks them. */
-    static Slip in(JsonText source, JsonObject node) {
-        return new Slip(node.text("id").orElse(""), node.text("calculator").orElse(""), source, node);
+    /** A slip that stands in the text of a project; id and calculator may be empty where the text lacks them. */
+    static Slip in(JsonText project, JsonObject node) {
+        return new Slip(project.alone(node, AROUND));
     }
 
     /** The id by which links name it. */
@@ -74,7 +81,12 @@ public final class Slip {
 
     /** The slip exactly as it was written. */
     public String text() {
-        return source.textOf(node);
+        return source.text();
+    }
+
+    /** The place behind it, counted from where it begins. */
+    Place end() {
+        return end;
     }
 
     /** The characters of one of its values. */
@@ -89,22 +101,13 @@ public final class Slip {
      * @throws JsonTrouble if that is no JSON
      */
     Slip answering(String question, String json) throws JsonTrouble {
-        JsonText own = JsonText.read(text());
-        Slip alone = in(own, (JsonObject) own.root());
-        var there = alone.questions().get(question);
+        var there = questions().get(question);
         if (there.isPresent()) {
-            own = own.with(there.get(), json);
-        } else if (alone.node.get("questions").isPresent()) {
-            own = own.withMember(alone.questions(), question, json);
-        } else {
-            own = own.withMember(alone.node, "questions", "{" + JsonText.quoted(question) + ": " + json + "}");
+            return new Slip(source.with(there.get(), json));
+        } else if (node.get("questions").isPresent()) {
+            return new Slip(source.withMember(questions(), question, json));
         }
-        return in(own, (JsonObject) own.root());
-    }
-
-    /** Whether nothing of it was changed or moved to another line. */
-    public boolean sameAs(Slip other) {
-        return equals(other) && node.place().equals(other.node.place());
+        return new Slip(source.withMember(node, "questions", "{" + JsonText.quoted(question) + ": " + json + "}"));
     }
 
     @Override

@@ -21,6 +21,7 @@ import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
 import org.hidewright.core.json.JsonNode.Member;
+import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.json.Place;
@@ -118,10 +119,10 @@ final class EntryReader {
 
     private void unknownKey(Map.Entry<String, Member> member, List<String> known, String path) {
         String key = member.getKey();
-        Notice notice = Nearest.to(key, known)
-                .map(near -> ProjectNotices.UNKNOWN_KEY_NEAREST.with(key, near))
-                .orElseGet(() -> ProjectNotices.UNKNOWN_KEY.with(key, String.join(", ", known)));
-        say(notice, below(path, key), inPreset ? null : member.getValue().place());
+        say(
+                JsonNotices.unknownKey(key, known),
+                below(path, key),
+                inPreset ? null : member.getValue().place());
     }
 
     private Answered one(Question question, Optional<JsonNode> typed, String path, Place parent) {
@@ -332,14 +333,14 @@ final class EntryReader {
             if (row.get(ROW_ID).isPresent() && row.text(ROW_ID).isEmpty()) {
                 good = false;
                 bad(
-                        ProjectNotices.WRONG_SHAPE.with(ROW_ID, "\"…\""),
+                        JsonNotices.WRONG_SHAPE.with(ROW_ID, "\"…\""),
                         rowPath,
                         place(row.get(ROW_ID).get()));
                 continue;
             }
             if (!ids.add(id)) {
                 good = false;
-                bad(ProjectNotices.ROW_ID_TWICE.with(id), rowPath, place(item));
+                bad(JsonNotices.ROW_ID_TWICE.with(id), rowPath, place(item));
                 continue;
             }
             Entry entry = question.variants().isEmpty()
@@ -382,7 +383,7 @@ final class EntryReader {
     }
 
     private Entry wrongShape(Question question, String shape, String path, JsonNode node) {
-        return bad(ProjectNotices.WRONG_SHAPE.with(question.key(), shape), path, place(node));
+        return bad(JsonNotices.WRONG_SHAPE.with(question.key(), shape), path, place(node));
     }
 
     private Entry bad(Notice notice, String path, Place place) {

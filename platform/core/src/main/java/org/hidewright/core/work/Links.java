@@ -18,10 +18,16 @@ import org.hidewright.core.work.Resolver.LinkEnd;
 
 /** Follows links to the answers of slips that were worked before. */
 final class Links implements Function<Link, LinkEnd> {
-    private final Map<String, WorkedSlip> worked;
+    private final Function<String, WorkedSlip> worked;
     private final Set<String> slips;
 
-    Links(Map<String, WorkedSlip> worked, Set<String> slips) {
+    /**
+     * Links of a project.
+     *
+     * @param worked what is known of a slip by its id; null where nothing is
+     * @param slips all ids
+     */
+    Links(Function<String, WorkedSlip> worked, Set<String> slips) {
         this.worked = worked;
         this.slips = slips;
     }
@@ -64,7 +70,7 @@ final class Links implements Function<Link, LinkEnd> {
                     .map(near -> ProjectNotices.LINK_NO_SLIP_NEAREST.with(link.slip(), near))
                     .orElseGet(() -> ProjectNotices.LINK_NO_SLIP.with(link.slip(), String.join(", ", slips))));
         }
-        WorkedSlip source = worked.get(link.slip());
+        WorkedSlip source = worked.apply(link.slip());
         if (source == null || source.installed().isEmpty()) {
             return LinkEnd.none(ProjectNotices.WAITS.with(link.slip()));
         }

@@ -93,7 +93,7 @@ final class RangeWork {
 
     private Trial<Remark> trial(double[] values) {
         Map<String, WorkedSlip> worked = new HashMap<>(still);
-        Links links = new Links(worked, project.slips().keySet());
+        Links links = new Links(worked::get, project.slips().keySet());
         for (String slip : moving) {
             Map<String, Integer> own = inputOf.get(slip);
             RangePick pick = (path, range) -> own.containsKey(path) ? values[own.get(path)] : range.nominal();

@@ -9,8 +9,8 @@ import org.hidewright.api.measure.Unit;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.json.JsonNode.Member;
+import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.project.ProjectNotices;
-import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.Entry.Answered;
 import org.hidewright.core.work.Entry.Origin;
@@ -59,7 +59,7 @@ public final class StockCheck {
         table.columns().forEach(column -> known.add(column.key()));
         row.node().members().forEach((key, member) -> {
             if (!known.contains(key)) {
-                remarks.add(ProjectReader.unknownKey(key, known)
+                remarks.add(Remark.of(JsonNotices.unknownKey(key, known), CoreTexts.TEXTS)
                         .inCell(row.toString())
                         .atPlace(member.place()));
             }

@@ -1,35 +1,72 @@
 package org.hidewright.core.work;
 
+import java.util.AbstractMap;
+import java.util.AbstractSet;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.core.SharedList;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Copies;
 import org.hidewright.core.workshop.Shelf;
 import org.hidewright.core.workshop.StockLink;
 
-/** A project and what each of its slips came to. Immutable but for what is worked out late. */
+/**
+ * A project and what each of its slips came to. Immutable but for what is worked out late. What an edit does not reach it
+ * shares with the one before.
+ */
 public final class WorkedProject {
     private final Project project;
-    private final Shelf shelf;
-    private final Map<String, WorkedSlip> slips;
-    private final Map<String, Optional<SlipRanges>> ranges = new ConcurrentHashMap<>();
+    private final Looked looked;
+    private final LinkGraph graph;
+    private final SharedList<WorkedSlip> worked;
+    private final SharedList<LateRanges> ranges;
+    private final Map<String, WorkedSlip> slips = new ById();
 
-    WorkedProject(Project project, Shelf shelf, Map<String, WorkedSlip> slips) {
+    /**
+     * A worked project.
+     *
+     * @param looked what was found installed
+     * @param worked by the place of the slip in the project; null where its id is none or another slip's
+     * @param ranges the same
+     */
+    WorkedProject(
+            Project project,
+            Looked looked,
+            LinkGraph graph,
+            SharedList<WorkedSlip> worked,
+            SharedList<LateRanges> ranges) {
         this.project = project;
-        this.shelf = shelf;
-        this.slips = Collections.unmodifiableMap(slips);
+        this.looked = looked;
+        this.graph = graph;
+        this.worked = worked;
+        this.ranges = ranges;
     }
 
     public Project project() {
         return project;
+    }
+
+    Looked looked() {
+        return looked;
+    }
+
+    LinkGraph graph() {
+        return graph;
+    }
+
+    SharedList<WorkedSlip> worked() {
+        return worked;
+    }
+
+    SharedList<LateRanges> lateRanges() {
+        return ranges;
     }
 
     /** By id, in the order of the file. */
@@ -44,7 +81,8 @@ public final class WorkedProject {
      * @return empty where it has no answers, or nothing it hangs on is a range
      */
     public Optional<SlipRanges> ranges(String slip) {
-        return ranges.computeIfAbsent(slip, id -> RangeWork.of(this, id));
+        Integer at = project.index().get(slip);
+        return at == null ? Optional.empty() : ranges.get(at).of(this, slip);
     }
 
     /** What the slips take from the workshop, each link once, in the order of the file. */
@@ -56,30 +94,65 @@ public final class WorkedProject {
 
     /** The rows it was worked with. */
     public Shelf shelf() {
-        return shelf;
+        return looked.shelf();
     }
 
     /**
-     * What is to be told of the project as a whole: about its file, about the copies it keeps, and where they differ from
-     * the workshop file in use.
+     * What is to be told of the project as a whole: about its file, and where the copies it keeps differ from the workshop
+     * file in use.
      */
     public List<Remark> general() {
         List<Remark> general = new ArrayList<>(project.remarks());
-        general.addAll(shelf.remarks());
-        general.addAll(new Copies(shelf, stock()).differences());
+        general.addAll(new Copies(shelf(), stock()).differences());
         return general;
     }
 
     /** All remarks: those about the file first, then slip by slip. */
     public List<Remark> remarks() {
         List<Remark> all = general();
-        slips.values().forEach(slip -> all.addAll(slip.remarks()));
+        slips.values().forEach(slip -> all.addAll(remarks(slip)));
         return all;
+    }
+
+    /** The remarks of one of the slips, where they stand in the file. */
+    public List<Remark> remarks(WorkedSlip slip) {
+        int at = project.index().get(slip.slip().id());
+        return slip.remarks().stream().map(remark -> project.placed(remark, at)).toList();
     }
 
     public List<Remark> remarks(Severity severity) {
         return remarks().stream()
                 .filter(remark -> remark.severity() == severity)
                 .toList();
+    }
+
+    private final class ById extends AbstractMap<String, WorkedSlip> {
+        @Override
+        public boolean containsKey(Object id) {
+            return project.index().containsKey(id);
+        }
+
+        @Override
+        public WorkedSlip get(Object id) {
+            Integer at = project.index().get(id);
+            return at == null ? null : worked.get(at);
+        }
+
+        @Override
+        public Set<Entry<String, WorkedSlip>> entrySet() {
+            return new AbstractSet<>() {
+                @Override
+                public int size() {
+                    return project.index().size();
+                }
+
+                @Override
+                public Iterator<Entry<String, WorkedSlip>> iterator() {
+                    return project.index().entrySet().stream()
+                            .map(slip -> Map.entry(slip.getKey(), worked.get(slip.getValue())))
+                            .iterator();
+                }
+            };
+        }
     }
 }

@@ -135,7 +135,10 @@ public final class WorkedSlip {
         return Optional.ofNullable(answers);
     }
 
-    /** Refusals, checks, cautions and notes, of the host and of the calculator. */
+    /**
+     * Refusals, checks, cautions and notes, of the host and of the calculator. Their places are counted from where the slip
+     * begins; {@link WorkedProject#remarks(WorkedSlip)} has them where they are in the file.
+     */
     public List<Remark> remarks() {
         return remarks;
     }

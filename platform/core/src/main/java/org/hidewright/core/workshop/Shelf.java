@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hidewright.api.measure.Unit;
-import org.hidewright.core.json.JsonNode.JsonObject;
-import org.hidewright.core.project.Project;
-import org.hidewright.core.wording.Remark;
 
 /**
  * The rows a project works with: its own copies first, so that what was worked yesterday is worked alike today; what it has
@@ -18,30 +15,24 @@ public final class Shelf {
     private final Workshop kept;
     private final Workshop file;
 
-    private final List<Remark> remarks;
-
-    private Shelf(Stock stock, Workshop kept, Workshop file, List<Remark> remarks) {
+    private Shelf(Stock stock, Workshop kept, Workshop file) {
         this.stock = stock;
         this.kept = kept;
         this.file = file;
-        this.remarks = remarks;
     }
 
-    /** The rows within reach of a project: its own copies and those of the stock. */
-    public static Shelf of(Project project, Stock stock) {
-        Optional<JsonObject> node = project.member(Project.WORKSHOP)
-                .filter(JsonObject.class::isInstance)
-                .map(JsonObject.class::cast);
-        return new Shelf(
-                stock,
-                node.map(object -> Workshop.in(project.source(), object)).orElse(null),
-                stock.file().orElse(null),
-                node.map(WorkshopReader::checkKept).orElse(List.of()));
+    /**
+     * The rows within reach of a project.
+     *
+     * @param kept its own copies
+     */
+    public static Shelf of(Optional<Workshop> kept, Stock stock) {
+        return new Shelf(stock, kept.orElse(null), stock.file().orElse(null));
     }
 
-    /** What is wrong with the copies that the project keeps. */
-    public List<Remark> remarks() {
-        return remarks;
+    /** Whether the same tables and the same rows are within reach. */
+    public boolean sameAs(Shelf other) {
+        return kept == other.kept && file == other.file && (!stocked() || stock.tables() == other.stock.tables());
     }
 
     /**
@@ -121,7 +112,7 @@ public final class Shelf {
 
     /** The rows a link would lead to without the project’s copies, save those that only the project has. */
     List<Taken> renewed(StockLink link) {
-        List<Taken> now = file == null ? List.of() : new Shelf(stock, null, file, List.of()).taken(link);
+        List<Taken> now = file == null ? List.of() : new Shelf(stock, null, file).taken(link);
         return now.isEmpty() ? taken(link) : now;
     }
 

@@ -14,6 +14,7 @@ import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
 import org.hidewright.core.json.JsonText;
+import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.json.Place;
 
 /**
@@ -45,6 +46,16 @@ public final class Workshop {
     /** The workshop that stands in an object of a text. */
     public static Workshop in(JsonText source, JsonObject node) {
         return new Workshop(source, node);
+    }
+
+    /** The workshop in a text of its own that was an object of another text. */
+    public static Workshop alone(String text) {
+        try {
+            JsonText own = JsonText.read(text);
+            return new Workshop(own, (JsonObject) own.root());
+        } catch (JsonTrouble e) {
+            throw new IllegalStateException("what was read in its place can be read alone", e);
+        }
     }
 
     private List<Row> rows(String table, JsonArray array) {

@@ -13,11 +13,10 @@ import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
 import org.hidewright.core.json.JsonNode.Member;
+import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.json.Place;
-import org.hidewright.core.project.ProjectNotices;
-import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.wording.Remark;
 
 /**
@@ -50,7 +49,7 @@ public final class WorkshopReader {
         } catch (JsonTrouble e) {
             say(
                     e.kind() == JsonTrouble.Kind.SYNTAX
-                            ? ProjectNotices.NOT_JSON.with(e.words())
+                            ? JsonNotices.NOT_JSON.with(e.words())
                             : WorkshopNotices.NOT_A_WORKSHOP.with(),
                     e.place());
             return new Result(Optional.empty(), remarks);
@@ -65,7 +64,7 @@ public final class WorkshopReader {
     }
 
     /** What is wrong with the copies that a project keeps. */
-    static List<Remark> checkKept(JsonObject node) {
+    public static List<Remark> checkKept(JsonObject node) {
         WorkshopReader reader = new WorkshopReader();
         reader.check(node, List.of("name", Workshop.CURRENCY, Workshop.TABLES, Workshop.WHOLE));
         return List.copyOf(reader.remarks);
@@ -74,7 +73,7 @@ public final class WorkshopReader {
     private void check(JsonObject node, List<String> known) {
         for (Map.Entry<String, Member> member : node.members().entrySet()) {
             if (!known.contains(member.getKey())) {
-                remarks.add(ProjectReader.unknownKey(member.getKey(), known)
+                remarks.add(Remark.of(JsonNotices.unknownKey(member.getKey(), known), CoreTexts.TEXTS)
                         .atPlace(member.getValue().place()));
             }
         }
@@ -118,13 +117,13 @@ public final class WorkshopReader {
             } else if (id.filter(text -> !text.isEmpty()).isEmpty()) {
                 say(WorkshopNotices.WORKSHOP_ROW_WITHOUT_ID.with(table), item.place());
             } else if (!ids.add(id.get())) {
-                say(ProjectNotices.ROW_ID_TWICE.with(id.get()), item.place());
+                say(JsonNotices.ROW_ID_TWICE.with(id.get()), item.place());
             }
         }
     }
 
     private void wrongShape(String key, String shape, Place place) {
-        say(ProjectNotices.WRONG_SHAPE.with(key, shape), place);
+        say(JsonNotices.WRONG_SHAPE.with(key, shape), place);
     }
 
     private void say(Notice notice, Place place) {

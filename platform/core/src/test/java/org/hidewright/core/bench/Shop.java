@@ -91,7 +91,7 @@ public final class Shop {
                 .toList();
     }
 
-    /** What, where, why and next of a remark in one piece. */
+    /** What, where, why and next of a remark in one piece; where is in the slip if the remark is a slip's own. */
     public static String said(Remark remark) {
         return ENGLISH.what(remark) + " | " + ENGLISH.where(remark).orElse("") + " | " + ENGLISH.why(remark) + " | "
                 + ENGLISH.next(remark);

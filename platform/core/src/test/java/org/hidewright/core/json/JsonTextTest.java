@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
@@ -261,5 +262,41 @@ class JsonTextTest {
             offset = text.indexOf('\n', offset) + 1;
         }
         return offset + place.column() - 1;
+    }
+
+    /** Every value of a text taken out, against the same value in the whole. */
+    @Test
+    void aValueAloneHasItsPlacesCountedFromItsBeginning() throws Exception {
+        for (long seed = 0; seed < 200; seed++) {
+            JsonText whole = JsonText.read((seed % 5 == 0 ? "\uFEFF" : "") + RandomJson.of(seed));
+            each(whole.root(), node -> {
+                JsonText alone = whole.alone(node, 0);
+                assertEquals(whole.textOf(node), alone.text());
+                assertEquals(read(alone.text()), alone.root());
+                Place end = Place.START.behind(alone.text());
+                assertEquals(node.place(), alone.root().place().within(node.place()));
+                String through =
+                        whole.text().substring(JsonText.markOf(whole.text()).length(), node.end());
+                assertEquals(Place.START.behind(through), end.within(node.place()));
+                assertEquals(end, end.within(node.place()).from(node.place()));
+            });
+        }
+    }
+
+    private static JsonNode read(String text) {
+        try {
+            return JsonText.read(text).root();
+        } catch (JsonTrouble e) {
+            throw new AssertionError(text, e);
+        }
+    }
+
+    private static void each(JsonNode node, Consumer<JsonNode> look) {
+        look.accept(node);
+        if (node instanceof JsonObject object) {
+            object.members().values().forEach(member -> each(member.value(), look));
+        } else if (node instanceof JsonArray array) {
+            array.items().forEach(item -> each(item, look));
+        }
     }
 }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.workshop.StockLink;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -71,6 +72,9 @@ class ProjectSchemaTest {
                 known("{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'b', 'zzzzzzzzzzz': 1}]}"),
                 keys(tree().at("/$defs/slip/properties")));
         assertEquals(Set.of("from", "answer", "row", "column"), keys(tree().at("/$defs/link/properties")));
+        assertEquals(Set.copyOf(StockLink.KEYS), keys(tree().at("/$defs/stock/properties")));
+        assertEquals(
+                known("{'hidewright': 1, 'workshop': {'zzzzzzzzz': 1}}"), keys(tree().at("/$defs/kept/properties")));
     }
 
     @Test

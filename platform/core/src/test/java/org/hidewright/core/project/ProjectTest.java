@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hidewright.core.json.JsonTrouble;
@@ -63,7 +64,7 @@ class ProjectTest {
         Project before = project(ODD);
         Project after = before.answering("near", "take", "7");
         assertSame(before.slips().get(0), after.slips().get(0));
-        assertEquals(before.slips().get(2), after.slips().get(2)); // it moved along its line
+        assertSame(before.slips().get(2), after.slips().get(2)); // it moved along its line
         assertEquals(
                 "1.50",
                 before.slips()
@@ -87,6 +88,36 @@ class ProjectTest {
         assertThrows(JsonTrouble.class, () -> project.answering("near", "take", "2, \"more\": 3"));
         assertThrows(JsonTrouble.class, () -> project.answering("near", "all", "2}, {"));
         assertThrows(IllegalArgumentException.class, () -> project.answering("nowhere", "take", "2"));
+    }
+
+    /** The parser takes no more than 1000 brackets in each other, of which the project and its slips are two. */
+    @Test
+    void anAnswerTooDeepForTheFileIsRefusedThoughTheSlipAloneCouldHoldIt() throws Exception {
+        Project project = project(ODD);
+        String deepest = "[".repeat(996) + "]".repeat(996);
+        String text = project.answering("near", "take", deepest).text();
+        assertEquals(text, project(text).text());
+        assertThrows(JsonTrouble.class, () -> project.answering("near", "take", "[" + deepest + "]"));
+    }
+
+    @Test
+    void whatIsSaidOfTheFileStandsWhereItIsAfterAnAnswer() throws Exception {
+        Project project = project(json("\uFEFF{'hidewright': 1, 'a': 1, 'slips': [{'id': 's',\r'b': 1}, 5,\r\n"
+                + "{'id': 't', 'calculator': 'x', 'c': 1, 'questions': {}}], 'd': 1}"));
+        Project longer = project.answering("s", "q", "[\n1]").answering("t", "q", "[\r\n\n]");
+        for (Project read : List.of(project, longer)) {
+            List<String> places = new ArrayList<>();
+            for (String start : List.of("'a'", "'d'", "5", "{'id': 's'", "'b'", "'c'")) {
+                String before = read.text().substring(1, read.text().indexOf(json(start)));
+                String[] lines = before.split("\r\n|\r|\n", -1);
+                places.add(lines.length + ":" + (lines[lines.length - 1].length() + 1));
+            }
+            assertEquals(
+                    places,
+                    read.remarks().stream()
+                            .map(remark -> remark.place().toString())
+                            .toList());
+        }
     }
 
     @Test

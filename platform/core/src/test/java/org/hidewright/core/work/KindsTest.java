@@ -140,7 +140,7 @@ class KindsTest {
         assertEquals(State.REFUSED, slip.state());
         assertEquals(List.of(key), keys(slip.remarks()).stream().distinct().toList());
         String said = said(slip.remarks().get(0));
-        assertTrue(said.contains("| line 2, column "), said);
+        assertTrue(said.contains("| line 1, column "), said);
         assertTrue(said.contains(", slip “s”, question “" + question), said);
         assertTrue(!said.contains("«") && !said.contains("{0}") && !said.contains("{1}"), said);
     }
@@ -244,7 +244,7 @@ class KindsTest {
         assertEquals(2.5 * 25.4 / 64, ((Length) value(slip, "thickness")).mm(), 1e-12);
         assertEquals(List.of("midpoint"), keys(slip.remarks()));
         assertTrue(
-                said(slip.remarks().get(0)).startsWith("“2-3 oz” is worked at its midpoint, 0.992\u00A0mm. | line 2"));
+                said(slip.remarks().get(0)).startsWith("“2-3 oz” is worked at its midpoint, 0.992\u00A0mm. | line 1"));
         assertEquals("2-3 oz", slip.asked().get(0).text());
         assertEquals(List.of("midpoint"), keys(asked("cover", "'10-12 x 20 mm'").remarks()));
         assertEquals(List.of("midpoint"), keys(asked("marks", "'2-3 mm; 4 mm'").remarks()));
@@ -299,7 +299,7 @@ class KindsTest {
         WorkedSlip without = shop.work("{\"id\": \"s\",\n \"calculator\": \"sampler\"}")
                 .slips()
                 .get("s");
-        assertEquals(2, without.remarks().get(0).place().line());
+        assertEquals(1, without.remarks().get(0).place().line());
     }
 
     @Test
@@ -314,7 +314,7 @@ class KindsTest {
         assertEquals(State.REFUSED, slip.state());
         assertEquals(List.of("misspelt-key"), keys(slip.remarks()));
         assertTrue(said(slip.remarks().get(0))
-                .startsWith("“tickness” means nothing here; “thickness” would, and is missing. | line 2, column "));
+                .startsWith("“tickness” means nothing here; “thickness” would, and is missing. | line 1, column "));
         assertEquals("tickness", slip.remarks().get(0).question());
     }
 
@@ -323,7 +323,7 @@ class KindsTest {
         WorkedSlip slip = shop.one("sampler", "'thickness': 2, 'tickness': 3, 'weather': 1");
         assertEquals(State.WORKED, slip.state());
         assertTrue(said(slip.remarks().get(0))
-                .startsWith("“tickness” means nothing here; “thickness” would. | line 2, column "));
+                .startsWith("“tickness” means nothing here; “thickness” would. | line 1, column "));
         assertEquals("tickness", slip.remarks().get(0).question());
         assertEquals(2, slip.remarks().size());
     }

@@ -143,7 +143,7 @@ class LinksTest {
         assertEquals(State.REFUSED, slip.state());
         assertEquals(List.of("link-wrong-kind"), keys(slip.remarks()));
         assertEquals(question, slip.remarks().get(0).question());
-        assertEquals(4, slip.remarks().get(0).place().line());
+        assertEquals(1, slip.remarks().get(0).place().line());
     }
 
     @Test
@@ -151,7 +151,7 @@ class LinksTest {
         assertTrue(said(linking("relay", "'any': {'from': 'source', 'answer': 'cut'}")
                         .remarks()
                         .get(0))
-                .startsWith("source.cut cannot answer this: it is of the kind length, and area is asked. | line 4"));
+                .startsWith("source.cut cannot answer this: it is of the kind length, and area is asked. | line 1"));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -180,7 +180,7 @@ class LinksTest {
         assertEquals(State.REFUSED, slip.state());
         String text = said(slip.remarks().get(0));
         assertTrue(text.contains(said), text);
-        assertTrue(text.contains("| line 4, column "), text);
+        assertTrue(text.contains("| line 1, column "), text);
         assertTrue(text.contains("slip “s”, question “take”"), text);
     }
 

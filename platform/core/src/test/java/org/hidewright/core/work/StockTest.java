@@ -168,11 +168,12 @@ class StockTest {
                 "tannage|{'workshop': 'liquids', 'row': 'dye', 'column': 'kind'}|no-such-option",
             })
     void whatCannotBeTakenIsToldWithItsPlaceAndAWayOut(String question, String link, String key) {
-        WorkedSlip slip = one(
-                "sampler", (question.equals("thickness") ? "" : "'thickness': 2, ") + "'" + question + "': " + link);
+        String others = question.equals("thickness") ? "" : "'thickness': 2, ";
+        WorkedProject worked = work(slip("s", "sampler", json(others + "'" + question + "': " + link)));
+        WorkedSlip slip = worked.slips().get("s");
         assertEquals(State.REFUSED, slip.state());
         assertEquals(key, keys(slip.remarks()).get(0));
-        String said = said(slip.remarks().get(0));
+        String said = said(worked.remarks(slip).get(0));
         assertTrue(said.contains("line 2, column "), said);
         assertTrue(said.contains("slip “s”, question “" + question), said);
         assertTrue(!said.contains("«") && !said.contains("{0}") && !said.contains("{1}"), said);

@@ -67,7 +67,7 @@ class VariantsTest {
         assertEquals(State.REFUSED, slip.state());
         assertEquals(List.of("unanswered"), keys(slip.remarks()));
         assertEquals("core.flat-ring.inside", slip.remarks().get(0).question());
-        assertTrue(said(slip.remarks().get(0)).contains("line 2, column "));
+        assertTrue(said(slip.remarks().get(0)).contains("line 1, column "));
     }
 
     @Test
@@ -163,7 +163,7 @@ class VariantsTest {
         assertEquals(List.of(key), keys(slip.remarks()));
         assertEquals(path, slip.remarks().get(0).question());
         String said = said(slip.remarks().get(0));
-        assertTrue(said.contains("line 2, column ") && said.contains("question “" + path + "”"), said);
+        assertTrue(said.contains("line 1, column ") && said.contains("question “" + path + "”"), said);
     }
 
     @Test

@@ -1,0 +1,31 @@
+package org.hidewright.core.work;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.workshop.Shelf;
+
+/**
+ * What there was to work with when it was looked up: the catalogue, or the workshop, may have something else by the time of
+ * the next edit.
+ *
+ * @param ids of all calculators
+ * @param found by each id that slips name
+ * @param shelf the rows of the workshop within reach
+ */
+record Looked(List<String> ids, Map<String, Optional<Installed>> found, Shelf shelf) {
+    /** Whether everything looked up now would be the same. */
+    boolean sameAs(Looked other) {
+        return ids.equals(other.ids) && found.equals(other.found) && shelf.sameAs(other.shelf);
+    }
+
+    static Looked up(Collection<String> wanted, Catalogue catalogue, Shelf shelf) {
+        Map<String, Optional<Installed>> found = new HashMap<>();
+        wanted.forEach(id -> found.computeIfAbsent(id, catalogue::find));
+        return new Looked(catalogue.ids(), found, shelf);
+    }
+}
