@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.measure.Range;
 import org.hidewright.core.range.RangeStudy;
 import org.hidewright.core.range.Trial;
@@ -99,8 +101,23 @@ final class RangeWork {
             worked.put(slip, tried);
         }
         WorkedSlip result = worked.get(id);
-        return new Trial.Answered<>(AnswerPlaces.of(
-                result.installed().orElseThrow().calculator().declaration().answers(),
-                result.answers().orElseThrow()));
+        Map<Object, Remark> told = new LinkedHashMap<>();
+        for (Remark remark : result.remarks()) {
+            if (remark.severity() == Severity.CHECK || remark.severity() == Severity.CAUTION) {
+                told.putIfAbsent(new About(remark.key(), remark.question()), remark);
+            }
+        }
+        return new Trial.Answered<>(
+                AnswerPlaces.of(
+                        result.installed()
+                                .orElseThrow()
+                                .calculator()
+                                .declaration()
+                                .answers(),
+                        result.answers().orElseThrow()),
+                told);
     }
+
+    /** What makes two remarks of a slip one, whatever numbers they name. */
+    private record About(String key, String question) {}
 }

@@ -147,8 +147,8 @@ class SlipRangesTest {
         List<RefusedPart<Remark>> parts =
                 worked.ranges("b").orElseThrow().study().refused();
         assertEquals(1, parts.size());
-        assertEquals(1_000_000, parts.get(0).from(), 0.01);
-        assertEquals(1_001_000, parts.get(0).to());
+        assertEquals(1_000_000, parts.get(0).part().from(), 0.01);
+        assertEquals(1_001_000, parts.get(0).part().to());
         assertEquals("notice.above-limit", parts.get(0).why().key());
         assertEquals("a", parts.get(0).why().slip());
         assertEquals(1_000_000, spread(worked, "b", "give").high(), 100_000);
