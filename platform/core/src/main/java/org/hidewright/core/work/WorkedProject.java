@@ -24,6 +24,7 @@ public final class WorkedProject {
     private final SharedList<WorkedSlip> worked;
     private final SharedList<LateRanges> ranges;
     private final Map<String, WorkedSlip> slips = new ById();
+    private final SharedTrials trials = new SharedTrials(this);
 
     /**
      * A worked project.
@@ -65,6 +66,10 @@ public final class WorkedProject {
         return ranges;
     }
 
+    SharedTrials trials() {
+        return trials;
+    }
+
     /** By id, in the order of the file. */
     public Map<String, WorkedSlip> slips() {
         return slips;
@@ -78,7 +83,7 @@ public final class WorkedProject {
      */
     public Optional<SlipRanges> ranges(String slip) {
         Integer at = project.index().get(slip);
-        return at == null ? Optional.empty() : ranges.get(at).of(this, slip);
+        return at == null ? Optional.empty() : ranges.get(at).of(this, trials, slip);
     }
 
     /** All remarks: those about the file first, then slip by slip. */
