@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.IntFunction;
+import java.util.function.IntUnaryOperator;
 import java.util.function.LongSupplier;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.core.catalogue.Catalogue;
@@ -43,6 +44,7 @@ public final class LinksBenchmark {
         editGrowth();
         growth();
         ranges();
+        chainRanges();
         Files.createDirectories(results);
         Files.writeString(results.resolve("links.tsv"), raw);
         Files.writeString(results.resolve("links.md"), table);
@@ -185,6 +187,33 @@ public final class LinksBenchmark {
             range("a stack of " + layers + " ranged layers", stack, "s0");
         }
         range("no range", project(1, i -> slip(i, "\"2 mm\"")), "s0");
+    }
+
+    /** The ranges of every slip of a chain with one range at its head, asked from its head or from its end; one round each. */
+    private void chainRanges() {
+        row("\n| ranges of all slips of a chain | asked from the head, ms | from the end, ms | µs a slip and value, from the head |"
+                + "\n|---|---|---|---|");
+        for (int slips : new int[] {10, 100, 300, 1_000}) {
+            Project chain = project(slips, i -> i == 0
+                    ? slip(0, "\"2-3 oz\"")
+                    : slip(i, "{\"from\":\"s" + (i - 1) + "\",\"answer\":\"millimetres\"}"));
+            double forward = all(slips + " ranges from the head", chain, i -> i);
+            double backward = all(slips + " ranges from the end", chain, i -> slips - 1 - i);
+            row("| " + slips + " | " + number(forward) + " | " + number(backward) + " | "
+                    + number(forward * 1000 / slips / 443) + " |");
+        }
+    }
+
+    private double all(String what, Project chain, IntUnaryOperator order) {
+        WorkedProject worked = bench.work(chain);
+        double ms = took(() -> {
+                    for (int i = 0; i < chain.slips().size(); i++) {
+                        worked.ranges("s" + order.applyAsInt(i));
+                    }
+                })
+                / 1e6;
+        raw.append(what).append("\t0\t").append(number(ms)).append('\n');
+        return ms;
     }
 
     private void range(String what, Project project, String slip) {

@@ -3,12 +3,15 @@ package org.hidewright.core.jobcard;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
 import org.hidewright.core.range.Choices;
 import org.hidewright.core.range.FirstOrder;
+import org.hidewright.core.range.Part;
+import org.hidewright.core.range.Raised;
 import org.hidewright.core.range.RangeStudy;
 import org.hidewright.core.range.RefusedPart;
 import org.hidewright.core.range.Spread;
@@ -51,6 +54,7 @@ final class RangeJson {
         });
         tree.put("choices", choices);
         tree.put("refused", study.refused().stream().map(this::refused).toList());
+        tree.put("raised", study.raised().stream().map(this::raised).toList());
         tree.put("rows-change", study.placesChange());
         tree.put("tried", study.tried());
         tree.put("refusals", study.refusals());
@@ -128,13 +132,32 @@ final class RangeJson {
         return tree;
     }
 
-    private Map<String, Object> refused(RefusedPart<Remark> part) {
+    private Map<String, Object> refused(RefusedPart<Remark> refused) {
+        Map<String, Object> tree = part(refused.part());
+        tree.put("what", wording.what(refused.why()));
+        return tree;
+    }
+
+    private Map<String, Object> raised(Raised<Remark> raised) {
+        Map<String, Object> tree = new LinkedHashMap<>();
+        tree.put("severity", raised.what().severity().name().toLowerCase(Locale.ROOT));
+        tree.put("key", raised.what().key());
+        if (!raised.what().question().isEmpty()) {
+            tree.put("question", raised.what().question());
+        }
+        tree.put("parts", raised.parts().stream().map(this::part).toList());
+        tree.put("what", wording.what(raised.what()));
+        tree.put("why", wording.why(raised.what()));
+        tree.put("next", wording.next(raised.what()));
+        return tree;
+    }
+
+    private Map<String, Object> part(Part part) {
         RangedInput input = ranges.inputs().get(part.input());
         Map<String, Object> tree = named(input);
         tree.put("from", input.typed().unit().fromBase(part.from()));
         tree.put("to", input.typed().unit().fromBase(part.to()));
         tree.put("unit", input.typed().unit().symbol());
-        tree.put("what", wording.what(part.why()));
         return tree;
     }
 }

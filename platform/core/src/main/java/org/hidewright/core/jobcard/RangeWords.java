@@ -3,12 +3,16 @@ package org.hidewright.core.jobcard;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.core.range.Choices;
+import org.hidewright.core.range.Part;
+import org.hidewright.core.range.Raised;
 import org.hidewright.core.range.RangeStudy;
 import org.hidewright.core.range.RefusedPart;
 import org.hidewright.core.range.Spread;
@@ -134,11 +138,12 @@ public final class RangeWords {
         return wording.values().of(base, unit).inline();
     }
 
-    /** What switches, where nothing can be answered, and what moves inside tables. */
+    /** What switches, where nothing can be answered, what is told in part of a range, and what moves inside tables. */
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         study.choices().forEach((place, found) -> choice(place, found, sentences));
         study.refused().forEach(part -> sentences.add(refused(part)));
+        study.raised().forEach(raised -> sentences.add(raised(raised)));
         long bent = study.spreads().values().stream()
                 .filter(spread -> spread.moves() && !spread.firstOrderHolds())
                 .count();
@@ -180,13 +185,39 @@ public final class RangeWords {
                 : words.label(answer);
     }
 
-    private String refused(RefusedPart<Remark> part) {
+    private String refused(RefusedPart<Remark> refused) {
+        Part part = refused.part();
         return wording.host(
                 "range.refused",
                 input(part.input()),
                 inputValue(part.input(), part.from()),
                 inputValue(part.input(), part.to()),
-                wording.what(part.why()));
+                wording.what(refused.why()));
+    }
+
+    private String raised(Raised<Remark> raised) {
+        String severity =
+                wording.host("severity." + raised.what().severity().name().toLowerCase(Locale.ROOT));
+        return raised.parts().isEmpty()
+                ? wording.host("range.check-together", severity, wording.what(raised.what()))
+                : wording.host(
+                        "range.check",
+                        severity,
+                        raised.parts().stream().map(this::part).collect(Collectors.joining("; ")),
+                        wording.what(raised.what()));
+    }
+
+    private String part(Part part) {
+        Range range = ranges.inputs().get(part.input()).typed().range();
+        String input = input(part.input());
+        String from = inputValue(part.input(), part.from());
+        String to = inputValue(part.input(), part.to());
+        if (part.to() == range.high() && part.from() > range.low()) {
+            return wording.host("range.where-more", input, from);
+        }
+        return part.from() == range.low() && part.to() < range.high()
+                ? wording.host("range.where-less", input, to)
+                : wording.host("range.where", input, from, to);
     }
 
     /** How many numbers in tables move; each is in the JSON. */

@@ -18,8 +18,8 @@ public final class JsonNotices {
     /** A key that means nothing where it stands, with the nearest one that does. */
     public static Notice unknownKey(String key, List<String> known) {
         return Nearest.to(key, known)
-                .map(near -> UNKNOWN_KEY_NEAREST.with(key, near))
-                .orElseGet(() -> UNKNOWN_KEY.with(key, String.join(", ", known)));
+                .map(near -> JsonNotices.UNKNOWN_KEY_NEAREST.with(key, near))
+                .orElseGet(() -> JsonNotices.UNKNOWN_KEY.with(key, String.join(", ", known)));
     }
 
     /** Every kind, so that texts can be checked and listed. */

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 import org.hidewright.api.measure.Range;
 
 /**
@@ -40,6 +42,10 @@ public final class RangeStudy<R> {
     private final Map<String, Set<Object>> others = new LinkedHashMap<>();
     private final Map<String, List<Switch>> switches = new LinkedHashMap<>();
     private final List<RefusedPart<R>> refused = new ArrayList<>();
+    /** What is told where every input is nominal, and so is told anyway. */
+    private final Set<Object> toldAnyway;
+
+    private final Map<Object, Raised<R>> raised = new LinkedHashMap<>();
     private boolean placesChange;
     private int tried;
     private int refusals;
@@ -80,10 +86,11 @@ public final class RangeStudy<R> {
         }
     }
 
-    private RangeStudy(List<Range> inputs, Model<R> model, Map<String, Object> nominal) {
+    private RangeStudy(List<Range> inputs, Model<R> model, Trial.Answered<R> atNominal) {
         this.inputs = List.copyOf(inputs);
         this.model = model;
-        this.nominal = nominal;
+        this.nominal = atNominal.answers();
+        this.toldAnyway = atNominal.told().keySet();
         nominal.forEach((place, value) -> {
             if (value instanceof Double number) {
                 met.put(place, new Met(number, inputs.size()));
@@ -105,7 +112,7 @@ public final class RangeStudy<R> {
         if (!(model.at(middle) instanceof Trial.Answered<R> answered)) {
             return Optional.empty();
         }
-        RangeStudy<R> study = new RangeStudy<>(inputs, model, answered.answers());
+        RangeStudy<R> study = new RangeStudy<>(inputs, model, answered);
         for (int input = 0; input < inputs.size(); input++) {
             study.contribution(input);
             study.alone(input);
@@ -130,6 +137,11 @@ public final class RangeStudy<R> {
         tried++;
         if (trial instanceof Trial.Answered<R> answered) {
             meet(answered.answers());
+            answered.told().forEach((key, what) -> {
+                if (!toldAnyway.contains(key)) {
+                    raised.putIfAbsent(key, new Raised<>(what, List.of()));
+                }
+            });
         } else {
             refusals++;
         }
@@ -172,34 +184,70 @@ public final class RangeStudy<R> {
     /** One input from end to end, the others nominal. */
     private void alone(int input) {
         Range range = inputs.get(input);
-        double before = range.low();
-        Trial<R> last = at(input, before);
-        double refusedFrom = last instanceof Trial.Refused<R> ? before : Double.NaN;
-        for (int step = 1; step <= STEPS; step++) {
+        List<Double> places = new ArrayList<>();
+        List<Trial<R>> trials = new ArrayList<>();
+        for (int step = 0; step <= STEPS; step++) {
             double here = step == STEPS ? range.high() : range.low() + step * (range.high() - range.low()) / STEPS;
-            Trial<R> trial = at(input, here);
-            if (last instanceof Trial.Answered<R> one && trial instanceof Trial.Answered<R> other) {
-                switched(input, before, one.answers(), here, other.answers());
-            } else if (last instanceof Trial.Answered<R> && trial instanceof Trial.Refused<R>) {
-                refusedFrom = edge(input, before, here, true);
-            } else if (last instanceof Trial.Refused<R> why && trial instanceof Trial.Answered<R>) {
-                refused.add(new RefusedPart<>(input, refusedFrom, edge(input, before, here, false), why.why()));
+            places.add(here);
+            trials.add(at(input, here));
+            if (step > 0
+                    && trials.get(step - 1) instanceof Trial.Answered<R> one
+                    && trials.get(step) instanceof Trial.Answered<R> other) {
+                switched(input, places.get(step - 1), one.answers(), here, other.answers());
             }
-            last = trial;
-            before = here;
         }
-        if (last instanceof Trial.Refused<R> why) {
-            refused.add(new RefusedPart<>(input, refusedFrom, range.high(), why.why()));
+        parts(input, places, trials, trial -> trial instanceof Trial.Refused<R>, (part, trial) -> {
+            refused.add(new RefusedPart<>(part, ((Trial.Refused<R>) trial).why()));
+        });
+        Set<Object> keys = new LinkedHashSet<>();
+        trials.forEach(trial -> keys.addAll(told(trial).keySet()));
+        keys.removeAll(toldAnyway);
+        for (Object key : keys) {
+            parts(input, places, trials, trial -> told(trial).containsKey(key), (part, trial) -> {
+                Raised<R> known = raised.get(key);
+                List<Part> parts = new ArrayList<>(known.parts());
+                parts.add(part);
+                raised.put(
+                        key, new Raised<>(known.parts().isEmpty() ? told(trial).get(key) : known.what(), parts));
+            });
         }
     }
 
-    /** Where answering ends, or begins. */
-    private double edge(int input, double from, double to, boolean answersBelow) {
-        double low = from;
-        double high = to;
-        while (high - low > FOUND * (to - from)) {
+    private static <R> Map<Object, R> told(Trial<R> trial) {
+        return trial instanceof Trial.Answered<R> answered ? answered.told() : Map.of();
+    }
+
+    /** The parts in which something holds, each with the trial of it that is farthest from the nominal value. */
+    private void parts(
+            int input,
+            List<Double> places,
+            List<Trial<R>> trials,
+            Predicate<Trial<R>> holds,
+            BiConsumer<Part, Trial<R>> found) {
+        double from = places.get(0);
+        Trial<R> first = trials.get(0);
+        for (int step = 1; step <= trials.size(); step++) {
+            boolean before = holds.test(trials.get(step - 1));
+            boolean here = step < trials.size() && holds.test(trials.get(step));
+            if (before && !here) {
+                double to = step == trials.size() ? places.get(step - 1) : edge(input, places, step, true, holds);
+                found.accept(
+                        new Part(input, from, to), from < inputs.get(input).nominal() ? first : trials.get(step - 1));
+            } else if (here && !before) {
+                from = edge(input, places, step, false, holds);
+                first = trials.get(step);
+            }
+        }
+    }
+
+    /** Where something that holds below and not above, or the other way round, ends or begins between two steps. */
+    private double edge(int input, List<Double> places, int step, boolean below, Predicate<Trial<R>> holds) {
+        double low = places.get(step - 1);
+        double high = places.get(step);
+        double enough = FOUND * (high - low);
+        while (high - low > enough) {
             double middle = low + (high - low) / 2;
-            if (at(input, middle) instanceof Trial.Answered<R> == answersBelow) {
+            if (holds.test(at(input, middle)) == below) {
                 low = middle;
             } else {
                 high = middle;
@@ -285,6 +333,11 @@ public final class RangeStudy<R> {
     /** Parts of the range of single inputs that are refused. */
     public List<RefusedPart<R>> refused() {
         return List.copyOf(refused);
+    }
+
+    /** What is told only in parts of the ranges. */
+    public List<Raised<R>> raised() {
+        return List.copyOf(raised.values());
     }
 
     /** Whether rows or optional answers come and go within the ranges. */

@@ -6,9 +6,11 @@ import java.util.Optional;
 final class LateRanges {
     private Optional<SlipRanges> known;
 
-    synchronized Optional<SlipRanges> of(WorkedProject project, String slip) {
+    synchronized Optional<SlipRanges> of(WorkedProject project, SharedTrials trials, String slip) {
         if (known == null) {
-            known = RangeWork.of(project, slip);
+            synchronized (trials) {
+                known = RangeWork.of(project, trials, slip);
+            }
         }
         return known;
     }

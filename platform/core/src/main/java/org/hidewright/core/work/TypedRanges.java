@@ -39,6 +39,13 @@ final class TypedRanges {
         return STOCK + stocked.cell();
     }
 
+    /** What is typed as a range under a path: an input of the slip, or of the workshop. */
+    static RangedInput input(String slip, String path, Typed typed) {
+        return cell(path)
+                .map(cell -> new RangedInput("", cell, typed))
+                .orElseGet(() -> new RangedInput(slip, path, typed));
+    }
+
     /** Where in the workshop a path leads to; empty for what was typed on the slip. */
     static Optional<String> cell(String path) {
         return path.startsWith(STOCK) ? Optional.of(path.substring(STOCK.length())) : Optional.empty();

@@ -28,6 +28,7 @@ public final class WorkedProject {
     private final SharedList<WorkedSlip> worked;
     private final SharedList<LateRanges> ranges;
     private final Map<String, WorkedSlip> slips = new ById();
+    private final SharedTrials trials = new SharedTrials(this);
 
     /**
      * A worked project.
@@ -69,6 +70,10 @@ public final class WorkedProject {
         return ranges;
     }
 
+    SharedTrials trials() {
+        return trials;
+    }
+
     /** By id, in the order of the file. */
     public Map<String, WorkedSlip> slips() {
         return slips;
@@ -82,7 +87,7 @@ public final class WorkedProject {
      */
     public Optional<SlipRanges> ranges(String slip) {
         Integer at = project.index().get(slip);
-        return at == null ? Optional.empty() : ranges.get(at).of(this, slip);
+        return at == null ? Optional.empty() : ranges.get(at).of(this, trials, slip);
     }
 
     /** What the slips take from the workshop, each link once, in the order of the file. */

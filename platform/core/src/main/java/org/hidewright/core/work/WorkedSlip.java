@@ -79,6 +79,11 @@ public final class WorkedSlip {
         return new WorkedSlip(again, state, questions, answers, remarksAgain, told, steps, otherSources).orSame(this);
     }
 
+    /** The slip with these of its answers, and nothing else that came out. */
+    WorkedSlip answering(Values some) {
+        return new WorkedSlip(read, state, null, some, List.of(), List.of(), List.of(), Map.of());
+    }
+
     /** The slip as it was when nothing about it has changed, so that who looks on sees it by its identity. */
     WorkedSlip orSame(WorkedSlip was) {
         return was != null

@@ -5,12 +5,15 @@ import static org.hidewright.core.bench.Shop.slip;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hidewright.core.bench.Relay;
+import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
 import org.junit.jupiter.api.Test;
 
 /** What ranges make of the answers, as the card, the terminal and the spreadsheet tell it. */
@@ -70,6 +73,42 @@ class RangeWordsTest {
                 said);
         said = plainSentences(words(worked("'take': '998-1001 m'", ""), "a"));
         assertTrue(said.get(0).startsWith("No answer where Taken is from 1000.000 m to 1001 m: "), said::toString);
+    }
+
+    @Test
+    void whatIsToldOnlyInPartOfARangeIsSaidOnceInWordsOnTheCardAndInJson() {
+        Shop shop = new Shop(new Sampler());
+        // the sampler tells a check and a caution above 5 mm
+        WorkedProject worked = shop.work(slip("s", "sampler", json("'thickness': '4-6 mm'")));
+        WorkedSlip slip = worked.slips().get("s");
+        assertTrue(slip.remarks().stream().noneMatch(remark -> remark.key().equals("notice.thick")));
+        List<String> said = plainSentences(words(worked, "s")).stream()
+                .filter(sentence -> sentence.startsWith("Check") || sentence.startsWith("Caution"))
+                .toList();
+        assertEquals(2, said.size(), said::toString);
+        assertTrue(said.get(0).startsWith("Check for Thickness 5.000 mm or more: "), said::toString);
+        assertTrue(said.get(1).startsWith("Caution for Thickness 5.000 mm or more: "), said::toString);
+        assertTrue(
+                VisibleTexts.of(new JobCard(worked, Shop.ENGLISH).document(LocalDate.of(2026, 5, 4), List.of()))
+                        .stream()
+                        .anyMatch(text ->
+                                text.replace('\u00A0', ' ').startsWith("Check for Thickness 5.000 mm or more: ")));
+        Map<?, ?> ranges =
+                (Map<?, ?>) new SlipJson(worked, slip, Shop.ENGLISH).tree().get("ranges");
+        List<?> raised = (List<?>) ranges.get("raised");
+        assertEquals(2, raised.size());
+        Map<?, ?> check = (Map<?, ?>) raised.get(0);
+        assertEquals("check", check.get("severity"));
+        assertEquals("notice.thick", check.get("key"));
+        assertEquals("thickness", check.get("question"));
+        Map<?, ?> part = (Map<?, ?>) ((List<?>) check.get("parts")).get(0);
+        assertEquals("s", part.get("slip"));
+        assertEquals(5, (Double) part.get("from"), 1e-6);
+        assertEquals(6.0, part.get("to"));
+        assertEquals("mm", part.get("unit"));
+        // at the midpoint already: told as ever, and not again
+        WorkedProject thick = shop.work(slip("s", "sampler", json("'thickness': '4-7 mm'")));
+        assertEquals(List.of(), thick.ranges("s").orElseThrow().study().raised());
     }
 
     @Test

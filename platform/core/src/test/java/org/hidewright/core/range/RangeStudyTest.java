@@ -127,17 +127,60 @@ class RangeStudyTest {
         List<RefusedPart<String>> parts = study.refused();
         assertEquals(2, parts.size());
         assertEquals("too thin", parts.get(0).why());
-        assertEquals(0, parts.get(0).input());
-        assertEquals(2, parts.get(0).from());
-        assertEquals(2.2, parts.get(0).to(), 1e-6);
+        assertEquals(0, parts.get(0).part().input());
+        assertEquals(2, parts.get(0).part().from());
+        assertEquals(2.2, parts.get(0).part().to(), 1e-6);
         assertEquals("too thick", parts.get(1).why());
-        assertEquals(3.1, parts.get(1).from(), 1e-6);
-        assertEquals(4, parts.get(1).to());
+        assertEquals(3.1, parts.get(1).part().from(), 1e-6);
+        assertEquals(4, parts.get(1).part().to());
         Spread sum = study.spreads().get("y");
         assertEquals(3.5, sum.nominal());
         assertEquals(2.2, sum.low(), 0.1, "only the sample comes near");
         assertEquals(4.1, sum.high(), 0.1);
         assertTrue(study.refusals() > 0 && study.refusals() < study.tried());
+    }
+
+    private static Trial<String> telling(double[] x, Map<Object, String> told) {
+        return new Trial.Answered<>(Map.of("y", x[0]), told);
+    }
+
+    @Test
+    void whatIsToldInPartsOfARangeIsKeptOnceWithItsParts() {
+        RangeStudy<String> study = study(List.of(Range.between(2, 4), Range.between(0, 1)), x -> {
+            Map<Object, String> told = new HashMap<>(Map.of("always", "be careful"));
+            if (x[0] < 2.3 || x[0] > 3.6) {
+                told.put("fit", "poor at " + x[0]);
+            }
+            if (x[1] > 0.9 && x[0] < 3.9) {
+                told.put("edge", "near at " + x[1]);
+            }
+            return x[0] > 3.9 ? new Trial.Refused<>("too thick") : telling(x, told);
+        });
+        Map<String, Raised<String>> raised = new HashMap<>();
+        study.raised().forEach(one -> raised.put(one.what().split(" ")[0], one));
+        assertEquals(Set.of("poor", "near"), raised.keySet());
+        Raised<String> fit = raised.get("poor");
+        assertEquals("poor at 2.0", fit.what(), "as it is at the far end");
+        assertEquals(2, fit.parts().size());
+        assertEquals(2, fit.parts().get(0).from());
+        assertEquals(2.3, fit.parts().get(0).to(), 1e-6);
+        assertEquals(3.6, fit.parts().get(1).from(), 1e-6);
+        assertEquals(3.9, fit.parts().get(1).to(), 1e-6, "what is refused tells nothing");
+        Raised<String> edge = raised.get("near");
+        assertEquals("near at 1.0", edge.what());
+        assertEquals(1, edge.parts().size());
+        assertEquals(1, edge.parts().get(0).input());
+        assertEquals(0.9, edge.parts().get(0).from(), 1e-6);
+        assertEquals(1, edge.parts().get(0).to());
+    }
+
+    @Test
+    void whatIsToldOnlyAsSeveralMoveTogetherHasNoPart() {
+        List<Raised<String>> raised = study(
+                        List.of(Range.between(0, 1), Range.between(0, 1)),
+                        x -> telling(x, x[0] + x[1] > 1.6 ? Map.of("fit", "tight") : Map.of()))
+                .raised();
+        assertEquals(List.of(new Raised<>("tight", List.of())), raised);
     }
 
     @Test

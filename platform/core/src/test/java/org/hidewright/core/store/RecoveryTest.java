@@ -106,6 +106,28 @@ class RecoveryTest {
         assertEquals(List.of("strap.json", "strap.json.broken"), Saved.names(folder));
     }
 
+    /** Some file systems count whole seconds: what is as old as the version left may well be what the save broke. */
+    @Test
+    void aBrokenFileThatIsAsOldAsTheWholeVersionGivesWay() throws Exception {
+        Saved.write(file, "{");
+        Saved.write(left, Saved.text("Two"));
+        Files.setLastModifiedTime(file, EARLIER);
+        Files.setLastModifiedTime(left, EARLIER);
+        assertEquals("Two", ProjectFile.open(file).project().name());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"{", "{\"hidewright\": 1, \"name\": \"Two\"}"})
+    void whereNothingCanBePutRightAGoodFileIsOpenedAllTheSame(String beside) throws Exception {
+        Files.createDirectory(folder.resolve(".strap.json.lock"));
+        Saved.write(file, Saved.text("One"));
+        Saved.write(left, beside);
+        ProjectFile opened = ProjectFile.open(file);
+        assertEquals("One", opened.project().name());
+        assertEquals(List.of(), opened.remarks());
+        assertEquals(beside, Files.readString(left));
+    }
+
     @Test
     void whatAMakerMistypedLaterIsNotTakenForAFileThatASaveBroke() throws Exception {
         Saved.write(left, Saved.text("Two"));

@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,6 +88,26 @@ class SaveLockTest {
             assertThrows(java.io.InterruptedIOException.class, () -> SaveLock.take(file, Duration.ofMinutes(1)));
             assertTrue(Thread.interrupted());
         }
+    }
+
+    @Test
+    void whileItIsHeldTheLockOfTheSystemIsToo() throws Exception {
+        Path file = folder.resolve("strap.json");
+        try (SaveLock held = SaveLock.take(file);
+                FileChannel other = FileChannel.open(Beside.lock(held.file()), StandardOpenOption.WRITE)) {
+            assertThrows(OverlappingFileLockException.class, () -> other.tryLock(Long.MAX_VALUE - 1, 1, false));
+        }
+    }
+
+    @Test
+    void aLockOfTheSystemThatThisProgramHoldsByAnotherNameIsRespected() throws Exception {
+        Path file = folder.resolve("strap.json");
+        try (FileChannel other =
+                FileChannel.open(Beside.lock(file), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            assertTrue(other.tryLock(Long.MAX_VALUE - 1, 1, false).isValid());
+            assertThrows(HeldByAnother.class, () -> SaveLock.take(file, SHORT));
+        }
+        SaveLock.take(file, SHORT).close();
     }
 
     /** Another Java, since a lock of the system binds programs and not threads. */

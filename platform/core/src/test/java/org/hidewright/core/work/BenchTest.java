@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,6 +73,32 @@ class BenchTest {
         assertSame(first.slips().get("d"), second.slips().get("d"));
         assertNotSame(first.slips().get("b"), second.slips().get("b"));
         assertEquals(7, given(second.slips().get("c")));
+    }
+
+    @Test
+    void onlyTheEditedSlipAndWhatHangsOnItIsLookedAtAgain() throws Exception {
+        StringBuilder text = new StringBuilder("{'hidewright': 1, 'slips': [");
+        for (int i = 0; i < 1000; i++) {
+            text.append(i == 0 ? "" : ",\n")
+                    .append("{'id': 's" + i + "', 'calculator': 'relay', 'questions': {'take': ")
+                    .append(i % 10 == 0 ? "'5 mm'" : "{'from': 's" + (i - 1) + "', 'answer': 'give'}")
+                    .append("}}");
+        }
+        Project project = project(json(text.append("]}").toString()));
+        WorkedProject before = shop.bench().work(project);
+        int calls = relay.count();
+        WorkedProject after = shop.bench().work(project.answering("s500", "take", "\"6 mm\""), before);
+        assertEquals(calls + 10, relay.count());
+        for (int i = 0; i < 1000; i++) {
+            boolean reached = i / 10 == 50;
+            assertEquals(!reached, before.worked().get(i) == after.worked().get(i), "s" + i);
+            if (i != 500) {
+                assertSame(project.slips().get(i), after.project().slips().get(i));
+            }
+        }
+        List<Integer> differ = new ArrayList<>();
+        before.lateRanges().differences(after.lateRanges(), differ::add);
+        assertEquals(List.of(500, 501, 502, 503, 504, 505, 506, 507, 508, 509), differ);
     }
 
     @Test
