@@ -71,8 +71,13 @@ final class KeepCommand implements Subcommand {
         if (kept.shelf().rows().isEmpty()) {
             return tellTrouble(worked, session);
         }
-        boolean changed = !kept.project().text().equals(opened.project().text());
-        opened.save(kept.project());
+        boolean changed = !opened.project()
+                .kept()
+                .filter(before -> before.sameAs(kept.project().kept().orElseThrow()))
+                .isPresent();
+        if (changed) {
+            opened.save(kept.project());
+        }
         session.out()
                 .println(
                         changed

@@ -44,7 +44,8 @@ class LandedProjectsIT {
         "binocular-neck-strap-1.json,",
         "field-notebook-cover-1.json,cover-work/finish strap-keeper/corner-radius",
         "field-notebook-cover-2.json,strap-keeper/corner-radius",
-        "field-notebook-cover-3.json,"
+        "field-notebook-cover-3.json,",
+        "plant-press-straps-1.json,"
     })
     void aProjectOfAnyTimeOpensAndStopsOnlyWhereAQuestionWasAddedSince(String name, String stops) throws Exception {
         Path project = Files.copy(LANDED.resolve(name), scratch.resolve(name));

@@ -32,7 +32,9 @@ final class VisibleWords {
             "option.",
             "make.",
             "work.",
-            "explain.");
+            "explain.",
+            "keep.",
+            "workshop.");
 
     private static final List<String> LINES = List.of(".help", ".why", ".next", ".what", ".purpose");
     private static final Pattern KEY_WORD = Pattern.compile("[a-z]+");

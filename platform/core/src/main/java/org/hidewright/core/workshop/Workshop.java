@@ -115,8 +115,11 @@ public final class Workshop {
                                 && scalar.text().equals(table));
     }
 
-    JsonObject node() {
-        return node;
+    /** Whether the same rows are in both, each as it was written, under the same head. */
+    public boolean sameAs(Workshop other) {
+        return tables.equals(other.tables)
+                && currency().equals(other.currency())
+                && tables().stream().allMatch(table -> whole(table) == other.whole(table));
     }
 
     /** The characters it stands in. */
