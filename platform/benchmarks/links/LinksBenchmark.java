@@ -24,7 +24,7 @@ import org.hidewright.thickness.Thickness;
 public final class LinksBenchmark {
     private static final int ROUNDS = 9;
     private static final int WARM = 3;
-    private static final long WARM_NS = 500_000_000L;
+    private static final long WARM_NS = 2_000_000_000L;
 
     private final Bench bench =
             new Bench(Catalogue.of("benchmark", RecordCalculator.of(new Thickness()), RecordCalculator.of(new Stack())));
@@ -39,7 +39,7 @@ public final class LinksBenchmark {
         row("# Linked slips and ranges\n");
         row("Machine: " + System.getProperty("os.name") + " " + System.getProperty("os.arch") + ", "
                 + Runtime.getRuntime().availableProcessors() + " cores, Java " + Runtime.version() + ".\n");
-        row("Medians of " + ROUNDS + " rounds after " + WARM + " rounds and half a second at least to warm up, in ms.\n");
+        row("Medians of " + ROUNDS + " rounds after " + WARM + " rounds and two seconds at least to warm up, in ms.\n");
         edits();
         editGrowth();
         growth();

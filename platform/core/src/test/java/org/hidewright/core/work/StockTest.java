@@ -22,6 +22,7 @@ import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.jobcard.SlipJson;
 import org.hidewright.core.project.Project;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.core.workshop.Copies;
 import org.junit.jupiter.api.Test;
@@ -80,6 +81,38 @@ class StockTest {
         assertEquals(
                 Length.ofMm(1.2),
                 value(one("sampler", "'thickness': " + stock("leather", "hide", "thickness")), "thickness"));
+    }
+
+    @Test
+    void anEditWithAnotherWorkshopFileTakesWhatLiesThereNow() throws Exception {
+        Project project = project(projectText(
+                slip("a", "relay", json("'take': " + stock("leather", "hide", "thickness"))),
+                slip("b", "relay", json("'take': {'from': 'a', 'answer': 'give'}")),
+                slip("c", "relay", "")));
+        WorkedProject before = shop.benchWith(WORKSHOP).work(project);
+        String thicker = WORKSHOP.replace("'thickness': 1.2", "'thickness': 3");
+        Project edited = project.answering("c", "take", "\"7 mm\"");
+        WorkedProject after = shop.benchWith(thicker).work(edited, before);
+        assertEquals("1.2 mm", value(before.slips().get("b"), "take").toString());
+        assertEquals("3.0 mm", value(after.slips().get("b"), "take").toString());
+        assertEquals("7.0 mm", value(after.slips().get("c"), "take").toString());
+        assertEquals(shop.benchWith(thicker).work(edited).remarks(), after.remarks());
+    }
+
+    @Test
+    void whatIsWrongInTheCopiesIsToldWhereItStandsAfterAnEdit() throws Exception {
+        String text = json("{'hidewright': 1, 'slips': [{'id': 'a', 'calculator': 'relay', 'questions': {}}],\n"
+                + " 'workshop': {'nmae': 1,\n 'tables': []}}");
+        Project edited = project(text).answering("a", "take", "[\n\n1]");
+        List<Remark> told =
+                shop.bench().work(edited, shop.bench().work(project(text))).general();
+        assertEquals(
+                List.of(4, 5),
+                told.stream()
+                        .filter(remark -> remark.place() != null)
+                        .map(remark -> remark.place().line())
+                        .toList());
+        assertEquals(shop.bench().work(project(edited.text())).general(), told);
     }
 
     @Test
