@@ -51,4 +51,40 @@ class LargeProjectTest {
         WorkedProject worked = shop.work(circle.toArray(String[]::new));
         assertTrue(worked.slips().values().stream().allMatch(slip -> slip.state() == State.REFUSED));
     }
+
+    private WorkedProject chain(int slips) {
+        List<String> chain = new ArrayList<>(List.of(relay("s0", "'take': '2-4 mm'")));
+        for (int i = 1; i < slips; i++) {
+            chain.add(0, relay("s" + i, from("s" + (i - 1))));
+        }
+        return shop.work(chain.toArray(String[]::new));
+    }
+
+    @Test
+    void theRangesOfALongChainDoNotBreakTheStack() {
+        assertEquals(
+                4,
+                chain(1000)
+                        .ranges("s999")
+                        .orElseThrow()
+                        .study()
+                        .spreads()
+                        .get("give")
+                        .high());
+    }
+
+    @Test
+    void noMoreIsHeldThanThereIsRoomFor() {
+        WorkedProject worked = chain(300);
+        worked.ranges("s299");
+        assertTrue(
+                worked.trials().held() > SharedTrials.MOST / 2,
+                () -> "held: " + worked.trials().held());
+        for (int i = 0; i < 300; i += 30) {
+            worked.ranges("s" + i);
+            assertTrue(
+                    worked.trials().held() <= SharedTrials.MOST,
+                    () -> "held: " + worked.trials().held());
+        }
+    }
 }
