@@ -11,12 +11,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
-import org.hidewright.api.calculator.Notice;
-import org.hidewright.api.declaration.InvalidDeclaration;
 import org.hidewright.api.declaration.RecordCalculator;
-import org.hidewright.core.CoreTexts;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Tables;
@@ -36,15 +34,17 @@ import org.osgi.service.component.annotations.ReferencePolicy;
  */
 @Component
 public final class ServiceCatalogue implements Catalogue {
-    private final BundleContext context;
+    private final Guard guard;
+    private final Services services;
     private final ServiceTables tables;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
     private final Map<ServiceReference<?>, Optional<Installed>> looked = new ConcurrentHashMap<>();
     private final Map<ServiceReference<?>, Remark> faults = new ConcurrentHashMap<>();
 
     @Activate
-    public ServiceCatalogue(BundleContext context, @Reference ServiceTables tables) {
-        this.context = context;
+    public ServiceCatalogue(BundleContext context, @Reference ServiceTables tables, @Reference Guard guard) {
+        this.guard = guard;
+        this.services = new Services(context, guard);
         this.tables = tables;
     }
 
@@ -100,8 +100,8 @@ public final class ServiceCatalogue implements Catalogue {
             String id = id(reference);
             ServiceReference<?> holder = id.isEmpty() ? null : byId.putIfAbsent(id, reference);
             if (holder != null && !holder.equals(reference)) {
-                taken.add(Remark.of(
-                        CatalogueNotices.ID_TAKEN.with(bundle(reference), id, bundle(holder)), CoreTexts.TEXTS));
+                taken.add(Services.remark(
+                        CatalogueNotices.ID_TAKEN.with(Services.bundle(reference), id, Services.bundle(holder))));
             }
         }
         return byId;
@@ -119,24 +119,24 @@ public final class ServiceCatalogue implements Catalogue {
     }
 
     private Optional<Installed> load(ServiceReference<?> reference) {
-        try {
-            if (context.getService(reference) instanceof Calculator<?, ?> calculator) {
-                return Optional.of(new Installed(RecordCalculator.of(calculator), bundle(reference)));
-            }
-            say(reference, CatalogueNotices.NO_SERVICE.with(bundle(reference)));
-        } catch (InvalidDeclaration e) {
-            say(reference, CatalogueNotices.INVALID_DECLARATION.with(bundle(reference), e.getMessage()));
-        } catch (RuntimeException | LinkageError | StackOverflowError e) {
-            say(reference, CatalogueNotices.DID_NOT_START.with(bundle(reference), e.toString()));
+        String bundle = Services.bundle(reference);
+        Optional<Installed> found = services.declared(
+                        reference,
+                        Calculator.class,
+                        calculator -> RecordCalculator.of((Calculator<?, ?>) calculator),
+                        (by, why) -> CatalogueNotices.INVALID_DECLARATION.with(by, why),
+                        fault -> faults.put(reference, fault))
+                .map(calculator -> new Installed(new GuardedCalculator(calculator, bundle, guard), bundle));
+        Object published = reference.getProperty(Calculates.ID_PROPERTY);
+        if (found.isPresent()
+                && published != null
+                && !published.equals(found.get().id())) {
+            faults.put(
+                    reference,
+                    Services.remark(CatalogueNotices.OTHER_ID.with(
+                            bundle, String.valueOf(published), found.get().id())));
+            return Optional.empty();
         }
-        return Optional.empty();
-    }
-
-    private void say(ServiceReference<?> reference, Notice notice) {
-        faults.put(reference, Remark.of(notice, CoreTexts.TEXTS));
-    }
-
-    private static String bundle(ServiceReference<?> reference) {
-        return reference.getBundle() == null ? "" : reference.getBundle().getSymbolicName();
+        return found;
     }
 }

@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
-import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.declaration.DeclaredTable;
-import org.hidewright.api.declaration.InvalidDeclaration;
 import org.hidewright.api.workshop.WorkshopTable;
-import org.hidewright.core.CoreTexts;
 import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Tables;
 import org.hidewright.core.workshop.Tables.Brought;
@@ -28,15 +26,15 @@ import org.osgi.service.component.annotations.ReferencePolicy;
  */
 @Component(service = ServiceTables.class)
 public final class ServiceTables {
-    private final BundleContext context;
+    private final Services services;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
     private Looked looked;
 
     private record Looked(Tables tables, List<Remark> problems) {}
 
     @Activate
-    public ServiceTables(BundleContext context) {
-        this.context = context;
+    public ServiceTables(BundleContext context, @Reference Guard guard) {
+        this.services = new Services(context, guard);
     }
 
     @Reference(
@@ -84,22 +82,12 @@ public final class ServiceTables {
     }
 
     private void look(ServiceReference<?> reference, List<Brought> brought, List<Remark> problems) {
-        String bundle =
-                reference.getBundle() == null ? "" : reference.getBundle().getSymbolicName();
-        try {
-            if (context.getService(reference) instanceof WorkshopTable<?> table) {
-                brought.add(new Brought(DeclaredTable.of(table), bundle));
-            } else {
-                problems.add(remark(CatalogueNotices.NO_SERVICE.with(bundle)));
-            }
-        } catch (InvalidDeclaration e) {
-            problems.add(remark(CatalogueNotices.INVALID_TABLE.with(bundle, e.getMessage())));
-        } catch (RuntimeException | LinkageError | StackOverflowError e) {
-            problems.add(remark(CatalogueNotices.DID_NOT_START.with(bundle, e.toString())));
-        }
-    }
-
-    private static Remark remark(Notice notice) {
-        return Remark.of(notice, CoreTexts.TEXTS);
+        services.declared(
+                        reference,
+                        WorkshopTable.class,
+                        table -> DeclaredTable.of((WorkshopTable<?>) table),
+                        (by, why) -> CatalogueNotices.INVALID_TABLE.with(by, why),
+                        problems::add)
+                .ifPresent(table -> brought.add(new Brought(table, Services.bundle(reference))));
     }
 }

@@ -18,6 +18,7 @@ import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
@@ -28,8 +29,9 @@ import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 
 class ServiceCatalogueTest {
+    private static final Guard GUARD = new ThreadGuard(5);
     private final BundleContext context = mock(BundleContext.class);
-    private final ServiceCatalogue catalogue = new ServiceCatalogue(context, new ServiceTables(context));
+    private final ServiceCatalogue catalogue = new ServiceCatalogue(context, new ServiceTables(context, GUARD), GUARD);
 
     @Calculates("spoilt")
     static final class Spoilt implements Calculator<Spoilt.Asks, Spoilt.Gives> {

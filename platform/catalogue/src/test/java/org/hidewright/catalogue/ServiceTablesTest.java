@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.workshop.Tabulates;
 import org.hidewright.api.workshop.WorkshopTable;
+import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.workshop.Column;
 import org.junit.jupiter.api.Test;
 import org.osgi.framework.Bundle;
@@ -21,8 +22,9 @@ import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 
 class ServiceTablesTest {
+    private static final Guard GUARD = new ThreadGuard(5);
     private final BundleContext context = mock(BundleContext.class);
-    private final ServiceTables tables = new ServiceTables(context);
+    private final ServiceTables tables = new ServiceTables(context, GUARD);
 
     record Net(
             @Asked(example = "Beetle net") String name,

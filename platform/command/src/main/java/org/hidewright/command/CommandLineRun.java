@@ -131,7 +131,11 @@ final class CommandLineRun {
                 line.usage(session.out());
                 return ExitCode.DONE;
             }
+            SharedOptions.checkSettings(arguments, session.texts());
             return command.run(arguments, session);
+        } catch (BadArgument e) {
+            session.err().println(e.getMessage());
+            return ExitCode.NOT_UNDERSTOOD;
         } catch (ParameterException e) {
             session.err().println(new ArgumentTrouble(spec, session.texts()).words(e, List.of(rest)));
             session.err().println(session.texts().text("trouble.see-help", command.name()));

@@ -1,5 +1,8 @@
 package org.hidewright.command;
 
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -45,13 +48,18 @@ public final class Commands implements ToIntFunction<String[]> {
 
     @Override
     public int applyAsInt(String[] arguments) {
-        PrintStream out = new PrintStream(System.out, false, StandardCharsets.UTF_8);
-        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        PrintStream out = stream(FileDescriptor.out, false);
+        PrintStream err = stream(FileDescriptor.err, true);
         try {
             return new CommandLineRun(catalogue, new Paper(), version(), out, err).run(arguments);
         } finally {
             out.flush();
         }
+    }
+
+    /** The stream of the process: what bundles print to that of the JVM must not come between answers. */
+    private static PrintStream stream(FileDescriptor to, boolean atOnce) {
+        return new PrintStream(new BufferedOutputStream(new FileOutputStream(to)), atOnce, StandardCharsets.UTF_8);
     }
 
     /** The version of this bundle, which is that of the program, without the qualifier of a build. */

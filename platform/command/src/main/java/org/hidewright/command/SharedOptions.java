@@ -1,5 +1,6 @@
 package org.hidewright.command;
 
+import java.io.File;
 import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.core.wording.LanguageTag;
@@ -9,10 +10,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
-/** Options that every command takes: language and units. */
+/** Options that every command takes: language and units, and where the maker’s settings lie. */
 final class SharedOptions {
     static final String LANGUAGE = "--language";
     static final String UNITS = "--units";
+    private static final String SETTINGS = "--settings";
 
     private SharedOptions() {}
 
@@ -26,6 +28,17 @@ final class SharedOptions {
                 .paramLabel("TAG")
                 .type(String.class)
                 .description(texts.text("option.language"))
+                .build());
+        // These two are the launcher's to read, since they say what it starts; here they only have to be known.
+        spec.addOption(OptionSpec.builder(SETTINGS)
+                .paramLabel("FOLDER")
+                .type(String.class)
+                .description(texts.text("option.settings"))
+                .build());
+        spec.addOption(OptionSpec.builder("--without-addons")
+                .type(boolean.class)
+                .arity("0")
+                .description(texts.text("option.without-addons"))
                 .build());
         spec.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
@@ -52,6 +65,14 @@ final class SharedOptions {
 
     private static Locale language(String tag, CommandTexts texts) throws BadArgument {
         return LanguageTag.of(tag).orElseThrow(() -> new BadArgument(texts.text("trouble.language", tag)));
+    }
+
+    /** @throws BadArgument if what is named as the folder of settings is a file */
+    static void checkSettings(ParseResult arguments, CommandTexts texts) throws BadArgument {
+        String settings = arguments.matchedOptionValue(SETTINGS, "");
+        if (new File(settings).isFile()) {
+            throw new BadArgument(texts.text("trouble.settings-file", settings));
+        }
     }
 
     /**

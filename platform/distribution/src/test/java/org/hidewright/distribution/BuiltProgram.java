@@ -130,6 +130,7 @@ final class BuiltProgram {
                 .redirectOutput(out.toFile())
                 .redirectError(told.toFile());
         builder.environment().put("XDG_CACHE_HOME", scratch.resolve("cache").toString());
+        builder.environment().put("XDG_CONFIG_HOME", scratch.resolve("config").toString());
         builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
         Process process = builder.start();
         if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToIntFunction;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
@@ -65,12 +66,17 @@ class HostIT {
     }
 
     @Test
-    void whatFailedIsAServiceThePlatformCanShow() throws Exception {
+    void whatBecameOfBundlesThatCanBeTurnedOffIsAServiceThePlatformCanShow() throws Exception {
         try (Host host = start()) {
             ServiceReference<?>[] found =
-                    host.context().getServiceReferences(List.class.getName(), "(hidewright.failed=true)");
+                    host.context().getServiceReferences(Map.class.getName(), "(hidewright.addons=true)");
             assertEquals(1, found.length);
-            assertEquals(host.failures(), host.context().getService(found[0]));
+            Map<?, ?> states = (Map<?, ?>) host.context().getService(found[0]);
+            assertTrue(states.size() > 1, states.toString());
+            states.forEach((jar, state) -> {
+                assertTrue(String.valueOf(jar).contains("40-calculators"), jar.toString());
+                assertEquals(LineUp.ON, state);
+            });
         }
     }
 
@@ -91,6 +97,9 @@ class HostIT {
     private Host start() throws Exception {
         ProgramHome home =
                 new ProgramHome(Path.of("target", "hidewright").toFile().getAbsoluteFile());
-        return Host.start(home, caches.toFile(), new Timings());
+        LineUp lineUp = LineUp.of(home, new String[] {
+            SettingsFolder.OPTION, caches.resolve("no-settings").toString()
+        });
+        return Host.start(lineUp, caches.toFile(), new Timings());
     }
 }

@@ -2,8 +2,14 @@ package org.hidewright.launcher;
 
 import java.io.File;
 
-/** A jar in one of the program’s bundle folders, and the start level its folder names. Ordered as they start. */
+/** A jar to start and its start level, which its folder names. Ordered as they start. */
 final class BundleFile implements Comparable<BundleFile> {
+
+    /** Below this start level lie libraries, of which there may be several versions at once. */
+    private static final int NO_LIBRARY = 30;
+
+    /** From this start level on lies what the platform can do without: calculators, add-ons. */
+    private static final int CAN_BE_DONE_WITHOUT = 40;
 
     private final int level;
     private final File jar;
@@ -15,6 +21,15 @@ final class BundleFile implements Comparable<BundleFile> {
 
     int level() {
         return level;
+    }
+
+    boolean isLibrary() {
+        return level < NO_LIBRARY;
+    }
+
+    /** Whether the maker may turn it off; it is then also called off the first thread, with a limit of time. */
+    boolean mayBeTurnedOff() {
+        return level >= CAN_BE_DONE_WITHOUT;
     }
 
     File jar() {

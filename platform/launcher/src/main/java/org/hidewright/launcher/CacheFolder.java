@@ -28,12 +28,13 @@ final class CacheFolder implements AutoCloseable {
     }
 
     /**
-     * Takes the cache for a program. Its notes are good as long as the Java, the place, and the name, size and time of
-     * every bundle are the same.
+     * Takes the cache for a program. Its notes are good as long as the Java, the place, and the path, size and time of
+     * every bundle are the same. What is turned off is no bundle of a start, so that a changed choice makes them stale.
      */
-    static CacheFolder take(File caches, ProgramHome home, List<BundleFile> bundles) throws IOException {
-        String contents = describe(home, bundles);
-        File folder = new File(caches, Integer.toHexString(home.folder().hashCode()));
+    static CacheFolder take(File caches, LineUp lineUp) throws IOException {
+        String contents = describe(lineUp);
+        File folder =
+                new File(caches, Integer.toHexString(lineUp.home().folder().hashCode()));
         RandomAccessFile lock = lock(folder);
         if (lock == null) {
             folder = Files.createTempDirectory("hidewright").toFile();
@@ -117,21 +118,21 @@ final class CacheFolder implements AutoCloseable {
         return null;
     }
 
-    private static String describe(ProgramHome home, List<BundleFile> bundles) {
+    private static String describe(LineUp lineUp) {
         StringBuilder text = new StringBuilder(2000);
         text.append(System.getProperty("java.vm.version")).append('\n');
-        text.append(home.folder()).append('\n');
-        for (File library : ProgramHome.jarsIn(home.libraries())) {
+        text.append(lineUp.home().folder()).append('\n');
+        for (File library : ProgramHome.jarsIn(lineUp.home().libraries())) {
             describe(text, 0, library);
         }
-        for (BundleFile bundle : bundles) {
+        for (BundleFile bundle : lineUp.files()) {
             describe(text, bundle.level(), bundle.jar());
         }
         return text.toString();
     }
 
     private static void describe(StringBuilder text, int level, File jar) {
-        text.append(level).append(' ').append(jar.getName()).append(' ');
+        text.append(level).append(' ').append(jar).append(' ');
         text.append(jar.length()).append(' ').append(jar.lastModified()).append('\n');
     }
 

@@ -18,12 +18,28 @@ final class Explanation {
 
     private static final String JAVA = "osgi.ee";
 
+    /** A chain of causes can be made a circle. */
+    private static final int DEEPEST = 50;
+
+    private static final int LONGEST = 200;
+
     private final BundleContext system;
     private final FrameworkWiring wiring;
+    private final boolean withWayOut;
 
-    Explanation(BundleContext system) {
+    /**
+     * An explanation.
+     *
+     * @param withWayOut whether the bundle can be turned off
+     */
+    Explanation(BundleContext system, boolean withWayOut) {
         this.system = system;
+        this.withWayOut = withWayOut;
         this.wiring = system.getBundle().adapt(FrameworkWiring.class);
+    }
+
+    String nameTaken(BundleFile file, String name, BundleFile holder) {
+        return Messages.text("bundle.name-taken", file.name(), name, holder.name());
     }
 
     String notABundle(BundleFile file) {
@@ -38,8 +54,25 @@ final class Explanation {
 
     String notStarted(Bundle bundle, BundleException refused) {
         if (refused.getType() != BundleException.RESOLVE_ERROR) {
-            return Messages.text("bundle.broke", name(bundle), innermost(refused));
+            return broke(bundle, innermost(refused));
         }
+        return wayOut(unmet(bundle), bundle);
+    }
+
+    String broke(Bundle bundle, String reason) {
+        return wayOut(Messages.text("bundle.broke", name(bundle), reason), bundle);
+    }
+
+    String neverStarted(Bundle bundle, int seconds) {
+        return wayOut(Messages.text("bundle.never-started", name(bundle), seconds), bundle);
+    }
+
+    /** With the name that the command knows the bundle by. */
+    private String wayOut(String sentence, Bundle bundle) {
+        return withWayOut ? sentence + " " + Messages.text("bundle.way-out", bundle.getSymbolicName()) : sentence;
+    }
+
+    private String unmet(Bundle bundle) {
         return requirements(bundle).stream()
                 .filter(need -> wiring.findProviders(need).isEmpty())
                 .findFirst()
@@ -104,13 +137,15 @@ final class Explanation {
         return named != null ? named : bundle.getSymbolicName();
     }
 
+    /** What its author wrote, as one line that is not longer than a line should be. */
     private static String innermost(Throwable thrown) {
         Throwable cause = thrown;
-        while (cause.getCause() != null) {
+        for (int depth = 0; depth < DEEPEST && cause.getCause() != null; depth++) {
             cause = cause.getCause();
         }
-        return cause.getMessage() != null
-                ? cause.getMessage()
+        String said = cause.getMessage() != null
+                ? cause.getMessage().replaceAll("\\s+", " ").strip()
                 : cause.getClass().getName();
+        return said.length() > LONGEST ? said.substring(0, LONGEST) + "…" : said;
     }
 }

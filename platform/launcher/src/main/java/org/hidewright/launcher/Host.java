@@ -3,12 +3,13 @@ package org.hidewright.launcher;
 import java.io.File;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Hashtable;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.CopyOnWriteArrayList;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
@@ -18,45 +19,51 @@ import org.osgi.framework.startlevel.BundleStartLevel;
 import org.osgi.framework.wiring.BundleRevision;
 
 /**
- * The running framework with the bundles of the program’s folders. A bundle that does not start is told in a sentence
- * and leaves the others alone. The sentences are also a service, a {@code java.util.List} of texts with the property
- * {@code hidewright.failed=true}, so that the platform can show them.
+ * The running framework with the bundles of a line-up. A bundle that does not start is told in a sentence and leaves the
+ * others alone. What became of those that can be turned off is also a service, a {@code java.util.Map} of
+ * {@link LineUp#states()} with the property {@code hidewright.addons=true}, so that the platform can show it.
  */
 final class Host implements AutoCloseable {
 
     private static final long STOP_WITHIN_MS = 5000;
 
     private final Framework framework;
+    private final LineUp lineUp;
     private final CacheFolder cache;
-    private final List<String> failures = new CopyOnWriteArrayList<>();
+    private final List<String> failures;
+    private boolean oneIsStillStarting;
 
-    private Host(Framework framework, CacheFolder cache) {
+    private Host(Framework framework, LineUp lineUp, CacheFolder cache) {
         this.framework = framework;
+        this.lineUp = lineUp;
         this.cache = cache;
+        this.failures = new ArrayList<>(lineUp.told());
     }
 
-    static Host start(ProgramHome home, File caches, Timings timings) throws BundleException, IOException {
-        List<BundleFile> files = home.bundles();
-        CacheFolder cache = CacheFolder.take(caches, home, files);
+    static Host start(LineUp lineUp, File caches, Timings timings) throws BundleException, IOException {
+        CacheFolder cache = CacheFolder.take(caches, lineUp);
         boolean current = cache.isCurrent();
         if (!current) {
             cache.renew();
         }
         timings.reached("folders read");
-        SystemExports exports = current ? cache.systemExports() : SystemExports.ofLibraries(home.libraries());
-        Settings settings = new Settings(home, files).cache(cache, current).exports(exports, current);
+        SystemExports exports = current
+                ? cache.systemExports()
+                : SystemExports.ofLibraries(lineUp.home().libraries());
+        Settings settings = new Settings(lineUp).cache(cache, current).exports(exports, current);
         Framework framework = factory().newFramework(settings.asMap());
-        Host host = new Host(framework, cache);
+        Host host = new Host(framework, lineUp, cache);
         framework.init();
+        EndedFromInside.among(host.context());
         timings.reached("framework made");
-        host.publishFailures();
-        List<Bundle> bundles = host.install(files);
+        Map<Bundle, BundleFile> bundles = host.install();
         timings.reached("bundles installed");
         framework.start();
         timings.reached("framework started");
-        for (Bundle bundle : bundles) {
-            host.start(bundle);
+        for (Map.Entry<Bundle, BundleFile> bundle : bundles.entrySet()) {
+            host.start(bundle.getKey(), bundle.getValue());
         }
+        host.publishStates();
         timings.reached("bundles started");
         if (!current) {
             cache.keep(exports.asResolved(framework));
@@ -80,14 +87,16 @@ final class Host implements AutoCloseable {
     }
 
     List<String> failures() {
-        return Collections.unmodifiableList(failures);
+        return failures;
     }
 
     @Override
     public void close() throws IOException {
         try {
-            framework.stop();
-            framework.waitForStop(STOP_WITHIN_MS);
+            if (!oneIsStillStarting) { // or its stop would wait for the end of its start
+                framework.stop();
+                framework.waitForStop(STOP_WITHIN_MS);
+            }
         } catch (BundleException | InterruptedException leavingAnyway) {
             Thread.currentThread().interrupt();
         } finally {
@@ -95,16 +104,16 @@ final class Host implements AutoCloseable {
         }
     }
 
-    private void publishFailures() {
+    private void publishStates() {
         Hashtable<String, Object> properties = new Hashtable<>();
-        properties.put("hidewright.failed", true);
-        context().registerService(List.class, failures(), properties);
+        properties.put("hidewright.addons", true);
+        context().registerService(Map.class, lineUp.states(), properties);
     }
 
     /** Removes what no longer lies in the folders before anything new comes, so that old and new never meet. */
-    private List<Bundle> install(List<BundleFile> files) throws BundleException {
+    private Map<Bundle, BundleFile> install() throws BundleException {
         Set<String> wanted = new HashSet<>();
-        for (BundleFile file : files) {
+        for (BundleFile file : lineUp.files()) {
             wanted.add(file.location());
         }
         for (Bundle known : context().getBundles()) {
@@ -112,36 +121,54 @@ final class Host implements AutoCloseable {
                 known.uninstall();
             }
         }
-        List<Bundle> bundles = new ArrayList<>();
-        for (BundleFile file : files) {
+        Map<Bundle, BundleFile> bundles = new LinkedHashMap<>();
+        Map<String, BundleFile> names = new HashMap<>();
+        for (BundleFile file : lineUp.files()) {
             try {
                 Bundle bundle = context().installBundle(file.location());
-                if (bundle.getSymbolicName() == null) {
-                    failures.add(explain().notABundle(file));
+                String name = bundle.getSymbolicName();
+                if (name == null) {
                     bundle.uninstall();
+                    failed(file, explain(file).notABundle(file));
+                } else if (names.putIfAbsent(name, file) != null
+                        && !names.get(name).isLibrary()) {
+                    bundle.uninstall();
+                    failed(file, explain(file).nameTaken(file, name, names.get(name)));
                 } else {
                     bundle.adapt(BundleStartLevel.class).setStartLevel(file.level());
-                    bundles.add(bundle);
+                    bundles.put(bundle, file);
                 }
             } catch (BundleException refused) {
-                failures.add(explain().notInstalled(file, refused));
+                failed(file, explain(file).notInstalled(file, refused));
             }
         }
         return bundles;
     }
 
-    private void start(Bundle bundle) {
+    private void start(Bundle bundle, BundleFile file) {
         int types = bundle.adapt(BundleRevision.class).getTypes();
-        if ((types & BundleRevision.TYPE_FRAGMENT) == 0) {
-            try {
-                bundle.start(Bundle.START_TRANSIENT | Bundle.START_ACTIVATION_POLICY);
-            } catch (BundleException refused) {
-                failures.add(explain().notStarted(bundle, refused));
-            }
+        if ((types & BundleRevision.TYPE_FRAGMENT) != 0) {
+            return;
+        }
+        String failure;
+        if (file.mayBeTurnedOff()) {
+            Start start = Start.within(bundle, explain(file));
+            failure = start.failure();
+            oneIsStillStarting |= !start.cameBack();
+        } else {
+            failure = Start.here(bundle, explain(file));
+        }
+        if (!failure.isEmpty()) {
+            failed(file, failure);
         }
     }
 
-    private Explanation explain() {
-        return new Explanation(context());
+    private void failed(BundleFile file, String sentence) {
+        failures.add(sentence);
+        lineUp.failed(file, sentence);
+    }
+
+    private Explanation explain(BundleFile file) {
+        return new Explanation(context(), file.mayBeTurnedOff());
     }
 }

@@ -2,6 +2,7 @@ package org.hidewright.launcher;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.util.function.ToIntFunction;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
@@ -28,10 +29,12 @@ public final class Launcher {
 
     private final ProgramHome home;
     private final Timings timings;
+    private final PrintStream told;
 
-    private Launcher(ProgramHome home, Timings timings) {
+    private Launcher(ProgramHome home, Timings timings, PrintStream told) {
         this.home = home;
         this.timings = timings;
+        this.told = told;
     }
 
     /**
@@ -44,21 +47,25 @@ public final class Launcher {
         int code = BROKEN;
         Timings timings = new Timings();
         timings.reached("launcher entered");
+        PrintStream told = System.err;
+        EndedFromInside.watch(told);
+        PrintedByBundles printed = PrintedByBundles.divert(told);
         try {
-            code = new Launcher(new ProgramHome(home()), timings).run(arguments);
+            code = new Launcher(new ProgramHome(home()), timings, told).run(arguments);
         } catch (Throwable thrown) {
-            System.err.println(Messages.text("program.broken", thrown));
+            told.println(Messages.text("program.broken", thrown));
         }
-        System.out.flush();
+        printed.end();
         timings.reached("framework stopped");
-        timings.tell();
+        timings.tell(told);
+        EndedFromInside.leaving();
         System.exit(code);
     }
 
     private int run(String[] arguments) throws BundleException, IOException {
-        try (Host host = Host.start(home, CacheFolder.ofUser(), timings)) {
+        try (Host host = Host.start(LineUp.of(home, arguments), CacheFolder.ofUser(), timings)) {
             for (String failure : host.failures()) {
-                System.err.println(failure);
+                told.println(failure);
             }
             int code = 0;
             for (String[] command : Rehearsal.commands(arguments)) {
@@ -73,7 +80,7 @@ public final class Launcher {
         ToIntFunction<String[]> entry = entry(context);
         timings.reached("entry found");
         if (entry == null) {
-            System.err.println(Messages.text("entry.missing", home.bundleFolders()));
+            told.println(Messages.text("entry.missing", home.bundleFolders()));
             return BROKEN;
         }
         return entry.applyAsInt(arguments);

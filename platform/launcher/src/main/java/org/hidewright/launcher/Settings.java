@@ -10,7 +10,8 @@ final class Settings {
 
     private final Map<String, Object> settings = new HashMap<>();
 
-    Settings(ProgramHome home, List<BundleFile> bundles) {
+    Settings(LineUp lineUp) {
+        List<BundleFile> bundles = lineUp.files();
         int last = bundles.isEmpty() ? 1 : bundles.get(bundles.size() - 1).level();
         settings.put(Constants.FRAMEWORK_BEGINNING_STARTLEVEL, String.valueOf(last));
         settings.put("felix.log.level", "0"); // the launcher says what failed, in a sentence
@@ -19,7 +20,8 @@ final class Settings {
         settings.put("ds.cache.metadata", "true"); // component descriptions are not read again either
         settings.put("ds.log.enabled", "false");
         settings.put("ds.commands.enabled", "false"); // for a shell that is not here
-        settings.put("hidewright.home", home.folder().toString());
+        settings.put("hidewright.home", lineUp.home().folder().toString());
+        settings.put("hidewright.settings", lineUp.settings().folder().toString());
     }
 
     Settings cache(CacheFolder cache, boolean current) {

@@ -1,5 +1,6 @@
 package org.hidewright.launcher;
 
+import java.io.PrintStream;
 import java.time.Instant;
 
 /**
@@ -25,9 +26,9 @@ final class Timings {
     }
 
     /** Prints the steps; not as they come, so that printing is in none of them. */
-    void tell() {
+    void tell(PrintStream to) {
         if (begun != null) {
-            System.err.print(told);
+            to.print(told);
         }
     }
 }

@@ -53,6 +53,27 @@ class CacheFolderTest {
     }
 
     @Test
+    void anAddOnThatComesOrIsTurnedOffMakesTheNotesStale() throws IOException {
+        try (CacheFolder first = take()) {
+            first.keep(EXPORTS);
+        }
+        Path addOn = Files.createDirectories(folder.resolve("settings/addons")).resolve("net.example.kit.jar");
+        AddOnJar.write(addOn, "net.example.kit");
+        try (CacheFolder second = take()) {
+            assertFalse(second.isCurrent());
+            second.keep(EXPORTS);
+        }
+        Files.writeString(folder.resolve("settings/addons.txt"), "off net.example.kit\n");
+        try (CacheFolder third = take()) {
+            assertFalse(third.isCurrent());
+            third.keep(EXPORTS);
+        }
+        try (CacheFolder fourth = take()) {
+            assertTrue(fourth.isCurrent());
+        }
+    }
+
+    @Test
     void aStartThatBreaksOffLeavesNoNotes() throws IOException {
         try (CacheFolder first = take()) {
             first.keep(EXPORTS);
@@ -81,17 +102,19 @@ class CacheFolderTest {
     @Test
     void aPlaceThatCannotBeACacheIsNoReasonNotToStart() throws IOException {
         Path file = Files.createFile(folder.resolve("caches"));
-        try (CacheFolder cache = CacheFolder.take(file.toFile(), home(), home().bundles())) {
+        try (CacheFolder cache = CacheFolder.take(file.toFile(), lineUp())) {
             assertFalse(cache.felix().toPath().startsWith(file));
             assertFalse(cache.isCurrent());
         }
     }
 
-    private ProgramHome home() {
-        return new ProgramHome(folder.resolve("program").toFile());
+    private LineUp lineUp() {
+        return LineUp.of(
+                new ProgramHome(folder.resolve("program").toFile()),
+                new String[] {SettingsFolder.OPTION, folder.resolve("settings").toString()});
     }
 
     private CacheFolder take() throws IOException {
-        return CacheFolder.take(folder.resolve("caches").toFile(), home(), home().bundles());
+        return CacheFolder.take(folder.resolve("caches").toFile(), lineUp());
     }
 }

@@ -24,8 +24,8 @@ final class BundleTexts implements Texts {
                     loader,
                     ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
             return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
-        } catch (MissingResourceException e) {
-            return Optional.empty();
+        } catch (MissingResourceException | IllegalArgumentException e) {
+            return Optional.empty(); // no file, or one with an escape that is none: no text of it can be had
         }
     }
 }

@@ -12,13 +12,19 @@ import org.hidewright.api.calculator.Working;
 public final class RecordCalculator implements DeclaredCalculator {
     private final Calculator<Record, Record> calculator;
     private final Class<?> questions;
+    private final Class<?> answers;
     private final Declaration declaration;
     private final Texts texts;
 
     private RecordCalculator(
-            Calculator<Record, Record> calculator, Class<?> questions, Declaration declaration, Texts texts) {
+            Calculator<Record, Record> calculator,
+            Class<?> questions,
+            Class<?> answers,
+            Declaration declaration,
+            Texts texts) {
         this.calculator = calculator;
         this.questions = questions;
+        this.answers = answers;
         this.declaration = declaration;
         this.texts = texts;
     }
@@ -40,11 +46,12 @@ public final class RecordCalculator implements DeclaredCalculator {
         }
         Type[] records = typeArguments(type);
         Class<?> questions = (Class<?>) records[0];
+        Class<?> answers = (Class<?>) records[1];
         Declaration declaration = new Declaration(
                 calculates.value(),
                 calculates.version(),
                 QuestionReader.questions(questions, calculates.value()),
-                AnswerReader.answers((Class<?>) records[1], calculates.value() + ".answer"),
+                AnswerReader.answers(answers, calculates.value() + ".answer"),
                 calculator.formulas(),
                 calculator.notices(),
                 calculator.phrases(),
@@ -52,7 +59,7 @@ public final class RecordCalculator implements DeclaredCalculator {
         checkSources(type, declaration);
         @SuppressWarnings("unchecked") // the records were just read off its type arguments
         Calculator<Record, Record> ofRecords = (Calculator<Record, Record>) calculator;
-        return new RecordCalculator(ofRecords, questions, declaration, Texts.beside(type));
+        return new RecordCalculator(ofRecords, questions, answers, declaration, Texts.beside(type));
     }
 
     private static Type[] typeArguments(Class<?> type) {
@@ -88,9 +95,19 @@ public final class RecordCalculator implements DeclaredCalculator {
     @Override
     public Outcome<Values> work(Values values, Working working) {
         Record bound = RecordBinder.of(questions).bind(Objects.requireNonNull(values, "values"));
-        return calculator
-                .calculate(bound, working)
-                .map(answers -> RecordBinder.of(answers.getClass()).take(answers));
+        Outcome<Record> outcome = calculator.calculate(bound, working);
+        if (outcome == null) {
+            throw new IllegalStateException("calculate gave null where an outcome belongs");
+        }
+        return outcome.map(this::taken);
+    }
+
+    private Values taken(Record record) {
+        if (record.getClass() != answers) {
+            throw new IllegalStateException(
+                    "answered with " + record.getClass().getName() + ", and declared is " + answers.getName());
+        }
+        return RecordBinder.of(answers).take(record);
     }
 
     @Override

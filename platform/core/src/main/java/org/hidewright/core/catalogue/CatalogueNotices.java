@@ -7,6 +7,7 @@ import org.hidewright.api.calculator.NoticeKind;
 public final class CatalogueNotices {
     public static final NoticeKind INVALID_DECLARATION = NoticeKind.check("invalid-declaration");
     public static final NoticeKind INVALID_TABLE = NoticeKind.check("invalid-table");
+    public static final NoticeKind OTHER_ID = NoticeKind.check("other-id");
     public static final NoticeKind ID_TAKEN = NoticeKind.check("id-taken");
     public static final NoticeKind DID_NOT_START = NoticeKind.check("did-not-start");
     public static final NoticeKind NO_SERVICE = NoticeKind.check("no-service");
@@ -15,6 +16,6 @@ public final class CatalogueNotices {
 
     /** Every kind, so that texts can be checked and listed. */
     public static List<NoticeKind> all() {
-        return List.of(INVALID_DECLARATION, INVALID_TABLE, ID_TAKEN, DID_NOT_START, NO_SERVICE);
+        return List.of(INVALID_DECLARATION, INVALID_TABLE, OTHER_ID, ID_TAKEN, DID_NOT_START, NO_SERVICE);
     }
 }

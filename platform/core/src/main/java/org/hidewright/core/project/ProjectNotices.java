@@ -54,6 +54,8 @@ public final class ProjectNotices {
     public static final NoticeKind DORMANT_NEAREST = NoticeKind.stop("dormant-nearest");
     public static final NoticeKind DORMANT_NEWER = NoticeKind.stop("dormant-newer");
     public static final NoticeKind BROKEN = NoticeKind.stop("broken");
+    public static final NoticeKind LEFT_ALONE = NoticeKind.stop("left-alone");
+    public static final NoticeKind TOO_MUCH = NoticeKind.check("too-much");
 
     private ProjectNotices() {}
 
@@ -106,6 +108,8 @@ public final class ProjectNotices {
                 DORMANT_FROM,
                 DORMANT_NEAREST,
                 DORMANT_NEWER,
-                BROKEN);
+                BROKEN,
+                LEFT_ALONE,
+                TOO_MUCH);
     }
 }

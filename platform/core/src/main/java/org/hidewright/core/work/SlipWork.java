@@ -1,18 +1,15 @@
 package org.hidewright.core.work;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Source;
-import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.CoreTexts;
+import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.wording.Remark;
@@ -83,10 +80,14 @@ final class SlipWork {
             outcome.answers()
                     .ifPresent(answers ->
                             Completeness.check(calculator.declaration().answers(), answers));
-            List<Remark> told = outcome.notices().stream()
-                    .map(notice -> Remark.of(notice, calculator.texts())
-                            .onSlip(read.slip().id()))
-                    .toList();
+            List<Remark> told = new ArrayList<>();
+            notes.told(outcome.notices())
+                    .forEach(notice -> told.add(Remark.of(notice, calculator.texts())
+                            .onSlip(read.slip().id())));
+            notes.tooMuch(installed)
+                    .ifPresent(notice -> told.add(Remark.of(notice, CoreTexts.TEXTS)
+                            .onSlip(read.slip().id())));
+            List<Step> steps = notes.steps();
             told.forEach(remark -> remarks.add(located(remark)));
             return new WorkedSlip(
                     read,
@@ -95,16 +96,25 @@ final class SlipWork {
                     outcome.answers().orElse(null),
                     remarks,
                     told,
-                    notes.steps,
-                    notes.sources);
+                    steps,
+                    notes.sources());
+        } catch (BundleFault e) {
+            return broken(e.words(), e.leftAlone(), values, remarks);
+        } catch (Nonsense e) {
+            return broken(e.words(), false, values, remarks);
         } catch (Exception | LinkageError | StackOverflowError | AssertionError e) {
-            remarks.add(Remark.of(
-                            ProjectNotices.BROKEN.with(installed.id(), installed.bundle(), e.toString()),
-                            CoreTexts.TEXTS)
-                    .onSlip(read.slip().id())
-                    .atPlace(read.slip().node().place()));
-            return new WorkedSlip(read, State.BROKEN, values, null, remarks, List.of(), List.of(), Map.of());
+            return broken(e.toString(), false, values, remarks); // where no guard stands between
         }
+    }
+
+    private WorkedSlip broken(Object words, boolean leftAlone, Values values, List<Remark> remarks) {
+        Notice notice = leftAlone
+                ? ProjectNotices.LEFT_ALONE.with(installed.id(), installed.bundle(), words)
+                : ProjectNotices.BROKEN.with(installed.id(), installed.bundle(), words);
+        remarks.add(Remark.of(notice, CoreTexts.TEXTS)
+                .onSlip(read.slip().id())
+                .atPlace(read.slip().node().place()));
+        return new WorkedSlip(read, State.BROKEN, values, null, remarks, List.of(), List.of(), Map.of());
     }
 
     /** The remark with the place of its question in the file, as far as it can be told from the question's key. */
@@ -114,23 +124,5 @@ final class SlipWork {
         return answered == null || answered.place() == null
                 ? remark.atPlace(read.slip().node().place())
                 : remark.atPlace(answered.place());
-    }
-
-    private static final class Notes implements Working {
-        private final List<Step> steps = new ArrayList<>();
-        private final Map<String, Source> sources = new HashMap<>();
-
-        @Override
-        public void step(Formula formula, Object result, Object... symbolsAndValues) {
-            if (symbolsAndValues.length % 2 != 0) {
-                throw new IllegalArgumentException("step " + formula.key() + " has a symbol without a value");
-            }
-            steps.add(new Step(formula, Objects.requireNonNull(result, "result"), List.of(symbolsAndValues)));
-        }
-
-        @Override
-        public void source(String answer, Source source) {
-            sources.put(Objects.requireNonNull(answer, "answer"), Objects.requireNonNull(source, "source"));
-        }
     }
 }

@@ -9,28 +9,34 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Calculators of strangers that fail in every way: the slip says so, and everything else works on. */
@@ -79,6 +85,12 @@ class BrokenTest {
     @SuppressWarnings("unchecked")
     private static <E extends Exception> void sneak(Exception exception) throws E {
         throw (E) exception;
+    }
+
+    /** A record that does not belong there, as raw types allow. */
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static Outcome<Gives> other() {
+        return (Outcome) Outcome.of(new Cell("a", 1, Length.ZERO));
     }
 
     private static Named<BiFunction<Asks, Working, Outcome<Gives>>> way(
@@ -133,6 +145,38 @@ class BrokenTest {
                     working.source("length", null);
                     return Outcome.of(gives(1));
                 }),
+                way("another record than is declared", (asks, working) -> other()),
+                way("a step that is not finite", (asks, working) -> {
+                    working.step(DOUBLE, Double.NaN, "t", 1);
+                    return Outcome.of(gives(1));
+                }),
+                way("a step with an object of its own", (asks, working) -> {
+                    working.step(DOUBLE, 1, "t", new Faulty(null));
+                    return Outcome.of(gives(1));
+                }),
+                way(
+                        "a notice with an object of its own",
+                        (asks, working) -> Outcome.of(
+                                gives(1), List.of(NoticeKind.note("x").with(Phrase.of("y", new Faulty(null)))))),
+                way(
+                        "a notice with a number of its own",
+                        (asks, working) -> Outcome.of(
+                                gives(1), List.of(NoticeKind.note("x").with(new AtomicInteger())))),
+                way(
+                        "a notice of a megabyte",
+                        (asks, working) -> Outcome.of(
+                                gives(1), List.of(NoticeKind.note("x").with("x".repeat(1 << 20))))),
+                way(
+                        "a table without end",
+                        (asks, working) -> Outcome.of(gives(
+                                1,
+                                Stream.generate(() -> new Cell("a", 1, Length.ZERO))
+                                        .limit(Completeness.MOST_ROWS + 1)
+                                        .toArray(Cell[]::new)))),
+                way(
+                        "a text without end",
+                        (asks, working) -> Outcome.of(
+                                new Gives(Length.ZERO, 1, List.of(), List.of("x".repeat(Sayable.LONGEST_TEXT + 1))))),
                 way(
                         "a stop among answers",
                         (asks, working) -> Outcome.of(
@@ -161,6 +205,108 @@ class BrokenTest {
         assertEquals(State.WORKED, worked.slips().get("a").state());
         assertEquals(State.WAITING, worked.slips().get("behind").state());
         assertEquals(State.WORKED, worked.slips().get("c").state());
+    }
+
+    static Stream<Arguments> sentences() {
+        return Stream.of(
+                sentence("its answer “ratio” is NaN, which is no number", () -> Outcome.of(gives(Double.NaN))),
+                sentence(
+                        "its answer “factor” is -Infinity, which is no number",
+                        () -> Outcome.of(gives(1, new Cell("a", -1 / 0.0, Length.ZERO)))),
+                sentence("its answer “length” is missing", () -> Outcome.of(new Gives(null, 1, List.of(), List.of()))),
+                sentence(
+                        "its answer “texts” should be of the kind text and is a java.lang.Integer",
+                        () -> Outcome.of(new Gives(Length.ZERO, 1, List.of(), numbersForTexts()))),
+                sentence(
+                        "its answer “table” has 5001 rows, and 5000 can be shown",
+                        () -> Outcome.of(gives(
+                                1,
+                                Stream.generate(() -> new Cell("a", 1, Length.ZERO))
+                                        .limit(5001)
+                                        .toArray(Cell[]::new)))),
+                sentence(
+                        "it tells a java.util.concurrent.atomic.AtomicInteger, which cannot be put into words",
+                        () -> Outcome.refuse(NoticeKind.stop("x").with(new AtomicInteger()))),
+                sentence("calculate gave null where an outcome belongs", () -> null),
+                sentence("org.hidewright.core.work.BrokenTest$Cell, and declared is", BrokenTest::other));
+    }
+
+    private static Arguments sentence(String said, Supplier<Outcome<Gives>> outcome) {
+        return Arguments.of(said, outcome);
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static List<String> numbersForTexts() {
+        return (List) List.of(3);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("sentences")
+    void aFaultIsToldInWordsThatNameIt(String said, Supplier<Outcome<Gives>> outcome) {
+        WorkedSlip slip = new Shop(new Faulty((asks, working) -> outcome.get())).one("faulty", "");
+        assertEquals(State.BROKEN, slip.state());
+        assertTrue(
+                said(slip.remarks().get(0)).contains(said), said(slip.remarks().get(0)));
+        assertTrue(said(slip.remarks().get(0)).contains("hidewright addons off org.example.kit"));
+    }
+
+    @Test
+    void whatIsTheMostThatCanBeShownIsShown() {
+        WorkedSlip slip = new Shop(new Faulty((asks, working) -> {
+                    for (int i = 0; i < Notes.MOST_STEPS; i++) {
+                        working.step(DOUBLE, 1, "t", 1.5, "s", "x".repeat(Sayable.LONGEST_TEXT));
+                    }
+                    Cell[] cells = Stream.generate(() -> new Cell("a", 1, Length.ZERO))
+                            .limit(Completeness.MOST_ROWS)
+                            .toArray(Cell[]::new);
+                    return Outcome.of(
+                            gives(1, cells),
+                            Collections.nCopies(
+                                    Notes.MOST_NOTICES, NoticeKind.note("x").with(1)));
+                }))
+                .one("faulty", "");
+        assertEquals(State.WORKED, slip.state());
+        assertEquals(Notes.MOST_STEPS, slip.steps().size());
+        assertEquals(Collections.nCopies(Notes.MOST_NOTICES, "x"), keys(slip.remarks()));
+    }
+
+    @Test
+    void aFloodBesideTheAnswersIsCutOffAndToldOnceAndWhatWeighsMostStays() {
+        WorkedSlip slip = new Shop(new Faulty((asks, working) -> {
+                    for (int i = 0; i < 1000; i++) {
+                        working.step(DOUBLE, i, "t", 1);
+                        working.source("answer-" + i, HABIT);
+                    }
+                    List<Notice> notices = new ArrayList<>(
+                            Collections.nCopies(1000, NoticeKind.note("x").with()));
+                    notices.add(NoticeKind.caution("sharp").with());
+                    return Outcome.of(gives(1), notices);
+                }))
+                .one("faulty", "");
+        assertEquals(State.WORKED, slip.state());
+        assertEquals(Notes.MOST_STEPS, slip.steps().size());
+        assertEquals(1, slip.otherSources().size());
+        assertEquals(Notes.MOST_NOTICES + 1, slip.remarks().size());
+        assertEquals("sharp", keys(slip.remarks()).get(0));
+        String said = said(slip.remarks().get(Notes.MOST_NOTICES));
+        assertTrue(said.startsWith("The calculator “faulty” tells more than anybody can read."), said);
+        assertTrue(said.contains("It gave 1001 notices and 1000 steps of working"), said);
+    }
+
+    @Test
+    void aBundleThatIsNotCalledAnyMoreIsToldWithAWayOut() {
+        WorkedSlip slip = new Shop(new Faulty((asks, working) -> {
+                    throw BundleFault.forGood(Phrase.of("fault-late", 5));
+                }))
+                .one("faulty", "");
+        assertEquals(State.BROKEN, slip.state());
+        assertEquals(List.of("left-alone"), keys(slip.remarks()));
+        assertEquals(
+                "The calculator “faulty” has failed, and its bundle is not called again until the next start. | line 1,"
+                        + " column 1, slip “s” | This is a fault of bundle org.example.kit, not of your numbers: it had"
+                        + " not come back after 5 s and was left to itself. | Tell the maker of the bundle, or turn it"
+                        + " off: hidewright addons off org.example.kit. Everything else works on.",
+                said(slip.remarks().get(0)));
     }
 
     @Test

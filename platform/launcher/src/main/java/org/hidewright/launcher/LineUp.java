@@ -1,0 +1,105 @@
+package org.hidewright.launcher;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * What a start starts: the bundles of the program and the add-ons installed, less those that are turned off or left out.
+ * What becomes of each that can be turned off is noted by the path of its jar: {@link #ON}, {@link #OFF},
+ * {@link #LEFT_OUT}, or the sentence that says why it did not start.
+ */
+final class LineUp {
+
+    /** An argument that leaves out what the maker has installed, for when that keeps the program from working. */
+    static final String WITHOUT = "--without-addons";
+
+    static final String ON = "on";
+    static final String OFF = "off";
+    static final String LEFT_OUT = "left-out";
+
+    private static final int ADD_ON_LEVEL = 50;
+
+    private final ProgramHome home;
+    private final SettingsFolder settings;
+    private final List<BundleFile> files = new ArrayList<>();
+    private final Map<String, String> states = new ConcurrentHashMap<>();
+    private final List<String> told = new ArrayList<>();
+
+    private LineUp(ProgramHome home, SettingsFolder settings) {
+        this.home = home;
+        this.settings = settings;
+    }
+
+    static LineUp of(ProgramHome home, String[] arguments) {
+        LineUp lineUp = new LineUp(home, SettingsFolder.of(arguments));
+        Choices choices = lineUp.choices();
+        for (BundleFile file : home.bundles()) {
+            lineUp.add(file, file.mayBeTurnedOff() && choices.turnedOff(file.jar()) ? OFF : ON);
+        }
+        boolean without = has(arguments, WITHOUT);
+        for (java.io.File jar : ProgramHome.jarsIn(lineUp.settings.addOns())) {
+            lineUp.add(new BundleFile(ADD_ON_LEVEL, jar), choices.turnedOff(jar) ? OFF : without ? LEFT_OUT : ON);
+        }
+        lineUp.files.sort(null);
+        return lineUp;
+    }
+
+    private static boolean has(String[] arguments, String option) {
+        for (int i = 0; i < arguments.length && !arguments[i].equals("--"); i++) {
+            if (arguments[i].equals(option)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Choices choices() {
+        try {
+            return Choices.read(settings.choices());
+        } catch (IOException unreadable) {
+            told.add(Messages.text("choices.unreadable", settings.choices(), unreadable));
+            return Choices.none();
+        }
+    }
+
+    private void add(BundleFile file, String state) {
+        if (file.mayBeTurnedOff()) {
+            states.put(file.jar().getPath(), state);
+        }
+        if (state.equals(ON)) {
+            files.add(file);
+        }
+    }
+
+    ProgramHome home() {
+        return home;
+    }
+
+    SettingsFolder settings() {
+        return settings;
+    }
+
+    /** The bundles to start, lowest start level first. */
+    List<BundleFile> files() {
+        return files;
+    }
+
+    /** What to tell before anything is started. */
+    List<String> told() {
+        return told;
+    }
+
+    void failed(BundleFile file, String sentence) {
+        if (file.mayBeTurnedOff()) {
+            states.put(file.jar().getPath(), sentence);
+        }
+    }
+
+    Map<String, String> states() {
+        return new HashMap<>(states);
+    }
+}

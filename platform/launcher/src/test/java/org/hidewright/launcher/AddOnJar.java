@@ -1,0 +1,23 @@
+package org.hidewright.launcher;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.jar.Attributes;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
+
+/** A bundle with nothing in it but its name. */
+final class AddOnJar {
+
+    private AddOnJar() {}
+
+    static void write(Path file, String symbolicName) throws IOException {
+        Manifest manifest = new Manifest();
+        manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
+        manifest.getMainAttributes().putValue("Bundle-ManifestVersion", "2");
+        manifest.getMainAttributes().putValue("Bundle-SymbolicName", symbolicName + ";singleton:=true");
+        Files.createDirectories(file.getParent());
+        new JarOutputStream(Files.newOutputStream(file), manifest).close();
+    }
+}
