@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.hidewright.core.Nearest;
+import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
@@ -30,16 +32,27 @@ final class CommandLineRun {
      *
      * @param version the program's own, as {@code --version} says it
      */
-    CommandLineRun(Catalogue catalogue, PaperServices paper, String version, PrintStream out, PrintStream err) {
+    CommandLineRun(
+            Catalogue catalogue,
+            Supplier<AddOns> addOns,
+            PaperServices paper,
+            String version,
+            PrintStream out,
+            PrintStream err) {
         CommandTexts texts = new CommandTexts(new Wording(Locale.getDefault(), UnitSystem.METRIC));
-        this.session = new Session(catalogue, paper, texts, out, err);
+        this.session = new Session(catalogue, addOns, paper, texts, out, err);
         this.version = version;
     }
 
     private static Map<String, Subcommand> commands() {
         Map<String, Subcommand> commands = new LinkedHashMap<>();
         for (Subcommand command : List.of(
-                new MakeCommand(), new WorkCommand(), new ExplainCommand(), new WorkshopCommand(), new KeepCommand())) {
+                new MakeCommand(),
+                new WorkCommand(),
+                new ExplainCommand(),
+                new WorkshopCommand(),
+                new KeepCommand(),
+                new AddOnsCommand())) {
             commands.put(command.name(), command);
         }
         return commands;

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import org.hidewright.api.document.SectionContributor;
+import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.PdfWriter;
@@ -23,7 +24,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 /**
  * What the launcher calls: takes the arguments of the command line and returns the exit code.
  *
- * <p>Writers and contributors are held as references, so that a command which writes no paper loads nothing of them.
+ * <p>What one command alone needs, such as writers, is held as references, so that the others load nothing of it.
  */
 @Component(service = ToIntFunction.class, property = "hidewright.entry=main")
 public final class Commands implements ToIntFunction<String[]> {
@@ -31,6 +32,9 @@ public final class Commands implements ToIntFunction<String[]> {
 
     @Reference
     private Catalogue catalogue;
+
+    @Reference
+    private ServiceReference<AddOns> addOns;
 
     @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
     private ServiceReference<PdfWriter> pdfWriter;
@@ -51,7 +55,8 @@ public final class Commands implements ToIntFunction<String[]> {
         PrintStream out = stream(FileDescriptor.out, false);
         PrintStream err = stream(FileDescriptor.err, true);
         try {
-            return new CommandLineRun(catalogue, new Paper(), version(), out, err).run(arguments);
+            return new CommandLineRun(catalogue, () -> context.getService(addOns), new Paper(), version(), out, err)
+                    .run(arguments);
         } finally {
             out.flush();
         }

@@ -5,6 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hidewright.core.Nearest;
+import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.jobcard.SlipJson;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonText;
@@ -98,6 +100,11 @@ final class WorkCommand implements Subcommand {
     }
 
     static String unknown(String id, Session session) {
+        for (AddOn addOn : session.addOns().get().all()) {
+            if (addOn.state() == State.OFF && addOn.calculators().contains(id)) {
+                return session.texts().text("trouble.calculator-off", id, addOn.id());
+            }
+        }
         return Nearest.to(id, session.catalogue().ids())
                 .map(near -> session.texts().text("trouble.calculator-nearest", id, near))
                 .orElseGet(() -> session.texts().text("trouble.calculator", id));

@@ -9,10 +9,12 @@ import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.document.Document;
 import org.hidewright.api.document.SectionContributor;
+import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
+import org.mockito.Mockito;
 
 /** A command line with writers that note what they were given. */
 final class Terminal {
@@ -25,6 +27,7 @@ final class Terminal {
     };
     CsvWriter csv = rows ->
             String.join("\n", rows.stream().map(row -> String.join("|", row)).toList());
+    AddOns addOns = Mockito.mock(AddOns.class);
     String out;
     String err;
 
@@ -57,6 +60,7 @@ final class Terminal {
         };
         int code = new CommandLineRun(
                         catalogue,
+                        () -> addOns,
                         services,
                         "1.2.3",
                         new PrintStream(outBytes, true, StandardCharsets.UTF_8),

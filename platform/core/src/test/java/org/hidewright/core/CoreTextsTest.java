@@ -24,6 +24,7 @@ import java.util.stream.Stream;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Kind;
+import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.catalogue.CatalogueNotices;
 import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.project.ProjectNotices;
@@ -36,7 +37,7 @@ import org.junit.jupiter.api.Test;
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final Pattern USE = Pattern.compile(
-            "(?:JsonNotices|ProjectNotices|CatalogueNotices|StoreNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
+            "(?:AddOnNotices|JsonNotices|ProjectNotices|CatalogueNotices|StoreNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
 
     private static Properties texts() throws Exception {
         Properties texts = new Properties();
@@ -49,6 +50,7 @@ class CoreTextsTest {
 
     private static List<NoticeKind> all() {
         return Stream.of(
+                        AddOnNotices.all(),
                         JsonNotices.all(),
                         ProjectNotices.all(),
                         CatalogueNotices.all(),
@@ -88,6 +90,7 @@ class CoreTextsTest {
     @Test
     void everyConstantOfTheseClassesIsListed() throws Exception {
         for (Class<?> notices : List.of(
+                AddOnNotices.class,
                 JsonNotices.class,
                 ProjectNotices.class,
                 CatalogueNotices.class,
@@ -160,10 +163,10 @@ class CoreTextsTest {
         assertEquals(all, used, "a notice that nobody raises, or one whose constant is not called like its key");
     }
 
-    /** The core, and the bundle that raises what is wrong with published calculators. */
+    /** The core, and the bundles that raise notices of it. */
     private static List<String> sources() throws Exception {
         List<String> sources = new ArrayList<>();
-        for (String folder : List.of("src/main/java", "../catalogue/src/main/java")) {
+        for (String folder : List.of("src/main/java", "../catalogue/src/main/java", "../addons/src/main/java")) {
             try (Stream<Path> files = Files.walk(Path.of(folder))) {
                 for (Path file :
                         files.filter(path -> path.toString().endsWith(".java")).toList()) {

@@ -34,6 +34,7 @@ final class VisibleWords {
             "work.",
             "explain.",
             "keep.",
+            "addons.",
             "workshop.");
 
     private static final List<String> LINES = List.of(".help", ".why", ".next", ".what", ".purpose");

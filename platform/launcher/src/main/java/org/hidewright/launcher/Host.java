@@ -21,7 +21,8 @@ import org.osgi.framework.wiring.BundleRevision;
 /**
  * The running framework with the bundles of a line-up. A bundle that does not start is told in a sentence and leaves the
  * others alone. What became of those that can be turned off is also a service, a {@code java.util.Map} of
- * {@link LineUp#states()} with the property {@code hidewright.addons=true}, so that the platform can show it.
+ * {@link LineUp#states()} with the property {@code hidewright.addons=true}, so that the platform can show it; the names of
+ * the bundles that cannot be turned off are its property {@code hidewright.platform}.
  */
 final class Host implements AutoCloseable {
 
@@ -31,6 +32,7 @@ final class Host implements AutoCloseable {
     private final LineUp lineUp;
     private final CacheFolder cache;
     private final List<String> failures;
+    private final List<String> platform = new ArrayList<>();
     private boolean oneIsStillStarting;
 
     private Host(Framework framework, LineUp lineUp, CacheFolder cache) {
@@ -107,6 +109,7 @@ final class Host implements AutoCloseable {
     private void publishStates() {
         Hashtable<String, Object> properties = new Hashtable<>();
         properties.put("hidewright.addons", true);
+        properties.put("hidewright.platform", platform.toArray(new String[0]));
         context().registerService(Map.class, lineUp.states(), properties);
     }
 
@@ -137,6 +140,9 @@ final class Host implements AutoCloseable {
                 } else {
                     bundle.adapt(BundleStartLevel.class).setStartLevel(file.level());
                     bundles.put(bundle, file);
+                    if (!file.isLibrary() && !file.mayBeTurnedOff()) {
+                        platform.add(name);
+                    }
                 }
             } catch (BundleException refused) {
                 failed(file, explain(file).notInstalled(file, refused));

@@ -1,0 +1,111 @@
+package org.hidewright.addons;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.jar.JarFile;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipOutputStream;
+import org.hidewright.core.addons.AddOnNotices;
+import org.hidewright.core.store.FileTrouble;
+
+/**
+ * A bundle that is to be installed.
+ *
+ * @param from where it lies, as the maker calls it
+ * @param described what it says of itself
+ * @param jar its bytes as a jar
+ */
+record Candidate(Path from, Described described, byte[] jar) {
+    private static final String JAR = ".jar";
+    /** The first that a jar can hold. */
+    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+    /**
+     * The bundles that were named.
+     *
+     * @throws FileTrouble if one is not there, cannot be read or is no bundle
+     */
+    static List<Candidate> of(List<Path> given) throws FileTrouble {
+        List<Candidate> candidates = new ArrayList<>();
+        for (Path path : given) {
+            if (!Files.exists(path)) {
+                throw Trouble.of(AddOnNotices.ADD_ON_NOT_THERE.with(path.toString()));
+            } else if (!Files.isDirectory(path)) {
+                candidates.add(ofJar(path));
+            } else if (Files.exists(path.resolve(JarFile.MANIFEST_NAME))) {
+                candidates.add(ofUnpacked(path));
+            } else {
+                for (Path jar : jarsIn(path)) {
+                    candidates.add(ofJar(jar));
+                }
+            }
+        }
+        return candidates;
+    }
+
+    private static List<Path> jarsIn(Path folder) throws FileTrouble {
+        try (Stream<Path> all = Files.list(folder)) {
+            List<Path> jars = all.filter(path -> path.toString().endsWith(JAR) && Files.isRegularFile(path))
+                    .sorted()
+                    .toList();
+            if (jars.isEmpty()) {
+                throw Trouble.of(AddOnNotices.ADD_ON_EMPTY_FOLDER.with(folder.toString()));
+            }
+            return jars;
+        } catch (IOException e) {
+            throw Trouble.notRead(folder, e);
+        }
+    }
+
+    private static Candidate ofJar(Path file) throws FileTrouble {
+        try (Entries entries = Entries.ofJar(file)) {
+            return new Candidate(file, Described.read(file, entries), Files.readAllBytes(file));
+        } catch (ZipException e) {
+            throw Trouble.of(AddOnNotices.ADD_ON_NO_JAR.with(file.toString()));
+        } catch (IOException e) {
+            throw Trouble.notRead(file, e);
+        }
+    }
+
+    /** Packed as it lies there; the manifest first, where readers of jars look for it. */
+    private static Candidate ofUnpacked(Path folder) throws FileTrouble {
+        try (Entries entries = Entries.ofFolder(folder)) {
+            Described described = Described.read(folder, entries);
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            try (ZipOutputStream jar = new ZipOutputStream(bytes)) {
+                pack(JarFile.MANIFEST_NAME, entries, jar);
+                for (String name : entries.names()) {
+                    if (!name.equals(JarFile.MANIFEST_NAME)) {
+                        pack(name, entries, jar);
+                    }
+                }
+            }
+            return new Candidate(folder, described, bytes.toByteArray());
+        } catch (IOException e) {
+            throw Trouble.notRead(folder, e);
+        }
+    }
+
+    /** Without the time of the file, so that what is packed again is the same byte by byte. */
+    private static void pack(String name, Entries entries, ZipOutputStream jar) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTimeLocal(NO_TIME);
+        jar.putNextEntry(entry);
+        try (InputStream in = entries.open(name)) {
+            in.transferTo(jar);
+        }
+        jar.closeEntry();
+    }
+
+    String id() {
+        return described.id();
+    }
+}

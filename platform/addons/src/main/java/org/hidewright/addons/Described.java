@@ -1,0 +1,70 @@
+package org.hidewright.addons;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.jar.Attributes;
+import java.util.jar.JarFile;
+import java.util.jar.Manifest;
+import java.util.regex.Pattern;
+import org.hidewright.core.addons.AddOnNotices;
+import org.hidewright.core.store.FileTrouble;
+import org.osgi.framework.Constants;
+import org.osgi.framework.Version;
+
+/**
+ * What a bundle says of itself without any of its code: in its manifest, and in the descriptions of its components.
+ *
+ * @param id its symbolic name, which can also be the name of a file
+ * @param name what its author calls it
+ * @param version its version, without the qualifier of a build
+ * @param components what it publishes
+ */
+record Described(String id, String name, String version, Components components) {
+    /** OSGi Core 8, section 1.3.2: a symbolic name. */
+    private static final Pattern SYMBOLIC_NAME = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
+
+    /**
+     * Reads what a file or a folder says of itself.
+     *
+     * @param named what the maker calls it
+     * @throws FileTrouble if it is no bundle
+     * @throws IOException if it cannot be read
+     */
+    static Described read(Path named, Entries entries) throws IOException, FileTrouble {
+        Attributes headers = headers(named, entries);
+        String symbolic = headers.getValue(Constants.BUNDLE_SYMBOLICNAME);
+        if (symbolic == null) {
+            throw Trouble.of(AddOnNotices.ADD_ON_NO_BUNDLE.with(named.toString()));
+        }
+        String id = symbolic.split(";", 2)[0].strip();
+        if (!SYMBOLIC_NAME.matcher(id).matches()) {
+            throw Trouble.of(AddOnNotices.ADD_ON_BAD_NAME.with(named.toString(), id));
+        }
+        String called = headers.getValue(Constants.BUNDLE_NAME);
+        return new Described(
+                id,
+                called == null || called.isBlank() ? id : called.strip(),
+                version(named, headers),
+                Components.read(headers.getValue("Service-Component"), entries));
+    }
+
+    private static Attributes headers(Path named, Entries entries) throws IOException, FileTrouble {
+        if (!entries.names().contains(JarFile.MANIFEST_NAME)) {
+            throw Trouble.of(AddOnNotices.ADD_ON_NO_BUNDLE.with(named.toString()));
+        }
+        try (InputStream in = entries.open(JarFile.MANIFEST_NAME)) {
+            return new Manifest(in).getMainAttributes();
+        }
+    }
+
+    private static String version(Path named, Attributes headers) throws FileTrouble {
+        String given = headers.getValue(Constants.BUNDLE_VERSION);
+        try {
+            Version version = Version.parseVersion(given);
+            return version.getMajor() + "." + version.getMinor() + "." + version.getMicro();
+        } catch (IllegalArgumentException e) {
+            throw Trouble.of(AddOnNotices.ADD_ON_BAD_VERSION.with(named.toString(), given));
+        }
+    }
+}

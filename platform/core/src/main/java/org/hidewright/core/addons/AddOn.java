@@ -1,0 +1,51 @@
+package org.hidewright.core.addons;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A bundle that can be turned on and off, as this start of the program found it.
+ *
+ * @param id its symbolic name, by which commands know it; empty where its file has none
+ * @param name what its author calls it; the name of its file where that says nothing
+ * @param version its version, without the qualifier of a build; empty where its file has none
+ * @param origin who put it here
+ * @param state what became of it
+ * @param why the sentence that says why it did not start; empty unless it failed
+ * @param calculators ids of the calculators it declares, in alphabetical order
+ * @param tables ids of the tables of the workshop it declares, in alphabetical order
+ * @param file its jar
+ */
+public record AddOn(
+        String id,
+        String name,
+        String version,
+        Origin origin,
+        State state,
+        String why,
+        List<String> calculators,
+        List<String> tables,
+        Path file) {
+
+    /** Who put it here. */
+    public enum Origin {
+        /** It came with the program. */
+        PROGRAM,
+        /** The maker installed it. */
+        MAKER
+    }
+
+    /** What became of it. */
+    public enum State {
+        /** It was started. */
+        ON,
+        /** The maker has turned it off. */
+        OFF,
+        /** The maker had this one start leave out all that was installed. */
+        LEFT_OUT,
+        /** It did not start. */
+        FAILED,
+        /** It is new, and the next start will show. */
+        NEXT_START
+    }
+}

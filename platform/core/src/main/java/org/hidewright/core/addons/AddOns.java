@@ -1,0 +1,42 @@
+package org.hidewright.core.addons;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.hidewright.core.store.FileTrouble;
+
+/**
+ * The bundles that can be turned on and off. What is changed here holds from the next start on; nothing of a bundle runs
+ * before that.
+ */
+public interface AddOns {
+    /** Those of this start: what came with the program first, then by id. */
+    List<AddOn> all();
+
+    /**
+     * Installs bundles, all of them or none.
+     *
+     * @param given jars, folders of jars, and folders that are an unpacked bundle
+     * @param replace whether a bundle that is installed already gives way
+     * @return what was installed; a bundle that is there already, byte by byte, is among it
+     * @throws FileTrouble if one of them is no bundle, has the name of another, or cannot be written; the remarks say which
+     */
+    List<AddOn> install(List<Path> given, boolean replace) throws FileTrouble;
+
+    /**
+     * Takes away what the maker has installed.
+     *
+     * @param name its id, or the name of its file
+     * @return what was taken away
+     * @throws FileTrouble if there is none of that name, it came with the program, or its file cannot be removed
+     */
+    AddOn remove(String name) throws FileTrouble;
+
+    /**
+     * Turns a bundle on or off.
+     *
+     * @param name its id, or the name of its file
+     * @return the bundle as it was; one that was so already stays so
+     * @throws FileTrouble if there is none of that name, it is of the platform, or the choice cannot be written
+     */
+    AddOn turn(String name, boolean on) throws FileTrouble;
+}
