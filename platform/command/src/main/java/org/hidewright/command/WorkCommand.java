@@ -105,6 +105,9 @@ final class WorkCommand implements Subcommand {
                 return session.texts().text("trouble.calculator-off", id, addOn.id());
             }
         }
+        if (session.catalogue().ids().contains(id)) { // why is told when the command ends, as of every calculator
+            return session.texts().text("trouble.calculator-broken", id);
+        }
         return Nearest.to(id, session.catalogue().ids())
                 .map(near -> session.texts().text("trouble.calculator-nearest", id, near))
                 .orElseGet(() -> session.texts().text("trouble.calculator", id));

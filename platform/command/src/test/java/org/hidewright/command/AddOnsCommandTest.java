@@ -12,17 +12,20 @@ import static org.mockito.Mockito.when;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hidewright.command.kit.Strap;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnNotices;
+import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.mockito.Mockito;
 
 /** Add-ons on the command line; what is done with files is tested where it is done. */
 class AddOnsCommandTest {
@@ -217,5 +220,17 @@ class AddOnsCommandTest {
         assertEquals(said, terminal.err);
         assertEquals(ExitCode.NOT_UNDERSTOOD, terminal.run("explain", "kit-strop", "--language=en"));
         assertFalse(terminal.err.contains("turned off"), terminal.err);
+    }
+
+    @Test
+    void aCalculatorThatIsThereAndCannotBeUsedIsNotOfferedForItself() {
+        Catalogue broken = Mockito.mock(Catalogue.class);
+        when(broken.ids()).thenReturn(List.of("belt"));
+        when(broken.find("belt")).thenReturn(Optional.empty());
+        Terminal withBroken = new Terminal(broken);
+        assertEquals(ExitCode.NOT_UNDERSTOOD, withBroken.run("work", "belt", "width=2", "--language=en"));
+        assertEquals(
+                "The calculator “belt” is installed and cannot be used. Why, and what to do, stands below.\n",
+                withBroken.err);
     }
 }

@@ -34,9 +34,13 @@ final class Terminal {
     private final Catalogue catalogue;
 
     Terminal(Calculator<?, ?>... calculators) {
-        catalogue = Catalogue.of(
+        this(Catalogue.of(
                 "org.example.kit",
-                List.of(calculators).stream().map(RecordCalculator::of).toArray(DeclaredCalculator[]::new));
+                List.of(calculators).stream().map(RecordCalculator::of).toArray(DeclaredCalculator[]::new)));
+    }
+
+    Terminal(Catalogue catalogue) {
+        this.catalogue = catalogue;
     }
 
     int run(String... arguments) {
