@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip.Step;
@@ -60,6 +61,13 @@ final class FormulaText {
         if (value instanceof Quantity<?> quantity) {
             return wording.inFormula(quantity);
         }
+        return numberOrMoney(value, wording);
+    }
+
+    private static String numberOrMoney(Object value, Wording wording) {
+        if (value instanceof Money money) {
+            return wording.values().moneyInFormula(money);
+        }
         return value instanceof Number number ? wording.values().plain(number) : String.valueOf(value);
     }
 
@@ -69,6 +77,6 @@ final class FormulaText {
         if (result instanceof Quantity<?> quantity) {
             return wording.quantity(quantity);
         }
-        return result instanceof Number number ? wording.values().plain(number) : String.valueOf(result);
+        return numberOrMoney(result, wording);
     }
 }

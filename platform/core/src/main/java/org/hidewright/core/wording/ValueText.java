@@ -165,6 +165,14 @@ public final class ValueText {
         return new Shown(format(money.rounded().amount()), money.currency().symbol(), "").inline();
     }
 
+    /** An amount inside a formula: five digits, and never fewer decimals than its currency has. */
+    public String moneyInFormula(Money money) {
+        BigDecimal coins = money.rounded().amount();
+        BigDecimal fine = money.amount().round(new MathContext(WORKING_DIGITS));
+        BigDecimal told = fine.stripTrailingZeros().scale() > coins.scale() ? fine.stripTrailingZeros() : coins;
+        return new Shown(format(told), money.currency().symbol(), "").inline();
+    }
+
     private String format(BigDecimal number) {
         DecimalFormat format = new DecimalFormat("0", DecimalFormatSymbols.getInstance(language));
         format.setMaximumFractionDigits(Math.max(0, number.scale()));

@@ -123,9 +123,16 @@ public final class Wording {
         return text(texts, "phrase." + phrase.key(), phrase.args().toArray());
     }
 
-    /** A quantity in the unit that suits its dimension: millimetres, degrees, square centimetres, grams, minutes. */
+    /** A quantity in the unit that suits its dimension: millimetres, degrees, square centimetres, grams, minutes or hours. */
     public String quantity(Quantity<?> quantity) {
-        return values.of(quantity.base(), unit(quantity.dimension())).inline();
+        return values.of(quantity.base(), unit(quantity)).inline();
+    }
+
+    /** Times of an hour and more are told in hours. */
+    private static Unit unit(Quantity<?> quantity) {
+        boolean hours =
+                quantity.dimension() == Dimension.DURATION && Math.abs(Units.HOUR.fromBase(quantity.base())) >= 1;
+        return hours ? Units.HOUR : unit(quantity.dimension());
     }
 
     private static Unit unit(Dimension dimension) {
@@ -162,7 +169,7 @@ public final class Wording {
             return Units.RADIAN;
         }
         boolean small = quantity.dimension() == Dimension.AREA && Math.abs(Units.CM2.fromBase(quantity.base())) < 1;
-        return small ? Units.base(Dimension.AREA) : unit(quantity.dimension());
+        return small ? Units.base(Dimension.AREA) : unit(quantity);
     }
 
     public String size(Size size, Unit unit) {

@@ -1,0 +1,243 @@
+package org.hidewright.costing;
+
+import static org.hidewright.costing.Worked.answers;
+import static org.hidewright.costing.Worked.eur;
+import static org.hidewright.costing.Worked.hours;
+import static org.hidewright.costing.Worked.refusal;
+import static org.hidewright.costing.Worked.told;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Duration;
+import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Money;
+import org.hidewright.api.measure.Units;
+import org.hidewright.api.measure.Volume;
+import org.junit.jupiter.api.Test;
+
+/** Cost sheets worked by hand on paper, line by line. */
+class PieceCostTest {
+    private static final Area SIDE = Area.of(20, Units.FT2);
+
+    static PieceCost.LeatherUsed leather(double waste, WasteOf of) {
+        return new PieceCost.LeatherUsed("body", Area.of(2, Units.FT2), waste, of, SIDE, eur(100));
+    }
+
+    static PieceCost.Piece piece(
+            int pieces, Learning learning, double overhead, double spoilage, PieceCost.LeatherUsed leather) {
+        return new PieceCost.Piece(
+                pieces,
+                Optional.of(List.of(leather)),
+                Optional.of(List.of(new PieceCost.FittingUsed("stud", 2, eur(1.25)))),
+                Optional.of(List.of(
+                        new PieceCost.ThreadUsed("linen", Length.of(5, Units.M), Length.of(25, Units.M), eur(6)))),
+                Optional.of(List.of(
+                        new PieceCost.LiquidUsed("dye", Volume.of(10, Units.ML), Volume.of(250, Units.ML), eur(14)))),
+                Optional.of(List.of(new PieceCost.MachineUsed("laser", Duration.of(6, Units.MINUTE), eur(6)))),
+                hours(2),
+                eur(30),
+                learning,
+                Optional.of(List.of(
+                        new PieceCost.OnceOnly("pattern", hours(1), Optional.empty()),
+                        new PieceCost.OnceOnly("die", hours(0), Optional.of(eur(45))))),
+                overhead,
+                spoilage,
+                Optional.of(eur(1.5)));
+    }
+
+    private static List<String> lines(PieceCost.Sheet sheet) {
+        return sheet.lines().stream()
+                .map(line -> line.id() + " " + line.amount())
+                .toList();
+    }
+
+    /** One piece: 2 ft² of 20 for 100 with a fifth of what is bought wasted is 2.5 ft², 12.50. */
+    @Test
+    void onePieceLineByLine() {
+        PieceCost.Sheet sheet =
+                answers(new PieceCost(), piece(1, new Learning.Steady(), 0.1, 0.2, leather(0.2, WasteOf.BOUGHT)));
+        assertEquals(
+                List.of(
+                        "leather-body 12.50 EUR",
+                        "hardware-stud 2.50 EUR",
+                        "thread-linen 1.20 EUR",
+                        "liquids-dye 0.56 EUR",
+                        "machines-laser 0.60 EUR",
+                        "work 60.00 EUR",
+                        "once-only-pattern 30.00 EUR",
+                        "once-only-die 45.00 EUR",
+                        "overhead 6.06 EUR", // a tenth of 60.60
+                        "spoilage 20.86 EUR", // a quarter of 16.76 + 60.60 + 6.06 = 83.42, to the even coin
+                        "packing 1.50 EUR"),
+                lines(sheet));
+        assertEquals(eur(180.78), sheet.together());
+        assertEquals(eur(180.78), sheet.each());
+        assertEquals(eur(16.76), sheet.materialsEach());
+        assertEquals(eur(75), sheet.onceOnly());
+        assertEquals(eur(105.78), sheet.eachAfterwards());
+        assertEquals(hours(2), sheet.handsOnTogether());
+        assertEquals(eur(41.25), sheet.oneMoreHour()); // 30 · 1.1 / 0.8
+        // 2 / 0.79 - 2 / 0.8 = 0.0316456 ft², at 5 a foot 0.158228, over 0.8
+        assertEquals(eur(0.20), sheet.oneMoreOfWaste());
+    }
+
+    /** Eight pieces at 80 %: the average falls to 0.512, so 8 · 2 h · 0.512 = 8.192 h. */
+    @Test
+    void aBatchSharesWhatIsSpentOnceAndLearns() {
+        PieceCost.Sheet sheet = answers(
+                new PieceCost(), piece(8, new Learning.CumulativeAverage(0.8), 0, 0, leather(0.25, WasteOf.USED)));
+        assertEquals(
+                List.of(
+                        "leather-body 100.00 EUR", // 2.5 ft² of 20 for 100, eight times
+                        "hardware-stud 20.00 EUR",
+                        "thread-linen 9.60 EUR",
+                        "liquids-dye 4.48 EUR",
+                        "machines-laser 4.80 EUR",
+                        "work 245.76 EUR",
+                        "once-only-pattern 30.00 EUR",
+                        "once-only-die 45.00 EUR",
+                        "packing 12.00 EUR"),
+                lines(sheet));
+        assertEquals(eur(471.64), sheet.together());
+        assertEquals(eur(58.96), sheet.each()); // 58.955, to the even coin
+        assertEquals(eur(49.58), sheet.eachAfterwards()); // 396.64 / 8
+        assertEquals(eur(16.76), sheet.materialsEach()); // 134.08 / 8
+        assertEquals(8.192, sheet.handsOnTogether().in(Units.HOUR), 1e-12);
+        assertEquals(eur(30), sheet.oneMoreHour());
+        assertEquals(eur(0.10), sheet.oneMoreOfWaste()); // a hundredth of 2 ft², at 5 a foot
+    }
+
+    private static PieceCost.Piece bare(Duration handsOn, Money perHour, Optional<Money> packing) {
+        return new PieceCost.Piece(
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                handsOn,
+                perHour,
+                new Learning.Steady(),
+                Optional.empty(),
+                0,
+                0,
+                packing);
+    }
+
+    @Test
+    void workAloneIsAPieceToo() {
+        PieceCost.Sheet sheet = answers(new PieceCost(), bare(hours(1.5), eur(28), Optional.empty()));
+        assertEquals(List.of("work 42.00 EUR"), lines(sheet));
+        assertEquals(eur(0), sheet.materialsEach());
+        assertEquals(eur(0), sheet.oneMoreOfWaste());
+    }
+
+    @Test
+    void aPieceOfNothingIsRefused() {
+        assertEquals("cost-nothing at hands-on []", refusal(new PieceCost(), bare(hours(1), eur(0), Optional.empty())));
+    }
+
+    @Test
+    void workForNothingIsTold() {
+        assertEquals(
+                List.of("cost-work-unpaid at per-hour [7200.0 s]"),
+                told(Worked.outcome(new PieceCost(), bare(hours(2), eur(0), Optional.of(eur(3))))));
+    }
+
+    @Test
+    void leatherThatIsAllWasteIsRefusedWhereItStands() {
+        assertEquals(
+                "leather-all-waste at leather[body].waste [0.96, 0.95]",
+                refusal(new PieceCost(), piece(1, new Learning.Steady(), 0, 0, leather(0.96, WasteOf.BOUGHT))));
+        answers(new PieceCost(), piece(1, new Learning.Steady(), 0, 0, leather(0.95, WasteOf.BOUGHT)));
+        answers(new PieceCost(), piece(1, new Learning.Steady(), 0, 0, leather(3, WasteOf.USED)));
+    }
+
+    @Test
+    void twoCurrenciesAreRefusedWhereverTheyStand() {
+        Money dollars = Money.of(1, Units.currency("USD"));
+        PieceCost.Piece all = piece(1, new Learning.Steady(), 0, 0, leather(0.2, WasteOf.BOUGHT));
+        List<PieceCost.Piece> mixed = List.of(
+                bare(hours(1), eur(28), Optional.of(dollars)),
+                with(
+                        all,
+                        Optional.of(List.of(new PieceCost.LeatherUsed("x", SIDE, 0, WasteOf.USED, SIDE, dollars))),
+                        all.hardware(),
+                        all.thread(),
+                        all.liquids(),
+                        all.machines(),
+                        all.onceOnly()),
+                with(
+                        all,
+                        all.leather(),
+                        Optional.of(List.of(new PieceCost.FittingUsed("x", 1, dollars))),
+                        all.thread(),
+                        all.liquids(),
+                        all.machines(),
+                        all.onceOnly()),
+                with(
+                        all,
+                        all.leather(),
+                        all.hardware(),
+                        Optional.of(List.of(new PieceCost.ThreadUsed("x", Length.ofMm(1), Length.ofMm(1), dollars))),
+                        all.liquids(),
+                        all.machines(),
+                        all.onceOnly()),
+                with(
+                        all,
+                        all.leather(),
+                        all.hardware(),
+                        all.thread(),
+                        Optional.of(List.of(new PieceCost.LiquidUsed(
+                                "x", Volume.of(1, Units.ML), Volume.of(1, Units.ML), dollars))),
+                        all.machines(),
+                        all.onceOnly()),
+                with(
+                        all,
+                        all.leather(),
+                        all.hardware(),
+                        all.thread(),
+                        all.liquids(),
+                        Optional.of(List.of(new PieceCost.MachineUsed("x", hours(1), dollars))),
+                        all.onceOnly()),
+                with(
+                        all,
+                        all.leather(),
+                        all.hardware(),
+                        all.thread(),
+                        all.liquids(),
+                        all.machines(),
+                        Optional.of(List.of(new PieceCost.OnceOnly("x", hours(0), Optional.of(dollars))))));
+        for (PieceCost.Piece piece : mixed) {
+            String said = refusal(new PieceCost(), piece);
+            assertEquals("costing-two-currencies at", said.substring(0, "costing-two-currencies at".length()));
+            assertEquals(true, said.endsWith(" EUR, 1.00 USD]"), said);
+        }
+    }
+
+    private static PieceCost.Piece with(
+            PieceCost.Piece all,
+            Optional<List<PieceCost.LeatherUsed>> leather,
+            Optional<List<PieceCost.FittingUsed>> hardware,
+            Optional<List<PieceCost.ThreadUsed>> thread,
+            Optional<List<PieceCost.LiquidUsed>> liquids,
+            Optional<List<PieceCost.MachineUsed>> machines,
+            Optional<List<PieceCost.OnceOnly>> onceOnly) {
+        return new PieceCost.Piece(
+                all.pieces(),
+                leather,
+                hardware,
+                thread,
+                liquids,
+                machines,
+                all.handsOn(),
+                all.perHour(),
+                all.learning(),
+                onceOnly,
+                all.overhead(),
+                all.spoilage(),
+                all.packing());
+    }
+}
