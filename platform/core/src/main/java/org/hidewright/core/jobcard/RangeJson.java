@@ -5,9 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.hidewright.api.declaration.Answer;
+import java.util.function.Function;
 import org.hidewright.api.measure.Unit;
-import org.hidewright.api.measure.Units;
 import org.hidewright.core.range.Choices;
 import org.hidewright.core.range.FirstOrder;
 import org.hidewright.core.range.Part;
@@ -40,9 +39,10 @@ final class RangeJson {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("inputs", ranges.inputs().stream().map(RangeJson::input).toList());
         Map<String, Object> answers = new LinkedHashMap<>();
+        Function<String, Unit> units = AnswerPlaces.units(slip);
         study.spreads().forEach((place, spread) -> {
             if (spread.moves()) {
-                answers.put(place, spread(unit(place), spread));
+                answers.put(place, spread(units.apply(place), spread));
             }
         });
         tree.put("answers", answers);
@@ -80,18 +80,6 @@ final class RangeJson {
             tree.put("question", input.path());
         }
         return tree;
-    }
-
-    private Unit unit(String place) {
-        return AnswerPlaces.answer(
-                        slip.installed()
-                                .orElseThrow()
-                                .calculator()
-                                .declaration()
-                                .answers(),
-                        place)
-                .flatMap(Answer::unit)
-                .orElse(Units.ONE);
     }
 
     private Map<String, Object> spread(Unit unit, Spread spread) {

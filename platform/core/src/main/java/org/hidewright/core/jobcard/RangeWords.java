@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.core.range.Choices;
@@ -18,6 +20,7 @@ import org.hidewright.core.range.RefusedPart;
 import org.hidewright.core.range.Spread;
 import org.hidewright.core.range.Switch;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AnswerPlaces;
 import org.hidewright.core.work.RangedInput;
@@ -66,13 +69,15 @@ public final class RangeWords {
     /** The single answers that move: label, least and most met, first-order interval, what moves them. */
     public List<List<String>> rows() {
         List<List<String>> rows = new ArrayList<>();
+        Function<String, Unit> units = AnswerPlaces.units(slip);
         study.spreads().forEach((place, spread) -> {
             if (AnswerPlaces.inRow(place)) {
                 return;
             }
             Answer answer = answer(place);
-            String least = shown(answer, spread.low());
-            String most = shown(answer, spread.high());
+            Unit unit = units.apply(place);
+            String least = shown(answer, unit, spread.low()).inline();
+            String most = shown(answer, unit, spread.high()).inline();
             if (!least.equals(most)) {
                 rows.add(List.of(
                         label(place, answer),
@@ -81,10 +86,10 @@ public final class RangeWords {
                         spread.firstOrderHolds()
                                 ? wording.host(
                                         "range.from-to",
-                                        wording.values()
-                                                .answer(answer, spread.intervalLow())
+                                        shown(answer, unit, spread.intervalLow())
                                                 .number(),
-                                        shown(answer, spread.intervalHigh()))
+                                        shown(answer, unit, spread.intervalHigh())
+                                                .inline())
                                 : wording.host("range.bends"),
                         movedBy(spread)));
             }
@@ -107,8 +112,11 @@ public final class RangeWords {
                 : label;
     }
 
-    private String shown(Answer answer, double base) {
-        return wording.values().answer(answer, base).inline();
+    /** As the answer declares, but for money, which has no unit before it is answered. */
+    private Shown shown(Answer answer, Unit unit, double base) {
+        return unit.dimension() == Dimension.MONEY
+                ? wording.values().of(base, unit)
+                : wording.values().answer(answer, base);
     }
 
     /** The inputs with the largest shares, the largest first. */

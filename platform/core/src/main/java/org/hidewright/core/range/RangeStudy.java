@@ -29,7 +29,7 @@ public final class RangeStudy<R> {
     /** Steps along each input alone. */
     static final int STEPS = 16;
 
-    /** A switch is found to within this share of the range. */
+    /** An edge or a switch is found to within this share of a step. */
     private static final double FOUND = 1e-7;
 
     private static final long SEED = 0x1EA7E5L;
@@ -244,7 +244,7 @@ public final class RangeStudy<R> {
     private double edge(int input, List<Double> places, int step, boolean below, Predicate<Trial<R>> holds) {
         double low = places.get(step - 1);
         double high = places.get(step);
-        double enough = FOUND * (high - low);
+        double enough = enough(low, high);
         while (high - low > enough) {
             double middle = low + (high - low) / 2;
             if (holds.test(at(input, middle)) == below) {
@@ -254,6 +254,11 @@ public final class RangeStudy<R> {
             }
         }
         return low + (high - low) / 2;
+    }
+
+    /** How near two places between which something changes have to be; of neighbouring numbers none lies between. */
+    private static double enough(double low, double high) {
+        return Math.max(FOUND * (high - low), 2 * Math.ulp(Math.max(Math.abs(low), Math.abs(high))));
     }
 
     private void switched(int input, double from, Map<String, Object> one, double to, Map<String, Object> other) {
@@ -270,7 +275,8 @@ public final class RangeStudy<R> {
         double low = from;
         double high = to;
         Object beyond = above;
-        while (high - low > FOUND * (to - from)) {
+        double enough = enough(from, to);
+        while (high - low > enough) {
             double middle = low + (high - low) / 2;
             Map<String, Object> answers = answers(at(input, middle));
             Object here = answers == null ? null : answers.get(place);

@@ -4,12 +4,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
+import org.hidewright.api.measure.Unit;
+import org.hidewright.api.measure.Units;
 
 /**
  * Answers one by one, each under its place: {@code cut-length}, {@code panel.width}, {@code sections[leg].start}. Texts and
@@ -17,14 +20,29 @@ import org.hidewright.api.measure.Size;
  */
 public final class AnswerPlaces {
     private final Map<String, Object> places = new LinkedHashMap<>();
+    private final Map<String, Unit> currencies = new LinkedHashMap<>();
 
     private AnswerPlaces() {}
 
     /** Measured answers as {@code Double} in base units, money as the {@code Double} of its amount, counts, choices and flags as they are. */
     static Map<String, Object> of(List<Answer> declared, Values answers) {
+        return all(declared, answers).places;
+    }
+
+    private static AnswerPlaces all(List<Answer> declared, Values answers) {
         AnswerPlaces places = new AnswerPlaces();
         places.addAll(declared, answers, "");
-        return places.places;
+        return places;
+    }
+
+    /** The units of the numbers at the places of a slip that has answers. */
+    public static Function<String, Unit> units(WorkedSlip slip) {
+        List<Answer> declared =
+                slip.installed().orElseThrow().calculator().declaration().answers();
+        Map<String, Unit> currencies = all(declared, slip.answers().orElseThrow()).currencies;
+        return place -> Optional.ofNullable(currencies.get(place))
+                .or(() -> answer(declared, place).flatMap(Answer::unit))
+                .orElse(Units.ONE);
     }
 
     /** The answer, or the column or part of it, that stands at a place. */
@@ -79,6 +97,7 @@ public final class AnswerPlaces {
             places.put(place, quantity.base());
         } else if (value instanceof Money money) {
             places.put(place, money.amount().doubleValue());
+            currencies.put(place, money.currency());
         } else if (shown(answer.itemKind())) {
             places.put(place, value);
         }
