@@ -5,9 +5,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.function.ToIntFunction;
-import org.hidewright.api.document.SectionContributor;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.PdfWriter;
@@ -23,7 +21,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 /**
  * What the launcher calls: takes the arguments of the command line and returns the exit code.
  *
- * <p>Writers and contributors are held as references, so that a command which writes no paper loads nothing of them.
+ * <p>Writers are held as references, so that a command which writes no paper loads nothing of them.
  */
 @Component(service = ToIntFunction.class, property = "hidewright.entry=main")
 public final class Commands implements ToIntFunction<String[]> {
@@ -37,9 +35,6 @@ public final class Commands implements ToIntFunction<String[]> {
 
     @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
     private ServiceReference<CsvWriter> csvWriter;
-
-    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-    private List<ServiceReference<SectionContributor>> contributors;
 
     @Activate
     public Commands(BundleContext context) {
@@ -78,11 +73,6 @@ public final class Commands implements ToIntFunction<String[]> {
         @Override
         public CsvWriter csv() {
             return service(csvWriter);
-        }
-
-        @Override
-        public List<SectionContributor> contributors() {
-            return contributors.stream().map(context::getService).toList();
         }
 
         private <S> S service(ServiceReference<S> reference) {
