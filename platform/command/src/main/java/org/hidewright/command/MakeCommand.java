@@ -4,8 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.api.document.Document;
 import org.hidewright.core.jobcard.JobCard;
 import org.hidewright.core.jobcard.JobCardJson;
 import org.hidewright.core.jobcard.JobCardRows;
@@ -140,14 +142,17 @@ final class MakeCommand implements Subcommand {
     private static boolean write(
             WorkedProject worked, Paper paper, LocalDate date, PacketFolder folder, Session session)
             throws BadArgument {
+        List<Remark> missing = new ArrayList<>();
         PdfWriter pdf = session.paper().pdf();
         if (pdf == null) {
             session.err().println(session.texts().text("trouble.no-writer", "PDF"));
         } else {
-            JobCard card = new JobCard(worked, session.wording());
-            folder.save(
-                    PacketFolder.PAGES,
-                    pdf.write(card.document(date, session.paper().contributors()), paper));
+            Document document = new JobCard(worked, session.wording())
+                    .document(date, session.catalogue().contributors(), fault -> {
+                        session.tell(session.err(), fault);
+                        missing.add(fault);
+                    });
+            folder.save(PacketFolder.PAGES, pdf.write(document, paper));
         }
         folder.save(PacketFolder.DATA, utf8(JobCardJson.write(worked, session.wording(), date)));
         CsvWriter csv = session.paper().csv();
@@ -156,7 +161,7 @@ final class MakeCommand implements Subcommand {
         } else {
             folder.save(PacketFolder.ROWS, utf8(csv.write(JobCardRows.of(worked, session.wording()))));
         }
-        return pdf != null && csv != null;
+        return pdf != null && csv != null && missing.isEmpty();
     }
 
     private static byte[] utf8(String text) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
@@ -14,9 +15,9 @@ import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
-import org.hidewright.api.document.SectionContributor;
 import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
+import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
@@ -40,9 +41,10 @@ public final class JobCard {
      * The document: first page the whole job, then a section for each slip, then what bundles add.
      *
      * @param date the day printed on every page
-     * @param contributors bundles that add sections; one that fails is told in place of its sections
+     * @param contributors what adds sections; one that fails is told in place of its sections
+     * @param told hears of those that failed
      */
-    public Document document(LocalDate date, List<SectionContributor> contributors) {
+    public Document document(LocalDate date, List<Contributor> contributors, Consumer<Remark> told) {
         Document.Builder document = Document.of(worked.project().name(), wording.host("job-card.title"))
                 .dated(date, wording.date(date))
                 .pageText(pageText())
@@ -56,7 +58,7 @@ public final class JobCard {
         for (WorkedSlip slip : worked.slips().values()) {
             document.section(new SlipSection(slip, wording, this).section());
         }
-        document.sections(new ContributedSections(worked, wording, this).sections(contributors));
+        document.sections(new ContributedSections(worked, wording, this).sections(contributors, told));
         return document.build();
     }
 

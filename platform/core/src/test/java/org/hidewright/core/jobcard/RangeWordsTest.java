@@ -89,7 +89,8 @@ class RangeWordsTest {
         assertTrue(said.get(0).startsWith("Check for Thickness 5.000 mm or more: "), said::toString);
         assertTrue(said.get(1).startsWith("Caution for Thickness 5.000 mm or more: "), said::toString);
         assertTrue(
-                VisibleTexts.of(new JobCard(worked, Shop.ENGLISH).document(LocalDate.of(2026, 5, 4), List.of()))
+                VisibleTexts.of(new JobCard(worked, Shop.ENGLISH)
+                                .document(LocalDate.of(2026, 5, 4), List.of(), fault -> {}))
                         .stream()
                         .anyMatch(text ->
                                 text.replace('\u00A0', ' ').startsWith("Check for Thickness 5.000 mm or more: ")));
