@@ -11,7 +11,6 @@ import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnsJson;
 import org.hidewright.core.store.FileTrouble;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -48,39 +47,23 @@ final class AddOnsCommand implements Subcommand {
                 .arity("0..*")
                 .description(texts.text("addons.named"))
                 .build());
-        spec.addOption(OptionSpec.builder(REPLACE)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("addons.replace"))
-                .build());
-        spec.addOption(OptionSpec.builder(JSON)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("addons.json"))
-                .build());
+        spec.addOption(SharedOptions.flag(REPLACE, texts.text("addons.replace")));
+        spec.addOption(SharedOptions.flag(JSON, texts.text("addons.json")));
     }
 
     @Override
-    public int run(ParseResult arguments, Session asked) {
-        try {
-            Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
-            String action = arguments.matchedPositionalValue(0, "");
-            List<String> named = arguments.matchedPositionalValue(1, List.of());
-            checkAction(action, named, arguments, session);
-            switch (action) {
-                case INSTALL -> install(named, arguments.hasMatchedOption(REPLACE), session);
-                case REMOVE -> remove(named.get(0), session);
-                case ON, OFF -> turn(named.get(0), action.equals(ON), session);
-                default -> list(arguments.hasMatchedOption(JSON), session);
-            }
-            return ExitCode.DONE;
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> asked.tell(asked.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            asked.err().println(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
+    public int run(ParseResult arguments, Session asked) throws BadArgument, FileTrouble {
+        Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
+        String action = arguments.matchedPositionalValue(0, "");
+        List<String> named = arguments.matchedPositionalValue(1, List.of());
+        checkAction(action, named, arguments, session);
+        switch (action) {
+            case INSTALL -> install(named, arguments.hasMatchedOption(REPLACE), session);
+            case REMOVE -> remove(named.get(0), session);
+            case ON, OFF -> turn(named.get(0), action.equals(ON), session);
+            default -> list(arguments.hasMatchedOption(JSON), session);
         }
+        return ExitCode.DONE;
     }
 
     private static void checkAction(String action, List<String> named, ParseResult arguments, Session session)

@@ -12,7 +12,6 @@ import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.workshop.Copies;
 import org.hidewright.core.workshop.WorkshopNotices;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -35,27 +34,15 @@ final class KeepCommand implements Subcommand {
                 .description(texts.text("keep.project"))
                 .build());
         WorkshopOption.describe(spec, texts);
-        spec.addOption(OptionSpec.builder(RENEW)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("keep.renew"))
-                .build());
+        spec.addOption(SharedOptions.flag(RENEW, texts.text("keep.renew")));
     }
 
     @Override
-    public int run(ParseResult arguments, Session session) {
-        try {
-            String name = arguments.matchedPositionalValue(0, "");
-            ProjectFile opened = ProjectFile.open(FileText.named(name, session.texts()));
-            opened.remarks().forEach(remark -> session.tell(session.err(), remark));
-            return keep(opened, name, arguments, session);
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> session.tell(session.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            session.err().println(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
-        }
+    public int run(ParseResult arguments, Session session) throws BadArgument, FileTrouble {
+        String name = arguments.matchedPositionalValue(0, "");
+        ProjectFile opened = ProjectFile.open(FileText.named(name, session.texts()));
+        opened.remarks().forEach(remark -> session.tell(session.err(), remark));
+        return keep(opened, name, arguments, session);
     }
 
     private static int keep(ProjectFile opened, String name, ParseResult arguments, Session session)

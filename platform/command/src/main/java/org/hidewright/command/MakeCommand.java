@@ -55,11 +55,7 @@ final class MakeCommand implements Subcommand {
                 .type(String.class)
                 .description(texts.text("make.into"))
                 .build());
-        spec.addOption(OptionSpec.builder(REPLACE)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("make.replace"))
-                .build());
+        spec.addOption(SharedOptions.flag(REPLACE, texts.text("make.replace")));
         spec.addOption(OptionSpec.builder(PAPER)
                 .paramLabel("A4|Letter")
                 .type(String.class)
@@ -74,19 +70,11 @@ final class MakeCommand implements Subcommand {
     }
 
     @Override
-    public int run(ParseResult arguments, Session session) {
-        try {
-            String file = arguments.matchedPositionalValue(0, "");
-            ProjectFile opened = ProjectFile.open(FileText.named(file, session.texts()));
-            opened.remarks().forEach(remark -> session.tell(session.err(), remark));
-            return make(file, opened.project(), arguments, session);
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> session.tell(session.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            session.err().println(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
-        }
+    public int run(ParseResult arguments, Session session) throws BadArgument, FileTrouble {
+        String file = arguments.matchedPositionalValue(0, "");
+        ProjectFile opened = ProjectFile.open(FileText.named(file, session.texts()));
+        opened.remarks().forEach(remark -> session.tell(session.err(), remark));
+        return make(file, opened.project(), arguments, session);
     }
 
     private static int make(String file, Project project, ParseResult arguments, Session asked)

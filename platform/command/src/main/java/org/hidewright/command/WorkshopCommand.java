@@ -13,7 +13,6 @@ import org.hidewright.core.workshop.Table;
 import org.hidewright.core.workshop.Tables;
 import org.hidewright.core.workshop.Workshop;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -35,31 +34,19 @@ final class WorkshopCommand implements Subcommand {
                 .arity("0..1")
                 .description(texts.text("workshop.file"))
                 .build());
-        spec.addOption(OptionSpec.builder(COLUMNS)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("workshop.columns"))
-                .build());
+        spec.addOption(SharedOptions.flag(COLUMNS, texts.text("workshop.columns")));
     }
 
     @Override
-    public int run(ParseResult arguments, Session asked) {
-        try {
-            Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
-            String file = arguments.matchedPositionalValue(0, "");
-            Tables tables = session.catalogue().tables();
-            if (file.isEmpty() || arguments.hasMatchedOption(COLUMNS)) {
-                tables.all().forEach(table -> explain(table, session));
-                session.out().println(session.texts().text("workshop.more"));
-            }
-            return file.isEmpty() ? ExitCode.DONE : look(file, tables, session);
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> asked.tell(asked.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            asked.err().println(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
+    public int run(ParseResult arguments, Session asked) throws BadArgument, FileTrouble {
+        Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
+        String file = arguments.matchedPositionalValue(0, "");
+        Tables tables = session.catalogue().tables();
+        if (file.isEmpty() || arguments.hasMatchedOption(COLUMNS)) {
+            tables.all().forEach(table -> explain(table, session));
+            session.out().println(session.texts().text("workshop.more"));
         }
+        return file.isEmpty() ? ExitCode.DONE : look(file, tables, session);
     }
 
     private static String title(Table table, Session session) {
