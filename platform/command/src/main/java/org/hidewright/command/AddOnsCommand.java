@@ -155,12 +155,17 @@ final class AddOnsCommand implements Subcommand {
         for (String name : named) {
             files.add(FileText.named(name, session.texts()));
         }
+        List<AddOn> before = session.addOns().get().all();
         List<AddOn> installed = session.addOns().get().install(files, replace);
         session.out().println(session.texts().text("addons.rights"));
         session.out().println();
         for (AddOn addOn : installed) {
+            String state = state(addOn, session.texts());
+            boolean there = before.contains(addOn);
             print(
-                    session.texts().text("addons.installed", called(addOn), state(addOn, session.texts())),
+                    there
+                            ? session.texts().text("addons.there-already", called(addOn), state)
+                            : session.texts().text("addons.installed", called(addOn), state),
                     addOn,
                     session);
         }

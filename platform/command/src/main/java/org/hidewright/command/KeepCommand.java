@@ -39,6 +39,9 @@ final class KeepCommand implements Subcommand {
 
     @Override
     public int run(ParseResult arguments, Session session) throws BadArgument, FileTrouble {
+        if (arguments.hasMatchedOption(RENEW) && !arguments.hasMatchedOption(WorkshopOption.NAME)) {
+            throw new BadArgument(session.texts().text("keep.renew-from"));
+        }
         String name = arguments.matchedPositionalValue(0, "");
         ProjectFile opened = ProjectFile.open(FileText.named(name, session.texts()));
         opened.remarks().forEach(remark -> session.tell(session.err(), remark));

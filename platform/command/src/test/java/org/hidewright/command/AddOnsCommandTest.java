@@ -133,6 +133,9 @@ class AddOnsCommandTest {
                         + "    calculators: belt\nnets 1.2.3, installed: turned off\n"),
                 terminal.out);
         assertTrue(terminal.out.contains("hidewright addons remove belts takes it away again"), terminal.out);
+        when(terminal.addOns.all()).thenReturn(List.of(addOn("nets", Origin.MAKER, State.OFF)));
+        run("install", "a.jar", "more", "--replace");
+        assertTrue(terminal.out.contains("\nnets 1.2.3, there already: turned off\n"), terminal.out);
     }
 
     @Test

@@ -123,7 +123,7 @@ class WorkshopCommandTest {
 
         byte[] kept = Files.readAllBytes(Path.of(project));
         assertEquals(ExitCode.DONE, terminal.run("keep", project));
-        assertTrue(terminal.out.contains("kept copies of these already"), terminal.out);
+        assertTrue(terminal.out.endsWith("project.json stay as they are:\n  leather[side]\n"), terminal.out);
         assertArrayEquals(kept, Files.readAllBytes(Path.of(project)));
 
         file("workshop.json", WORKSHOP.replace("2.5 mm", "3 mm"));
@@ -132,6 +132,12 @@ class WorkshopCommandTest {
                 "“leather[side].thickness” is 2.5 mm in the project and 3 mm in the workshop now."));
         assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop));
         assertTrue(terminal.err.contains("is 2.5 mm in the project and 3 mm in the workshop now."), terminal.err);
+        assertTrue(terminal.out.contains("stay as they are"), terminal.out);
+        assertEquals(ExitCode.NOT_UNDERSTOOD, terminal.run("keep", project, "--renew"));
+        assertEquals(
+                "There is nothing to take the rows over from. Name the workshop file with --workshop FILE.\n",
+                terminal.err);
+        assertArrayEquals(kept, Files.readAllBytes(Path.of(project)));
         assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop, "--renew"));
         assertEquals(ExitCode.DONE, make("--workshop", workshop));
         assertEquals("", terminal.err);
