@@ -143,6 +143,9 @@ final class StrangeBundle {
                   <implementation class="%1$s.%2$s"/>
                 </scr:component>
                 """.formatted(PACKAGE, className, service, properties);
+        if (!headers.containsKey("Service-Component")) {
+            components.clear();
+        }
         components.add(file);
         header("Service-Component", String.join(",", components));
         return entry(file, described);
@@ -174,7 +177,7 @@ final class StrangeBundle {
         return entry(PACKAGE.replace('.', '/') + "/messages.properties", messages);
     }
 
-    private StrangeBundle entry(String name, String text) {
+    StrangeBundle entry(String name, String text) {
         entries.put(name, text.getBytes(StandardCharsets.UTF_8));
         return this;
     }
