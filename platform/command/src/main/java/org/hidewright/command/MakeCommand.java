@@ -11,6 +11,7 @@ import org.hidewright.api.document.Document;
 import org.hidewright.core.jobcard.JobCard;
 import org.hidewright.core.jobcard.JobCardJson;
 import org.hidewright.core.jobcard.JobCardRows;
+import org.hidewright.core.jobcard.RangeChecks;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
@@ -116,6 +117,12 @@ final class MakeCommand implements Subcommand {
                     && once.test(remark)) {
                 session.tell(session.err(), remark);
             }
+        }
+        for (WorkedSlip slip : worked.slips().values()) {
+            RangeChecks.own(worked, slip, session.wording()).stream()
+                    .filter(check -> once.test(check.about()))
+                    .forEach(check ->
+                            session.tell(session.err(), check, slip.slip().id()));
         }
         List<String> waiting = worked.slips().values().stream()
                 .filter(slip -> slip.state() == WorkedSlip.State.WAITING)

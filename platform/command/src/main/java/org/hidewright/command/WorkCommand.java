@@ -84,8 +84,12 @@ final class WorkCommand implements Subcommand {
 
     static String unknown(String id, Session session) {
         for (AddOn addOn : session.addOns().get().all()) {
-            if (addOn.state() == State.OFF && addOn.calculators().contains(id)) {
-                return session.texts().text("trouble.calculator-off", id, addOn.id());
+            if (addOn.calculators().contains(id)) {
+                if (addOn.state() == State.OFF) {
+                    return session.texts().text("trouble.calculator-off", id, addOn.id());
+                } else if (addOn.state() == State.LEFT_OUT) {
+                    return session.texts().text("trouble.calculator-left-out", id, addOn.id());
+                }
             }
         }
         if (session.catalogue().ids().contains(id)) { // why is told when the command ends, as of every calculator

@@ -236,4 +236,14 @@ class AddOnsCommandTest {
                 "The calculator “belt” is installed and cannot be used. Why, and what to do, stands below.\n",
                 withBroken.err);
     }
+
+    @Test
+    void aCalculatorLeftOutOfOneStartIsToldWithTheOptionThatLeftItOut() {
+        when(terminal.addOns.all()).thenReturn(List.of(addOn("belts", Origin.MAKER, State.LEFT_OUT, "belt")));
+        assertEquals(ExitCode.NOT_UNDERSTOOD, terminal.run("work", "belt", "--language=en"));
+        assertEquals(
+                "“belt” is a calculator of belts, which this start left out as you asked. Work without"
+                        + " --without-addons to have it.\n",
+                terminal.err);
+    }
 }
