@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
@@ -189,16 +189,25 @@ public final class RangeWords {
                 : wording.values().answer(answer(place), base);
     }
 
-    /** The inputs with the largest shares, the largest first. */
+    /** The inputs with the largest shares, the largest first, and what is left for the others together. */
     private String movedBy(Spread spread) {
         double[] shares = spread.firstOrder().shares();
-        return IntStream.range(0, shares.length)
-                .boxed()
+        List<String> named = new ArrayList<>();
+        IntStream.range(0, shares.length)
                 .filter(input -> shares[input] >= WORTH_NAMING)
+                .boxed()
                 .sorted(Comparator.comparingDouble(input -> -shares[input]))
-                .map(input -> wording.host(
-                        "range.share", inputs.label(input), String.valueOf(Math.round(shares[input] * PERCENT))))
-                .collect(Collectors.joining("; "));
+                .forEach(input -> named.add(wording.host("range.share", inputs.label(input), percent(shares[input]))));
+        double rest =
+                DoubleStream.of(shares).filter(share -> share < WORTH_NAMING).sum();
+        if (!percent(rest).equals(percent(0))) {
+            named.add(wording.host("range.share-others", percent(rest)));
+        }
+        return String.join("; ", named);
+    }
+
+    private static String percent(double share) {
+        return String.valueOf(Math.round(share * PERCENT));
     }
 
     /** What switches, what of that which is told of the middle is not so all over, and what is not shown here. */

@@ -238,11 +238,14 @@ final class SlipSection {
         return typed.isEmpty() || preset.isEmpty() ? typed + preset : typed + "; " + preset;
     }
 
-    /** The value worked with; of a range its limits too, as they were understood. */
+    /** The value worked with, or that would have been; of a range its limits too, as they were understood. */
     private String taken(AskedLine line) {
-        String value =
-                line.value().map(given -> words.text(line.question(), given)).orElse("–");
         Unit unit = line.question().unit().orElse(Units.ONE);
+        String value = line.value()
+                .map(given -> words.text(line.question(), given))
+                .or(() -> line.typedRange()
+                        .map(range -> wording.values().of(range.nominal(), unit).inline()))
+                .orElse("–");
         return line.typedRange()
                 .filter(range -> !range.isExact())
                 .map(range -> wording.host(

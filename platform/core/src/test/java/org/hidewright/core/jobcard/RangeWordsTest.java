@@ -93,6 +93,17 @@ class RangeWordsTest {
     }
 
     @Test
+    void smallSharesAreToldTogether() {
+        // half-widths 10, 1 and 1: shares 100, 1 and 1 of 102
+        WorkedProject worked = shop.work(
+                slip("a", "relay", json("'take': '90-110 mm', 'more': '10-12 mm'")),
+                slip("b", "relay", json("'take': {'from': 'a', 'answer': 'give'}, 'more': '10-12 mm'")));
+        assertEquals(
+                "Relay “a”, Taken (98 %); all others (2 %)",
+                plain(words(worked, "b").rows()).get(0).get(4));
+    }
+
+    @Test
     void aTableTooLongForTheCardIsLeftToTheJson() {
         String rows = IntStream.range(0, RangeTable.MOST_ROWS + 1)
                 .mapToObj(i -> "{'id': 'r" + i + "', 'length': '1-2 mm'}")
