@@ -143,6 +143,23 @@ class WorkshopCommandTest {
         assertEquals("", terminal.err);
     }
 
+    /** A row of several lines in the workshop file, a project with other line ends, another indent, and a byte order mark. */
+    @Test
+    void copiesAreWrittenAsTheLinesOfTheProjectAre() throws Exception {
+        file("workshop.json", WORKSHOP.replace("'name': 'Side', ", "'name': 'Side',\n      "));
+        String written = "\uFEFF{\r\n\t'hidewright': 1,\r\n\t'slips': [" + SLIP + "]\r\n}";
+        file("project.json", written);
+        assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop));
+        String block =
+                ",~>'workshop': {~>>'currency': 'EUR',~>>'tables': {~>>>'leather': [~>>>>{'id': 'side', 'name': 'Side',"
+                        + "~>>>>>'tannage': 'vegetable', 'thickness': '2.5 mm', 'price': 165}~>>>]~>>}~>}";
+        String expected =
+                written.replace("]\r\n}", "]" + block.replace("~", "\r\n").replace('>', '\t') + "\r\n}");
+        assertEquals(expected.replace('\'', '"'), Files.readString(Path.of(project)));
+        assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop, "--renew"));
+        assertTrue(terminal.out.contains("stay as they are"), terminal.out);
+    }
+
     @Test
     void whatCannotBeKeptIsTold() throws Exception {
         assertEquals(ExitCode.REFUSED, terminal.run("keep", project));
