@@ -92,7 +92,7 @@ class LineUpTest {
         choose("off a b\noff \u00e4\n\u0007\nx\ny\n");
         List<String> told = lineUp().told();
         assertEquals(4, told.size());
-        assertTrue(told.get(3).endsWith("addons.txt, there are 2 more lines of this kind."), told.get(3));
+        assertTrue(told.get(3).endsWith("addons.txt, more lines of this kind: 2."), told.get(3));
         choose("off a\n#\n\n");
         assertEquals(List.of(), lineUp().told());
     }

@@ -23,7 +23,7 @@ final class PseudoLanguage {
             + "|(?:[a-z-]+=)?\"[^\"]*\""
             + "|[\\w-]+(?:[./][\\w-]+)+"
             + "|\\bHidewright\\b"
-            + "|\\b[A-Z]{2,}\\b");
+            + "|\\b[A-Z][A-Z0-9]+\\b");
 
     private PseudoLanguage() {}
 
