@@ -89,8 +89,7 @@ class AddOnsCommandTest {
                 jars 2.0.0, installed by you: left out of this start
                     calculators: jar, lid
                     tables of the workshop: glass
-                torn.jar, installed by you: did not start
-                    It is torn.
+                torn.jar, installed by you: did not start; why was told as this command began
 
                 """, terminal.out.substring(0, terminal.out.indexOf("Turn one off or on: hidewright addons off NAME")));
         assertEquals("", terminal.err);
