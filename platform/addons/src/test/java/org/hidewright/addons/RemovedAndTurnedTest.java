@@ -60,10 +60,10 @@ class RemovedAndTurnedTest extends MakersSettings {
                 "# Bundles that are turned off. Changed by: hidewright addons off|on NAME\noff straps\n", choices());
         Files.writeString(settings.resolve("addons.txt"), "# mine\r\noffice\noff straps \noff strapsack\n");
         addOns().turn("straps", true);
-        assertEquals("# mine\noffice\noff strapsack\n", choices());
+        assertEquals("# mine\r\noffice\noff strapsack\n", choices());
         addOns().turn("s.jar", false);
         addOns().turn("straps", false);
-        assertEquals("# mine\noffice\noff strapsack\noff straps\n", choices());
+        assertEquals("# mine\r\noffice\noff strapsack\noff straps\n", choices());
     }
 
     @Test

@@ -134,9 +134,6 @@ final class AddOnsCommand implements Subcommand {
             session.out().println("    " + addOn.name());
         }
         brings(addOn, session).forEach(brought -> session.out().println("    " + brought));
-        if (!addOn.why().isEmpty()) {
-            session.out().println("    " + addOn.why());
-        }
     }
 
     private static List<String> brings(AddOn addOn, Session session) {

@@ -11,6 +11,7 @@ import org.hidewright.api.document.Document;
 import org.hidewright.core.jobcard.JobCard;
 import org.hidewright.core.jobcard.JobCardJson;
 import org.hidewright.core.jobcard.JobCardRows;
+import org.hidewright.core.jobcard.RangeChecks;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
@@ -24,6 +25,7 @@ import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.workshop.Stock;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -96,7 +98,8 @@ final class MakeCommand implements Subcommand {
         if (!arguments.hasMatchedOption(REPLACE)) {
             folder.mustBeFreeFor(project);
         }
-        WorkedProject worked = new Bench(session.catalogue(), WorkshopOption.stock(arguments, session)).work(project);
+        Stock stock = WorkshopOption.stock(arguments, session);
+        WorkedProject worked = new Bench(session.catalogue(), stock).work(project);
         tell(worked, session);
         if (project.slips().isEmpty()) {
             session.err().println(session.texts().text("trouble.no-slips", file));
@@ -104,7 +107,7 @@ final class MakeCommand implements Subcommand {
         }
         folder.make();
         boolean whole = write(worked, paper, date, folder, session);
-        return whole && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+        return whole && stock.sound() && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
     /** Notes stay on the card. What slips wait for is told where it is; of them it is enough to know which they are. */
@@ -116,6 +119,12 @@ final class MakeCommand implements Subcommand {
                     && once.test(remark)) {
                 session.tell(session.err(), remark);
             }
+        }
+        for (WorkedSlip slip : worked.slips().values()) {
+            RangeChecks.own(worked, slip, session.wording()).stream()
+                    .filter(check -> once.test(check.about()))
+                    .forEach(check ->
+                            session.tell(session.err(), check, slip.slip().id()));
         }
         List<String> waiting = worked.slips().values().stream()
                 .filter(slip -> slip.state() == WorkedSlip.State.WAITING)

@@ -16,6 +16,7 @@ import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.workshop.Stock;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -61,17 +62,16 @@ final class WorkCommand implements Subcommand {
             return ExitCode.NOT_UNDERSTOOD;
         }
         List<String> typed = arguments.matchedPositionalValue(1, List.of());
-        WorkedProject worked = work(
-                id,
-                QuestionArguments.json(typed, session.texts()),
-                new Bench(session.catalogue(), WorkshopOption.stock(arguments, session)));
+        String questions = QuestionArguments.json(typed, session.texts());
+        Stock stock = WorkshopOption.stock(arguments, session);
+        WorkedProject worked = work(id, questions, new Bench(session.catalogue(), stock));
         WorkedSlip slip = worked.slips().get(id);
         if (arguments.hasMatchedOption("--json")) {
             session.out().print(JsonOut.write(withoutPlaces(new SlipJson(worked, slip, session.wording()).tree())));
         } else {
             new SlipPrinter(worked, slip, arguments.hasMatchedOption(WORKING), session).print();
         }
-        return slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
+        return stock.sound() && slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
     /** There is no file here whose lines could be told. */
@@ -84,8 +84,12 @@ final class WorkCommand implements Subcommand {
 
     static String unknown(String id, Session session) {
         for (AddOn addOn : session.addOns().get().all()) {
-            if (addOn.state() == State.OFF && addOn.calculators().contains(id)) {
-                return session.texts().text("trouble.calculator-off", id, addOn.id());
+            if (addOn.calculators().contains(id)) {
+                if (addOn.state() == State.OFF) {
+                    return session.texts().text("trouble.calculator-off", id, addOn.id());
+                } else if (addOn.state() == State.LEFT_OUT) {
+                    return session.texts().text("trouble.calculator-left-out", id, addOn.id());
+                }
             }
         }
         if (session.catalogue().ids().contains(id)) { // why is told when the command ends, as of every calculator

@@ -3,12 +3,12 @@ package org.hidewright.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.StockCheck;
 import org.hidewright.core.workshop.Column;
 import org.hidewright.core.workshop.Row;
+import org.hidewright.core.workshop.Stock;
 import org.hidewright.core.workshop.Table;
 import org.hidewright.core.workshop.Tables;
 import org.hidewright.core.workshop.Workshop;
@@ -66,7 +66,8 @@ final class WorkshopCommand implements Subcommand {
     }
 
     private static int look(String file, Tables tables, Session session) throws FileTrouble, BadArgument {
-        Workshop workshop = WorkshopOption.read(file, session);
+        Stock stock = WorkshopOption.read(file, Stock.of(() -> tables), session);
+        Workshop workshop = stock.file().orElseThrow();
         if (!workshop.name().isEmpty()) {
             session.out().println(workshop.name());
         }
@@ -78,9 +79,7 @@ final class WorkshopCommand implements Subcommand {
         }
         List<Remark> remarks = StockCheck.of(workshop, tables);
         remarks.forEach(remark -> session.tell(session.err(), remark));
-        return remarks.stream().anyMatch(remark -> remark.severity() == Severity.STOP)
-                ? ExitCode.REFUSED
-                : ExitCode.DONE;
+        return stock.sound() && remarks.stream().noneMatch(Remark::stops) ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
     /** The rows as they are written; columns that no row fills are left out. */

@@ -143,7 +143,7 @@ class MisbehavingBundlesIT {
         assertTold(
                 packet.ended(),
                 told.replace("{addons}", run.addOns().toString()),
-                "Stop (line 2, column 1, slip “odd”): No calculator called “odd” is installed.",
+                "Stop (line 2, column 1, slip “odd”): No calculator called “odd” is installed and turned on.",
                 "    The slip is kept exactly as it is, but cannot be worked.",
                 "    Install the bundle that brings “odd”, or turn it on: hidewright addons lists what is off and what did not start.");
         assertEquals("dormant", packet.slip("odd").text("state").orElse(""));

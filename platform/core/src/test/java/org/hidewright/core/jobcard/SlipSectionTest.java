@@ -77,6 +77,16 @@ class SlipSectionTest {
     }
 
     @Test
+    void aSlipThatCannotBeReadShowsHowTheRestWasUnderstood() {
+        List<List<String>> asked = asked(section(
+                "strap", slip("strap", "sampler", json("'thickness': '4-6 oz', 'turn': 'round', 'layers': []"))));
+        assertEquals(
+                "1.984\u00A0mm, the middle of 1.588 to 2.381\u00A0mm",
+                row(asked, "Thickness").get(1));
+        assertEquals(List.of("Turn", "–", "typed “round”"), row(asked, "Turn"));
+    }
+
+    @Test
     void whatIsPresetAsAWholeIsToldAsAWhole() {
         List<List<String>> asked = asked(section("strap", STRAP));
         List<List<String>> edge =

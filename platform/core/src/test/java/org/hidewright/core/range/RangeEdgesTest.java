@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
@@ -70,6 +71,61 @@ class RangeEdgesTest {
         List<Switch> switches = switches(range, x -> chosen(x < edge ? "below" : "above"));
         assertEquals(1, switches.size());
         assertEquals(edge, switches.get(0).at(), close);
+    }
+
+    /** Refused in the middle: below 3.3 and above 13.7 of 0 to 16 there are answers, and nothing else is told. */
+    @Test
+    void ofAModelRefusedAtTheMiddleThePartsWithAnswersAreFound() {
+        Range range = Range.between(0, 16);
+        RangeStudy<String> study = study(
+                range,
+                x -> x > 3.3 && x < 13.7
+                        ? new Trial.Refused<>("no")
+                        : new Trial.Answered<>(Map.of("y", x), Map.of("check", "look")));
+        assertEquals(2, study.answered().size());
+        Part below = study.answered().get(0);
+        assertEquals(0, below.from());
+        assertEquals(3.3, below.to(), FOUND);
+        Part above = study.answered().get(1);
+        assertEquals(13.7, above.from(), FOUND);
+        assertEquals(16, above.to());
+        assertEquals(Map.of(), study.spreads());
+        assertEquals(List.of(), study.raised());
+        assertEquals(List.of(), study.refused());
+        assertEquals(false, study.placesChange());
+        // 17 steps, and two edges halved from a step to its ten-millionth
+        assertEquals(17 + 2 * 24, study.tried());
+        assertEquals(
+                Optional.empty(),
+                RangeStudy.of(List.of(range, range), x -> new Trial.Refused<>("no")),
+                "nowhere at all");
+        assertEquals(
+                List.of(),
+                study(range, x -> new Trial.Answered<>(Map.of("y", x))).answered());
+    }
+
+    @Test
+    void whatIsToldAtTheMiddleAndEndsWithinTheRangeIsTold() {
+        Range range = Range.between(0, 16);
+        Raised<String> ended =
+                study(range, x -> told(x > 3.3, "at " + x)).ended().get(0);
+        assertEquals("at 8.0", ended.what());
+        assertEquals(1, ended.parts().size());
+        assertEquals(3.3, ended.parts().get(0).from(), FOUND);
+        assertEquals(16, ended.parts().get(0).to());
+        assertEquals(List.of(), study(range, x -> told(true, "all over")).ended());
+        assertEquals(
+                List.of(), study(range, x -> told(x > 9, "not at the middle")).ended());
+        // where there is no answer nothing can be told, which ends nothing
+        assertEquals(
+                List.of(),
+                study(range, x -> x < 3.3 ? new Trial.Refused<>("no") : told(true, "wherever it is answered"))
+                        .ended());
+        RangeStudy<String> two = RangeStudy.of(List.of(range, range), x -> told(x[0] > 3.3 && x[1] < 12.2, "both"))
+                .orElseThrow();
+        assertEquals(
+                List.of(0, 1),
+                two.ended().get(0).parts().stream().map(Part::input).toList());
     }
 
     /** The place told is midway between the nearest two that were tried on either side. */

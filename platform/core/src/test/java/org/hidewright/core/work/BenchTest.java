@@ -314,7 +314,7 @@ class BenchTest {
         WorkedProject worked =
                 shop.work(slip("a", "realy", ""), json("{'id': 'b', 'calculator': 'sampler', 'version': 3}"));
         assertTrue(said(worked.slips().get("a").remarks().get(0))
-                .startsWith("No calculator called “realy” is installed; “relay” is."));
+                .startsWith("No calculator called “realy” is installed and turned on; “relay” is."));
         assertTrue(said(worked.slips().get("b").remarks().get(0))
                 .startsWith("The slip is of version 3 of “sampler”; version 2 is installed."));
     }

@@ -18,6 +18,8 @@ import org.hidewright.api.measure.Volume;
 import org.hidewright.core.bench.Refill;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.jobcard.JobCardRows;
+import org.hidewright.core.jobcard.RangeCheck;
+import org.hidewright.core.jobcard.RangeChecks;
 import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.jobcard.SlipJson;
 import org.hidewright.core.jobcard.SlipWording;
@@ -158,12 +160,11 @@ class MoneyAndTimeTest {
     @Test
     void thePartOfAPriceThatIsRefusedIsToldInItsCurrency() {
         WorkedProject worked = shop.work(slip("s", "refill", json("'price': '480-510 CHF'")));
-        List<String> said = RangeWords.of(worked, worked.slips().get("s"), Shop.ENGLISH)
-                .orElseThrow()
-                .sentences();
+        List<RangeCheck> checks = RangeChecks.of(worked, worked.slips().get("s"), Shop.ENGLISH);
+        assertEquals(1, checks.size());
         assertTrue(
-                said.get(0).startsWith("No answer where Price is from 500.00\u00A0CHF to 510.00\u00A0CHF: "),
-                said::toString);
+                checks.get(0).what().startsWith("No answer where Price is 500.00\u00A0CHF or more: "),
+                checks.get(0)::what);
     }
 
     @Test
