@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.document.JobView;
 import org.hidewright.api.document.SectionContributor;
+import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.catalogue.Guard;
 import org.osgi.framework.BundleContext;
@@ -62,12 +64,17 @@ public final class ServiceSections {
 
     private Contributor contributor(ServiceReference<SectionContributor> reference) {
         String bundle = Services.bundle(reference);
-        return new Contributor(bundle, job -> guard.call(bundle, () -> sections(reference, job)));
+        return new Contributor(bundle, job -> sections(bundle, reference, job));
     }
 
-    private List<?> sections(ServiceReference<SectionContributor> reference, JobView job) {
-        SectionContributor contributor = context.getService(reference);
-        List<?> given = contributor == null ? null : contributor.sections(job);
-        return given == null ? null : new ArrayList<>(given); // its own list may run its own code
+    private List<?> sections(String bundle, ServiceReference<SectionContributor> reference, JobView job) {
+        SectionContributor contributor = guard.call(bundle, () -> context.getService(reference));
+        if (contributor == null) {
+            throw BundleFault.once(Phrase.of("fault-not-made"));
+        }
+        return guard.call(bundle, () -> {
+            List<?> given = contributor.sections(job);
+            return given == null ? null : new ArrayList<>(given); // its own list may run its own code
+        });
     }
 }

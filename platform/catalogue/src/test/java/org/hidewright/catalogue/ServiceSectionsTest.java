@@ -89,11 +89,15 @@ class ServiceSectionsTest {
     }
 
     @Test
-    void oneThatGivesNothingOrIsNotThereGivesNull() {
+    void oneThatGivesNothingGivesNull() {
         publish("net.example.kit", "a.A", () -> job -> null);
+        assertNull(sections.contributors().get(0).sections().apply(JOB));
+    }
+
+    @Test
+    void oneThatIsNotThereIsToldAsSuch() {
         publish("net.example.kit", "b.B", () -> null);
-        sections.contributors()
-                .forEach(contributor -> assertNull(contributor.sections().apply(JOB)));
+        assertEquals(Phrase.of("fault-not-made"), fault());
     }
 
     @Test

@@ -57,7 +57,7 @@ class MisbehavingContributorsIT {
                         "cannot be made",
                         "public OddSections() { throw new IllegalStateException(\"no ink\"); }",
                         "return List.of();",
-                        "x"),
+                        "it was announced, and could not be made"),
                 Arguments.of("nothing", "", "return null;", "it gave nothing, not even an empty list of sections"),
                 Arguments.of(
                         "no section",
