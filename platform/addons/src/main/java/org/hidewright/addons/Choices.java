@@ -17,6 +17,9 @@ final class Choices {
     private static final String OFF = "off ";
     private static final String FIRST_LINE = "# Bundles that are turned off. Changed by: hidewright addons off|on NAME";
 
+    private static final String BETWEEN_LINES = "(?<=\n)|(?<=\r)(?!\n)";
+    private static final String ENDED = "(?s).*[\r\n]";
+
     private final Path file;
 
     Choices(Path file) {
@@ -25,24 +28,28 @@ final class Choices {
 
     void turn(String id, boolean on) throws FileTrouble {
         try {
-            List<String> lines = new ArrayList<>(Files.exists(file) ? read() : List.of(FIRST_LINE));
+            List<String> lines = new ArrayList<>(Files.exists(file) ? read() : List.of(FIRST_LINE + "\n"));
             List<String> before = List.copyOf(lines);
             lines.removeIf(line ->
                     line.startsWith(OFF) && line.substring(OFF.length()).strip().equals(id));
             if (!on) {
-                lines.add(OFF + id);
+                if (!lines.isEmpty() && !lines.get(lines.size() - 1).matches(ENDED)) {
+                    lines.add("\n");
+                }
+                lines.add(OFF + id + "\n");
             }
             if (!lines.equals(before)) {
                 Files.createDirectories(file.getParent());
-                WholeFile.write(file, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.ISO_8859_1));
+                WholeFile.write(file, String.join("", lines).getBytes(StandardCharsets.ISO_8859_1));
             }
         } catch (IOException e) {
             throw Trouble.notChanged(file, e);
         }
     }
 
-    /** Read as the launcher does; with this encoding every byte comes back as it was. */
+    /** The lines that the launcher reads, each with its end; with this encoding every byte comes back as it was. */
     private List<String> read() throws IOException {
-        return Files.readAllLines(file, StandardCharsets.ISO_8859_1);
+        String text = Files.readString(file, StandardCharsets.ISO_8859_1);
+        return text.isEmpty() ? List.of() : List.of(text.split(BETWEEN_LINES));
     }
 }

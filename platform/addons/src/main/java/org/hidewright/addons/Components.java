@@ -33,9 +33,10 @@ record Components(List<String> calculators, List<String> tables) {
     static Components read(String header, Entries entries) throws IOException {
         Set<String> calculators = new TreeSet<>();
         Set<String> tables = new TreeSet<>();
+        List<String> names = entries.names();
         for (String part : header == null ? new String[0] : header.split(",")) {
             Pattern named = pattern(part.split(";", 2)[0].strip());
-            for (String name : entries.names()) {
+            for (String name : names) {
                 if (named.matcher(name).matches()) {
                     try (InputStream in = entries.open(name)) {
                         collect(in.readNBytes(LONGEST), calculators, tables);

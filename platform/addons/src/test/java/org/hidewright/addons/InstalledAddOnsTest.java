@@ -3,183 +3,19 @@ package org.hidewright.addons;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.mockito.ArgumentMatchers.anyString;
-import static org.mockito.Mockito.mock;
-import static org.mockito.Mockito.when;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 import java.util.jar.JarFile;
-import java.util.stream.Stream;
-import org.hidewright.api.calculator.Calculates;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
-import org.hidewright.core.store.FileTrouble;
-import org.hidewright.core.wording.UnitSystem;
-import org.hidewright.core.wording.Wording;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.function.Executable;
-import org.junit.jupiter.api.io.TempDir;
-import org.osgi.framework.BundleContext;
-import org.osgi.framework.ServiceReference;
 
-class InstalledAddOnsTest {
-    @TempDir
-    Path folder;
-
-    private final Map<String, String> states = new HashMap<>();
-    private Path settings;
-    private Path jars;
-
-    @BeforeEach
-    void aProgram() throws IOException {
-        settings = folder.resolve("settings");
-        jars = settings.resolve("addons");
-        Path straps = Jar.bundle("straps", "Bundle-Version", "1.0.0.BUILD").write(folder.resolve("program/s.jar"));
-        states.put(straps.toString(), "on");
-    }
-
-    private InstalledAddOns addOns() {
-        return new InstalledAddOns(settings, states, Set.of("command", "core"));
-    }
-
-    private Path there(String file, String state, Jar jar) throws IOException {
-        Path path = jar.write(jars.resolve(file));
-        states.put(path.toString(), state);
-        return path;
-    }
-
-    private List<AddOn> install(Path... given) throws FileTrouble {
-        return addOns().install(List.of(given), false);
-    }
-
-    /** What is told: what and next, without the folder of the test. */
-    private String told(Executable doing) {
-        Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
-        FileTrouble trouble = assertThrows(FileTrouble.class, doing);
-        assertEquals(1, trouble.remarks().size());
-        assertTrue(trouble.remarks().get(0).stops());
-        return (wording.what(trouble.remarks().get(0)) + " "
-                        + wording.next(trouble.remarks().get(0)))
-                .replace(folder + "/", "");
-    }
-
-    private List<String> installedFiles() throws IOException {
-        if (!Files.exists(jars)) {
-            return List.of();
-        }
-        try (Stream<Path> all = Files.list(jars)) {
-            return all.map(path -> path.getFileName().toString()).sorted().toList();
-        }
-    }
-
-    private String choices() throws IOException {
-        return Files.readString(settings.resolve("addons.txt"));
-    }
-
-    private static String entry(Path jar, String name) throws IOException {
-        try (JarFile file = new JarFile(jar.toFile())) {
-            return new String(file.getInputStream(file.getEntry(name)).readAllBytes(), StandardCharsets.UTF_8);
-        }
-    }
-
-    @Test
-    void eachIsListedWithWhatItSaysOfItselfAndWhatBecameOfIt() throws IOException {
-        Path nets = there(
-                "n.jar",
-                "off",
-                Jar.bundle(
-                                "nets;singleton:=true",
-                                "Bundle-Name",
-                                " Net Pack ",
-                                "Bundle-Version",
-                                "2.1",
-                                "Service-Component",
-                                "OSGI-INF/a.xml, OSGI-INF/t*.xml;x=1,../../outside.xml")
-                        .component("OSGI-INF/a.xml", Calculates.ID_PROPERTY, "net")
-                        .component("OSGI-INF/t1.xml", "workshop.tabulates", "meshes")
-                        .component("OSGI-INF/t2.xml", Calculates.ID_PROPERTY, "cord")
-                        .component("OSGI-INF/deep/t3.xml", Calculates.ID_PROPERTY, "not-named")
-                        .component("OSGI-INF/b.xml", Calculates.ID_PROPERTY, "not-named"));
-        Path torn = jars.resolve("torn.jar");
-        Files.writeString(torn, "no jar");
-        states.put(torn.toString(), "torn.jar was not started.");
-        there(
-                "m.jar",
-                "left-out",
-                Jar.bundle("mats", "Service-Component", "x.xml").with("x.xml", "<torn"));
-        assertEquals(
-                List.of(
-                        new AddOn(
-                                "straps",
-                                "straps",
-                                "1.0.0",
-                                Origin.PROGRAM,
-                                State.ON,
-                                "",
-                                List.of(),
-                                List.of(),
-                                folder.resolve("program/s.jar")),
-                        new AddOn(
-                                "",
-                                "torn.jar",
-                                "",
-                                Origin.MAKER,
-                                State.FAILED,
-                                "torn.jar was not started.",
-                                List.of(),
-                                List.of(),
-                                torn),
-                        new AddOn(
-                                "mats",
-                                "mats",
-                                "0.0.0",
-                                Origin.MAKER,
-                                State.LEFT_OUT,
-                                "",
-                                List.of(),
-                                List.of(),
-                                jars.resolve("m.jar")),
-                        new AddOn(
-                                "nets",
-                                "Net Pack",
-                                "2.1.0",
-                                Origin.MAKER,
-                                State.OFF,
-                                "",
-                                List.of("cord", "net"),
-                                List.of("meshes"),
-                                nets)),
-                addOns().all());
-    }
-
-    @Test
-    void aDescriptionFetchesNothing() throws IOException {
-        Path secret = Files.writeString(folder.resolve("secret"), "secret");
-        there(
-                "n.jar",
-                "on",
-                Jar.bundle("nets", "Service-Component", "x.xml")
-                        .with(
-                                "x.xml",
-                                "<!DOCTYPE c [<!ENTITY e SYSTEM \"" + secret.toUri() + "\">]><c><property name=\""
-                                        + Calculates.ID_PROPERTY + "\" value=\"a\"/>&e;</c>"));
-        assertFalse(
-                addOns().all().toString().contains("secret]"), addOns().all().toString());
-    }
-
+/** Installing: all or nothing, and nothing is lost. */
+class InstalledAddOnsTest extends MakersSettings {
     @Test
     void aJarIsInstalledUnderItsNameAndStartsNext() throws Exception {
         Path given = Jar.bundle("nets", "Bundle-Version", "1.0").write(folder.resolve("in/download (1).jar"));
@@ -367,8 +203,9 @@ class InstalledAddOnsTest {
     }
 
     @Test
-    void aFolderThatCannotBeMadeIsTold() throws Exception {
-        Files.writeString(settings, "a file where the folder should be");
+    void aFileWhereTheFolderShouldBeIsTold() throws Exception {
+        Files.createDirectories(settings);
+        Files.writeString(jars, "a file");
         Path given = Jar.bundle("nets").write(folder.resolve("given.jar"));
         assertEquals(
                 "settings/addons could not be changed: its folder is not there, and cannot be made. Mend this and try"
@@ -377,121 +214,12 @@ class InstalledAddOnsTest {
     }
 
     @Test
-    void whatIsInstalledIsRemovedByItsNameOrItsFile() throws Exception {
-        there("n.jar", "on", Jar.bundle("nets"));
-        there("m.jar", "on", Jar.bundle("mats"));
-        there("k.jar", "on", Jar.bundle("kits"));
-        states.put(Files.writeString(jars.resolve("torn.jar"), "torn").toString(), "torn.jar was not started.");
-        assertEquals("nets", addOns().remove("nets").id());
-        assertEquals("mats", addOns().remove("m.jar").id());
-        assertEquals("kits", addOns().remove("k").id());
-        assertEquals("torn.jar", addOns().remove("torn").name());
-        assertEquals(List.of(), installedFiles());
-        assertFalse(Files.exists(settings.resolve("addons.txt")));
-    }
-
-    @Test
-    void whatIsRemovedIsNotOffWhenItComesAgain() throws Exception {
-        there("nets.jar", "off", Jar.bundle("nets"));
-        Files.writeString(settings.resolve("addons.txt"), "off nets\noff straps\n");
-        addOns().remove("nets");
-        assertEquals("off straps\n", choices());
-    }
-
-    @Test
-    void whatCameWithTheProgramIsNotRemovedUnlessTheMakerHasACopyOfTheName() throws Exception {
+    void aFolderThatCannotBeMadeIsTold() throws Exception {
+        Files.writeString(settings, "a file where the folder should be");
+        Path given = Jar.bundle("nets").write(folder.resolve("given.jar"));
         assertEquals(
-                "straps came with the program and cannot be removed. Turn it off: hidewright addons off straps",
-                told(() -> addOns().remove("straps")));
-        assertTrue(Files.exists(folder.resolve("program/s.jar")));
-        there("copy.jar", "copy.jar was not started.", Jar.bundle("straps"));
-        assertEquals(jars.resolve("copy.jar"), addOns().remove("straps").file());
-        assertEquals(List.of(), installedFiles());
-    }
-
-    @Test
-    void aFileThatIsGoneAlreadyIsTold() throws Exception {
-        Files.delete(there("nets.jar", "on", Jar.bundle("nets")));
-        assertTrue(
-                told(() -> addOns().remove("nets.jar")).startsWith("settings/addons/nets.jar could not be changed: "));
-    }
-
-    @Test
-    void aChoiceIsALineAndOtherLinesStay() throws Exception {
-        assertEquals(State.ON, addOns().turn("straps", false).state());
-        assertEquals(
-                "# Bundles that are turned off. Changed by: hidewright addons off|on NAME\noff straps\n", choices());
-        Files.writeString(settings.resolve("addons.txt"), "# mine\r\noffice\noff straps \noff strapsack\n");
-        addOns().turn("straps", true);
-        assertEquals("# mine\noffice\noff strapsack\n", choices());
-        addOns().turn("s.jar", false);
-        addOns().turn("straps", false);
-        assertEquals("# mine\noffice\noff strapsack\noff straps\n", choices());
-    }
-
-    @Test
-    void aChoiceThatChangesNothingWritesNothing() throws Exception {
-        addOns().turn("straps", true);
-        assertFalse(Files.exists(settings.resolve("addons.txt")));
-        byte[] latin = {'o', 'f', 'f', ' ', (byte) 0xE9, '\n', 'x'};
-        Files.createDirectories(settings);
-        Files.write(settings.resolve("addons.txt"), latin);
-        addOns().turn("straps", true);
-        assertArrayEquals(latin, Files.readAllBytes(settings.resolve("addons.txt")));
-        addOns().turn("straps", false);
-        byte[] after = Files.readAllBytes(settings.resolve("addons.txt"));
-        assertArrayEquals(latin, Arrays.copyOf(after, latin.length));
-    }
-
-    @Test
-    void aChoiceThatCannotBeWrittenIsTold() throws Exception {
-        Files.createDirectories(settings.resolve("addons.txt"));
-        assertTrue(told(() -> addOns().turn("straps", false)).startsWith("settings/addons.txt could not be changed: "));
-    }
-
-    @Test
-    void whatHasNoNameCannotBeTurnedOffButRemoved() throws Exception {
-        Files.createDirectories(jars);
-        states.put(Files.writeString(jars.resolve("torn.jar"), "torn").toString(), "torn.jar was not started.");
-        assertEquals(
-                "torn.jar cannot be turned on or off: it has no bundle’s name to know it by. Take it away: hidewright"
-                        + " addons remove torn.jar",
-                told(() -> addOns().turn("torn.jar", false)));
-    }
-
-    @Test
-    void namesThatAreNotThereAreToldWithTheNearest() throws Exception {
-        assertEquals(
-                "There is no bundle “strabs” here; perhaps straps is meant. hidewright addons lists them all.",
-                told(() -> addOns().turn("strabs", false)));
-        there("nets.jar", "on", Jar.bundle("nets"));
-        assertEquals(
-                "There is no bundle “telephone” here. There are: straps, nets. hidewright addons says more about each.",
-                told(() -> addOns().remove("telephone")));
-        assertEquals(
-                "command is a part of the program itself. hidewright addons lists what can be turned off.",
-                told(() -> addOns().turn("command", false)));
-        states.clear();
-        assertEquals(
-                "There is no bundle “straps” here, and no other that could be turned on or off. hidewright addons"
-                        + " install FILE installs one.",
-                told(() -> addOns().turn("straps", false)));
-    }
-
-    @Test
-    @SuppressWarnings({"unchecked", "rawtypes"})
-    void theLauncherTellsWhatBecameOfEachByAService() throws Exception {
-        BundleContext context = mock(BundleContext.class);
-        ServiceReference reference = mock(ServiceReference.class);
-        when(context.getProperty("hidewright.settings")).thenReturn(settings.toString());
-        when(context.getServiceReferences(Map.class.getName(), "(hidewright.addons=true)"))
-                .thenReturn(new ServiceReference[] {reference});
-        when(context.getService(reference)).thenReturn(states);
-        when(reference.getProperty("hidewright.platform")).thenReturn(new String[] {"command"});
-        InstalledAddOns told = new InstalledAddOns(context);
-        assertEquals(List.of("straps"), told.all().stream().map(AddOn::id).toList());
-        assertTrue(told(() -> told.turn("command", false)).startsWith("command is a part of the program"));
-        when(context.getServiceReferences(anyString(), anyString())).thenReturn(null);
-        assertThrows(IllegalStateException.class, () -> new InstalledAddOns(context));
+                "settings/addons could not be changed: its folder is not there, and cannot be made. Mend this and try"
+                        + " again, or name another folder of settings with --settings.",
+                told(() -> install(given)));
     }
 }

@@ -8,7 +8,6 @@ import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.catalogue.Guard;
-import org.hidewright.core.catalogue.Guard.Job;
 
 /** A calculator whose code is called by a guard. Its declaration is data and is read without one. */
 final class GuardedCalculator implements DeclaredCalculator {
@@ -30,7 +29,7 @@ final class GuardedCalculator implements DeclaredCalculator {
     @Override
     public Outcome<Values> work(Values questions, Working working) {
         // A class, since ranges come here some hundred times and the first lambda of a bundle costs a start
-        return guard.call(bundle, Job.CALCULATION, new Supplier<Outcome<Values>>() {
+        return guard.call(bundle, new Supplier<Outcome<Values>>() {
             @Override
             public Outcome<Values> get() {
                 return calculator.work(questions, working);

@@ -14,6 +14,7 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.Remark;
@@ -37,15 +38,21 @@ public final class ServiceCatalogue implements Catalogue {
     private final Guard guard;
     private final Services services;
     private final ServiceTables tables;
+    private final ServiceSections sections;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
     private final Map<ServiceReference<?>, Optional<Installed>> looked = new ConcurrentHashMap<>();
     private final Map<ServiceReference<?>, Remark> faults = new ConcurrentHashMap<>();
 
     @Activate
-    public ServiceCatalogue(BundleContext context, @Reference ServiceTables tables, @Reference Guard guard) {
+    public ServiceCatalogue(
+            BundleContext context,
+            @Reference ServiceTables tables,
+            @Reference ServiceSections sections,
+            @Reference Guard guard) {
         this.guard = guard;
         this.services = new Services(context, guard);
         this.tables = tables;
+        this.sections = sections;
     }
 
     @Reference(
@@ -77,6 +84,11 @@ public final class ServiceCatalogue implements Catalogue {
     @Override
     public Tables tables() {
         return tables.tables();
+    }
+
+    @Override
+    public List<Contributor> contributors() {
+        return sections.contributors();
     }
 
     @Override

@@ -10,7 +10,6 @@ import org.hidewright.core.CoreTexts;
 import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.catalogue.CatalogueNotices;
 import org.hidewright.core.catalogue.Guard;
-import org.hidewright.core.catalogue.Guard.Job;
 import org.hidewright.core.wording.Remark;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
@@ -39,7 +38,7 @@ final class Services {
             Consumer<Remark> told) {
         String bundle = bundle(reference);
         try {
-            Object service = guard.call(bundle, Job.CALCULATION, () -> look(reference, type, declare));
+            Object service = guard.call(bundle, () -> look(reference, type, declare));
             if (service instanceof InvalidDeclaration wrong) {
                 told.accept(remark(invalid.apply(bundle, wrong.getMessage())));
             } else if (service == null) {

@@ -18,8 +18,6 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = Guard.class)
 public final class ThreadGuard implements Guard {
     private static final int SECONDS = 5;
-    /** A whole file is more work than one answer. */
-    private static final int FOR_A_FILE = 12;
 
     private final int seconds;
     private final Map<String, Phrase> leftAlone = new ConcurrentHashMap<>();
@@ -35,12 +33,11 @@ public final class ThreadGuard implements Guard {
     }
 
     @Override
-    public <T> T call(String bundle, Job job, Supplier<T> code) {
+    public <T> T call(String bundle, Supplier<T> code) {
         Phrase before = leftAlone.get(bundle);
         if (before != null) {
             throw BundleFault.forGood(Phrase.of("fault-earlier", before));
         }
-        int limit = job == Job.FILE ? seconds * FOR_A_FILE : seconds;
         Call<T> call = new Call<>(code);
         Worker worker = idle.pollFirst();
         if (worker == null) {
@@ -48,11 +45,11 @@ public final class ThreadGuard implements Guard {
             worker.start();
         }
         worker.take(call);
-        if (call.await(TimeUnit.SECONDS.toNanos(limit))) {
+        if (call.await(TimeUnit.SECONDS.toNanos(seconds))) {
             idle.addFirst(worker);
         } else {
             worker.leave();
-            throw forGood(bundle, Phrase.of("fault-late", limit));
+            throw forGood(bundle, Phrase.of("fault-late", seconds));
         }
         if (call.outOfMemory()) {
             throw forGood(bundle, Phrase.of("fault-memory"));

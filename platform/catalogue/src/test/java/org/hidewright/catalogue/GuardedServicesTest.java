@@ -31,7 +31,9 @@ import org.osgi.framework.ServiceReference;
 class GuardedServicesTest {
     private final BundleContext context = mock(BundleContext.class);
     private final ThreadGuard guard = new ThreadGuard(1);
-    private final ServiceCatalogue catalogue = new ServiceCatalogue(context, new ServiceTables(context, guard), guard);
+    private final ServiceSections sections = new ServiceSections(context, guard);
+    private final ServiceCatalogue catalogue =
+            new ServiceCatalogue(context, new ServiceTables(context, guard), sections, guard);
 
     record Asks(@Asked(preset = "1") int number) {}
 

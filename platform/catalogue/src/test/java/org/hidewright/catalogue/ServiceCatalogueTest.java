@@ -31,7 +31,8 @@ import org.osgi.framework.ServiceReference;
 class ServiceCatalogueTest {
     private static final Guard GUARD = new ThreadGuard(5);
     private final BundleContext context = mock(BundleContext.class);
-    private final ServiceCatalogue catalogue = new ServiceCatalogue(context, new ServiceTables(context, GUARD), GUARD);
+    private final ServiceCatalogue catalogue = new ServiceCatalogue(
+            context, new ServiceTables(context, GUARD), new ServiceSections(context, GUARD), GUARD);
 
     @Calculates("spoilt")
     static final class Spoilt implements Calculator<Spoilt.Asks, Spoilt.Gives> {

@@ -16,7 +16,6 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.catalogue.BundleFault;
-import org.hidewright.core.catalogue.Guard.Job;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -28,7 +27,7 @@ class ThreadGuardTest {
     private final ThreadGuard guard = new ThreadGuard(1);
 
     private <T> T call(String bundle, Supplier<T> code) {
-        return guard.call(bundle, Job.CALCULATION, code);
+        return guard.call(bundle, code);
     }
 
     private BundleFault fault(String bundle, Supplier<Object> code) {
@@ -166,17 +165,6 @@ class ThreadGuardTest {
         assertEquals(
                 Phrase.of("fault-earlier", Phrase.of("fault-memory")),
                 fault(KIT, () -> "again").words());
-    }
-
-    @Test
-    void aWholeFileMayTakeLonger() {
-        assertEquals("slow", guard.call(KIT, Job.FILE, () -> {
-            long until = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(1500);
-            while (System.nanoTime() < until) {
-                Thread.onSpinWait();
-            }
-            return "slow";
-        }));
     }
 
     @Test

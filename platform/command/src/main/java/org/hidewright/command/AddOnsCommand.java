@@ -11,7 +11,6 @@ import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnsJson;
 import org.hidewright.core.store.FileTrouble;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -48,39 +47,23 @@ final class AddOnsCommand implements Subcommand {
                 .arity("0..*")
                 .description(texts.text("addons.named"))
                 .build());
-        spec.addOption(OptionSpec.builder(REPLACE)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("addons.replace"))
-                .build());
-        spec.addOption(OptionSpec.builder(JSON)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("addons.json"))
-                .build());
+        spec.addOption(SharedOptions.flag(REPLACE, texts.text("addons.replace")));
+        spec.addOption(SharedOptions.flag(JSON, texts.text("addons.json")));
     }
 
     @Override
-    public int run(ParseResult arguments, Session asked) {
-        try {
-            Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
-            String action = arguments.matchedPositionalValue(0, "");
-            List<String> named = arguments.matchedPositionalValue(1, List.of());
-            checkAction(action, named, arguments, session);
-            switch (action) {
-                case INSTALL -> install(named, arguments.hasMatchedOption(REPLACE), session);
-                case REMOVE -> remove(named.get(0), session);
-                case ON, OFF -> turn(named.get(0), action.equals(ON), session);
-                default -> list(arguments.hasMatchedOption(JSON), session);
-            }
-            return ExitCode.DONE;
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> asked.tell(asked.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            asked.err().println(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
+    public int run(ParseResult arguments, Session asked) throws BadArgument, FileTrouble {
+        Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
+        String action = arguments.matchedPositionalValue(0, "");
+        List<String> named = arguments.matchedPositionalValue(1, List.of());
+        checkAction(action, named, arguments, session);
+        switch (action) {
+            case INSTALL -> install(named, arguments.hasMatchedOption(REPLACE), session);
+            case REMOVE -> remove(named.get(0), session);
+            case ON, OFF -> turn(named.get(0), action.equals(ON), session);
+            default -> list(arguments.hasMatchedOption(JSON), session);
         }
+        return ExitCode.DONE;
     }
 
     private static void checkAction(String action, List<String> named, ParseResult arguments, Session session)
@@ -151,9 +134,6 @@ final class AddOnsCommand implements Subcommand {
             session.out().println("    " + addOn.name());
         }
         brings(addOn, session).forEach(brought -> session.out().println("    " + brought));
-        if (!addOn.why().isEmpty()) {
-            session.out().println("    " + addOn.why());
-        }
     }
 
     private static List<String> brings(AddOn addOn, Session session) {
@@ -172,12 +152,17 @@ final class AddOnsCommand implements Subcommand {
         for (String name : named) {
             files.add(FileText.named(name, session.texts()));
         }
+        List<AddOn> before = session.addOns().get().all();
         List<AddOn> installed = session.addOns().get().install(files, replace);
         session.out().println(session.texts().text("addons.rights"));
         session.out().println();
         for (AddOn addOn : installed) {
+            String state = state(addOn, session.texts());
+            boolean there = before.contains(addOn);
             print(
-                    session.texts().text("addons.installed", called(addOn), state(addOn, session.texts())),
+                    there
+                            ? session.texts().text("addons.there-already", called(addOn), state)
+                            : session.texts().text("addons.installed", called(addOn), state),
                     addOn,
                     session);
         }

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import picocli.CommandLine;
@@ -146,6 +147,9 @@ final class CommandLineRun {
             }
             SharedOptions.checkSettings(arguments, session.texts());
             return command.run(arguments, session);
+        } catch (FileTrouble e) {
+            e.remarks().forEach(remark -> session.tell(session.err(), remark));
+            return ExitCode.NOT_UNDERSTOOD;
         } catch (BadArgument e) {
             session.err().println(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;

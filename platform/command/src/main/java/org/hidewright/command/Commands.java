@@ -5,9 +5,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.function.ToIntFunction;
-import org.hidewright.api.document.SectionContributor;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.paper.CsvWriter;
@@ -41,9 +39,6 @@ public final class Commands implements ToIntFunction<String[]> {
 
     @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
     private ServiceReference<CsvWriter> csvWriter;
-
-    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-    private List<ServiceReference<SectionContributor>> contributors;
 
     @Activate
     public Commands(BundleContext context) {
@@ -83,11 +78,6 @@ public final class Commands implements ToIntFunction<String[]> {
         @Override
         public CsvWriter csv() {
             return service(csvWriter);
-        }
-
-        @Override
-        public List<SectionContributor> contributors() {
-            return contributors.stream().map(context::getService).toList();
         }
 
         private <S> S service(ServiceReference<S> reference) {

@@ -5,7 +5,6 @@ import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.explain.CatalogueJson;
 import org.hidewright.core.explain.ExplanationJson;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -26,41 +25,32 @@ final class ExplainCommand implements Subcommand {
                 .arity("0..1")
                 .description(texts.text("explain.id"))
                 .build());
-        spec.addOption(OptionSpec.builder("--json")
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("explain.json"))
-                .build());
+        spec.addOption(SharedOptions.flag("--json", texts.text("explain.json")));
     }
 
     @Override
-    public int run(ParseResult arguments, Session asked) {
-        try {
-            Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
-            String id = arguments.matchedPositionalValue(0, "");
-            boolean json = arguments.hasMatchedOption("--json");
-            if (id.isEmpty()) {
-                if (json) {
-                    session.out().print(CatalogueJson.write(session.catalogue(), session.wording()));
-                } else {
-                    new Overview(session).calculators();
-                }
-                return ExitCode.DONE;
-            }
-            Optional<Installed> installed = session.catalogue().find(id);
-            if (installed.isEmpty()) {
-                session.err().println(WorkCommand.unknown(id, session));
-                return ExitCode.NOT_UNDERSTOOD;
-            }
+    public int run(ParseResult arguments, Session asked) throws BadArgument {
+        Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
+        String id = arguments.matchedPositionalValue(0, "");
+        boolean json = arguments.hasMatchedOption("--json");
+        if (id.isEmpty()) {
             if (json) {
-                session.out().print(new ExplanationJson(installed.get(), session.wording()).write());
+                session.out().print(CatalogueJson.write(session.catalogue(), session.wording()));
             } else {
-                new ExplanationPrinter(installed.get(), session).print();
+                new Overview(session).calculators();
             }
             return ExitCode.DONE;
-        } catch (BadArgument e) {
-            asked.err().println(e.getMessage());
+        }
+        Optional<Installed> installed = session.catalogue().find(id);
+        if (installed.isEmpty()) {
+            session.err().println(WorkCommand.unknown(id, session));
             return ExitCode.NOT_UNDERSTOOD;
         }
+        if (json) {
+            session.out().print(new ExplanationJson(installed.get(), session.wording()).write());
+        } else {
+            new ExplanationPrinter(installed.get(), session).print();
+        }
+        return ExitCode.DONE;
     }
 }

@@ -1,7 +1,6 @@
 package org.hidewright.command;
 
 import java.util.List;
-import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.store.FileTrouble;
@@ -10,9 +9,9 @@ import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.workshop.Copies;
+import org.hidewright.core.workshop.Stock;
 import org.hidewright.core.workshop.WorkshopNotices;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -35,41 +34,33 @@ final class KeepCommand implements Subcommand {
                 .description(texts.text("keep.project"))
                 .build());
         WorkshopOption.describe(spec, texts);
-        spec.addOption(OptionSpec.builder(RENEW)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("keep.renew"))
-                .build());
+        spec.addOption(SharedOptions.flag(RENEW, texts.text("keep.renew")));
     }
 
     @Override
-    public int run(ParseResult arguments, Session session) {
-        try {
-            String name = arguments.matchedPositionalValue(0, "");
-            ProjectFile opened = ProjectFile.open(FileText.named(name, session.texts()));
-            opened.remarks().forEach(remark -> session.tell(session.err(), remark));
-            return keep(opened, name, arguments, session);
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> session.tell(session.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            session.err().println(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
+    public int run(ParseResult arguments, Session session) throws BadArgument, FileTrouble {
+        if (arguments.hasMatchedOption(RENEW) && !arguments.hasMatchedOption(WorkshopOption.NAME)) {
+            throw new BadArgument(session.texts().text("keep.renew-from"));
         }
+        String name = arguments.matchedPositionalValue(0, "");
+        ProjectFile opened = ProjectFile.open(FileText.named(name, session.texts()));
+        opened.remarks().forEach(remark -> session.tell(session.err(), remark));
+        return keep(opened, name, arguments, session);
     }
 
     private static int keep(ProjectFile opened, String name, ParseResult arguments, Session session)
             throws FileTrouble, BadArgument {
-        Bench bench = new Bench(session.catalogue(), WorkshopOption.stock(arguments, session));
+        Stock stock = WorkshopOption.stock(arguments, session);
+        Bench bench = new Bench(session.catalogue(), stock);
         WorkedProject worked = bench.work(opened.project());
         if (worked.stock().isEmpty()) {
             session.out().println(session.texts().text("keep.nothing", name));
-            return ExitCode.DONE;
+            return tellTrouble(worked, stock, session);
         }
         Copies copies = new Copies(worked.shelf(), worked.stock());
         WorkedProject kept = bench.work(with(copies.json(arguments.hasMatchedOption(RENEW)), opened.project()));
         if (kept.shelf().rows().isEmpty()) {
-            return tellTrouble(worked, session);
+            return tellTrouble(worked, stock, session);
         }
         boolean changed = !opened.project()
                 .kept()
@@ -84,15 +75,16 @@ final class KeepCommand implements Subcommand {
                                 ? session.texts().text("keep.done", name)
                                 : session.texts().text("keep.same", name));
         kept.shelf().rows().forEach(row -> session.out().println("  " + row));
-        return tellTrouble(kept, session);
+        return tellTrouble(kept, stock, session);
     }
 
-    private static int tellTrouble(WorkedProject worked, Session session) {
+    private static int tellTrouble(WorkedProject worked, Stock stock, Session session) {
         List<Remark> trouble = worked.remarks().stream()
-                .filter(remark -> remark.severity() != Severity.NOTE && WorkshopNotices.raised(remark))
+                .filter(WorkshopNotices::raised)
+                .filter(remark -> !remark.key().equals("notice." + WorkshopNotices.WORKSHOP_NOT_KEPT.key()))
                 .toList();
         trouble.forEach(remark -> session.tell(session.err(), remark));
-        return trouble.stream().anyMatch(Remark::stops) ? ExitCode.REFUSED : ExitCode.DONE;
+        return stock.sound() && trouble.stream().noneMatch(Remark::stops) ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
     private static Project with(String copies, Project project) {

@@ -4,11 +4,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.api.document.Document;
 import org.hidewright.core.jobcard.JobCard;
 import org.hidewright.core.jobcard.JobCardJson;
 import org.hidewright.core.jobcard.JobCardRows;
+import org.hidewright.core.jobcard.RangeChecks;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
@@ -22,6 +25,7 @@ import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.workshop.Stock;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -53,11 +57,7 @@ final class MakeCommand implements Subcommand {
                 .type(String.class)
                 .description(texts.text("make.into"))
                 .build());
-        spec.addOption(OptionSpec.builder(REPLACE)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("make.replace"))
-                .build());
+        spec.addOption(SharedOptions.flag(REPLACE, texts.text("make.replace")));
         spec.addOption(OptionSpec.builder(PAPER)
                 .paramLabel("A4|Letter")
                 .type(String.class)
@@ -72,19 +72,11 @@ final class MakeCommand implements Subcommand {
     }
 
     @Override
-    public int run(ParseResult arguments, Session session) {
-        try {
-            String file = arguments.matchedPositionalValue(0, "");
-            ProjectFile opened = ProjectFile.open(FileText.named(file, session.texts()));
-            opened.remarks().forEach(remark -> session.tell(session.err(), remark));
-            return make(file, opened.project(), arguments, session);
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> session.tell(session.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            session.err().println(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
-        }
+    public int run(ParseResult arguments, Session session) throws BadArgument, FileTrouble {
+        String file = arguments.matchedPositionalValue(0, "");
+        ProjectFile opened = ProjectFile.open(FileText.named(file, session.texts()));
+        opened.remarks().forEach(remark -> session.tell(session.err(), remark));
+        return make(file, opened.project(), arguments, session);
     }
 
     private static int make(String file, Project project, ParseResult arguments, Session asked)
@@ -106,7 +98,8 @@ final class MakeCommand implements Subcommand {
         if (!arguments.hasMatchedOption(REPLACE)) {
             folder.mustBeFreeFor(project);
         }
-        WorkedProject worked = new Bench(session.catalogue(), WorkshopOption.stock(arguments, session)).work(project);
+        Stock stock = WorkshopOption.stock(arguments, session);
+        WorkedProject worked = new Bench(session.catalogue(), stock).work(project);
         tell(worked, session);
         if (project.slips().isEmpty()) {
             session.err().println(session.texts().text("trouble.no-slips", file));
@@ -114,7 +107,7 @@ final class MakeCommand implements Subcommand {
         }
         folder.make();
         boolean whole = write(worked, paper, date, folder, session);
-        return whole && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+        return whole && stock.sound() && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
     /** Notes stay on the card. What slips wait for is told where it is; of them it is enough to know which they are. */
@@ -126,6 +119,12 @@ final class MakeCommand implements Subcommand {
                     && once.test(remark)) {
                 session.tell(session.err(), remark);
             }
+        }
+        for (WorkedSlip slip : worked.slips().values()) {
+            RangeChecks.own(worked, slip, session.wording()).stream()
+                    .filter(check -> once.test(check.about()))
+                    .forEach(check ->
+                            session.tell(session.err(), check, slip.slip().id()));
         }
         List<String> waiting = worked.slips().values().stream()
                 .filter(slip -> slip.state() == WorkedSlip.State.WAITING)
@@ -140,14 +139,17 @@ final class MakeCommand implements Subcommand {
     private static boolean write(
             WorkedProject worked, Paper paper, LocalDate date, PacketFolder folder, Session session)
             throws BadArgument {
+        List<Remark> missing = new ArrayList<>();
         PdfWriter pdf = session.paper().pdf();
         if (pdf == null) {
             session.err().println(session.texts().text("trouble.no-writer", "PDF"));
         } else {
-            JobCard card = new JobCard(worked, session.wording());
-            folder.save(
-                    PacketFolder.PAGES,
-                    pdf.write(card.document(date, session.paper().contributors()), paper));
+            Document document = new JobCard(worked, session.wording())
+                    .document(date, session.catalogue().contributors(), fault -> {
+                        session.tell(session.err(), fault);
+                        missing.add(fault);
+                    });
+            folder.save(PacketFolder.PAGES, pdf.write(document, paper));
         }
         folder.save(PacketFolder.DATA, utf8(JobCardJson.write(worked, session.wording(), date)));
         CsvWriter csv = session.paper().csv();
@@ -156,7 +158,7 @@ final class MakeCommand implements Subcommand {
         } else {
             folder.save(PacketFolder.ROWS, utf8(csv.write(JobCardRows.of(worked, session.wording()))));
         }
-        return pdf != null && csv != null;
+        return pdf != null && csv != null && missing.isEmpty();
     }
 
     private static byte[] utf8(String text) {

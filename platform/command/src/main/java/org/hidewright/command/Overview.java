@@ -17,7 +17,7 @@ final class Overview {
         session.out().println(texts.text("overview.head"));
         session.out().println();
         for (String command : commands) {
-            session.out().println("  hidewright " + texts.text(command + ".usage"));
+            session.out().println("  " + texts.text(command + ".usage"));
             session.out().println("      " + texts.text(command + ".about"));
         }
         session.out().println();

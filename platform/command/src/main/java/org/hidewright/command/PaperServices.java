@@ -1,7 +1,5 @@
 package org.hidewright.command;
 
-import java.util.List;
-import org.hidewright.api.document.SectionContributor;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.PdfWriter;
 
@@ -12,6 +10,4 @@ interface PaperServices {
 
     /** Null where no bundle writes CSV. */
     CsvWriter csv();
-
-    List<SectionContributor> contributors();
 }

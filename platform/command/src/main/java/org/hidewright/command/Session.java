@@ -3,8 +3,10 @@ package org.hidewright.command;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.Supplier;
+import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.jobcard.RangeCheck;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 
@@ -35,10 +37,25 @@ record Session(
 
     /** Says what is the matter, why and what to do, each on a line of its own, with where it stands. */
     void tell(PrintStream to, Remark remark) {
-        String severity = wording().host("severity." + remark.severity().name().toLowerCase(Locale.ROOT));
-        String where = wording().where(remark).map(place -> " (" + place + ")").orElse("");
-        to.println(severity + where + ": " + wording().what(remark));
-        to.println("    " + wording().why(remark));
-        to.println("    " + wording().next(remark));
+        tell(
+                to,
+                remark.severity(),
+                wording().where(remark).orElse(""),
+                wording().what(remark),
+                wording().why(remark),
+                wording().next(remark));
+    }
+
+    /** The same of part of a range of a slip; its id is empty where that is plain. */
+    void tell(PrintStream to, RangeCheck check, String slip) {
+        String where = slip.isEmpty() ? "" : wording().host("where.slip", slip);
+        tell(to, check.severity(), where, check.what(), check.why(), check.next());
+    }
+
+    private void tell(PrintStream to, Severity severity, String where, String what, String why, String next) {
+        String label = wording().host("severity." + severity.name().toLowerCase(Locale.ROOT));
+        to.println(label + (where.isEmpty() ? "" : " (" + where + ")") + ": " + what);
+        to.println("    " + why);
+        to.println("    " + next);
     }
 }

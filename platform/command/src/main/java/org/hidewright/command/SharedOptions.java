@@ -35,15 +35,20 @@ final class SharedOptions {
                 .type(String.class)
                 .description(texts.text("option.settings"))
                 .build());
-        spec.addOption(OptionSpec.builder("--without-addons")
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("option.without-addons"))
-                .build());
+        spec.addOption(flag("--without-addons", texts.text("option.without-addons")));
         spec.addOption(OptionSpec.builder("-h", "--help")
                 .usageHelp(true)
                 .description(texts.text("option.help"))
                 .build());
+    }
+
+    /** An option that takes nothing after it. */
+    static OptionSpec flag(String name, String description) {
+        return OptionSpec.builder(name)
+                .type(boolean.class)
+                .arity("0")
+                .description(description)
+                .build();
     }
 
     /**

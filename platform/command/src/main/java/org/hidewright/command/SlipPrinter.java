@@ -13,6 +13,8 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.api.document.Working;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.jobcard.AnswerTable;
+import org.hidewright.core.jobcard.RangeChecks;
+import org.hidewright.core.jobcard.RangeTable;
 import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.jobcard.SlipWorking;
@@ -127,7 +129,15 @@ final class SlipPrinter {
         if (!ranges.rows().isEmpty()) {
             new TextTable(lines).print(out);
         }
+        for (RangeTable table : ranges.tables()) {
+            out.println();
+            out.println(ranges.caption(table));
+            List<List<String>> moving = new ArrayList<>(List.of(table.head()));
+            moving.addAll(table.rows());
+            new TextTable(moving).print(out);
+        }
         ranges.sentences().forEach(out::println);
+        RangeChecks.of(worked, slip, session.wording()).forEach(check -> session.tell(out, check, ""));
         out.println(ranges.how());
         out.println();
     }

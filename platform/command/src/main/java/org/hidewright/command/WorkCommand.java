@@ -16,8 +16,8 @@ import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.workshop.Stock;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -48,47 +48,30 @@ final class WorkCommand implements Subcommand {
                 .arity("0..*")
                 .description(texts.text("work.questions"))
                 .build());
-        spec.addOption(OptionSpec.builder("--json")
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("work.json"))
-                .build());
-        spec.addOption(OptionSpec.builder(WORKING)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("work.working"))
-                .build());
+        spec.addOption(SharedOptions.flag("--json", texts.text("work.json")));
+        spec.addOption(SharedOptions.flag(WORKING, texts.text("work.working")));
         WorkshopOption.describe(spec, texts);
     }
 
     @Override
-    public int run(ParseResult arguments, Session asked) {
-        try {
-            Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
-            String id = arguments.matchedPositionalValue(0, "");
-            if (session.catalogue().find(id).isEmpty()) {
-                session.err().println(unknown(id, session));
-                return ExitCode.NOT_UNDERSTOOD;
-            }
-            List<String> typed = arguments.matchedPositionalValue(1, List.of());
-            WorkedProject worked = work(
-                    id,
-                    QuestionArguments.json(typed, session.texts()),
-                    new Bench(session.catalogue(), WorkshopOption.stock(arguments, session)));
-            WorkedSlip slip = worked.slips().get(id);
-            if (arguments.hasMatchedOption("--json")) {
-                session.out().print(JsonOut.write(withoutPlaces(new SlipJson(worked, slip, session.wording()).tree())));
-            } else {
-                new SlipPrinter(worked, slip, arguments.hasMatchedOption(WORKING), session).print();
-            }
-            return slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> asked.tell(asked.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            asked.err().println(e.getMessage());
+    public int run(ParseResult arguments, Session asked) throws BadArgument, FileTrouble {
+        Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
+        String id = arguments.matchedPositionalValue(0, "");
+        if (session.catalogue().find(id).isEmpty()) {
+            session.err().println(unknown(id, session));
             return ExitCode.NOT_UNDERSTOOD;
         }
+        List<String> typed = arguments.matchedPositionalValue(1, List.of());
+        String questions = QuestionArguments.json(typed, session.texts());
+        Stock stock = WorkshopOption.stock(arguments, session);
+        WorkedProject worked = work(id, questions, new Bench(session.catalogue(), stock));
+        WorkedSlip slip = worked.slips().get(id);
+        if (arguments.hasMatchedOption("--json")) {
+            session.out().print(JsonOut.write(withoutPlaces(new SlipJson(worked, slip, session.wording()).tree())));
+        } else {
+            new SlipPrinter(worked, slip, arguments.hasMatchedOption(WORKING), session).print();
+        }
+        return stock.sound() && slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
     /** There is no file here whose lines could be told. */
@@ -101,8 +84,12 @@ final class WorkCommand implements Subcommand {
 
     static String unknown(String id, Session session) {
         for (AddOn addOn : session.addOns().get().all()) {
-            if (addOn.state() == State.OFF && addOn.calculators().contains(id)) {
-                return session.texts().text("trouble.calculator-off", id, addOn.id());
+            if (addOn.calculators().contains(id)) {
+                if (addOn.state() == State.OFF) {
+                    return session.texts().text("trouble.calculator-off", id, addOn.id());
+                } else if (addOn.state() == State.LEFT_OUT) {
+                    return session.texts().text("trouble.calculator-left-out", id, addOn.id());
+                }
             }
         }
         if (session.catalogue().ids().contains(id)) { // why is told when the command ends, as of every calculator

@@ -3,17 +3,16 @@ package org.hidewright.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.StockCheck;
 import org.hidewright.core.workshop.Column;
 import org.hidewright.core.workshop.Row;
+import org.hidewright.core.workshop.Stock;
 import org.hidewright.core.workshop.Table;
 import org.hidewright.core.workshop.Tables;
 import org.hidewright.core.workshop.Workshop;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -35,31 +34,19 @@ final class WorkshopCommand implements Subcommand {
                 .arity("0..1")
                 .description(texts.text("workshop.file"))
                 .build());
-        spec.addOption(OptionSpec.builder(COLUMNS)
-                .type(boolean.class)
-                .arity("0")
-                .description(texts.text("workshop.columns"))
-                .build());
+        spec.addOption(SharedOptions.flag(COLUMNS, texts.text("workshop.columns")));
     }
 
     @Override
-    public int run(ParseResult arguments, Session asked) {
-        try {
-            Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
-            String file = arguments.matchedPositionalValue(0, "");
-            Tables tables = session.catalogue().tables();
-            if (file.isEmpty() || arguments.hasMatchedOption(COLUMNS)) {
-                tables.all().forEach(table -> explain(table, session));
-                session.out().println(session.texts().text("workshop.more"));
-            }
-            return file.isEmpty() ? ExitCode.DONE : look(file, tables, session);
-        } catch (FileTrouble e) {
-            e.remarks().forEach(remark -> asked.tell(asked.err(), remark));
-            return ExitCode.NOT_UNDERSTOOD;
-        } catch (BadArgument e) {
-            asked.err().println(e.getMessage());
-            return ExitCode.NOT_UNDERSTOOD;
+    public int run(ParseResult arguments, Session asked) throws BadArgument, FileTrouble {
+        Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
+        String file = arguments.matchedPositionalValue(0, "");
+        Tables tables = session.catalogue().tables();
+        if (file.isEmpty() || arguments.hasMatchedOption(COLUMNS)) {
+            tables.all().forEach(table -> explain(table, session));
+            session.out().println(session.texts().text("workshop.more"));
         }
+        return file.isEmpty() ? ExitCode.DONE : look(file, tables, session);
     }
 
     private static String title(Table table, Session session) {
@@ -79,7 +66,8 @@ final class WorkshopCommand implements Subcommand {
     }
 
     private static int look(String file, Tables tables, Session session) throws FileTrouble, BadArgument {
-        Workshop workshop = WorkshopOption.read(file, session);
+        Stock stock = WorkshopOption.read(file, Stock.of(() -> tables), session);
+        Workshop workshop = stock.file().orElseThrow();
         if (!workshop.name().isEmpty()) {
             session.out().println(workshop.name());
         }
@@ -91,9 +79,7 @@ final class WorkshopCommand implements Subcommand {
         }
         List<Remark> remarks = StockCheck.of(workshop, tables);
         remarks.forEach(remark -> session.tell(session.err(), remark));
-        return remarks.stream().anyMatch(remark -> remark.severity() == Severity.STOP)
-                ? ExitCode.REFUSED
-                : ExitCode.DONE;
+        return stock.sound() && remarks.stream().noneMatch(Remark::stops) ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
     /** The rows as they are written; columns that no row fills are left out. */

@@ -2,6 +2,7 @@ package org.hidewright.command;
 
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.TextFile;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.core.workshop.Workshop;
 import org.hidewright.core.workshop.WorkshopReader;
@@ -31,21 +32,22 @@ final class WorkshopOption {
     static Stock stock(ParseResult arguments, Session session) throws FileTrouble, BadArgument {
         Stock stock = Stock.of(session.catalogue()::tables);
         String name = arguments.matchedOptionValue(NAME, (String) null);
-        return name == null ? stock : stock.with(read(name, session));
+        return name == null ? stock : read(name, stock, session);
     }
 
     /**
-     * A workshop file; what is wrong with it is told.
+     * Stock with a workshop file; what is wrong with that is told.
      *
      * @throws FileTrouble if it cannot be read or is no workshop
      */
-    static Workshop read(String name, Session session) throws FileTrouble, BadArgument {
+    static Stock read(String name, Stock stock, Session session) throws FileTrouble, BadArgument {
         WorkshopReader.Result read = WorkshopReader.read(
                 TextFile.read(FileText.named(name, session.texts())).text());
         if (read.workshop().isEmpty()) {
             throw new FileTrouble(read.remarks(), null);
         }
         read.remarks().forEach(remark -> session.tell(session.err(), remark));
-        return read.workshop().get();
+        Workshop workshop = read.workshop().get();
+        return read.remarks().stream().anyMatch(Remark::stops) ? stock.withParts(workshop) : stock.with(workshop);
     }
 }

@@ -89,8 +89,7 @@ class AddOnsCommandTest {
                 jars 2.0.0, installed by you: left out of this start
                     calculators: jar, lid
                     tables of the workshop: glass
-                torn.jar, installed by you: did not start
-                    It is torn.
+                torn.jar, installed by you: did not start; why was told as this command began
 
                 """, terminal.out.substring(0, terminal.out.indexOf("Turn one off or on: hidewright addons off NAME")));
         assertEquals("", terminal.err);
@@ -133,6 +132,9 @@ class AddOnsCommandTest {
                         + "    calculators: belt\nnets 1.2.3, installed: turned off\n"),
                 terminal.out);
         assertTrue(terminal.out.contains("hidewright addons remove belts takes it away again"), terminal.out);
+        when(terminal.addOns.all()).thenReturn(List.of(addOn("nets", Origin.MAKER, State.OFF)));
+        run("install", "a.jar", "more", "--replace");
+        assertTrue(terminal.out.contains("\nnets 1.2.3, there already: turned off\n"), terminal.out);
     }
 
     @Test
@@ -232,5 +234,15 @@ class AddOnsCommandTest {
         assertEquals(
                 "The calculator “belt” is installed and cannot be used. Why, and what to do, stands below.\n",
                 withBroken.err);
+    }
+
+    @Test
+    void aCalculatorLeftOutOfOneStartIsToldWithTheOptionThatLeftItOut() {
+        when(terminal.addOns.all()).thenReturn(List.of(addOn("belts", Origin.MAKER, State.LEFT_OUT, "belt")));
+        assertEquals(ExitCode.NOT_UNDERSTOOD, terminal.run("work", "belt", "--language=en"));
+        assertEquals(
+                "“belt” is a calculator of belts, which this start left out as you asked. Work without"
+                        + " --without-addons to have it.\n",
+                terminal.err);
     }
 }

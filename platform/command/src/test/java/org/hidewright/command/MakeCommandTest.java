@@ -114,6 +114,30 @@ class MakeCommandTest {
     }
 
     @Test
+    void whatIsSoInPartOfARangeIsToldByTheCommandToo() throws Exception {
+        // the kit's strap tells a check above 5 mm
+        assertEquals(
+                0,
+                make(project("", slip("a", QUESTIONS.replace("2 mm", "4-6 mm"))), "--language=en", "--units=mm"),
+                terminal.err);
+        assertTrue(
+                terminal.err.replace('\u00A0', ' ').contains("Check (slip “a”): Where Thickness is 5.000 mm or more: "),
+                terminal.err);
+    }
+
+    @Test
+    void whereTheMiddleOfARangeIsRefusedTheRestIsTold() throws Exception {
+        assertEquals(
+                1,
+                make(project("", slip("a", QUESTIONS.replace("2 mm", "0.1-0.7 mm"))), "--language=en", "--units=mm"));
+        assertTrue(
+                terminal.err
+                        .replace('\u00A0', ' ')
+                        .contains("Check (slip “a”): There is an answer only where Thickness is 0.500 mm or more."),
+                terminal.err);
+    }
+
+    @Test
     void aCheckIsToldAndDoesNotRefuse() throws Exception {
         assertEquals(0, make(project("", slip("a", QUESTIONS.replace("2 mm", "6 mm"))), "--language=en"));
         assertTrue(terminal.err.startsWith("Check (line 1, column "), terminal.err);

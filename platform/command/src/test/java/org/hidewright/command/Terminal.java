@@ -8,7 +8,6 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.document.Document;
-import org.hidewright.api.document.SectionContributor;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.paper.CsvWriter;
@@ -55,11 +54,6 @@ final class Terminal {
             @Override
             public CsvWriter csv() {
                 return csv;
-            }
-
-            @Override
-            public List<SectionContributor> contributors() {
-                return List.of();
             }
         };
         int code = new CommandLineRun(

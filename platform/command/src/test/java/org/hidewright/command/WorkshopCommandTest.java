@@ -11,6 +11,8 @@ import org.hidewright.command.kit.Strap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The workshop file on the command line: looked over, taken from, and kept in a project. */
 class WorkshopCommandTest {
@@ -58,6 +60,26 @@ class WorkshopCommandTest {
         assertTrue(terminal.err.contains("workshop “leather[side].thickness”): “kg” does not measure a length."));
     }
 
+    /** What is taken from a file of which parts had to be passed over is not all that was meant. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "[{'id': 'side', 'thickness': '3 mm'}, {'id': 'side',",
+                "[{'thickness': '3 mm'}, {'id': 'side',",
+                "[5, {'id': 'side',"
+            })
+    void wrongRowsAreARefusalForEveryCommandThatTakesFromTheFile(String rows) throws Exception {
+        String wrong = file("wrong.json", WORKSHOP.replace("[{'id': 'side',", rows));
+        assertEquals(ExitCode.REFUSED, terminal.run("workshop", wrong));
+        assertTrue(terminal.err.startsWith("Stop (line 2, column "), terminal.err);
+        assertEquals(ExitCode.REFUSED, make("--workshop", wrong));
+        assertTrue(terminal.err.startsWith("Stop (line 2, column "), terminal.err);
+        assertTrue(Files.exists(folder.resolve("out/job-card.json")), "the card is written all the same");
+        assertEquals(ExitCode.REFUSED, workFrom(wrong));
+        assertEquals(ExitCode.REFUSED, terminal.run("keep", project, "--workshop", wrong));
+        assertEquals(ExitCode.DONE, make(), "with copies the file is not needed");
+    }
+
     @Test
     void whatIsNoWorkshopIsRefused() {
         assertEquals(ExitCode.NOT_UNDERSTOOD, terminal.run("workshop", project));
@@ -83,20 +105,22 @@ class WorkshopCommandTest {
 
     @Test
     void workTakesFromTheFileAndSaysSo() {
-        assertEquals(
-                ExitCode.DONE,
-                terminal.run(
-                        "work",
-                        "kit-strap",
-                        "thickness={\"workshop\": \"leather\", \"row\": \"side\", \"column\": \"thickness\"}",
-                        "core={\"flat-ring\": {\"inside\": 20}}",
-                        "edge={\"bevel\": 1}",
-                        "sections=[]",
-                        "--workshop",
-                        workshop));
+        assertEquals(ExitCode.DONE, workFrom(workshop));
         assertTrue(
                 terminal.out.contains("Taken from the workshop:\n  thickness  Thickness  2.5\u00A0mm"), terminal.out);
         assertTrue(terminal.out.contains("  leather[side].thickness: 2.5 mm\n"), terminal.out);
+    }
+
+    private int workFrom(String file) {
+        return terminal.run(
+                "work",
+                "kit-strap",
+                "thickness={\"workshop\": \"leather\", \"row\": \"side\", \"column\": \"thickness\"}",
+                "core={\"flat-ring\": {\"inside\": 20}}",
+                "edge={\"bevel\": 1}",
+                "sections=[]",
+                "--workshop",
+                file);
     }
 
     private int make(String... more) {
@@ -123,8 +147,15 @@ class WorkshopCommandTest {
 
         byte[] kept = Files.readAllBytes(Path.of(project));
         assertEquals(ExitCode.DONE, terminal.run("keep", project));
-        assertTrue(terminal.out.contains("kept copies of these already"), terminal.out);
+        assertTrue(terminal.out.endsWith("project.json stay as they are:\n  leather[side]\n"), terminal.out);
         assertArrayEquals(kept, Files.readAllBytes(Path.of(project)));
+
+        file("workshop.json", WORKSHOP.replace("165", "180"));
+        assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop));
+        assertTrue(
+                terminal.err.startsWith(
+                        "Note: “leather[side].price” is 165 in the project and 180 in the workshop now."),
+                terminal.err);
 
         file("workshop.json", WORKSHOP.replace("2.5 mm", "3 mm"));
         assertEquals(ExitCode.DONE, make("--workshop", workshop));
@@ -132,9 +163,32 @@ class WorkshopCommandTest {
                 "“leather[side].thickness” is 2.5 mm in the project and 3 mm in the workshop now."));
         assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop));
         assertTrue(terminal.err.contains("is 2.5 mm in the project and 3 mm in the workshop now."), terminal.err);
+        assertTrue(terminal.out.contains("stay as they are"), terminal.out);
+        assertEquals(ExitCode.NOT_UNDERSTOOD, terminal.run("keep", project, "--renew"));
+        assertEquals(
+                "There is nothing to take the rows over from. Name the workshop file with --workshop FILE.\n",
+                terminal.err);
+        assertArrayEquals(kept, Files.readAllBytes(Path.of(project)));
         assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop, "--renew"));
         assertEquals(ExitCode.DONE, make("--workshop", workshop));
         assertEquals("", terminal.err);
+    }
+
+    /** A row of several lines in the workshop file, a project with other line ends, another indent, and a byte order mark. */
+    @Test
+    void copiesAreWrittenAsTheLinesOfTheProjectAre() throws Exception {
+        file("workshop.json", WORKSHOP.replace("'name': 'Side', ", "'name': 'Side',\n      "));
+        String written = "\uFEFF{\r\n\t'hidewright': 1,\r\n\t'slips': [" + SLIP + "]\r\n}";
+        file("project.json", written);
+        assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop));
+        String block =
+                ",~>'workshop': {~>>'currency': 'EUR',~>>'tables': {~>>>'leather': [~>>>>{'id': 'side', 'name': 'Side',"
+                        + "~>>>>>'tannage': 'vegetable', 'thickness': '2.5 mm', 'price': 165}~>>>]~>>}~>}";
+        String expected =
+                written.replace("]\r\n}", "]" + block.replace("~", "\r\n").replace('>', '\t') + "\r\n}");
+        assertEquals(expected.replace('\'', '"'), Files.readString(Path.of(project)));
+        assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop, "--renew"));
+        assertTrue(terminal.out.contains("stay as they are"), terminal.out);
     }
 
     @Test

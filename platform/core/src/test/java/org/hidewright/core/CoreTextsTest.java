@@ -115,7 +115,7 @@ class CoreTextsTest {
         keys(keys, "kind.", Kind.values());
         keys.addAll(List.of("origin.typed", "origin.preset", "origin.linked", "origin.typed-row", "origin.preset-row"));
         keys.addAll(List.of("origin.workshop", "origin.workshop-row", "where.cell"));
-        keys.addAll(List.of("state.dormant-newer", "state.dormant-unnamed"));
+        keys.addAll(List.of("state.dormant-newer", "state.dormant-unusable", "state.dormant-unnamed"));
         keys.forEach(key -> assertTrue(texts.containsKey(key), key));
     }
 

@@ -13,6 +13,7 @@ import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** A copy of the program that the build laid out, to be changed and started as a maker would. */
@@ -22,12 +23,22 @@ final class BuiltProgram {
 
     private static final long SECONDS = 60;
 
+    /** What the java command says of options that come by the environment. */
+    private static final Pattern NOTE_OF_JAVA = Pattern.compile("^NOTE: Picked up JDK_JAVA_OPTIONS: .*\\R");
+
     private final Path folder;
     private final Path scratch;
+    private final String javaOptions;
 
-    private BuiltProgram(Path folder, Path scratch) {
+    private BuiltProgram(Path folder, Path scratch, String javaOptions) {
         this.folder = folder;
         this.scratch = scratch;
+        this.javaOptions = javaOptions;
+    }
+
+    /** The program where it was built, not to be changed; only what belongs to a user lies in the scratch folder. */
+    static BuiltProgram inPlace(Path scratch, String... javaOptions) {
+        return new BuiltProgram(ORIGINAL, scratch, String.join(" ", javaOptions));
     }
 
     /** Copies the program into a folder whose name has what scripts and locations like to trip over. */
@@ -39,11 +50,25 @@ final class BuiltProgram {
                         path, folder.resolve(ORIGINAL.relativize(path).toString()), StandardCopyOption.COPY_ATTRIBUTES);
             }
         }
-        return new BuiltProgram(folder, scratch);
+        return new BuiltProgram(folder, scratch, "");
     }
 
     Path folder() {
         return folder;
+    }
+
+    /** Where the user installs add-ons. */
+    Path addOns() {
+        return config().resolve("hidewright/addons");
+    }
+
+    private Path config() {
+        return scratch.resolve("config");
+    }
+
+    /** The folder in which the program is started. */
+    Path elsewhere() {
+        return scratch.resolve("elsewhere");
     }
 
     Path calculators() {
@@ -124,20 +149,26 @@ final class BuiltProgram {
         command.addAll(List.of(arguments));
         Path out = scratch.resolve("out.txt");
         Path told = scratch.resolve("told.txt");
-        Path elsewhere = Files.createDirectories(scratch.resolve("elsewhere"));
+        Path elsewhere = Files.createDirectories(elsewhere());
         ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(elsewhere.toFile())
                 .redirectOutput(out.toFile())
                 .redirectError(told.toFile());
         builder.environment().put("XDG_CACHE_HOME", scratch.resolve("cache").toString());
-        builder.environment().put("XDG_CONFIG_HOME", scratch.resolve("config").toString());
+        builder.environment().put("XDG_CONFIG_HOME", config().toString());
         builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        if (!javaOptions.isEmpty()) {
+            builder.environment().put("JDK_JAVA_OPTIONS", javaOptions);
+        }
         Process process = builder.start();
         if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
             process.destroyForcibly();
             throw new IOException("The program did not end within " + SECONDS + " s.");
         }
-        return new Ended(process.exitValue(), Files.readString(out), Files.readString(told));
+        return new Ended(
+                process.exitValue(),
+                Files.readString(out),
+                NOTE_OF_JAVA.matcher(Files.readString(told)).replaceFirst(""));
     }
 
     /** How a run ended: its exit code, what it answered, and what it told on the side. */

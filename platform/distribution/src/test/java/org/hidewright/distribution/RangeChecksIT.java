@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Locale;
+import org.hidewright.core.jobcard.RangeCheck;
+import org.hidewright.core.jobcard.RangeChecks;
 import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
@@ -55,14 +57,38 @@ class RangeChecksIT {
         assertEquals(0.1, part.from(), 1e-12);
         assertEquals(1, feathered(part.to() - 1e-4 + " mm"));
         assertEquals(0, feathered(part.to() + 1e-4 + " mm"));
-        RangeWords words = RangeWords.of(
-                        worked, worked.slips().get("edge"), new Wording(Locale.ENGLISH, UnitSystem.METRIC))
+        List<RangeCheck> checks =
+                RangeChecks.of(worked, worked.slips().get("edge"), new Wording(Locale.ENGLISH, UnitSystem.METRIC));
+        assertEquals(1, checks.size());
+        assertEquals(
+                "Where Skive to is 0.200 mm or less: ",
+                checks.get(0).what().replace('\u00A0', ' ').split("(?<=: )")[0]);
+    }
+
+    /** Sold one ounce wide, a range ends where two labels meet; which of them holds at the very end is rounding. */
+    @Test
+    void aLabelThatChangesOnlyAtTheEndOfTheRangeIsNotASwitch() {
+        Project project = ProjectReader.read("{\"hidewright\": 1, \"slips\": [{\"id\": \"hide\", \"calculator\":"
+                        + " \"thickness\", \"questions\": {\"thickness\": \"2-4 oz\"}}]}")
+                .project()
                 .orElseThrow();
-        List<String> said = words.sentences().stream()
+        WorkedProject worked = bench.work(project);
+        List<String> sold = RangeWords.of(
+                        worked, worked.slips().get("hide"), new Wording(Locale.ENGLISH, UnitSystem.METRIC))
+                .orElseThrow()
+                .sentences()
+                .stream()
                 .map(sentence -> sentence.replace('\u00A0', ' '))
-                .filter(sentence -> sentence.startsWith("Check"))
+                .filter(sentence -> sentence.startsWith("Sold as"))
                 .toList();
-        assertEquals(1, said.size(), said::toString);
-        assertEquals("Check for Skive to 0.200 mm or less: ", said.get(0).split("(?<=: )")[0]);
+        assertEquals(
+                List.of(),
+                sold.stream()
+                        .filter(text -> text.matches(".* passes (2|4)\\.000 oz\\."))
+                        .toList());
+        assertEquals(
+                2,
+                sold.stream().filter(text -> text.endsWith(" passes 3.000 oz.")).count(),
+                sold::toString);
     }
 }

@@ -71,6 +71,9 @@ class HostIT {
             ServiceReference<?>[] found =
                     host.context().getServiceReferences(Map.class.getName(), "(hidewright.addons=true)");
             assertEquals(1, found.length);
+            List<Object> platform = Arrays.asList((Object[]) found[0].getProperty("hidewright.platform"));
+            assertTrue(platform.contains("org.hidewright.command"), platform.toString());
+            assertFalse(platform.contains("org.hidewright.thickness"), platform.toString());
             Map<?, ?> states = (Map<?, ?>) host.context().getService(found[0]);
             assertTrue(states.size() > 1, states.toString());
             states.forEach((jar, state) -> {

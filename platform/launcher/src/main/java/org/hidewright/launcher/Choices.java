@@ -4,24 +4,29 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.jar.JarFile;
 import java.util.jar.Manifest;
 import org.osgi.framework.Constants;
 
 /**
- * Which bundles the maker has turned off: a text file with a line {@code off NAME} for each. Other lines are for
- * others to read.
+ * Which bundles the maker has turned off: a text file with a line {@code off NAME} for each. A line that begins with
+ * {@code #} is a remark. Any other is told, since a bundle that somebody means to have turned off would be started.
  */
 final class Choices {
 
     private static final String OFF = "off ";
+    private static final String REMARK = "#";
 
     private final Set<String> off;
+    private final List<Integer> nonsense;
 
-    private Choices(Set<String> off) {
+    private Choices(Set<String> off, List<Integer> nonsense) {
         this.off = off;
+        this.nonsense = nonsense;
     }
 
     /**
@@ -34,16 +39,36 @@ final class Choices {
             return none();
         }
         Set<String> off = new HashSet<>();
+        List<Integer> nonsense = new ArrayList<>();
+        int number = 0;
         for (String line : Files.readAllLines(file.toPath(), StandardCharsets.ISO_8859_1)) {
-            if (line.startsWith(OFF)) {
-                off.add(line.substring(OFF.length()).strip());
+            number++;
+            String name = line.startsWith(OFF) ? line.substring(OFF.length()).strip() : "";
+            if (isName(name)) {
+                off.add(name);
+            } else if (!line.isBlank() && !line.startsWith(REMARK)) {
+                nonsense.add(number);
             }
         }
-        return new Choices(off);
+        return new Choices(off, nonsense);
+    }
+
+    private static boolean isName(String name) {
+        for (int i = 0; i < name.length(); i++) {
+            if (name.charAt(i) <= ' ' || name.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return !name.isEmpty();
     }
 
     static Choices none() {
-        return new Choices(Set.of());
+        return new Choices(Set.of(), List.of());
+    }
+
+    /** The numbers of the lines that say nothing, counted from one. */
+    List<Integer> nonsense() {
+        return nonsense;
     }
 
     /** Jars are looked into only where something is turned off at all. */

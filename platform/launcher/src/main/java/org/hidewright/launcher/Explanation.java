@@ -17,6 +17,7 @@ import org.osgi.framework.wiring.FrameworkWiring;
 final class Explanation {
 
     private static final String JAVA = "osgi.ee";
+    private static final String BUNDLE = "osgi.wiring.bundle";
 
     /** A chain of causes can be made a circle. */
     private static final int DEEPEST = 50;
@@ -43,13 +44,13 @@ final class Explanation {
     }
 
     String notABundle(BundleFile file) {
-        return Messages.text("bundle.not-a-bundle", file.name());
+        return Messages.text("bundle.not-a-bundle", file.name(), file.jar().getParent());
     }
 
     String notInstalled(BundleFile file, BundleException refused) {
         return refused.getType() == BundleException.DUPLICATE_BUNDLE_ERROR
                 ? Messages.text("bundle.twice", file.name())
-                : Messages.text("bundle.unreadable", file.name());
+                : Messages.text("bundle.unreadable", file.name(), file.jar().getParent());
     }
 
     String notStarted(Bundle bundle, BundleException refused) {
@@ -89,6 +90,7 @@ final class Explanation {
                         ? Messages.text("bundle.package", name(bundle), wanted.nameAndVersions())
                         : Messages.text("bundle.version", name(bundle), wanted.nameAndVersions(), offered);
             }
+            case BUNDLE -> Messages.text("bundle.package", name(bundle), wanted.name());
             case JAVA ->
                 Messages.text(
                         "bundle.java",

@@ -26,7 +26,8 @@ import org.osgi.framework.wiring.BundleRevision;
  */
 final class Host implements AutoCloseable {
 
-    private static final long STOP_WITHIN_MS = 5000;
+    /** A stop takes some milliseconds, unless it waits for a call that never ends; nothing is lost if it is not waited for. */
+    private static final long STOP_WITHIN_MS = 1000;
 
     private final Framework framework;
     private final LineUp lineUp;

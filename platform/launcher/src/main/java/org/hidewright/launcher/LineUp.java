@@ -21,6 +21,7 @@ final class LineUp {
     static final String OFF = "off";
     static final String LEFT_OUT = "left-out";
 
+    private static final int MOST_LINES = 3;
     private static final int ADD_ON_LEVEL = 50;
 
     private final ProgramHome home;
@@ -59,7 +60,15 @@ final class LineUp {
 
     private Choices choices() {
         try {
-            return Choices.read(settings.choices());
+            Choices choices = Choices.read(settings.choices());
+            List<Integer> nonsense = choices.nonsense();
+            for (int line : nonsense.subList(0, Math.min(nonsense.size(), MOST_LINES))) {
+                told.add(Messages.text("choices.nonsense", settings.choices(), line));
+            }
+            if (nonsense.size() > MOST_LINES) {
+                told.add(Messages.text("choices.more-nonsense", settings.choices(), nonsense.size() - MOST_LINES));
+            }
+            return choices;
         } catch (IOException unreadable) {
             told.add(Messages.text("choices.unreadable", settings.choices(), unreadable));
             return Choices.none();

@@ -71,9 +71,30 @@ class LineUpTest {
     }
 
     @Test
-    void otherLinesAreForOthersToRead() throws IOException {
-        choose("office a\nprofile bench\n off a\n");
-        assertEquals("30p.jar 40c.jar 50a.jar 50torn.jar", names(lineUp()));
+    void aLineThatSaysNothingTurnsNothingOffAndIsToldWithItsNumber() throws IOException {
+        choose("# mine\noffice a\n\n off a\r\noff c\noff\n");
+        LineUp lineUp = lineUp();
+        assertEquals("30p.jar 50a.jar 50torn.jar", names(lineUp));
+        String file = folder.resolve("settings/addons.txt").toString();
+        String rest =
+                " says nothing that can be understood, and is left as it is. Write off and the name of a bundle, or"
+                        + " # before a remark.";
+        assertEquals(
+                List.of(
+                        "In " + file + ", line 2" + rest,
+                        "In " + file + ", line 4" + rest,
+                        "In " + file + ", line 6" + rest),
+                lineUp.told());
+    }
+
+    @Test
+    void ofManySuchLinesTheFirstAreToldAndTheOthersCounted() throws IOException {
+        choose("off a b\noff \u00e4\n\u0007\nx\ny\n");
+        List<String> told = lineUp().told();
+        assertEquals(4, told.size());
+        assertTrue(told.get(3).endsWith("addons.txt, more lines of this kind: 2."), told.get(3));
+        choose("off a\n#\n\n");
+        assertEquals(List.of(), lineUp().told());
     }
 
     @Test

@@ -21,6 +21,9 @@ public interface Catalogue {
     /** The tables of the workshop: those every workshop has, and those that bundles bring or extend. */
     Tables tables();
 
+    /** What adds sections to the job card, in the order of the sections. */
+    List<Contributor> contributors();
+
     /** What is wrong with calculators that were looked at and cannot be used. */
     List<Remark> problems();
 
@@ -47,6 +50,11 @@ public interface Catalogue {
             public synchronized Tables tables() {
                 tables = tables == null ? Tables.of(StandardTables.brought()) : tables;
                 return tables;
+            }
+
+            @Override
+            public List<Contributor> contributors() {
+                return List.of();
             }
 
             @Override

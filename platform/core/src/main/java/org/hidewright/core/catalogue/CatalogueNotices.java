@@ -3,7 +3,7 @@ package org.hidewright.core.catalogue;
 import java.util.List;
 import org.hidewright.api.calculator.NoticeKind;
 
-/** What can be wrong with a calculator or a table that a bundle brings. */
+/** What can be wrong with what a bundle brings. */
 public final class CatalogueNotices {
     public static final NoticeKind INVALID_DECLARATION = NoticeKind.check("invalid-declaration");
     public static final NoticeKind INVALID_TABLE = NoticeKind.check("invalid-table");
@@ -11,11 +11,13 @@ public final class CatalogueNotices {
     public static final NoticeKind ID_TAKEN = NoticeKind.check("id-taken");
     public static final NoticeKind DID_NOT_START = NoticeKind.check("did-not-start");
     public static final NoticeKind NO_SERVICE = NoticeKind.check("no-service");
+    public static final NoticeKind SECTION_FAILED = NoticeKind.check("section-failed");
 
     private CatalogueNotices() {}
 
     /** Every kind, so that texts can be checked and listed. */
     public static List<NoticeKind> all() {
-        return List.of(INVALID_DECLARATION, INVALID_TABLE, OTHER_ID, ID_TAKEN, DID_NOT_START, NO_SERVICE);
+        return List.of(
+                INVALID_DECLARATION, INVALID_TABLE, OTHER_ID, ID_TAKEN, DID_NOT_START, NO_SERVICE, SECTION_FAILED);
     }
 }

@@ -7,21 +7,11 @@ import java.util.function.Supplier;
  * starts no thread; whoever runs it on a machine does.
  */
 public interface Guard {
-    /** What a bundle is called for, and so how long it may take. */
-    enum Job {
-        /** Making a calculator, or one call of it. */
-        CALCULATION,
-        /** Sections of a document. */
-        SECTIONS,
-        /** A whole file. */
-        FILE
-    }
-
     /**
      * Calls code of a bundle.
      *
      * @param bundle its symbolic name
      * @throws BundleFault if it throws anything, does not come back in time, or is not called any more
      */
-    <T> T call(String bundle, Job job, Supplier<T> code);
+    <T> T call(String bundle, Supplier<T> code);
 }

@@ -1,19 +1,23 @@
 package org.hidewright.core.jobcard;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.document.JobView;
-import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
-import org.hidewright.api.document.SectionContributor;
 import org.hidewright.api.measure.Quantity;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.catalogue.BundleFault;
+import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.catalogue.Contributor;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.GivenSections;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 
@@ -29,28 +33,30 @@ final class ContributedSections {
         this.card = card;
     }
 
-    List<Section> sections(List<SectionContributor> contributors) {
+    /**
+     * The sections.
+     *
+     * @param told hears of each contributor that failed; its place on the card says so too
+     */
+    List<Section> sections(List<Contributor> contributors, Consumer<Remark> told) {
         if (contributors.isEmpty()) {
             return List.of();
         }
         JobView view = view();
         List<Section> sections = new ArrayList<>();
-        contributors.stream()
-                .sorted(Comparator.comparing(
-                        contributor -> contributor.getClass().getName()))
-                .forEach(contributor -> sections.addAll(sections(contributor, view)));
+        contributors.forEach(contributor -> sections.addAll(sections(contributor, view, told)));
         return sections;
     }
 
-    private List<Section> sections(SectionContributor contributor, JobView view) {
-        String name = contributor.getClass().getName();
+    private List<Section> sections(Contributor contributor, JobView view, Consumer<Remark> told) {
         try {
-            return List.copyOf(contributor.sections(view));
-        } catch (RuntimeException | LinkageError e) {
+            return GivenSections.of(contributor.sections().apply(view));
+        } catch (BundleFault e) {
+            Remark fault =
+                    Remark.of(CatalogueNotices.SECTION_FAILED.with(contributor.bundle(), e.words()), CoreTexts.TEXTS);
+            told.accept(fault);
             return List.of(Section.of(
-                    name,
-                    wording.host("job-card.section-failed"),
-                    Paragraph.of(wording.host("job-card.section-failed-why", name, e.toString()))));
+                    contributor.bundle(), wording.host("job-card.section-failed"), card.checks(List.of(fault))));
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
@@ -14,9 +15,9 @@ import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
-import org.hidewright.api.document.SectionContributor;
 import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
+import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
@@ -40,9 +41,10 @@ public final class JobCard {
      * The document: first page the whole job, then a section for each slip, then what bundles add.
      *
      * @param date the day printed on every page
-     * @param contributors bundles that add sections; one that fails is told in place of its sections
+     * @param contributors what adds sections; one that fails is told in place of its sections
+     * @param told hears of those that failed
      */
-    public Document document(LocalDate date, List<SectionContributor> contributors) {
+    public Document document(LocalDate date, List<Contributor> contributors, Consumer<Remark> told) {
         Document.Builder document = Document.of(worked.project().name(), wording.host("job-card.title"))
                 .dated(date, wording.date(date))
                 .pageText(pageText())
@@ -56,7 +58,7 @@ public final class JobCard {
         for (WorkedSlip slip : worked.slips().values()) {
             document.section(new SlipSection(slip, wording, this).section());
         }
-        document.sections(new ContributedSections(worked, wording, this).sections(contributors));
+        document.sections(new ContributedSections(worked, wording, this).sections(contributors, told));
         return document.build();
     }
 
@@ -67,15 +69,21 @@ public final class JobCard {
     /** What a maker must know in ten seconds: the leading answers of every slip, and what is not as it should be. */
     private Section overview() {
         List<Block> blocks = new ArrayList<>();
+        boolean ranged = worked.slips().values().stream()
+                .anyMatch(slip -> leads(slip).stream()
+                        .anyMatch(answer -> glance(slip, answer).isPresent()));
         Table.Builder table = Table.builder()
                 .column(wording.host("job-card.slip"))
                 .column(wording.host("job-card.answer"))
                 .numbers(wording.host("job-card.value"));
+        if (ranged) {
+            table.column(wording.host("range.title"));
+        }
         int rows = 0;
         for (WorkedSlip slip : worked.slips().values()) {
             SlipWording words = new SlipWording(slip, wording);
             if (slip.state() != State.WORKED) {
-                table.row(words.title(), wording.host(slip.stateKey()), "–");
+                row(table, ranged, words.title(), wording.host(slip.stateKey()), "–", "");
                 rows++;
                 continue;
             }
@@ -84,7 +92,13 @@ public final class JobCard {
                 Shown shown = words.shown(
                         answer, slip.answers().orElseThrow().get(answer.key()).orElseThrow());
                 String beside = shown.beside().isEmpty() ? "" : " (" + shown.beside() + ")";
-                table.row(title, words.label(answer), shown.inline() + beside);
+                row(
+                        table,
+                        ranged,
+                        title,
+                        words.label(answer),
+                        shown.inline() + beside,
+                        glance(slip, answer).orElse(""));
                 title = "";
                 rows++;
             }
@@ -93,16 +107,39 @@ public final class JobCard {
         if (wording.inches() && worked.slips().values().stream().anyMatch(JobCard::lengthsInTables)) {
             blocks.add(Paragraph.quiet(wording.host("job-card.inches.help")));
         }
-        List<Remark> urgent = worked.remarks().stream()
-                .filter(remark -> remark.severity() != NoticeKind.Severity.NOTE)
-                .filter(new CautionsOnce(wording)) // each slip says it again in its place
-                .sorted(Comparator.comparing(Remark::severity)) // what stops the work first
-                .toList();
+        List<Checks.Check> urgent = urgent();
         if (!urgent.isEmpty()) {
             blocks.add(Paragraph.of(wording.host("job-card.look-first", urgent.size())));
-            blocks.add(checks(urgent));
+            blocks.add(Checks.of(urgent));
         }
         return Section.of("overview", wording.host("job-card.overview"), blocks);
+    }
+
+    private static void row(
+            Table.Builder table, boolean ranged, String title, String label, String value, String overRanges) {
+        if (ranged) {
+            table.row(title, label, value, overRanges);
+        } else {
+            table.row(title, label, value);
+        }
+    }
+
+    /** What stops the work first; what is so in part of a range after what is so at its middle. */
+    private List<Checks.Check> urgent() {
+        CautionsOnce once = new CautionsOnce(wording); // each slip says it again in its place
+        List<Checks.Check> urgent = new ArrayList<>();
+        worked.remarks().stream()
+                .filter(remark -> remark.severity() != NoticeKind.Severity.NOTE)
+                .filter(once)
+                .forEach(remark -> urgent.add(check(remark)));
+        for (WorkedSlip slip : worked.slips().values()) {
+            String title = new SlipWording(slip, wording).title() + ": ";
+            RangeChecks.own(worked, slip, wording).stream()
+                    .filter(check -> once.test(check.about()))
+                    .forEach(check -> urgent.add(check(check, title)));
+        }
+        urgent.sort(Comparator.comparing(Checks.Check::severity));
+        return urgent;
     }
 
     private static boolean lengthsInTables(WorkedSlip slip) {
@@ -136,6 +173,30 @@ public final class JobCard {
         return RangeWords.of(worked, slip, wording);
     }
 
+    /** What a single answer of a slip comes to over the ranges; empty where it does not move. */
+    Optional<String> glance(WorkedSlip slip, Answer answer) {
+        return ranges(slip).flatMap(words -> words.glance(answer));
+    }
+
+    List<Checks.Check> rangeChecks(WorkedSlip slip) {
+        return RangeChecks.of(worked, slip, wording).stream()
+                .map(check -> check(check, ""))
+                .toList();
+    }
+
+    private Checks.Check check(RangeCheck check, String where) {
+        return Checks.Check.of(
+                Severity.valueOf(check.severity().name()),
+                severity(check.severity()),
+                where + check.what(),
+                check.why(),
+                check.next());
+    }
+
+    private String severity(NoticeKind.Severity severity) {
+        return wording.host("severity." + severity.name().toLowerCase(Locale.ROOT));
+    }
+
     Checks checks(List<Remark> remarks) {
         return Checks.of(remarks.stream().map(this::check).toList());
     }
@@ -145,7 +206,7 @@ public final class JobCard {
         String where = place.isEmpty() ? "" : place + ": ";
         return Checks.Check.of(
                 Severity.valueOf(remark.severity().name()),
-                wording.host("severity." + remark.severity().name().toLowerCase(Locale.ROOT)),
+                severity(remark.severity()),
                 where + wording.what(remark),
                 wording.why(remark),
                 wording.next(remark));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
@@ -51,23 +52,55 @@ public final class JobCardRows {
         values(id, calculator, "answer", words, tree.get("answers"), "");
         ranges(id, calculator, tree.get("ranges"));
         slip.remarks().forEach(remark -> remark(id, calculator, remark));
+        RangeChecks.of(worked, slip, wording)
+                .forEach(check -> remark(
+                        id, calculator, check.severity(), check.about(), check.what(), check.why(), check.next()));
     }
 
     private void remark(String slip, String calculator, Remark remark) {
+        remark(
+                slip,
+                calculator,
+                remark.severity(),
+                remark,
+                wording.what(remark),
+                wording.why(remark),
+                wording.next(remark));
+    }
+
+    private void remark(
+            String slip, String calculator, Severity severity, Remark about, String what, String why, String next) {
         row(
                 slip,
                 calculator,
-                remark.severity().name().toLowerCase(Locale.ROOT),
+                severity.name().toLowerCase(Locale.ROOT),
                 "",
-                remark.question(),
-                remark.key(),
-                wording.what(remark) + " " + wording.why(remark) + " " + wording.next(remark),
+                about.question(),
+                about.key(),
+                what + " " + why + " " + next,
                 "",
                 "");
     }
 
-    /** The least and the most met of each answer that moves, under its place. */
+    /** The least and the most met of each answer that moves, and where each choice switches, under its place. */
     private void ranges(String id, String calculator, Object ranges) {
+        if (ranges instanceof Map<?, ?> tree && tree.get("choices") instanceof Map<?, ?> choices) {
+            choices.forEach((place, entry) -> {
+                for (Object one : (List<?>) ((Map<?, ?>) entry).get("switches")) {
+                    Map<?, ?> found = (Map<?, ?>) one;
+                    row(
+                            id,
+                            calculator,
+                            "switch",
+                            "",
+                            String.valueOf(place),
+                            number(found.get("from")) + " > " + number(found.get("to")),
+                            number(found.get("at")),
+                            text(found.get("unit")),
+                            "");
+                }
+            });
+        }
         if (ranges instanceof Map<?, ?> tree && tree.get("answers") instanceof Map<?, ?> answers) {
             answers.forEach((place, entry) -> {
                 Map<?, ?> spread = (Map<?, ?>) entry;

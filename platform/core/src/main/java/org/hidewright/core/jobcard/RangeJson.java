@@ -5,9 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.measure.Unit;
-import org.hidewright.api.measure.Units;
 import org.hidewright.core.range.Choices;
 import org.hidewright.core.range.FirstOrder;
 import org.hidewright.core.range.Part;
@@ -40,21 +41,26 @@ final class RangeJson {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("inputs", ranges.inputs().stream().map(RangeJson::input).toList());
         Map<String, Object> answers = new LinkedHashMap<>();
-        study.spreads().forEach((place, spread) -> {
-            if (spread.moves()) {
-                answers.put(place, spread(unit(place), spread));
-            }
-        });
+        if (slip.answers().isPresent()) {
+            Function<String, Unit> units = AnswerPlaces.units(slip);
+            study.spreads().forEach((place, spread) -> {
+                if (spread.moves()) {
+                    answers.put(place, spread(units.apply(place), spread));
+                }
+            });
+        }
         tree.put("answers", answers);
         Map<String, Object> choices = new LinkedHashMap<>();
         study.choices().forEach((place, found) -> {
             if (!found.others().isEmpty()) {
-                choices.put(place, choices(found));
+                choices.put(place, choices(place, found));
             }
         });
         tree.put("choices", choices);
+        tree.put("answered", study.answered().stream().map(this::part).toList());
         tree.put("refused", study.refused().stream().map(this::refused).toList());
         tree.put("raised", study.raised().stream().map(this::raised).toList());
+        tree.put("ended", study.ended().stream().map(this::raised).toList());
         tree.put("rows-change", study.placesChange());
         tree.put("tried", study.tried());
         tree.put("refusals", study.refusals());
@@ -82,18 +88,6 @@ final class RangeJson {
         return tree;
     }
 
-    private Unit unit(String place) {
-        return AnswerPlaces.answer(
-                        slip.installed()
-                                .orElseThrow()
-                                .calculator()
-                                .declaration()
-                                .answers(),
-                        place)
-                .flatMap(Answer::unit)
-                .orElse(Units.ONE);
-    }
-
     private Map<String, Object> spread(Unit unit, Spread spread) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("nominal", unit.fromBase(spread.nominal()));
@@ -114,21 +108,41 @@ final class RangeJson {
         return tree;
     }
 
-    private Map<String, Object> choices(Choices found) {
+    private Map<String, Object> choices(String place, Choices found) {
+        Answer answer = AnswerPlaces.answer(
+                        slip.installed()
+                                .orElseThrow()
+                                .calculator()
+                                .declaration()
+                                .answers(),
+                        place)
+                .orElseThrow();
         Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("nominal", found.nominal());
-        tree.put("others", found.others().stream().map(String::valueOf).sorted().toList());
-        tree.put("switches", found.switches().stream().map(this::switched).toList());
+        tree.put("nominal", bare(answer, found.nominal()));
+        tree.put(
+                "others",
+                found.others().stream()
+                        .map(other -> String.valueOf(bare(answer, other)))
+                        .sorted()
+                        .toList());
+        tree.put(
+                "switches",
+                found.switches().stream().map(one -> switched(answer, one)).toList());
         return tree;
     }
 
-    private Map<String, Object> switched(Switch found) {
+    /** Of a phrase its words, for its key means nothing outside its bundle. */
+    private Object bare(Answer answer, Object value) {
+        return value instanceof Phrase ? new SlipWording(slip, wording).text(answer, value) : value;
+    }
+
+    private Map<String, Object> switched(Answer answer, Switch found) {
         RangedInput input = ranges.inputs().get(found.input());
         Map<String, Object> tree = named(input);
         tree.put("at", input.typed().unit().fromBase(found.at()));
         tree.put("unit", input.typed().unit().symbol());
-        tree.put("from", found.from());
-        tree.put("to", found.to());
+        tree.put("from", bare(answer, found.from()));
+        tree.put("to", bare(answer, found.to()));
         return tree;
     }
 

@@ -2,25 +2,29 @@ package org.hidewright.core.jobcard;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.hidewright.api.declaration.Answer;
-import org.hidewright.api.measure.Range;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.measure.Dimension;
+import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Unit;
+import org.hidewright.api.measure.Units;
 import org.hidewright.core.range.Choices;
-import org.hidewright.core.range.Part;
-import org.hidewright.core.range.Raised;
 import org.hidewright.core.range.RangeStudy;
-import org.hidewright.core.range.RefusedPart;
 import org.hidewright.core.range.Spread;
 import org.hidewright.core.range.Switch;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AnswerPlaces;
-import org.hidewright.core.work.RangedInput;
 import org.hidewright.core.work.SlipRanges;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
@@ -32,20 +36,25 @@ public final class RangeWords {
     /** A share below this is not worth a name. */
     private static final double WORTH_NAMING = 0.05;
 
-    private final WorkedProject worked;
+    /** Of the choices met beside the nominal one so many are named. */
+    private static final int MOST_NAMED = 8;
+
     private final WorkedSlip slip;
     private final SlipRanges ranges;
     private final RangeStudy<Remark> study;
     private final Wording wording;
     private final SlipWording words;
+    private final RangedInputs inputs;
+    private final Function<String, Unit> units;
 
     private RangeWords(WorkedProject worked, WorkedSlip slip, SlipRanges ranges, Wording wording) {
-        this.worked = worked;
         this.slip = slip;
         this.ranges = ranges;
         this.study = ranges.study();
         this.wording = wording;
         this.words = new SlipWording(slip, wording);
+        this.inputs = new RangedInputs(worked, slip, ranges.inputs(), wording);
+        this.units = slip.answers().isPresent() ? AnswerPlaces.units(slip) : place -> Units.ONE;
     }
 
     /** Empty where the slip hangs on no range. */
@@ -70,26 +79,90 @@ public final class RangeWords {
             if (AnswerPlaces.inRow(place)) {
                 return;
             }
-            Answer answer = answer(place);
-            String least = shown(answer, spread.low());
-            String most = shown(answer, spread.high());
+            String least = shown(place, spread.low()).inline();
+            String most = shown(place, spread.high()).inline();
             if (!least.equals(most)) {
                 rows.add(List.of(
-                        label(place, answer),
+                        label(place),
                         least,
                         most,
                         spread.firstOrderHolds()
-                                ? wording.host(
-                                        "range.from-to",
-                                        wording.values()
-                                                .answer(answer, spread.intervalLow())
-                                                .number(),
-                                        shown(answer, spread.intervalHigh()))
+                                ? fromTo(place, spread.intervalLow(), spread.intervalHigh())
                                 : wording.host("range.bends"),
                         movedBy(spread)));
             }
         });
         return rows;
+    }
+
+    /** What a single answer comes to over the ranges: from the least met to the most, or what else it may be. */
+    public Optional<String> glance(Answer answer) {
+        if (answer.kind() == Kind.SIZE) {
+            Spread width = study.spreads().get(AnswerPlaces.within(answer.key(), AnswerPlaces.WIDTH));
+            Spread height = study.spreads().get(AnswerPlaces.within(answer.key(), AnswerPlaces.HEIGHT));
+            return width == null || height == null
+                    ? Optional.empty()
+                    : fromTo(size(answer, width.low(), height.low()), size(answer, width.high(), height.high()));
+        }
+        Choices choices = study.choices().get(answer.key());
+        return choices == null
+                ? leastToMost(answer.key())
+                : Optional.of(choices.others())
+                        .filter(others -> !others.isEmpty())
+                        .map(others -> wording.host("range.or", others(answer, others)));
+    }
+
+    private String size(Answer answer, double width, double height) {
+        return words.text(answer, Size.of(Length.ofMm(width), Length.ofMm(height)));
+    }
+
+    /** Empty where it does not move, or reads the same at either end. */
+    private Optional<String> leastToMost(String place) {
+        Spread spread = study.spreads().get(place);
+        return spread == null || !spread.moves()
+                ? Optional.empty()
+                : fromTo(
+                                shown(place, spread.low()).inline(),
+                                shown(place, spread.high()).inline())
+                        .map(text -> fromTo(place, spread.low(), spread.high()));
+    }
+
+    private Optional<String> fromTo(String least, String most) {
+        return least.equals(most) ? Optional.empty() : Optional.of(wording.host("range.from-to", least, most));
+    }
+
+    private String fromTo(String place, double low, double high) {
+        return wording.host(
+                "range.from-to", shown(place, low).number(), shown(place, high).inline());
+    }
+
+    private String others(Answer answer, Set<Object> others) {
+        List<String> texts =
+                others.stream().map(other -> words.text(answer, other)).sorted().toList();
+        return texts.size() <= MOST_NAMED
+                ? String.join(", ", texts)
+                : wording.host(
+                        "range.others-more",
+                        String.join(", ", texts.subList(0, MOST_NAMED)),
+                        texts.size() - MOST_NAMED);
+    }
+
+    /** The numbers inside tables that move, table by table; tables too long for the card are left out. */
+    public List<RangeTable> tables() {
+        return RangeTable.of(declared(), inTables(), this::label);
+    }
+
+    private Map<String, String> inTables() {
+        Map<String, String> texts = new LinkedHashMap<>();
+        study.spreads().keySet().stream()
+                .filter(AnswerPlaces::inRow)
+                .forEach(place -> leastToMost(place).ifPresent(text -> texts.put(place, text)));
+        return texts;
+    }
+
+    /** What stands over a table of {@link #tables()}. */
+    public String caption(RangeTable table) {
+        return wording.host("range.table", words.label(table.answer()));
     }
 
     private Answer answer(String place) {
@@ -100,57 +173,57 @@ public final class RangeWords {
         return slip.installed().orElseThrow().calculator().declaration().answers();
     }
 
-    private String label(String place, Answer answer) {
+    private String label(String place) {
+        Answer answer = answer(place);
         String label = words.label(answer);
-        return place.endsWith(".width") || place.endsWith(".height")
+        return answer.itemKind() == Kind.SIZE
                 ? wording.host("range." + place.substring(place.lastIndexOf('.') + 1), label)
                 : label;
     }
 
-    private String shown(Answer answer, double base) {
-        return wording.values().answer(answer, base).inline();
+    /** As the answer declares, but for money, which has no unit before it is answered. */
+    private Shown shown(String place, double base) {
+        Unit unit = units.apply(place);
+        return unit.dimension() == Dimension.MONEY
+                ? wording.values().of(base, unit)
+                : wording.values().answer(answer(place), base);
     }
 
-    /** The inputs with the largest shares, the largest first. */
+    /** The inputs with the largest shares, the largest first, and what is left for the others together. */
     private String movedBy(Spread spread) {
         double[] shares = spread.firstOrder().shares();
-        return IntStream.range(0, shares.length)
-                .boxed()
+        List<String> named = new ArrayList<>();
+        IntStream.range(0, shares.length)
                 .filter(input -> shares[input] >= WORTH_NAMING)
+                .boxed()
                 .sorted(Comparator.comparingDouble(input -> -shares[input]))
-                .map(input ->
-                        wording.host("range.share", input(input), String.valueOf(Math.round(shares[input] * PERCENT))))
-                .collect(Collectors.joining("; "));
-    }
-
-    private String input(int index) {
-        RangedInput input = ranges.inputs().get(index);
-        if (input.slip().isEmpty()) {
-            return wording.host("where.cell", input.path());
+                .forEach(input -> named.add(wording.host("range.share", inputs.label(input), percent(shares[input]))));
+        double rest =
+                DoubleStream.of(shares).filter(share -> share < WORTH_NAMING).sum();
+        if (!percent(rest).equals(percent(0))) {
+            named.add(wording.host("range.share-others", percent(rest)));
         }
-        WorkedSlip at = worked.slips().get(input.slip());
-        String question = new QuestionPlace(at, wording).words(input.path());
-        return at == slip ? question : wording.host("job-card.linked", new SlipWording(at, wording).title(), question);
+        return String.join("; ", named);
     }
 
-    private String inputValue(int index, double base) {
-        Unit unit = ranges.inputs().get(index).typed().unit();
-        return wording.values().of(base, unit).inline();
+    private static String percent(double share) {
+        return String.valueOf(Math.round(share * PERCENT));
     }
 
-    /** What switches, where nothing can be answered, what is told in part of a range, and what moves inside tables. */
+    /** What switches, what of that which is told of the middle is not so all over, and what is not shown here. */
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         study.choices().forEach((place, found) -> choice(place, found, sentences));
-        study.refused().forEach(part -> sentences.add(refused(part)));
-        study.raised().forEach(raised -> sentences.add(raised(raised)));
+        study.ended()
+                .forEach(ended -> sentences.add(
+                        wording.host("range.ended", inputs.where(ended.parts()), wording.what(ended.what()))));
         long bent = study.spreads().values().stream()
                 .filter(spread -> spread.moves() && !spread.firstOrderHolds())
                 .count();
         if (bent > 0) {
             sentences.add(wording.host("range.bends.help"));
         }
-        inTables(sentences);
+        notShown(sentences);
         if (study.placesChange()) {
             sentences.add(wording.host("range.rows-change"));
         }
@@ -160,22 +233,19 @@ public final class RangeWords {
     private void choice(String place, Choices found, List<String> sentences) {
         Answer answer = answer(place);
         for (Switch one : found.switches()) {
+            if (inputs.atAnEnd(one.input(), one.at())) {
+                continue; // only the very end of the range is another, and rounding decides that
+            }
             sentences.add(wording.host(
                     "range.switch",
                     placeLabel(place, answer),
                     words.text(answer, one.from()),
                     words.text(answer, one.to()),
-                    input(one.input()),
-                    inputValue(one.input(), one.at())));
+                    inputs.label(one.input()),
+                    inputs.value(one.input(), one.at())));
         }
         if (found.switches().isEmpty() && !found.others().isEmpty()) {
-            sentences.add(wording.host(
-                    "range.others",
-                    placeLabel(place, answer),
-                    found.others().stream()
-                            .map(other -> words.text(answer, other))
-                            .sorted()
-                            .collect(Collectors.joining(", "))));
+            sentences.add(wording.host("range.others", placeLabel(place, answer), others(answer, found.others())));
         }
     }
 
@@ -185,54 +255,19 @@ public final class RangeWords {
                 : words.label(answer);
     }
 
-    private String refused(RefusedPart<Remark> refused) {
-        Part part = refused.part();
-        return wording.host(
-                "range.refused",
-                input(part.input()),
-                inputValue(part.input(), part.from()),
-                inputValue(part.input(), part.to()),
-                wording.what(refused.why()));
-    }
-
-    private String raised(Raised<Remark> raised) {
-        String severity =
-                wording.host("severity." + raised.what().severity().name().toLowerCase(Locale.ROOT));
-        return raised.parts().isEmpty()
-                ? wording.host("range.check-together", severity, wording.what(raised.what()))
-                : wording.host(
-                        "range.check",
-                        severity,
-                        raised.parts().stream().map(this::part).collect(Collectors.joining("; ")),
-                        wording.what(raised.what()));
-    }
-
-    private String part(Part part) {
-        Range range = ranges.inputs().get(part.input()).typed().range();
-        String input = input(part.input());
-        String from = inputValue(part.input(), part.from());
-        String to = inputValue(part.input(), part.to());
-        if (part.to() == range.high() && part.from() > range.low()) {
-            return wording.host("range.where-more", input, from);
-        }
-        return part.from() == range.low() && part.to() < range.high()
-                ? wording.host("range.where-less", input, to)
-                : wording.host("range.where", input, from, to);
-    }
-
-    /** How many numbers in tables move; each is in the JSON. */
-    private void inTables(List<String> sentences) {
-        long moving = study.spreads().entrySet().stream()
-                .filter(entry ->
-                        AnswerPlaces.inRow(entry.getKey()) && entry.getValue().moves())
-                .count();
-        if (moving > 0) {
-            sentences.add(wording.host("range.in-tables", moving));
+    private void notShown(List<String> sentences) {
+        long left = inTables().size()
+                - tables().stream().mapToLong(RangeTable::numbers).sum();
+        if (left > 0) {
+            sentences.add(wording.host("range.in-tables", left));
         }
     }
 
     /** How all this was found, and how far to trust it. */
     public String how() {
+        if (slip.answers().isEmpty()) {
+            return wording.host("range.how-refused", String.valueOf(study.tried()));
+        }
         boolean corners = ranges.inputs().size() > 1 && ranges.inputs().size() <= RangeStudy.MOST_WITH_CORNERS;
         return wording.host(
                 corners ? "range.how-corners" : "range.how",

@@ -7,6 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Chosen;
@@ -14,6 +16,7 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.document.BigAnswer;
 import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.Figure;
 import org.hidewright.api.document.NoteSpace;
 import org.hidewright.api.document.Paragraph;
@@ -118,7 +121,19 @@ final class SlipSection {
             ranges.rows().forEach(row -> table.row(row.toArray(String[]::new)));
             blocks.add(table.build());
         }
+        for (RangeTable moving : ranges.tables()) {
+            Table.Builder table = Table.builder().caption(ranges.caption(moving));
+            for (int i = 0; i < moving.head().size(); i++) {
+                table.column(moving.head().get(i), i == 0 ? Table.Align.START : Table.Align.END);
+            }
+            moving.rows().forEach(row -> table.row(row.toArray(String[]::new)));
+            blocks.add(table.build());
+        }
         ranges.sentences().forEach(sentence -> blocks.add(Paragraph.of(sentence)));
+        List<Checks.Check> checks = card.rangeChecks(slip);
+        if (!checks.isEmpty()) {
+            blocks.add(Checks.of(checks));
+        }
         blocks.add(Paragraph.quiet(ranges.how()));
     }
 
@@ -129,7 +144,14 @@ final class SlipSection {
     private Block big(Answer lead, Object value) {
         Shown shown = words.shown(lead, value);
         BigAnswer big = BigAnswer.of(words.label(lead), shown.number(), shown.unit());
-        return shown.beside().isEmpty() ? big : big.because(shown.beside());
+        String beside = Stream.of(
+                        shown.beside(),
+                        card.glance(slip, lead)
+                                .map(range -> wording.host("range.beside", range))
+                                .orElse(""))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining("; "));
+        return beside.isEmpty() ? big : big.because(beside);
     }
 
     private Table table(Answer answer, AnswerTable rows) {
@@ -216,11 +238,14 @@ final class SlipSection {
         return typed.isEmpty() || preset.isEmpty() ? typed + preset : typed + "; " + preset;
     }
 
-    /** The value worked with; of a range its limits too, as they were understood. */
+    /** The value worked with, or that would have been; of a range its limits too, as they were understood. */
     private String taken(AskedLine line) {
-        String value =
-                line.value().map(given -> words.text(line.question(), given)).orElse("–");
         Unit unit = line.question().unit().orElse(Units.ONE);
+        String value = line.value()
+                .map(given -> words.text(line.question(), given))
+                .or(() -> line.typedRange()
+                        .map(range -> wording.values().of(range.nominal(), unit).inline()))
+                .orElse("–");
         return line.typedRange()
                 .filter(range -> !range.isExact())
                 .map(range -> wording.host(

@@ -113,7 +113,7 @@ public final class SlipWording {
                     .of(quantity.base(), field.unit().orElse(Units.base(quantity.dimension())))
                     .inline();
         } else if (value instanceof Money money) {
-            return wording.values().money(money);
+            return wording.values().money(money).inline();
         } else if (value instanceof LocalDate day) {
             return wording.date(day);
         } else if (value instanceof Size size && field instanceof Answer answer) {

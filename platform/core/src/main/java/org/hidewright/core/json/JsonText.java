@@ -165,12 +165,38 @@ public final class JsonText {
      */
     public JsonText withMember(JsonObject object, String key, String json) throws JsonTrouble {
         read(json);
-        int last = object.members().values().stream()
+        int last = endOfMembers(object);
+        String member = (object.members().isEmpty() ? "" : ", ") + quoted(key) + ": " + json;
+        return read(text.substring(0, last) + member + text.substring(last), around);
+    }
+
+    /**
+     * The text with a member of its outermost object replaced, or added behind the others on lines of its own; the lines put
+     * in are indented as those of the text are.
+     *
+     * @throws JsonTrouble if that is not one value
+     */
+    public JsonText withLines(String key, String json) throws JsonTrouble {
+        read(json);
+        JsonObject object = (JsonObject) root;
+        JsonLines lines = JsonLines.of(text, object);
+        String value = lines.indented(json, 1);
+        JsonNode before = object.get(key).orElse(null);
+        if (before != null) {
+            return with(before, value);
+        }
+        int last = endOfMembers(object);
+        String member = (object.members().isEmpty() ? "" : ",") + lines.end() + lines.indent() + quoted(key) + ": "
+                + value + lines.before(text.substring(last, object.end()));
+        return read(text.substring(0, last) + member + text.substring(last), around);
+    }
+
+    /** Where the last member of an object ends; of an empty one, behind its bracket. */
+    private static int endOfMembers(JsonObject object) {
+        return object.members().values().stream()
                 .mapToInt(member -> member.value().end())
                 .max()
                 .orElse(object.start() + 1);
-        String member = (object.members().isEmpty() ? "" : ", ") + quoted(key) + ": " + json;
-        return read(text.substring(0, last) + member + text.substring(last), around);
     }
 
     /** A text as JSON, with quotes and escapes. */

@@ -180,18 +180,14 @@ public final class Project {
     }
 
     /**
-     * The project with other copies of what it takes from the workshop.
+     * The project with other copies of what it takes from the workshop, indented as its file is.
      *
      * @param json an object, as the reader of this key expects it
      * @throws JsonTrouble if that is no JSON
      */
     public Project keeping(String json) throws JsonTrouble {
-        JsonText source = JsonText.read(text());
-        JsonObject root = (JsonObject) source.root();
-        JsonText changed = root.get(WORKSHOP).isPresent()
-                ? source.with(root.get(WORKSHOP).get(), json)
-                : source.withMember(root, WORKSHOP, json);
-        return ProjectReader.read(changed.text()).project().orElseThrow();
+        String changed = JsonText.read(text()).withLines(WORKSHOP, json).text();
+        return ProjectReader.read(changed).project().orElseThrow();
     }
 
     /** The text to save: every character that was not changed is as it was read. */

@@ -53,6 +53,7 @@ public final class ProjectNotices {
     public static final NoticeKind DORMANT_FROM = NoticeKind.stop("dormant-from");
     public static final NoticeKind DORMANT_NEAREST = NoticeKind.stop("dormant-nearest");
     public static final NoticeKind DORMANT_NEWER = NoticeKind.stop("dormant-newer");
+    public static final NoticeKind DORMANT_UNUSABLE = NoticeKind.stop("dormant-unusable");
     public static final NoticeKind BROKEN = NoticeKind.stop("broken");
     public static final NoticeKind LEFT_ALONE = NoticeKind.stop("left-alone");
     public static final NoticeKind TOO_MUCH = NoticeKind.check("too-much");
@@ -108,6 +109,7 @@ public final class ProjectNotices {
                 DORMANT_FROM,
                 DORMANT_NEAREST,
                 DORMANT_NEWER,
+                DORMANT_UNUSABLE,
                 BROKEN,
                 LEFT_ALONE,
                 TOO_MUCH);

@@ -35,6 +35,8 @@ public final class ProjectReader {
     private static final List<String> SHOW = List.of("units", "paper", "language");
     private static final List<String> SLIP = List.of("id", "calculator", "version", "from", "title", "questions");
 
+    private static final String A_SLIP = "{\"id\": \"…\", \"calculator\": \"…\", \"questions\": {…}}";
+
     private static final List<String> OF_SLIPS = List.of("calculator", "questions");
 
     /** Words for units and papers, right and nearly right, each with the one that is read. */
@@ -90,7 +92,7 @@ public final class ProjectReader {
             if (kept instanceof JsonObject copies) {
                 remarks.addAll(WorkshopReader.checkKept(copies));
             } else {
-                wrongShape(Project.WORKSHOP, "{…}", kept.place());
+                wrongShape(Project.WORKSHOP, "{\"tables\": {…}}", kept);
             }
         });
         head.get("show").ifPresent(show -> {
@@ -105,7 +107,7 @@ public final class ProjectReader {
                         Map.of(),
                         given -> LanguageTag.of(given).isPresent());
             } else {
-                wrongShape("show", "{…}", show.place());
+                wrongShape("show", "{\"units\": \"mm\"}", show);
             }
         });
         Project project = Project.read(source, slips(head), remarks);
@@ -123,7 +125,7 @@ public final class ProjectReader {
     private void format(JsonText source, Member member) {
         String format = source.textOf(member.value());
         if (!format.matches("[1-9]\\d{0,5}")) {
-            wrongShape("hidewright", String.valueOf(FORMAT), member.place());
+            wrongShape("hidewright", String.valueOf(FORMAT), member.value());
         } else if (Integer.parseInt(format) > FORMAT) {
             say(ProjectNotices.NEWER_FORMAT.with(format, FORMAT), member.place());
         }
@@ -133,14 +135,14 @@ public final class ProjectReader {
         List<JsonObject> slips = new ArrayList<>();
         JsonNode node = head.get("slips").orElse(null);
         if (node != null && !(node instanceof JsonArray)) {
-            wrongShape("slips", "[…]", node.place());
+            wrongShape("slips", "[" + A_SLIP + ", …]", node);
         }
         List<JsonNode> items = node instanceof JsonArray array ? array.items() : List.of();
-        for (JsonNode item : items) {
-            if (item instanceof JsonObject object) {
+        for (int i = 0; i < items.size(); i++) {
+            if (items.get(i) instanceof JsonObject object) {
                 slips.add(object);
             } else {
-                wrongShape("slips", "{…}", item.place());
+                wrongShape(JsonNotices.item("slips", i), A_SLIP, items.get(i));
             }
         }
         return slips;
@@ -177,16 +179,16 @@ public final class ProjectReader {
         List.of("from", "title").forEach(key -> text(object, key, slip.id()));
         object.get("version")
                 .filter(version -> !slip.textOf(version).matches("[1-9]\\d{0,8}"))
-                .ifPresent(version -> wrongShape("version", "1", version.place(), slip.id()));
+                .ifPresent(version -> wrongShape("version", "1", version, slip.id()));
         object.get("questions")
                 .filter(questions -> !(questions instanceof JsonObject))
-                .ifPresent(questions -> wrongShape("questions", "{…}", questions.place(), slip.id()));
+                .ifPresent(questions -> wrongShape("questions", "{\"thickness\": \"8 oz\"}", questions, slip.id()));
     }
 
     private void text(JsonObject object, String key, String slip) {
         object.get(key)
                 .filter(node -> !(node instanceof JsonScalar scalar && scalar.type() == JsonScalar.Type.TEXT))
-                .ifPresent(node -> wrongShape(key, "\"…\"", node.place(), slip));
+                .ifPresent(node -> wrongShape(key, "\"…\"", node, slip));
     }
 
     private void known(JsonObject settings, String key, Map<String, String> words, Predicate<String> good) {
@@ -251,12 +253,12 @@ public final class ProjectReader {
         }
     }
 
-    private void wrongShape(String key, String shape, Place place) {
-        wrongShape(key, shape, place, "");
+    private void wrongShape(String key, String like, JsonNode found) {
+        wrongShape(key, like, found, "");
     }
 
-    private void wrongShape(String key, String shape, Place place, String slip) {
-        say(JsonNotices.WRONG_SHAPE.with(key, shape), place, slip);
+    private void wrongShape(String key, String like, JsonNode found, String slip) {
+        say(JsonNotices.wrongShape(key, like, found), found.place(), slip);
     }
 
     private void say(Notice notice, Place place) {

@@ -29,23 +29,23 @@ public final class RangeStudy<R> {
     /** Steps along each input alone. */
     static final int STEPS = 16;
 
-    /** A switch is found to within this share of the range. */
-    private static final double FOUND = 1e-7;
-
     private static final long SEED = 0x1EA7E5L;
     private static final double SQRT_3 = Math.sqrt(3);
 
     private final List<Range> inputs;
     private final Model<R> model;
+    private final boolean nominalAnswered;
     private final Map<String, Object> nominal;
     private final Map<String, Met> met = new LinkedHashMap<>();
     private final Map<String, Set<Object>> others = new LinkedHashMap<>();
     private final Map<String, List<Switch>> switches = new LinkedHashMap<>();
     private final List<RefusedPart<R>> refused = new ArrayList<>();
+    private final List<Part> answered = new ArrayList<>();
     /** What is told where every input is nominal, and so is told anyway. */
-    private final Set<Object> toldAnyway;
+    private final Map<Object, R> toldAnyway;
 
     private final Map<Object, Raised<R>> raised = new LinkedHashMap<>();
+    private final Map<Object, Raised<R>> ended = new LinkedHashMap<>();
     private boolean placesChange;
     private int tried;
     private int refusals;
@@ -86,11 +86,13 @@ public final class RangeStudy<R> {
         }
     }
 
-    private RangeStudy(List<Range> inputs, Model<R> model, Trial.Answered<R> atNominal) {
+    /** Of a model that refuses where every input is nominal there is nothing to compare with. */
+    private RangeStudy(List<Range> inputs, Model<R> model, Trial<R> atNominal) {
         this.inputs = List.copyOf(inputs);
         this.model = model;
-        this.nominal = atNominal.answers();
-        this.toldAnyway = atNominal.told().keySet();
+        this.nominalAnswered = atNominal instanceof Trial.Answered<R>;
+        this.nominal = nominalAnswered ? answers(atNominal) : Map.of();
+        this.toldAnyway = told(atNominal);
         nominal.forEach((place, value) -> {
             if (value instanceof Double number) {
                 met.put(place, new Met(number, inputs.size()));
@@ -102,17 +104,22 @@ public final class RangeStudy<R> {
     }
 
     /**
-     * Studies a model.
+     * Studies a model. Where it refuses at the nominal values, only in which {@linkplain #answered() parts} it does not is
+     * looked for.
      *
      * @param inputs limits and nominal value of each
-     * @return empty where the model refuses at the nominal values
+     * @return empty where the model refuses at the nominal values and wherever one input moves from there
      */
     public static <R> Optional<RangeStudy<R>> of(List<Range> inputs, Model<R> model) {
         double[] middle = inputs.stream().mapToDouble(Range::nominal).toArray();
-        if (!(model.at(middle) instanceof Trial.Answered<R> answered)) {
-            return Optional.empty();
+        Trial<R> atNominal = model.at(middle);
+        RangeStudy<R> study = new RangeStudy<>(inputs, model, atNominal);
+        if (!study.nominalAnswered) {
+            for (int input = 0; input < inputs.size(); input++) {
+                study.aloneFromRefused(input);
+            }
+            return study.answered.isEmpty() ? Optional.empty() : Optional.of(study);
         }
-        RangeStudy<R> study = new RangeStudy<>(inputs, model, answered);
         for (int input = 0; input < inputs.size(); input++) {
             study.contribution(input);
             study.alone(input);
@@ -126,24 +133,28 @@ public final class RangeStudy<R> {
         return inputs.stream().mapToDouble(Range::nominal).toArray();
     }
 
-    private Trial<R> at(int input, double value) {
+    private double[] placed(int input, double value) {
         double[] place = middle();
         place[input] = value;
-        return at(place);
+        return place;
+    }
+
+    private Trial<R> at(int input, double value) {
+        return at(placed(input, value));
     }
 
     private Trial<R> at(double[] place) {
         Trial<R> trial = model.at(place.clone());
         tried++;
-        if (trial instanceof Trial.Answered<R> answered) {
-            meet(answered.answers());
-            answered.told().forEach((key, what) -> {
-                if (!toldAnyway.contains(key)) {
+        if (trial instanceof Trial.Refused<R>) {
+            refusals++;
+        } else if (nominalAnswered) {
+            meet(answers(trial));
+            told(trial).forEach((key, what) -> {
+                if (!toldAnyway.containsKey(key)) {
                     raised.putIfAbsent(key, new Raised<>(what, List.of()));
                 }
             });
-        } else {
-            refusals++;
         }
         return trial;
     }
@@ -181,14 +192,30 @@ public final class RangeStudy<R> {
         return trial instanceof Trial.Answered<R> answered ? answered.answers() : null;
     }
 
-    /** One input from end to end, the others nominal. */
-    private void alone(int input) {
+    /** From end to end of one input. */
+    private List<Double> steps(int input) {
         Range range = inputs.get(input);
         List<Double> places = new ArrayList<>();
+        for (int step = 0; step < STEPS; step++) {
+            places.add(range.low() + step * (range.high() - range.low()) / STEPS);
+        }
+        places.add(range.high());
+        return places;
+    }
+
+    private void aloneFromRefused(int input) {
+        List<Double> places = steps(input);
+        List<Trial<R>> trials = new ArrayList<>();
+        places.forEach(place -> trials.add(at(input, place)));
+        parts(input, places, trials, trial -> trial instanceof Trial.Answered<R>, (part, trial) -> answered.add(part));
+    }
+
+    /** One input from end to end, the others nominal. */
+    private void alone(int input) {
+        List<Double> places = steps(input);
         List<Trial<R>> trials = new ArrayList<>();
         for (int step = 0; step <= STEPS; step++) {
-            double here = step == STEPS ? range.high() : range.low() + step * (range.high() - range.low()) / STEPS;
-            places.add(here);
+            double here = places.get(step);
             trials.add(at(input, here));
             if (step > 0
                     && trials.get(step - 1) instanceof Trial.Answered<R> one
@@ -201,7 +228,7 @@ public final class RangeStudy<R> {
         });
         Set<Object> keys = new LinkedHashSet<>();
         trials.forEach(trial -> keys.addAll(told(trial).keySet()));
-        keys.removeAll(toldAnyway);
+        keys.removeAll(toldAnyway.keySet());
         for (Object key : keys) {
             parts(input, places, trials, trial -> told(trial).containsKey(key), (part, trial) -> {
                 Raised<R> known = raised.get(key);
@@ -211,6 +238,16 @@ public final class RangeStudy<R> {
                         key, new Raised<>(known.parts().isEmpty() ? told(trial).get(key) : known.what(), parts));
             });
         }
+        toldAnyway.forEach((key, what) -> {
+            if (trials.stream()
+                    .anyMatch(trial ->
+                            trial instanceof Trial.Answered<R> && !told(trial).containsKey(key))) {
+                List<Part> parts =
+                        new ArrayList<>(ended.containsKey(key) ? ended.get(key).parts() : List.of());
+                parts(input, places, trials, trial -> told(trial).containsKey(key), (part, trial) -> parts.add(part));
+                ended.put(key, new Raised<>(what, parts));
+            }
+        });
     }
 
     private static <R> Map<Object, R> told(Trial<R> trial) {
@@ -230,30 +267,18 @@ public final class RangeStudy<R> {
             boolean before = holds.test(trials.get(step - 1));
             boolean here = step < trials.size() && holds.test(trials.get(step));
             if (before && !here) {
-                double to = step == trials.size() ? places.get(step - 1) : edge(input, places, step, true, holds);
+                double to = step == trials.size() ? places.get(step - 1) : edge(input, places, step, holds);
                 found.accept(
                         new Part(input, from, to), from < inputs.get(input).nominal() ? first : trials.get(step - 1));
             } else if (here && !before) {
-                from = edge(input, places, step, false, holds);
+                from = edge(input, places, step, holds.negate());
                 first = trials.get(step);
             }
         }
     }
 
-    /** Where something that holds below and not above, or the other way round, ends or begins between two steps. */
-    private double edge(int input, List<Double> places, int step, boolean below, Predicate<Trial<R>> holds) {
-        double low = places.get(step - 1);
-        double high = places.get(step);
-        double enough = FOUND * (high - low);
-        while (high - low > enough) {
-            double middle = low + (high - low) / 2;
-            if (holds.test(at(input, middle)) == below) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low + (high - low) / 2;
+    private double edge(int input, List<Double> places, int step, Predicate<Trial<R>> below) {
+        return Edge.between(places.get(step - 1), places.get(step), value -> below.test(at(input, value)));
     }
 
     private void switched(int input, double from, Map<String, Object> one, double to, Map<String, Object> other) {
@@ -267,21 +292,16 @@ public final class RangeStudy<R> {
     }
 
     private Switch between(int input, String place, double from, Object below, double to, Object above) {
-        double low = from;
-        double high = to;
-        Object beyond = above;
-        while (high - low > FOUND * (to - from)) {
-            double middle = low + (high - low) / 2;
-            Map<String, Object> answers = answers(at(input, middle));
+        List<Object> beyond = new ArrayList<>(List.of(above));
+        double at = Edge.between(from, to, value -> {
+            Map<String, Object> answers = answers(at(input, value));
             Object here = answers == null ? null : answers.get(place);
-            if (below.equals(here)) {
-                low = middle;
-            } else {
-                high = middle;
-                beyond = here == null ? beyond : here;
+            if (here != null && !below.equals(here)) {
+                beyond.set(0, here);
             }
-        }
-        return new Switch(input, low + (high - low) / 2, below, beyond);
+            return below.equals(here);
+        });
+        return new Switch(input, at, below, beyond.get(0));
     }
 
     private void corners() {
@@ -333,6 +353,19 @@ public final class RangeStudy<R> {
     /** Parts of the range of single inputs that are refused. */
     public List<RefusedPart<R>> refused() {
         return List.copyOf(refused);
+    }
+
+    /**
+     * Parts of the range of single inputs in which there are answers, of a model that refuses at the nominal values; empty of
+     * every other.
+     */
+    public List<Part> answered() {
+        return List.copyOf(answered);
+    }
+
+    /** What is told at the nominal values and not all over the range of a single input, with the parts in which it is. */
+    public List<Raised<R>> ended() {
+        return List.copyOf(ended.values());
     }
 
     /** What is told only in parts of the ranges. */

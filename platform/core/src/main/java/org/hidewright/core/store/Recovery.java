@@ -16,7 +16,7 @@ import org.hidewright.core.wording.Remark;
 /**
  * Puts right what a save that was cut short has left beside a project file.
  *
- * <p>A version that is no whole project, or is the same as the file, goes. A whole one takes the place of a file that is
+ * <p>A version that is no whole project goes and is told; one that is the same as the file goes. A whole one takes the place of a file that is
  * missing, or that is no project and was not changed later. Otherwise it is put aside, since it may hold work that was
  * never saved.
  *
@@ -42,9 +42,10 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
 
     private static Recovery under(SaveLock lock, String named) throws IOException {
         Path file = lock.file();
+        Recovery half = withoutHalf(file, named);
         Optional<Path> whole = wholeVersion(file);
         if (whole.isEmpty()) {
-            return NOTHING;
+            return half;
         } else if (!isBetter(whole.get(), file)) {
             return putAside(whole.get(), file, named);
         } else if (!Files.exists(file)) {
@@ -59,8 +60,9 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
 
     /** What is found on saving: nothing but what is being saved is then put in the file's place. */
     static Recovery beforeSaving(SaveLock lock, String named) throws IOException {
+        Recovery half = withoutHalf(lock.file(), named);
         Optional<Path> whole = wholeVersion(lock.file());
-        return whole.isEmpty() ? NOTHING : putAside(whole.get(), lock.file(), named);
+        return whole.isEmpty() ? half : putAside(whole.get(), lock.file(), named);
     }
 
     private static Recovery putAside(Path whole, Path file, String named) throws IOException {
@@ -69,15 +71,25 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
         return told(StoreNotices.SAVE_CUT_SHORT.with(named, aside.toString()));
     }
 
-    /** A whole version that the file does not hold; anything less goes. */
-    private static Optional<Path> wholeVersion(Path file) throws IOException {
+    /** What was not written to its end goes; of the version before, unsaid, since that is still the file. */
+    private static Recovery withoutHalf(Path file, String named) throws IOException {
         Files.deleteIfExists(Beside.newVersion(Beside.previous(file)));
+        Path left = Beside.newVersion(file);
+        if (!Files.isRegularFile(left, LinkOption.NOFOLLOW_LINKS) || isProject(Files.readAllBytes(left))) {
+            return NOTHING;
+        }
+        Files.delete(left);
+        return told(StoreNotices.SAVE_HALF_WRITTEN.with(named));
+    }
+
+    /** A whole version that the file does not hold; one that it holds goes. */
+    private static Optional<Path> wholeVersion(Path file) throws IOException {
         Path left = Beside.newVersion(file);
         if (!Files.isRegularFile(left, LinkOption.NOFOLLOW_LINKS)) {
             return Optional.empty();
         }
         byte[] bytes = Files.readAllBytes(left);
-        if (!isProject(bytes) || Files.isRegularFile(file) && Arrays.equals(bytes, Files.readAllBytes(file))) {
+        if (Files.isRegularFile(file) && Arrays.equals(bytes, Files.readAllBytes(file))) {
             Files.delete(left);
             return Optional.empty();
         }

@@ -6,6 +6,7 @@ import org.hidewright.api.calculator.NoticeKind;
 /** What can be said of a file that is opened or saved. */
 public final class StoreNotices {
     public static final NoticeKind NO_FILE = NoticeKind.stop("no-file");
+    public static final NoticeKind NO_FILE_NEAREST = NoticeKind.stop("no-file-nearest");
     public static final NoticeKind IS_FOLDER = NoticeKind.stop("is-folder");
     public static final NoticeKind MAY_NOT_READ = NoticeKind.stop("may-not-read");
     public static final NoticeKind NOT_UTF_8 = NoticeKind.stop("not-utf-8");
@@ -14,6 +15,7 @@ public final class StoreNotices {
     public static final NoticeKind RECOVERED = NoticeKind.check("recovered");
     public static final NoticeKind RECOVERED_BROKEN = NoticeKind.check("recovered-broken");
     public static final NoticeKind SAVE_CUT_SHORT = NoticeKind.check("save-cut-short");
+    public static final NoticeKind SAVE_HALF_WRITTEN = NoticeKind.check("save-half-written");
     public static final NoticeKind CHANGED_BY_ANOTHER = NoticeKind.stop("changed-by-another");
     public static final NoticeKind FILE_GONE = NoticeKind.stop("file-gone");
     public static final NoticeKind NO_PLAIN_FILE = NoticeKind.stop("no-plain-file");
@@ -29,6 +31,7 @@ public final class StoreNotices {
     public static List<NoticeKind> all() {
         return List.of(
                 NO_FILE,
+                NO_FILE_NEAREST,
                 IS_FOLDER,
                 MAY_NOT_READ,
                 NOT_UTF_8,
@@ -37,6 +40,7 @@ public final class StoreNotices {
                 RECOVERED,
                 RECOVERED_BROKEN,
                 SAVE_CUT_SHORT,
+                SAVE_HALF_WRITTEN,
                 CHANGED_BY_ANOTHER,
                 FILE_GONE,
                 NO_PLAIN_FILE,

@@ -2,6 +2,7 @@ package org.hidewright.core.store;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
@@ -28,6 +29,7 @@ public enum WriteFault {
             return NOT_ALLOWED;
         } else if (e instanceof NoSuchFileException
                 || e instanceof NotDirectoryException
+                || e instanceof FileAlreadyExistsException
                 || says(e, "Not a directory")) {
             return NO_FOLDER;
         } else if (says(e, "No space left", "not enough space", "quota")) {
@@ -38,8 +40,10 @@ public enum WriteFault {
 
     /** The reason as the system words it, without the path where it can be had alone. */
     public static String reason(IOException e) {
-        if (e instanceof FileSystemException system && system.getReason() != null) {
-            return system.getReason();
+        if (e instanceof FileSystemException system) { // its message would be the path
+            return system.getReason() != null
+                    ? system.getReason()
+                    : system.getClass().getSimpleName();
         }
         return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }

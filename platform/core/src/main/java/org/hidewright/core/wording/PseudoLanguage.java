@@ -1,6 +1,8 @@
 package org.hidewright.core.wording;
 
+import java.util.BitSet;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * English made strange and two fifths longer, for finding texts that were not translated or do not fit.
@@ -13,20 +15,33 @@ final class PseudoLanguage {
     private static final String ACCENTED = "àçéîñöšûýÀÇÉÎÑÖŠÛÝ";
     private static final double LONGER = 0.4;
 
+    /** What is typed or written in a file, and so is the same in every language: commands, options, JSON, names. */
+    private static final Pattern TYPED = Pattern.compile("(?<=^Example: ).*"
+            + "|--[a-z-]+"
+            + "|\\bhidewright(?: [a-z]+(?: (?:install|remove|on|off)\\b)?)?"
+            + "|\\b[a-z]+(?= (?:NAME|FILE)\\b)"
+            + "|(?:[a-z-]+=)?\"[^\"]*\""
+            + "|[\\w-]+(?:[./][\\w-]+)+"
+            + "|\\bHidewright\\b"
+            + "|\\b[A-Z][A-Z0-9]+\\b");
+
     private PseudoLanguage() {}
 
     static boolean is(Locale language) {
         return TAG.equals(language);
     }
 
-    /** A message pattern in the pseudo-language; what stands in braces is left alone. */
+    /** A message pattern in the pseudo-language; what stands in braces, or is typed, is left alone. */
     static String of(String pattern) {
         StringBuilder strange = new StringBuilder("[");
+        BitSet typed = new BitSet();
+        TYPED.matcher(pattern).results().forEach(found -> typed.set(found.start(), found.end()));
         int depth = 0;
         int letters = 0;
-        for (char c : pattern.toCharArray()) {
+        for (int i = 0; i < pattern.length(); i++) {
+            char c = pattern.charAt(i);
             depth += c == '{' ? 1 : c == '}' ? -1 : 0;
-            int plain = depth > 0 ? -1 : PLAIN.indexOf(c);
+            int plain = depth > 0 || typed.get(i) ? -1 : PLAIN.indexOf(c);
             letters += depth > 0 ? 0 : 1;
             strange.append(plain < 0 ? c : ACCENTED.charAt(plain));
         }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.InchFraction;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Money;
@@ -61,9 +62,11 @@ public final class ValueText {
         return shown(base, declared, unit, answer.step(), answer.rounding());
     }
 
-    /** A value in the unit a question or answer declares. */
+    /** A value in the unit a question or answer declares, or in the currency it came to. */
     public Shown of(double base, Unit declared) {
-        return shown(base, declared, system.shown(declared), OptionalDouble.empty(), Rounding.NEAREST);
+        return declared.dimension() == Dimension.MONEY
+                ? money(Money.of(base, declared))
+                : shown(base, declared, system.shown(declared), OptionalDouble.empty(), Rounding.NEAREST);
     }
 
     /** Whether two values in the unit of a sentence read as the same number. */
@@ -161,8 +164,8 @@ public final class ValueText {
     }
 
     /** An amount of money in the coins of its currency, with its code. */
-    public String money(Money money) {
-        return new Shown(format(money.rounded().amount()), money.currency().symbol(), "").inline();
+    public Shown money(Money money) {
+        return new Shown(format(money.rounded().amount()), money.currency().symbol(), "");
     }
 
     /** An amount inside a formula: five digits, and never fewer decimals than its currency has. */

@@ -93,7 +93,7 @@ public final class Wording {
         } else if (arg instanceof Quantity<?> quantity) {
             return quantity(quantity);
         } else if (arg instanceof Money money) {
-            return values.money(money);
+            return values.money(money).inline();
         } else if (arg instanceof LocalDate day) {
             return date(day);
         } else if (arg instanceof Size size) {

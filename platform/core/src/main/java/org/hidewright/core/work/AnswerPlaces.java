@@ -4,27 +4,51 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
+import org.hidewright.api.measure.Unit;
+import org.hidewright.api.measure.Units;
 
 /**
- * Answers one by one, each under its place: {@code cut-length}, {@code panel.width}, {@code sections[leg].start}. Texts and
- * drawings are left out; they are written from the numbers.
+ * Answers one by one, each under its place: {@code cut-length}, {@code panel.width}, {@code sections[leg].start}. Drawings,
+ * texts and phrases with measures in them are left out; they are written from the numbers.
  */
 public final class AnswerPlaces {
+    /** What the sides of a size are called in its place. */
+    public static final String WIDTH = "width";
+
+    public static final String HEIGHT = "height";
+
     private final Map<String, Object> places = new LinkedHashMap<>();
+    private final Map<String, Unit> currencies = new LinkedHashMap<>();
 
     private AnswerPlaces() {}
 
-    /** Measured answers as {@code Double} in base units, money as the {@code Double} of its amount, counts, choices and flags as they are. */
+    /** Measured answers as {@code Double} in base units, money as the {@code Double} of its amount, counts, choices, flags and phrases as they are. */
     static Map<String, Object> of(List<Answer> declared, Values answers) {
+        return all(declared, answers).places;
+    }
+
+    private static AnswerPlaces all(List<Answer> declared, Values answers) {
         AnswerPlaces places = new AnswerPlaces();
         places.addAll(declared, answers, "");
-        return places.places;
+        return places;
+    }
+
+    /** The units of the numbers at the places of a slip that has answers. */
+    public static Function<String, Unit> units(WorkedSlip slip) {
+        List<Answer> declared =
+                slip.installed().orElseThrow().calculator().declaration().answers();
+        Map<String, Unit> currencies = all(declared, slip.answers().orElseThrow()).currencies;
+        return place -> Optional.ofNullable(currencies.get(place))
+                .or(() -> answer(declared, place).flatMap(Answer::unit))
+                .orElse(Units.ONE);
     }
 
     /** The answer, or the column or part of it, that stands at a place. */
@@ -73,15 +97,26 @@ public final class AnswerPlaces {
         } else if (value instanceof Values part) {
             addAll(answer.columns(), part, place);
         } else if (value instanceof Size size) {
-            places.put(within(place, "width"), size.width().mm());
-            places.put(within(place, "height"), size.height().mm());
+            places.put(within(place, WIDTH), size.width().mm());
+            places.put(within(place, HEIGHT), size.height().mm());
         } else if (value instanceof Quantity<?> quantity) {
             places.put(place, quantity.base());
         } else if (value instanceof Money money) {
             places.put(place, money.amount().doubleValue());
-        } else if (shown(answer.itemKind())) {
+            currencies.put(place, money.currency());
+        } else if (shown(answer.itemKind()) || value instanceof Phrase phrase && oneOfSeveral(phrase)) {
             places.put(place, value);
         }
+    }
+
+    /** A phrase with a measure in it would be another at every place. */
+    private static boolean oneOfSeveral(Phrase phrase) {
+        return phrase.args().stream()
+                .noneMatch(arg -> arg instanceof Quantity
+                        || arg instanceof Size
+                        || arg instanceof Money
+                        || arg instanceof Double
+                        || arg instanceof Phrase inner && !oneOfSeveral(inner));
     }
 
     private static boolean shown(Kind kind) {

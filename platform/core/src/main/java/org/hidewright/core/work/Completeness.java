@@ -7,42 +7,46 @@ import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
-import org.hidewright.api.drawing.DimensionLine;
 import org.hidewright.api.drawing.Drawing;
-import org.hidewright.api.drawing.Label;
-import org.hidewright.api.drawing.Path;
-import org.hidewright.api.drawing.Shape;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
+import org.hidewright.core.catalogue.BundleFault;
 
 /** Whether answers are what their declaration says, down to the cells of tables; what is not could not be shown. */
 final class Completeness {
     /** Far more than anybody cuts by, and what a card can still be made of. */
     static final int MOST_ROWS = 5000;
 
-    static final int MOST_SHAPES = 50_000;
+    /** Some hundred pages. */
+    static final int MOST_CHARACTERS = 200_000;
+
+    private long characters;
 
     private Completeness() {}
 
-    /** @throws Nonsense naming the first answer that is null, no finite number, of another kind, or too much */
+    /** @throws BundleFault naming the first answer that is null, no finite number, of another kind, or too much */
     static void check(List<Answer> declared, Values answers) {
+        new Completeness().checkAll(declared, answers);
+    }
+
+    private void checkAll(List<Answer> declared, Values answers) {
         for (Map.Entry<String, Object> entry : answers.entries().entrySet()) {
             Answer answer = declared.stream()
                     .filter(candidate -> candidate.key().equals(entry.getKey()))
                     .findFirst()
-                    .orElseThrow(() -> new Nonsense("undeclared", entry.getKey()));
+                    .orElseThrow(() -> Nonsense.of("undeclared", entry.getKey()));
             check(answer, entry.getValue());
         }
     }
 
-    private static void check(Answer answer, Object value) {
+    private void check(Answer answer, Object value) {
         if (answer.kind() == Kind.LIST || answer.kind() == Kind.ROWS) {
             if (!(value instanceof List<?> items)) {
                 throw wrong(answer, answer.kind(), value);
             }
             if (items.size() > MOST_ROWS) {
-                throw new Nonsense("rows", answer.key(), items.size(), MOST_ROWS);
+                throw Nonsense.of("rows", answer.key(), items.size(), MOST_ROWS);
             }
             items.forEach(item -> one(answer, item));
         } else {
@@ -50,32 +54,28 @@ final class Completeness {
         }
     }
 
-    private static void one(Answer answer, Object value) {
+    private void one(Answer answer, Object value) {
         if (!answer.columns().isEmpty() && value instanceof Values row) {
-            check(answer.columns(), row);
+            text(answer, row.rowId());
+            checkAll(answer.columns(), row);
         } else if (!fits(answer.itemKind(), value)) {
             throw wrong(answer, answer.itemKind(), value);
-        } else if (value instanceof String text && text.length() > Sayable.LONGEST_TEXT) {
-            throw new Nonsense("text", answer.key(), text.length(), Sayable.LONGEST_TEXT);
+        } else if (value instanceof String text) {
+            text(answer, text);
         } else if (value instanceof Phrase phrase) {
-            Sayable.check(phrase.args());
+            Sayable.check(List.of(phrase));
         } else if (value instanceof Drawing drawing) {
-            check(answer, drawing);
+            Drawable.check(answer.key(), drawing);
         }
     }
 
-    private static void check(Answer answer, Drawing drawing) {
-        int parts = 0;
-        for (Shape shape : drawing.shapes()) {
-            parts += shape instanceof Path path ? path.segments().size() : 1;
-            if (shape instanceof Label label) {
-                Sayable.check(List.of(label.words()));
-            } else if (shape instanceof DimensionLine line) {
-                Sayable.check(List.of(line.words()));
-            }
+    private void text(Answer answer, String text) {
+        if (text.length() > Sayable.LONGEST_TEXT) {
+            throw Nonsense.of("text", answer.key(), text.length(), Sayable.LONGEST_TEXT);
         }
-        if (parts > MOST_SHAPES) {
-            throw new Nonsense("shapes", answer.key(), parts, MOST_SHAPES);
+        characters += text.length();
+        if (characters > MOST_CHARACTERS) {
+            throw Nonsense.of("characters", MOST_CHARACTERS);
         }
     }
 
@@ -98,12 +98,12 @@ final class Completeness {
         };
     }
 
-    private static Nonsense wrong(Answer answer, Kind kind, Object value) {
+    private static BundleFault wrong(Answer answer, Kind kind, Object value) {
         if (value == null) {
-            return new Nonsense("missing", answer.key());
+            return Nonsense.of("missing", answer.key());
         }
         return value instanceof Double number && !Double.isFinite(number)
-                ? new Nonsense("number", answer.key(), number.toString())
-                : new Nonsense("kind", answer.key(), kind, value.getClass().getName());
+                ? Nonsense.of("number", answer.key(), number.toString())
+                : Nonsense.of("kind", answer.key(), kind, value.getClass().getName());
     }
 }

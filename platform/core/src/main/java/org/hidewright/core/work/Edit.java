@@ -145,6 +145,8 @@ final class Edit {
                     slip.version(),
                     present.get().calculator().declaration().version(),
                     present.get().bundle());
+        } else if (looked.ids().contains(slip.calculator())) {
+            notice = ProjectNotices.DORMANT_UNUSABLE.with(slip.calculator());
         } else if (slip.from().isPresent()) {
             notice = ProjectNotices.DORMANT_FROM.with(
                     slip.calculator(), slip.from().get());

@@ -333,7 +333,7 @@ final class EntryReader {
             if (row.get(ROW_ID).isPresent() && row.text(ROW_ID).isEmpty()) {
                 good = false;
                 bad(
-                        JsonNotices.WRONG_SHAPE.with(ROW_ID, "\"…\""),
+                        JsonNotices.wrongShape(ROW_ID, "\"…\"", row.get(ROW_ID).get()),
                         rowPath,
                         place(row.get(ROW_ID).get()));
                 continue;
@@ -383,7 +383,7 @@ final class EntryReader {
     }
 
     private Entry wrongShape(Question question, String shape, String path, JsonNode node) {
-        return bad(JsonNotices.WRONG_SHAPE.with(question.key(), shape), path, place(node));
+        return bad(JsonNotices.wrongShape(question.key(), shape, node), path, place(node));
     }
 
     private Entry bad(Notice notice, String path, Place place) {

@@ -1,19 +1,13 @@
 package org.hidewright.core.work;
 
 import org.hidewright.api.calculator.Phrase;
+import org.hidewright.core.catalogue.BundleFault;
 
-/** What a calculator gave cannot be shown: a fault of its bundle, in words of the core. */
-final class Nonsense extends RuntimeException {
-    private static final long serialVersionUID = 1L;
+/** What a bundle gave cannot be shown: a fault of it, in words of the core. */
+final class Nonsense {
+    private Nonsense() {}
 
-    private final transient Phrase words;
-
-    Nonsense(String key, Object... args) {
-        super(key, null, false, false);
-        this.words = Phrase.of("nonsense-" + key, args);
-    }
-
-    Phrase words() {
-        return words;
+    static BundleFault of(String key, Object... args) {
+        return BundleFault.once(Phrase.of("nonsense-" + key, args));
     }
 }

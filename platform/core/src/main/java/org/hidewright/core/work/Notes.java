@@ -48,10 +48,10 @@ final class Notes implements Working {
         }
     }
 
-    /** @throws Nonsense if something in the working cannot be put into words */
+    /** @throws BundleFault if something in the working cannot be put into words */
     List<Step> steps() {
         for (Step step : steps) {
-            Sayable.check(List.of(step.formula().symbols(), step.result()));
+            Sayable.check(List.of(step.formula().key(), step.formula().symbols(), step.result()));
             Sayable.check(step.symbolsAndValues());
         }
         return steps;
@@ -64,7 +64,7 @@ final class Notes implements Working {
     /**
      * The notices to tell; of too many the weightiest.
      *
-     * @throws Nonsense if something in them cannot be put into words
+     * @throws BundleFault if something in them cannot be put into words
      */
     List<Notice> told(List<Notice> notices) {
         noticesTold = notices.size();
@@ -74,7 +74,10 @@ final class Notes implements Working {
                         .sorted(Comparator.comparing(notice -> notice.kind().severity()))
                         .limit(MOST_NOTICES)
                         .toList();
-        told.forEach(notice -> Sayable.check(notice.args()));
+        for (Notice notice : told) {
+            Sayable.check(List.of(notice.kind().key(), notice.place()));
+            Sayable.check(notice.args());
+        }
         return told;
     }
 

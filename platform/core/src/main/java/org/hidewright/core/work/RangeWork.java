@@ -40,10 +40,17 @@ final class RangeWork {
         this.inputs = trials.reach(id).inputs();
     }
 
-    /** The study of a slip; empty where it has no answer or nothing it hangs on is a range. */
+    /**
+     * The study of a slip; empty where nothing it hangs on is a range, where another slip or its bundle keeps it from
+     * being worked, or where it is refused all over.
+     */
     static Optional<SlipRanges> of(WorkedProject project, SharedTrials trials, String id) {
         WorkedSlip slip = project.slips().get(id);
-        if (slip.answers().isEmpty()) {
+        boolean refused = slip.state() == WorkedSlip.State.REFUSED
+                && trials.sources(id).stream()
+                        .allMatch(
+                                source -> project.slips().get(source).answers().isPresent());
+        if (slip.answers().isEmpty() && !refused) {
             return Optional.empty();
         }
         RangeWork work = new RangeWork(project, trials, id);

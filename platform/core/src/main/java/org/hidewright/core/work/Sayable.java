@@ -26,20 +26,21 @@ final class Sayable {
 
     private Sayable() {}
 
-    /** @throws Nonsense if one of them, or something in it, cannot be put into words */
+    /** @throws BundleFault if one of them, or something in it, cannot be put into words */
     static void check(List<?> given) {
         given.forEach(Sayable::check);
     }
 
     private static void check(Object given) {
         if (given instanceof Phrase phrase) {
+            check(List.of(phrase.key()));
             check(phrase.args());
         } else if (given instanceof String text) {
             if (text.length() > LONGEST_TEXT) {
-                throw new Nonsense("long-words", text.length(), LONGEST_TEXT);
+                throw Nonsense.of("long-words", text.length(), LONGEST_TEXT);
             }
         } else if (given instanceof Drawing || !plain(given)) {
-            throw new Nonsense("words", given.getClass().getName());
+            throw Nonsense.of("words", given.getClass().getName());
         }
     }
 

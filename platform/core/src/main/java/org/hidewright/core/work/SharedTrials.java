@@ -62,7 +62,7 @@ final class SharedTrials {
         return sources;
     }
 
-    /** The ranges of a slip that has answers. */
+    /** The ranges of a slip that is linked to none but slips with answers. */
     Reach reach(String slip) {
         for (String each : after(slip, reaches::containsKey)) {
             reaches.put(each, reachOf(each));

@@ -100,8 +100,6 @@ final class SlipWork {
                     notes.sources());
         } catch (BundleFault e) {
             return broken(e.words(), e.leftAlone(), values, remarks);
-        } catch (Nonsense e) {
-            return broken(e.words(), false, values, remarks);
         } catch (Exception | LinkageError | StackOverflowError | AssertionError e) {
             return broken(e.toString(), false, values, remarks); // where no guard stands between
         }

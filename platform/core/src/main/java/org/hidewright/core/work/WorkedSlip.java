@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
@@ -125,9 +127,12 @@ public final class WorkedSlip {
         if (slip().calculator().isEmpty()) {
             return "state.dormant-unnamed";
         }
-        return remarks.stream().anyMatch(remark -> remark.key().equals("notice." + ProjectNotices.DORMANT_NEWER.key()))
-                ? "state.dormant-newer"
-                : "state.dormant";
+        return Stream.of(ProjectNotices.DORMANT_NEWER, ProjectNotices.DORMANT_UNUSABLE)
+                .map(NoticeKind::key)
+                .filter(key -> remarks.stream().anyMatch(remark -> remark.key().equals("notice." + key)))
+                .findFirst()
+                .map(key -> "state." + key)
+                .orElse("state.dormant");
     }
 
     /** What the calculator was given; empty when it could not be called. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.JsonOut;
@@ -17,6 +18,8 @@ import org.hidewright.core.workshop.Shelf.Taken;
 
 /** The copies a project keeps of what it takes from the workshop: how they differ from the file, and how they are made. */
 public final class Copies {
+    private static final Set<Kind> ASIDE = Set.of(Kind.MONEY, Kind.DATE, Kind.TEXT);
+
     private final Shelf shelf;
     private final Collection<StockLink> links;
 
@@ -65,12 +68,22 @@ public final class Copies {
             String before = kept.cell(column).orElse("");
             String after = now.cell(column).orElse("");
             if (!before.equals(after)) {
+                String cell = StockLink.cell(kept, column);
                 say(
                         differences,
-                        WorkshopNotices.WORKSHOP_DIFFERS.with(
-                                StockLink.cell(kept, column), shown(before), shown(after)));
+                        isCutBy(kept.table(), column)
+                                ? WorkshopNotices.WORKSHOP_DIFFERS.with(cell, shown(before), shown(after))
+                                : WorkshopNotices.WORKSHOP_DIFFERS_ASIDE.with(cell, shown(before), shown(after)));
             }
         }
+    }
+
+    /** A price or a remark that has changed spoils no leather. */
+    private boolean isCutBy(String table, String column) {
+        return shelf.tables().find(table).stream()
+                .flatMap(known -> known.columns().stream())
+                .anyMatch(known -> known.key().equals(column)
+                        && !ASIDE.contains(known.question().kind()));
     }
 
     private static String shown(String cell) {

@@ -7,10 +7,12 @@ import java.util.function.Supplier;
 public final class Stock {
     private final Supplier<Tables> tables;
     private final Workshop file;
+    private final boolean sound;
 
-    private Stock(Supplier<Tables> tables, Workshop file) {
+    private Stock(Supplier<Tables> tables, Workshop file, boolean sound) {
         this.tables = tables;
         this.file = file;
+        this.sound = sound;
     }
 
     /**
@@ -19,15 +21,26 @@ public final class Stock {
      * @param tables asked for when something is taken
      */
     public static Stock of(Supplier<Tables> tables) {
-        return new Stock(tables, null);
+        return new Stock(tables, null, true);
     }
 
+    /** The same with a workshop file that nothing is wrong with. */
     public Stock with(Workshop workshop) {
-        return new Stock(tables, workshop);
+        return new Stock(tables, workshop, true);
+    }
+
+    /** The same with a file of which parts had to be passed over, so that what is taken from it may lack something. */
+    public Stock withParts(Workshop workshop) {
+        return new Stock(tables, workshop, false);
     }
 
     public Tables tables() {
         return tables.get();
+    }
+
+    /** Whether no part of the file in use had to be passed over. */
+    public boolean sound() {
+        return sound;
     }
 
     /** The workshop file in use. */

@@ -29,6 +29,9 @@ public final class WorkshopNotices {
 
     public static final NoticeKind WORKSHOP_NOT_KEPT = NoticeKind.note("workshop-not-kept");
     public static final NoticeKind WORKSHOP_DIFFERS = NoticeKind.check("workshop-differs");
+    /** Of what nothing is cut by: prices, days and texts. */
+    public static final NoticeKind WORKSHOP_DIFFERS_ASIDE = NoticeKind.note("workshop-differs-aside");
+
     public static final NoticeKind WORKSHOP_ROW_GONE = NoticeKind.check("workshop-row-gone");
     public static final NoticeKind WORKSHOP_ROW_NEW = NoticeKind.note("workshop-row-new");
 
@@ -63,6 +66,7 @@ public final class WorkshopNotices {
                 WORKSHOP_NOT_VARIANTS,
                 WORKSHOP_NOT_KEPT,
                 WORKSHOP_DIFFERS,
+                WORKSHOP_DIFFERS_ASIDE,
                 WORKSHOP_ROW_GONE,
                 WORKSHOP_ROW_NEW);
     }

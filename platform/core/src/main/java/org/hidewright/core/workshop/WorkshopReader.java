@@ -28,6 +28,7 @@ public final class WorkshopReader {
     public static final int FORMAT = 1;
 
     private static final String MARK = "workshop";
+    private static final String A_ROW = "{\"id\": \"…\", …}";
     private static final List<String> HEAD = List.of(MARK, "name", "about", Workshop.CURRENCY, Workshop.TABLES);
 
     private final List<Remark> remarks = new ArrayList<>();
@@ -80,7 +81,7 @@ public final class WorkshopReader {
         for (String text : List.of("name", "about", Workshop.CURRENCY)) {
             node.get(text)
                     .filter(value -> !(value instanceof JsonScalar scalar && scalar.type() == JsonScalar.Type.TEXT))
-                    .ifPresent(value -> wrongShape(text, "\"…\"", value.place()));
+                    .ifPresent(value -> wrongShape(text, "\"…\"", value));
         }
         node.text(Workshop.CURRENCY)
                 .filter(code -> Workshop.currency(node).isEmpty())
@@ -91,14 +92,14 @@ public final class WorkshopReader {
         if (tables instanceof JsonObject object) {
             object.members().forEach((table, member) -> table(table, member.value()));
         } else if (tables != null) {
-            wrongShape(Workshop.TABLES, "{…}", tables.place());
+            wrongShape(Workshop.TABLES, "{\"leather\": [" + A_ROW + "]}", tables);
         }
     }
 
     private void format(JsonText source, Member member) {
         String format = source.textOf(member.value());
         if (!format.matches("[1-9]\\d{0,5}")) {
-            wrongShape(MARK, String.valueOf(FORMAT), member.place());
+            wrongShape(MARK, String.valueOf(FORMAT), member.value());
         } else if (Integer.parseInt(format) > FORMAT) {
             say(WorkshopNotices.NEWER_WORKSHOP.with(format, FORMAT), member.place());
         }
@@ -106,14 +107,15 @@ public final class WorkshopReader {
 
     private void table(String table, JsonNode node) {
         if (!(node instanceof JsonArray rows)) {
-            wrongShape(table, "[{\"id\": \"…\", …}]", node.place());
+            wrongShape(table, "[" + A_ROW + "]", node);
             return;
         }
         Set<String> ids = new HashSet<>();
-        for (JsonNode item : rows.items()) {
+        for (int i = 0; i < rows.items().size(); i++) {
+            JsonNode item = rows.items().get(i);
             Optional<String> id = item instanceof JsonObject row ? row.text(Row.ID) : Optional.empty();
             if (!(item instanceof JsonObject)) {
-                wrongShape(table, "[{\"id\": \"…\", …}]", item.place());
+                wrongShape(JsonNotices.item(table, i), A_ROW, item);
             } else if (id.filter(text -> !text.isEmpty()).isEmpty()) {
                 say(WorkshopNotices.WORKSHOP_ROW_WITHOUT_ID.with(table), item.place());
             } else if (!ids.add(id.get())) {
@@ -122,8 +124,8 @@ public final class WorkshopReader {
         }
     }
 
-    private void wrongShape(String key, String shape, Place place) {
-        say(JsonNotices.WRONG_SHAPE.with(key, shape), place);
+    private void wrongShape(String key, String like, JsonNode found) {
+        say(JsonNotices.wrongShape(key, like, found), found.place());
     }
 
     private void say(Notice notice, Place place) {

@@ -14,10 +14,10 @@ import java.util.regex.Pattern;
 import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
-import org.hidewright.api.document.SectionContributor;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
@@ -106,15 +106,15 @@ class PseudoLanguageTest {
         return plain;
     }
 
-    private static Document card(String language, UnitSystem system, SectionContributor... contributors) {
+    private static Document card(String language, UnitSystem system, Contributor... contributors) {
         Wording wording = new Wording(Locale.forLanguageTag(language), system);
-        return new JobCard(everyState(), wording).document(DAY, List.of(contributors));
+        return new JobCard(everyState(), wording).document(DAY, List.of(contributors), fault -> {});
     }
 
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void everyTextOfTheJobCardIsMadeStrange(UnitSystem system) {
-        List<String> plain = plain(card("en-XA", system));
+        List<String> plain = plain(card("en-XA", system, new Contributor("S1.kit", job -> null)));
         plain.remove(system == UnitSystem.METRIC ? "1 March 2026" : "March 1, 2026");
         plain.removeIf(PseudoLanguageTest::isData);
         assertEquals(List.of(), plain);
@@ -139,8 +139,13 @@ class PseudoLanguageTest {
         Document planted = card(
                 "en-XA",
                 UnitSystem.METRIC,
-                job -> List.of(Section.of(
-                        "planted", "", Paragraph.of("Cut this first."), Paragraph.of("[Çût thîš ëëë] and that"))));
+                new Contributor(
+                        "org.example.planted",
+                        job -> List.of(Section.of(
+                                "planted",
+                                "",
+                                Paragraph.of("Cut this first."),
+                                Paragraph.of("[Çût thîš ëëë] and that")))));
         List<String> plain = plain(planted);
         assertTrue(plain.contains("Cut this first."), plain.toString());
         assertTrue(plain.contains("[Çût thîš ëëë] and that"), plain.toString());

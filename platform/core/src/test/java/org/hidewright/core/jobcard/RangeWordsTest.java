@@ -9,6 +9,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.api.declaration.Answer;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
@@ -61,18 +65,155 @@ class RangeWordsTest {
 
     @Test
     void whatSwitchesIsRefusedOrStandsInTablesIsSaid() {
-        List<String> said = plainSentences(words(worked("'all': '1-2 mm; 5 mm'", ""), "a"));
-        assertEquals(
-                List.of("Numbers that move in the tables: 1. The card as JSON has the range of each."),
-                said.subList(said.size() - 1, said.size()));
-        said = plainSentences(words(worked("'times': '2-4'", ""), "a"));
+        WorkedProject listed = worked("'all': '1-2 mm; 5 mm'", "");
+        RangeTable table = words(listed, "a").tables().get(0);
+        assertEquals(List.of("", "At"), table.head());
+        assertEquals(List.of(List.of("line-1", "1 to 2 mm")), plain(table.rows()));
+        assertEquals("Table: from the least met to the most", words(listed, "a").caption(table));
+        assertEquals(List.of(), plainSentences(words(listed, "a")));
+        List<String> said = plainSentences(words(worked("'times': '2-4'", ""), "a"));
         assertEquals(
                 List.of(
                         "Times changes from 2 to 3 as Times passes 2.500.",
                         "Times changes from 3 to 4 as Times passes 3.500."),
                 said);
-        said = plainSentences(words(worked("'take': '998-1001 m'", ""), "a"));
-        assertTrue(said.get(0).startsWith("No answer where Taken is from 1000.000 m to 1001 m: "), said::toString);
+        WorkedProject limited = worked("'take': '998-1001 m'", LINK);
+        List<RangeCheck> checks = checks(limited, "a");
+        assertEquals(1, checks.size());
+        assertTrue(plain(checks.get(0).what()).startsWith("No answer where Taken is 1000.000 m or more: "));
+        assertEquals(Severity.CHECK, checks.get(0).severity(), "the middle has an answer");
+        assertEquals(checks.get(0).why(), checks(limited, "b").get(0).why());
+        assertEquals(
+                List.of(),
+                RangeChecks.own(limited, limited.slips().get("b"), Shop.ENGLISH),
+                "the slip it comes from tells it");
+        assertEquals(
+                1,
+                RangeChecks.own(limited, limited.slips().get("a"), Shop.ENGLISH).size());
+    }
+
+    @Test
+    void smallSharesAreToldTogether() {
+        // half-widths 10, 1 and 1: shares 100, 1 and 1 of 102
+        WorkedProject worked = shop.work(
+                slip("a", "relay", json("'take': '90-110 mm', 'more': '10-12 mm'")),
+                slip("b", "relay", json("'take': {'from': 'a', 'answer': 'give'}, 'more': '10-12 mm'")));
+        assertEquals(
+                "Relay “a”, Taken (98 %); all others (2 %)",
+                plain(words(worked, "b").rows()).get(0).get(4));
+    }
+
+    @Test
+    void aTableTooLongForTheCardIsLeftToTheJson() {
+        String rows = IntStream.range(0, RangeTable.MOST_ROWS + 1)
+                .mapToObj(i -> "{'id': 'r" + i + "', 'length': '1-2 mm'}")
+                .collect(Collectors.joining(", "));
+        WorkedProject worked = worked("'rows': [" + rows + "]", "");
+        assertEquals(List.of(), words(worked, "a").tables());
+        assertEquals(
+                List.of("More numbers that move in the tables: 41. The card as JSON has the range of each."),
+                plainSentences(words(worked, "a")));
+    }
+
+    @Test
+    void atAGlanceAnAnswerHasItsEndsOrWhatElseItMayBe() {
+        WorkedProject worked = worked("'take': '2-4 mm', 'times': '2-4'", "");
+        assertEquals(List.of("2 to 4 mm"), glances(worked, "a", "give"));
+        assertEquals(List.of("or 2, 4"), glances(worked, "a", "times"));
+        assertEquals(List.of(), glances(worked, "a", "maybe"));
+        assertEquals(
+                List.of(
+                        "The job at a glance",
+                        "Slip",
+                        "Answer",
+                        "Value",
+                        "Over the ranges typed",
+                        "Relay “a”",
+                        "Given",
+                        "3 mm",
+                        "2 to 4 mm",
+                        "Relay “b”",
+                        "Given",
+                        "1 mm"),
+                card(worked)
+                        .subList(
+                                card(worked).indexOf("The job at a glance"),
+                                card(worked).indexOf("The job at a glance") + 12));
+        assertTrue(
+                card(worked).contains("over the ranges: 2 to 4 mm"),
+                () -> card(worked).toString());
+        assertTrue(!card(worked("", "")).contains("Over the ranges typed"), "no column where nothing moves");
+        WorkedProject sized = new Shop(new Sampler())
+                .work(slip("s", "sampler", json("'thickness': '2 mm', 'cover': '100-102 x 50 mm'")));
+        assertEquals(List.of("100 × 50 mm to 102 × 50 mm"), glances(sized, "s", "cover"));
+    }
+
+    private static List<String> glances(WorkedProject worked, String slip, String key) {
+        Answer answer = worked.slips()
+                .get(slip)
+                .installed()
+                .orElseThrow()
+                .calculator()
+                .declaration()
+                .answer(key)
+                .orElseThrow();
+        return words(worked, slip).glance(answer).map(RangeWordsTest::plain).stream()
+                .toList();
+    }
+
+    private static List<String> card(WorkedProject worked) {
+        return VisibleTexts.of(
+                        new JobCard(worked, Shop.ENGLISH).document(LocalDate.of(2026, 5, 4), List.of(), fault -> {}))
+                .stream()
+                .map(RangeWordsTest::plain)
+                .toList();
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00A0', ' ').replace('\u202F', ' ');
+    }
+
+    private static List<RangeCheck> checks(WorkedProject worked, String slip) {
+        return RangeChecks.of(worked, worked.slips().get(slip), Shop.ENGLISH);
+    }
+
+    @Test
+    void aRangeRefusedAtItsMiddleIsToldWhereItHasAnAnswer() {
+        // the relay takes no more than 1000 m
+        WorkedProject worked = worked("'take': '998-1003 m'", LINK);
+        List<RangeCheck> checks = checks(worked, "a");
+        assertEquals(1, checks.size());
+        assertEquals(
+                "There is an answer only where Taken is 1000 m or less.",
+                plain(checks.get(0).what()));
+        assertEquals(List.of(), checks(worked, "b"), "it waits for the other, which tells it");
+        RangeWords words = words(worked, "a");
+        assertEquals(List.of(), words.rows());
+        assertTrue(words.how().endsWith("each range alone from end to end."), words::how);
+        Map<?, ?> ranges = (Map<?, ?>) new SlipJson(worked, worked.slips().get("a"), Shop.ENGLISH)
+                .tree()
+                .get("ranges");
+        Map<?, ?> part = (Map<?, ?>) ((List<?>) ranges.get("answered")).get(0);
+        assertEquals(998.0, part.get("from"));
+        assertEquals(1000, (Double) part.get("to"), 1e-6);
+        assertTrue(card(worked).stream().anyMatch(text -> text.startsWith("Relay “a”: There is an answer only where")));
+    }
+
+    @Test
+    void whatIsToldOfTheMiddleAndNotAllOverIsSaid() {
+        Shop shop = new Shop(new Sampler());
+        WorkedProject worked = shop.work(slip("s", "sampler", json("'thickness': '4-7 mm'")));
+        List<String> said = plainSentences(words(worked, "s")).stream()
+                .filter(sentence -> sentence.startsWith("This is so only where Thickness is 5.000 mm or more: "))
+                .toList();
+        assertEquals(2, said.size(), said::toString);
+        List<?> ended =
+                (List<?>) ((Map<?, ?>) new SlipJson(worked, worked.slips().get("s"), Shop.ENGLISH)
+                                .tree()
+                                .get("ranges"))
+                        .get("ended");
+        assertEquals(2, ended.size());
+        assertEquals("notice.thick", ((Map<?, ?>) ended.get(0)).get("key"));
     }
 
     @Test
@@ -82,17 +223,26 @@ class RangeWordsTest {
         WorkedProject worked = shop.work(slip("s", "sampler", json("'thickness': '4-6 mm'")));
         WorkedSlip slip = worked.slips().get("s");
         assertTrue(slip.remarks().stream().noneMatch(remark -> remark.key().equals("notice.thick")));
-        List<String> said = plainSentences(words(worked, "s")).stream()
-                .filter(sentence -> sentence.startsWith("Check") || sentence.startsWith("Caution"))
-                .toList();
-        assertEquals(2, said.size(), said::toString);
-        assertTrue(said.get(0).startsWith("Check for Thickness 5.000 mm or more: "), said::toString);
-        assertTrue(said.get(1).startsWith("Caution for Thickness 5.000 mm or more: "), said::toString);
-        assertTrue(
-                VisibleTexts.of(new JobCard(worked, Shop.ENGLISH).document(LocalDate.of(2026, 5, 4), List.of()))
-                        .stream()
-                        .anyMatch(text ->
-                                text.replace('\u00A0', ' ').startsWith("Check for Thickness 5.000 mm or more: ")));
+        List<RangeCheck> checks = checks(worked, "s");
+        assertEquals(
+                List.of(Severity.CHECK, Severity.CAUTION),
+                checks.stream().map(RangeCheck::severity).toList());
+        for (RangeCheck check : checks) {
+            assertTrue(plain(check.what()).startsWith("Where Thickness is 5.000 mm or more: "), check::what);
+        }
+        List<String> card = card(worked);
+        for (String told : List.of(
+                "Sampler “s”: Where Thickness is 5.000 mm or more: ", "Where Thickness is 5.000 mm or more: ")) {
+            assertEquals(2, card.stream().filter(text -> text.startsWith(told)).count(), told);
+        }
+        assertTrue(card.contains("Look at these before you cut (2):"), card::toString);
+        List<List<String>> csv = JobCardRows.of(worked, Shop.ENGLISH);
+        assertEquals(
+                List.of("check", "caution"),
+                csv.stream()
+                        .filter(row -> plain(row.get(6)).startsWith("Where Thickness is 5.000 mm or more: "))
+                        .map(row -> row.get(2))
+                        .toList());
         Map<?, ?> ranges =
                 (Map<?, ?>) new SlipJson(worked, slip, Shop.ENGLISH).tree().get("ranges");
         List<?> raised = (List<?>) ranges.get("raised");

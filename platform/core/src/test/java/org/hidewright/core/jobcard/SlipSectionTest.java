@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class SlipSectionTest {
     private static Section section(String id, String... slips) {
         Document card = new JobCard(new Shop(new Sampler(), new Relay()).work(slips), Shop.ENGLISH)
-                .document(LocalDate.of(2026, 3, 1), List.of());
+                .document(LocalDate.of(2026, 3, 1), List.of(), fault -> {});
         return card.sections().stream()
                 .filter(section -> section.id().equals(id))
                 .findFirst()
@@ -74,6 +74,16 @@ class SlipSectionTest {
 
     private static List<String> row(List<List<String>> rows, String first) {
         return rows.stream().filter(row -> row.get(0).equals(first)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aSlipThatCannotBeReadShowsHowTheRestWasUnderstood() {
+        List<List<String>> asked = asked(section(
+                "strap", slip("strap", "sampler", json("'thickness': '4-6 oz', 'turn': 'round', 'layers': []"))));
+        assertEquals(
+                "1.984\u00A0mm, the middle of 1.588 to 2.381\u00A0mm",
+                row(asked, "Thickness").get(1));
+        assertEquals(List.of("Turn", "–", "typed “round”"), row(asked, "Turn"));
     }
 
     @Test

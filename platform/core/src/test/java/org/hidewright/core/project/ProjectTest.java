@@ -11,9 +11,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -263,6 +266,31 @@ class ProjectTest {
         Project project = project(json("{" + members + "}").replace("~", "\n"));
         assertEquals(List.of("wrong-shape"), keys(project.remarks()));
         assertEquals(line, project.remarks().get(0).place().line());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "'slips': 3|“slips” is the number 3 here; a list in square brackets belongs there.|[{'id': '…',",
+                "'slips': [{}, 'a']|“slips[2]” is a text in double quotes here; a group in braces belongs there.|{'id': '…',",
+                "'show': []|“show” is a list in square brackets here; a group in braces belongs there.|{'units': 'mm'}.",
+                "'name': {}|“name” is a group in braces here; a text in double quotes belongs there.|'…'.",
+                "'about': true|“about” is the word true without quotes here; a text in double quotes belongs there.|'…'.",
+                "'workshop': {'tables': {'leather': [{'id': 'a'}, null]}}"
+                        + "|“leather[2]” is the word null without quotes here; a group in braces belongs there.|{'id': '…', …}.",
+                "'slips': [{'id': 'a', 'calculator': 'b', 'version': 1.5}]"
+                        + "|“version” is the number 1.5 here; a whole number from 1 up belongs there.|1.",
+            })
+    void whatStandsThereAndWhatBelongsThereIsSaidInWords(String member, String what, String like) {
+        Remark remark = project(json("{'hidewright': 1, " + member + "}")).remarks().stream()
+                .filter(told -> told.key().equals("notice.wrong-shape"))
+                .findFirst()
+                .orElseThrow();
+        Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        assertEquals(what, wording.what(remark));
+        assertTrue(wording.next(remark).startsWith("Write it like " + json(like)), wording.next(remark));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -184,6 +184,30 @@ class ProjectFileTest {
     }
 
     @Test
+    void aFileThatIsNotThereIsToldWithTheNearestThatIs() throws Exception {
+        Saved.write(folder.resolve("plant-press.json"), Saved.text("One"));
+        Saved.write(folder.resolve(".plant-pres.json"), "hidden");
+        Files.createDirectory(folder.resolve("plantpress.json"));
+        for (String near : List.of("plant-pres.json", "plantpres.json", "plant-press", "Plant-press.JSON")) {
+            Path named = folder.resolve(near);
+            assertTrue(
+                    Saved.told(() -> ProjectFile.open(named))
+                            .startsWith("no-file-nearest: There is no file " + named + "; "
+                                    + folder.resolve("plant-press.json") + " is there."),
+                    near);
+        }
+        assertTrue(Saved.told(() -> ProjectFile.open(folder.resolve("keeper-loop.json")))
+                .startsWith("no-file: "));
+    }
+
+    @Test
+    void theVersionBeforeIsNotTakenForTheNearestName() throws Exception {
+        ProjectFile.open(file).save(Saved.project("Two"));
+        Files.delete(file);
+        assertTrue(Saved.told(() -> ProjectFile.open(file)).startsWith("no-file: "));
+    }
+
+    @Test
     void aProjectThatDoesNotOpenNamesTheVersionBefore() throws Exception {
         ProjectFile.open(file).save(Saved.project("Two"));
         Saved.write(file, "{\"hidewright\": 1 \"name\"}");

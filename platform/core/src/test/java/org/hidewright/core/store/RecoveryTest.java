@@ -42,8 +42,24 @@ class RecoveryTest {
         Saved.write(left, half);
         ProjectFile opened = ProjectFile.open(file);
         assertEquals("One", opened.project().name());
-        assertEquals(List.of(), opened.remarks());
+        assertEquals(
+                List.of("save-half-written: A save of " + file
+                        + " was cut short before it was whole; what there was of it"
+                        + " was removed. A project that is cut off cannot be read; that save changed nothing else. See"
+                        + " whether your last changes are in the file, and make again what is missing."),
+                told(opened.remarks()));
         assertEquals(List.of("strap.json"), Saved.names(folder));
+        assertEquals(List.of(), ProjectFile.open(file).remarks(), "it is told once");
+    }
+
+    @Test
+    void aHalfWrittenVersionIsToldToWhoSavesOverItToo() throws Exception {
+        Saved.write(file, Saved.text("One"));
+        ProjectFile opened = ProjectFile.open(file);
+        Saved.write(left, "{");
+        ProjectFile saved = opened.save(Saved.project("Two"));
+        assertTrue(told(saved.remarks()).get(0).startsWith("save-half-written: "), told(saved.remarks())::toString);
+        assertEquals(Saved.text("Two"), Files.readString(file));
     }
 
     @Test

@@ -69,8 +69,8 @@ class SaveFaultTest {
         assertEquals(
                 "disk-full: " + file
                         + " was not saved: the disk is full. A new version is written whole before it takes"
-                        + " the place of the old one. Make room on the disk and save again. The file is as it was, and"
-                        + " your version is still open here.",
+                        + " the place of the old one. Make room on the disk and try again. The file is as it was, and"
+                        + " what was to be saved is in no file yet.",
                 Saved.told(() -> opened.save(Saved.project("Two"), new FullDisk(full))));
         untouched();
         opened.save(Saved.project("Two"));
@@ -104,7 +104,7 @@ class SaveFaultTest {
                 "folder-gone: " + file + " was not saved: there is no folder " + folder
                         + " any more. Since the file was"
                         + " opened its folder was moved, renamed or deleted, or its disk was taken out. Bring the folder"
-                        + " back and save again. Your version is still open here.",
+                        + " back and try again. What was to be saved is in no file yet.",
                 Saved.told(() -> opened.save(Saved.project("Two"))));
     }
 

@@ -99,6 +99,24 @@ class WordingTest {
         assertTrue(pseudo.text(TEXTS, "braces", "y").contains("y."));
     }
 
+    /** What is typed is the same in every language. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "Turn it off: hidewright addons off {0}.|[Tûrñ ît öff: hidewright addons off {0}.",
+                "See it by hidewright keep PROJECT --workshop FILE.|[Šéé ît bý hidewright keep PROJECT --workshop FILE.",
+                "hidewright addons [install FILE] once|[hidewright addons [install FILE] öñçé",
+                "Add \"calculator\": \"…\" to org.example.nets|[Àdd \"calculator\": \"…\" tö org.example.nets",
+                "Example: hidewright work thickness thickness=\"8 oz\"|[Éxàmplé: hidewright work thickness thickness=\"8 oz\"",
+                "Hidewright says so once, on and off|[Hidewright šàýš šö öñçé, öñ àñd öff",
+            })
+    void commandsAndOptionsAreNotMadeStrange(String pattern, String strange) {
+        String text = pseudo.text((key, language) -> Optional.of(pattern), "any", "{0}");
+        assertTrue(text.startsWith(strange), text);
+    }
+
     @Test
     void aRemarkSaysWhatWhyNextAndWhere() {
         Remark remark = Remark.of(NoticeKind.check("n").at("width", Length.ofMm(2)), TEXTS);

@@ -1,5 +1,6 @@
 package org.hidewright.core.work;
 
+import static org.hidewright.core.bench.Shop.ENGLISH;
 import static org.hidewright.core.bench.Shop.json;
 import static org.hidewright.core.bench.Shop.keys;
 import static org.hidewright.core.bench.Shop.project;
@@ -10,6 +11,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +24,7 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.WorkedSlip.State;
@@ -283,6 +287,18 @@ class BenchTest {
     }
 
     @Test
+    void aSlipOfACalculatorThatCannotBeUsedSaysWhereToLook() {
+        Catalogue unsound = mock(Catalogue.class);
+        when(unsound.find("odd")).thenReturn(Optional.empty());
+        when(unsound.ids()).thenReturn(List.of("odd"));
+        WorkedSlip worked = new Shop(unsound).one("odd", "");
+        assertEquals("state.dormant-unusable", worked.stateKey());
+        Remark told = worked.remarks().get(0);
+        assertEquals("The calculator “odd” is installed and cannot be used.", ENGLISH.what(told));
+        assertEquals("hidewright explain odd says what is wrong with it, and what to do.", ENGLISH.next(told));
+    }
+
+    @Test
     void aSlipWithoutACalculatorIsToldOnce() {
         WorkedProject worked = shop.work("{\"id\": \"a\"}");
         assertEquals(List.of("slip-without-calculator"), keys(worked.remarks()));
@@ -314,7 +330,7 @@ class BenchTest {
         WorkedProject worked =
                 shop.work(slip("a", "realy", ""), json("{'id': 'b', 'calculator': 'sampler', 'version': 3}"));
         assertTrue(said(worked.slips().get("a").remarks().get(0))
-                .startsWith("No calculator called “realy” is installed; “relay” is."));
+                .startsWith("No calculator called “realy” is installed and turned on; “relay” is."));
         assertTrue(said(worked.slips().get("b").remarks().get(0))
                 .startsWith("The slip is of version 3 of “sampler”; version 2 is installed."));
     }

@@ -15,6 +15,7 @@ import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,6 +70,27 @@ class KindsTest {
         double got = value instanceof Quantity<?> quantity ? quantity.base() : ((Number) value).doubleValue();
         assertEquals(base, got, 1e-12 * Math.abs(base) * 10);
         assertEquals(State.WORKED, slip.state());
+    }
+
+    /** The host does not know what is leather, and an angle or a price is not gauged. */
+    @ParameterizedTest(name = "{0} = {1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "thickness|'1-3 mm'",
+                "turn|'80-100 deg'",
+                "weight|'1-2 lb'",
+                "cover|'20-30 mm x 40 mm'",
+                "turn|'340-380 deg'"
+            })
+    void whatIsSaidOfARangeFitsWhateverIsAsked(String question, String json) {
+        List<Remark> remarks = asked(question, json).remarks();
+        assertTrue(keys(remarks).contains("midpoint"), remarks.toString());
+        for (Remark remark : remarks) {
+            String said = said(remark);
+            assertTrue(!said.contains("leather") && !said.contains("Measure") && !said.contains("piece"), said);
+        }
     }
 
     @ParameterizedTest(name = "{0} = {1}: {2}")

@@ -17,6 +17,10 @@ import org.hidewright.api.measure.Units;
 import org.hidewright.api.measure.Volume;
 import org.hidewright.core.bench.Refill;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.jobcard.JobCardRows;
+import org.hidewright.core.jobcard.RangeCheck;
+import org.hidewright.core.jobcard.RangeChecks;
+import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.jobcard.SlipJson;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.range.Spread;
@@ -117,6 +121,50 @@ class MoneyAndTimeTest {
         assertTrue(
                 said(worked.slips().get("s").remarks().get(0)).contains("12.50\u00A0EUR"),
                 said(worked.slips().get("s").remarks().get(0)));
+    }
+
+    /** 5 ml of 250 ml, a fiftieth: 10 to 15 EUR a bottle are 0.20 to 0.30 EUR, evenly spread, of which 95 % are 0.2025 to 0.2975. */
+    @Test
+    void whatAPriceTypedAsARangeComesToIsShownInItsCurrency() {
+        WorkedProject worked = shop.work(slip("s", "refill", json("'price': '10-15 EUR'")));
+        WorkedSlip slip = worked.slips().get("s");
+        assertEquals(
+                List.of(List.of(
+                        "Per piece", "0.20\u00A0EUR", "0.30\u00A0EUR", "0.20 to 0.30\u00A0EUR", "Price (100\u202F%)")),
+                RangeWords.of(worked, slip, Shop.ENGLISH).orElseThrow().rows());
+        assertEquals(
+                "0,20\u00A0EUR",
+                RangeWords.of(worked, slip, new Wording(Locale.GERMAN, UnitSystem.INCH))
+                        .orElseThrow()
+                        .rows()
+                        .get(0)
+                        .get(1));
+        Map<?, ?> ranges =
+                (Map<?, ?>) new SlipJson(worked, slip, Shop.ENGLISH).tree().get("ranges");
+        assertEquals("EUR", ((Map<?, ?>) ((Map<?, ?>) ranges.get("answers")).get("per-piece")).get("unit"));
+        assertEquals("EUR", ((Map<?, ?>) ((List<?>) ranges.get("inputs")).get(0)).get("unit"));
+        List<List<String>> rows = JobCardRows.of(worked, Shop.ENGLISH);
+        assertTrue(rows.contains(List.of("s", "refill", "low", "", "per-piece", "", "0.2", "EUR", "")), rows::toString);
+        assertTrue(
+                rows.contains(List.of("s", "refill", "high", "", "per-piece", "", "0.3", "EUR", "")), rows::toString);
+        // a yen has no smaller coin, so that 0.20 and 0.30 of it are both none
+        WorkedProject yen = shop.work(slip("s", "refill", json("'price': '10-15 JPY'")));
+        assertEquals(
+                List.of(),
+                RangeWords.of(yen, yen.slips().get("s"), Shop.ENGLISH)
+                        .orElseThrow()
+                        .rows());
+    }
+
+    /** The limit is 500 of any currency: the refused part begins at a price, and is told as one. */
+    @Test
+    void thePartOfAPriceThatIsRefusedIsToldInItsCurrency() {
+        WorkedProject worked = shop.work(slip("s", "refill", json("'price': '480-510 CHF'")));
+        List<RangeCheck> checks = RangeChecks.of(worked, worked.slips().get("s"), Shop.ENGLISH);
+        assertEquals(1, checks.size());
+        assertTrue(
+                checks.get(0).what().startsWith("No answer where Price is 500.00\u00A0CHF or more: "),
+                checks.get(0)::what);
     }
 
     @Test

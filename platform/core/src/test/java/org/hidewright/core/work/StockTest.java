@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Units;
@@ -291,7 +292,8 @@ class StockTest {
                 .replace("'EUR'", "'CHF'"));
         WorkedProject worked = later.work(kept);
         assertEquals(Money.of(165, Units.currency("EUR")), value(worked.slips().get("s"), "price"));
-        assertEquals(List.of("workshop-differs", "workshop-row-gone", "workshop-row-new"), keys(worked.general()));
+        assertEquals(
+                List.of("workshop-differs-aside", "workshop-row-gone", "workshop-row-new"), keys(worked.general()));
         assertTrue(said(worked.general().get(0))
                 .startsWith("“leather[side].price” is 165 in the project and 180 in the workshop now."));
         WorkedProject renewed = later.work(kept(later, kept, true));
@@ -300,6 +302,28 @@ class StockTest {
         assertEquals(
                 List.of("leather[side]", "punches[p1]", "punches[p3]", "punches[p4]"),
                 renewed.shelf().rows());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "'price': '165'|'price': '180'|NOTE",
+                "'name': 'Side'|'name': 'Side, spring'|NOTE",
+                "'name': 'Side'|'name': 'Side', 'found-in': 'box'|NOTE",
+                "'thickness': '2-3 oz'|'thickness': '2 oz'|CHECK",
+                "'id': 'side', 'name': 'Side', 'tannage': 'vegetable'|'id': 'side', 'name': 'Side', 'tannage': 'chrome'|CHECK",
+            })
+    void whatIsCutByIsACheckWhenItDiffersAndTheRestIsWorthKnowing(String before, String after, Severity severity)
+            throws Exception {
+        Project project =
+                project(projectText(slip("s", "refill", json("'price': " + stock("leather", "side", "price")))));
+        Project kept = kept(shop.benchWith(WORKSHOP), project, false);
+        WorkedProject worked = shop.benchWith(WORKSHOP.replace(before, after)).work(kept);
+        assertEquals(
+                List.of(severity),
+                worked.general().stream().map(Remark::severity).toList());
     }
 
     @Test

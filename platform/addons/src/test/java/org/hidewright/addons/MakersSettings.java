@@ -1,0 +1,86 @@
+package org.hidewright.addons;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.jar.JarFile;
+import java.util.stream.Stream;
+import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A program with one bundle, and the settings of a maker beside it. */
+abstract class MakersSettings {
+    @TempDir
+    Path folder;
+
+    final Map<String, String> states = new HashMap<>();
+    Path settings;
+    Path jars;
+
+    @BeforeEach
+    void aProgram() throws IOException {
+        settings = folder.resolve("settings");
+        jars = settings.resolve("addons");
+        Path straps = Jar.bundle("straps", "Bundle-Version", "1.0.0.BUILD").write(folder.resolve("program/s.jar"));
+        states.put(straps.toString(), "on");
+    }
+
+    InstalledAddOns addOns() {
+        return new InstalledAddOns(settings, states, Set.of("command", "core"));
+    }
+
+    Path there(String file, String state, Jar jar) throws IOException {
+        Path path = jar.write(jars.resolve(file));
+        states.put(path.toString(), state);
+        return path;
+    }
+
+    List<AddOn> install(Path... given) throws FileTrouble {
+        return addOns().install(List.of(given), false);
+    }
+
+    /** What is told: what and next, without the folder of the test. */
+    String told(Executable doing) {
+        Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        FileTrouble trouble = assertThrows(FileTrouble.class, doing);
+        assertEquals(1, trouble.remarks().size());
+        assertTrue(trouble.remarks().get(0).stops());
+        return (wording.what(trouble.remarks().get(0)) + " "
+                        + wording.next(trouble.remarks().get(0)))
+                .replace(folder + "/", "");
+    }
+
+    List<String> installedFiles() throws IOException {
+        if (!Files.exists(jars)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(jars)) {
+            return all.map(path -> path.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    String choices() throws IOException {
+        return Files.readString(settings.resolve("addons.txt"));
+    }
+
+    static String entry(Path jar, String name) throws IOException {
+        try (JarFile file = new JarFile(jar.toFile())) {
+            return new String(file.getInputStream(file.getEntry(name)).readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}
