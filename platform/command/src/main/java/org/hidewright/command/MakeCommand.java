@@ -5,12 +5,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.hidewright.api.calculator.NoticeKind.Severity;
-import org.hidewright.api.document.Document;
-import org.hidewright.core.jobcard.JobCard;
 import org.hidewright.core.jobcard.JobCardJson;
 import org.hidewright.core.jobcard.JobCardRows;
+import org.hidewright.core.jobcard.Packet;
 import org.hidewright.core.jobcard.RangeChecks;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.Paper;
@@ -94,10 +95,11 @@ final class MakeCommand implements Subcommand {
                                 .orElse("A4")),
                 session);
         LocalDate date = date(arguments.matchedOptionValue(DATE, (String) null), session);
-        PacketFolder folder = PacketFolder.named(arguments.matchedOptionValue(INTO, PacketFolder.usual(file)), session);
-        if (!arguments.hasMatchedOption(REPLACE)) {
-            folder.mustBeFreeFor(project);
-        }
+        PacketFolder folder = PacketFolder.named(
+                arguments.matchedOptionValue(INTO, PacketFolder.usual(file)),
+                arguments.hasMatchedOption(REPLACE),
+                session);
+        folder.mustBeFreeFor(project);
         Stock stock = WorkshopOption.stock(arguments, session);
         WorkedProject worked = new Bench(session.catalogue(), stock).work(project);
         tell(worked, session);
@@ -141,17 +143,24 @@ final class MakeCommand implements Subcommand {
             throws BadArgument {
         List<Remark> missing = new ArrayList<>();
         PdfWriter pdf = session.paper().pdf();
+        Map<String, byte[]> pages = new LinkedHashMap<>();
         if (pdf == null) {
             session.err().println(session.texts().text("trouble.no-writer", "PDF"));
         } else {
-            Document document = new JobCard(worked, session.wording())
-                    .document(date, session.catalogue().contributors(), fault -> {
+            new Packet(worked, session.wording())
+                    .documents(date, session.catalogue().contributors(), fault -> {
                         session.tell(session.err(), fault);
                         missing.add(fault);
-                    });
-            folder.save(PacketFolder.PAGES, pdf.write(document, paper));
+                    })
+                    .forEach((name, document) -> pages.put(name + ".pdf", pdf.write(document, paper)));
         }
-        folder.save(PacketFolder.DATA, utf8(JobCardJson.write(worked, session.wording(), date)));
+        folder.take(pages.keySet());
+        for (Map.Entry<String, byte[]> page : pages.entrySet()) {
+            folder.save(page.getKey(), page.getValue());
+        }
+        folder.save(
+                PacketFolder.DATA,
+                utf8(JobCardJson.write(worked, session.wording(), date, List.copyOf(pages.keySet()))));
         CsvWriter csv = session.paper().csv();
         if (csv == null) {
             session.err().println(session.texts().text("trouble.no-writer", "CSV"));

@@ -6,9 +6,16 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonNode.JsonScalar;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.Project;
@@ -20,19 +27,30 @@ final class PacketFolder {
     static final String PAGES = "job-card.pdf";
     static final String DATA = "job-card.json";
     static final String ROWS = "job-card.csv";
-    /** The key of a job card's data that names its project. */
+    /** The keys of a job card's data that name its project and the files of its pages. */
     private static final String PROJECT = "project";
 
-    private final Path folder;
-    private final Session session;
+    private static final String DOCUMENTS = "documents";
+    private static final Pattern PAGE_NAME = Pattern.compile("[a-z0-9-]+\\.pdf");
 
-    private PacketFolder(Path folder, Session session) {
+    private final Path folder;
+    private final boolean replace;
+    private final Session session;
+    private final Set<String> earlier = new LinkedHashSet<>();
+
+    private PacketFolder(Path folder, boolean replace, Session session) {
         this.folder = folder;
+        this.replace = replace;
         this.session = session;
     }
 
-    /** @throws BadArgument if the name can be no folder here, naming the file in the way where there is one */
-    static PacketFolder named(String name, Session session) throws BadArgument {
+    /**
+     * The folder of this name.
+     *
+     * @param replace whether what is there may be written over whosever it is
+     * @throws BadArgument if the name can be no folder here, naming the file in the way where there is one
+     */
+    static PacketFolder named(String name, boolean replace, Session session) throws BadArgument {
         Path folder;
         try {
             folder = Path.of(name);
@@ -44,7 +62,7 @@ final class PacketFolder {
                 throw new BadArgument(session.texts().text("trouble.file-in-the-way", step.toString()));
             }
         }
-        return new PacketFolder(folder, session);
+        return new PacketFolder(folder, replace, session);
     }
 
     /** Where a packet goes when no folder is named: one for each project file, so that packets never meet. */
@@ -64,30 +82,79 @@ final class PacketFolder {
      */
     void mustBeFreeFor(Project project) throws BadArgument {
         Path data = folder.resolve(DATA);
-        if (!Files.isRegularFile(data)) {
-            for (String name : List.of(PAGES, ROWS)) {
-                if (Files.isRegularFile(folder.resolve(name))) {
-                    throw new BadArgument(session.texts()
-                            .text("trouble.other-file", folder.resolve(name).toString()));
+        Optional<JsonObject> card = Files.isRegularFile(data) ? cardOf(data) : Optional.empty();
+        if (!replace) {
+            if (Files.isRegularFile(data)) {
+                Optional<String> there = card.flatMap(found -> found.text(PROJECT));
+                if (there.isEmpty()) {
+                    throw notOurs(data);
+                } else if (!there.get().equals(project.name())) {
+                    throw new BadArgument(session.texts().text("trouble.other-packet", folder.toString(), there.get()));
                 }
+            } else {
+                mustBeFree(List.of(PAGES, ROWS));
             }
-            return;
         }
-        Optional<String> there = projectOf(data);
-        if (there.isEmpty()) {
-            throw new BadArgument(session.texts().text("trouble.other-file", data.toString()));
-        } else if (!there.get().equals(project.name())) {
-            throw new BadArgument(session.texts().text("trouble.other-packet", folder.toString(), there.get()));
-        }
+        card.ifPresent(found -> earlier.addAll(pagesOf(found)));
     }
 
-    private static Optional<String> projectOf(Path data) {
+    /** The pages an earlier packet says it has; nothing that could lie in another folder. */
+    private static List<String> pagesOf(JsonObject card) {
+        return card.get(DOCUMENTS).filter(JsonArray.class::isInstance).stream()
+                .flatMap(names -> ((JsonArray) names).items().stream())
+                .flatMap(name -> name instanceof JsonScalar text ? Stream.of(text.text()) : Stream.empty())
+                .filter(name -> PAGE_NAME.matcher(name).matches())
+                .toList();
+    }
+
+    private static Optional<JsonObject> cardOf(Path data) {
         try {
             return JsonText.read(Files.readString(data, StandardCharsets.UTF_8)).root() instanceof JsonObject card
-                    ? card.text(PROJECT)
+                    ? Optional.of(card)
                     : Optional.empty();
         } catch (IOException | JsonTrouble e) {
             return Optional.empty();
+        }
+    }
+
+    private void mustBeFree(Collection<String> names) throws BadArgument {
+        for (String name : names) {
+            if (Files.isRegularFile(folder.resolve(name))) {
+                throw notOurs(folder.resolve(name));
+            }
+        }
+    }
+
+    private BadArgument notOurs(Path file) {
+        return new BadArgument(session.texts().text("trouble.other-file", file.toString()));
+    }
+
+    /**
+     * Makes room for these pages. Pages of the earlier packet that are no longer among them are removed, so that nobody
+     * hands out an old quote.
+     *
+     * @throws BadArgument if one of them is a file that no packet says is its own
+     */
+    void take(Set<String> pages) throws BadArgument {
+        if (!replace) {
+            mustBeFree(pages.stream()
+                    .filter(page -> !page.equals(PAGES) && !earlier.contains(page))
+                    .toList());
+        }
+        for (String old : earlier) {
+            if (!pages.contains(old)) {
+                remove(folder.resolve(old));
+            }
+        }
+    }
+
+    private void remove(Path old) throws BadArgument {
+        try {
+            if (Files.deleteIfExists(old)) {
+                session.err().println(session.texts().text("make.removed", old.toString()));
+            }
+        } catch (IOException e) {
+            throw unwritten(old, e);
         }
     }
 

@@ -1,5 +1,7 @@
 package org.hidewright.costing;
 
+import java.util.Locale;
+
 /** What a line of a cost sheet stands for. */
 public enum CostKind {
     LEATHER,
@@ -11,5 +13,10 @@ public enum CostKind {
     ONCE_ONLY,
     OVERHEAD,
     SPOILAGE,
-    PACKING
+    PACKING;
+
+    /** Its key, and the beginning of the ids of its lines. */
+    String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 }

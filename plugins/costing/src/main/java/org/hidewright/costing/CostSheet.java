@@ -3,7 +3,6 @@ package org.hidewright.costing;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Working;
@@ -45,7 +44,8 @@ final class CostSheet {
             TOGETHER,
             EACH,
             MORE_HOUR,
-            MORE_WASTE);
+            MORE_WASTE,
+            Shopping.WHOLE);
 
     private static final Set<CostKind> MATERIALS =
             EnumSet.of(CostKind.LEATHER, CostKind.HARDWARE, CostKind.THREAD, CostKind.LIQUIDS);
@@ -118,8 +118,7 @@ final class CostSheet {
     private void line(CostKind kind, String row, Money exact) {
         Money amount = exact.rounded();
         if (amount.amount().signum() != 0) {
-            String key = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
-            lines.add(new CostLine(row.isEmpty() ? key : key + "-" + row, kind, amount));
+            lines.add(new CostLine(row.isEmpty() ? kind.key() : kind.key() + "-" + row, kind, row, amount));
         }
     }
 

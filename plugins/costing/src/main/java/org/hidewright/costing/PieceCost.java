@@ -11,6 +11,7 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
@@ -154,13 +155,26 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
 
             @Answered(by = "cost-one-more-hour") Money oneMoreHour,
 
-            @Answered(by = "cost-one-more-waste") Money oneMoreOfWaste) {}
+            @Answered(by = "cost-one-more-waste") Money oneMoreOfWaste,
+            @Answered(by = "buy-whole") List<BuyLine> toBuy,
+            @Answered Money outlay) {}
 
-    /** One line of the cost sheet, for the whole batch. */
+    /** One line of the cost sheet, for the whole batch; {@code of} is the row it comes from, empty where it comes from none. */
     public record CostLine(
             @RowId String id,
             @Answered CostKind kind,
+            @Answered String of,
             @Answered Money amount) {}
+
+    /** One line of the shopping list: what the whole batch needs, in what it is sold, and how many of those. */
+    public record BuyLine(
+            @RowId String id,
+            @Answered CostKind kind,
+            @Answered String of,
+            @Answered Phrase needed,
+            @Answered Phrase soldIn,
+            @Answered int toBuy,
+            @Answered Money paid) {}
 
     @Override
     public Outcome<Sheet> calculate(Piece piece, Working working) {
@@ -179,6 +193,7 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
             return Outcome.refuse(NOTHING_COSTS.at("hands-on"));
         }
         sheet.takeDown(working);
+        List<BuyLine> toBuy = Shopping.of(piece, working);
         List<Notice> notices = new ArrayList<>();
         if (piece.perHour().amount().signum() == 0) {
             notices.add(WORK_UNPAID.at("per-hour", piece.handsOn()));
@@ -193,7 +208,9 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
                         sheet.eachAfterwards(),
                         sheet.handsOn(),
                         sheet.oneMoreHour(),
-                        sheet.oneMoreOfWaste()),
+                        sheet.oneMoreOfWaste(),
+                        toBuy,
+                        toBuy.stream().map(BuyLine::paid).reduce(piece.perHour().times(0), Money::plus)),
                 notices);
     }
 

@@ -1,5 +1,6 @@
 package org.hidewright.costing;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,7 +66,17 @@ public final class PiecePrice implements Calculator<PiecePrice.Sale, PiecePrice.
             @Asked(unit = "%", min = "0 %", max = "100 %", usual = "30-50 %", preset = "50 %")
             double deposit,
 
-            @Asked(min = "0", example = "9 EUR") Optional<Money> materials) {}
+            @Asked(min = "0", example = "9 EUR") Optional<Money> materials,
+
+            @Asked(example = "M. Example") Optional<String> customer,
+
+            @Asked(example = "One pouch, tan, edges burnished")
+            Optional<String> described,
+
+            @Asked(example = "Three weeks after the deposit")
+            Optional<String> ready,
+
+            @Asked(example = "2026-12-31") Optional<LocalDate> validUntil) {}
 
     /** What is answered. */
     public record Prices(

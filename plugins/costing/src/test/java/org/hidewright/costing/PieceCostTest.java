@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
@@ -107,6 +108,48 @@ class PieceCostTest {
         assertEquals(8.192, sheet.handsOnTogether().in(Units.HOUR), 1e-12);
         assertEquals(eur(30), sheet.oneMoreHour());
         assertEquals(eur(0.10), sheet.oneMoreOfWaste()); // a hundredth of 2 ft², at 5 a foot
+    }
+
+    /** Eight that can be sold are ten begun: 25 ft² of sides of 20, 20 studs, 50 m of spools of 25, 100 ml of bottles of 250. */
+    @Test
+    void theShoppingListHasWholeOnesAndEnoughForWhatIsSpoilt() {
+        PieceCost.Sheet sheet =
+                answers(new PieceCost(), piece(8, new Learning.Steady(), 0, 0.2, leather(0.2, WasteOf.BOUGHT)));
+        assertEquals(
+                List.of(
+                        "leather-body LEATHER body 2 200.00 EUR",
+                        "hardware-stud HARDWARE stud 20 25.00 EUR",
+                        "thread-linen THREAD linen 2 12.00 EUR",
+                        "liquids-dye LIQUIDS dye 1 14.00 EUR"),
+                sheet.toBuy().stream()
+                        .map(line -> line.id() + " " + line.kind() + " " + line.of() + " " + line.toBuy() + " "
+                                + line.paid())
+                        .toList());
+        assertEquals(eur(251), sheet.outlay());
+        assertEquals(
+                Phrase.of("needed", Area.of(25, Units.FT2)),
+                sheet.toBuy().get(0).needed());
+        assertEquals(Phrase.of("sold-in", SIDE), sheet.toBuy().get(0).soldIn());
+        assertEquals(Phrase.of("needed", 20), sheet.toBuy().get(1).needed());
+        assertEquals(Phrase.of("sold-singly"), sheet.toBuy().get(1).soldIn());
+    }
+
+    @Test
+    void whatNoPieceTakesIsNotBought() {
+        PieceCost.Piece all = piece(1, new Learning.Steady(), 0, 0, leather(0.2, WasteOf.BOUGHT));
+        PieceCost.Sheet sheet = answers(
+                new PieceCost(),
+                with(
+                        all,
+                        Optional.empty(),
+                        Optional.of(List.of(new PieceCost.FittingUsed("stud", 0, eur(1)))),
+                        Optional.of(List.of(
+                                new PieceCost.ThreadUsed("linen", Length.ZERO, Length.of(25, Units.M), eur(6)))),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+        assertEquals(List.of(), sheet.toBuy());
+        assertEquals(eur(0), sheet.outlay());
     }
 
     private static PieceCost.Piece bare(Duration handsOn, Money perHour, Optional<Money> packing) {

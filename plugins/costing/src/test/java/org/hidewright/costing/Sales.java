@@ -50,7 +50,21 @@ record Sales(
 
     PiecePrice.Sale sale() {
         return new PiecePrice.Sale(
-                cost, by, fees, feeEach, tax, shown, discount, leastCharge, pieces, deposit, materials);
+                cost,
+                by,
+                fees,
+                feeEach,
+                tax,
+                shown,
+                discount,
+                leastCharge,
+                pieces,
+                deposit,
+                materials,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     PiecePrice.Prices prices() {

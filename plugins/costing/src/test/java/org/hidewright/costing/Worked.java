@@ -18,6 +18,7 @@ import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Money;
+import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
 
@@ -105,6 +106,8 @@ final class Worked {
                 return number(time.in(Units.HOUR)) + " h";
             } else if (value instanceof Area area) {
                 return number(area.in(Units.FT2)) + " ft²";
+            } else if (value instanceof Quantity<?> quantity) {
+                return quantity.toString();
             }
             return number(((Number) value).doubleValue());
         }

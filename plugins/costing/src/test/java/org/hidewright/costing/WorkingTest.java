@@ -32,6 +32,10 @@ class WorkingTest {
                 c = C / n | C 599.12, n 8 | 74.89
                 y = r · (1 + o) / (1 - s) | r 30.00, o 0.1, s 0.2 | 41.25
                 u = V / (1 - s) | V 0.16, s 0.2 | 0.20
+                k = ⌈n · N / ((1 - s) · V)⌉ | n 8, N 2.5 ft², s 0.2, V 20 ft² | 2
+                k = ⌈n · N / ((1 - s) · V)⌉ | n 8, N 2, s 0.2, V 1 | 20
+                k = ⌈n · N / ((1 - s) · V)⌉ | n 8, N 5000.0 mm, s 0.2, V 25000.0 mm | 2
+                k = ⌈n · N / ((1 - s) · V)⌉ | n 8, N 10.0 ml, s 0.2, V 250.0 ml | 1
                 """,
                 text(working(
                         new PieceCost(),

@@ -59,6 +59,7 @@ public final class JobView {
         private final String calculatorId;
         private final String title;
         private final State state;
+        private final Map<String, Answer> questions;
         private final Map<String, Answer> answers;
         private final List<Checks.Check> notices;
 
@@ -67,6 +68,7 @@ public final class JobView {
             calculatorId = from.calculatorId;
             title = from.title;
             state = from.state;
+            questions = Collections.unmodifiableMap(new LinkedHashMap<>(from.questions));
             answers = Collections.unmodifiableMap(new LinkedHashMap<>(from.answers));
             notices = List.copyOf(from.notices);
         }
@@ -91,6 +93,11 @@ public final class JobView {
             return state;
         }
 
+        /** What it was worked from by key, in the calculator's order; empty unless worked. */
+        public Map<String, Answer> questions() {
+            return questions;
+        }
+
         /** Answers by key, in the calculator's order; empty unless worked. */
         public Map<String, Answer> answers() {
             return answers;
@@ -106,6 +113,7 @@ public final class JobView {
             private final String calculatorId;
             private final String title;
             private final State state;
+            private final Map<String, Answer> questions = new LinkedHashMap<>();
             private final Map<String, Answer> answers = new LinkedHashMap<>();
             private final List<Checks.Check> notices = new ArrayList<>();
 
@@ -114,6 +122,11 @@ public final class JobView {
                 this.calculatorId = Objects.requireNonNull(calculatorId, "calculatorId");
                 this.title = Objects.requireNonNull(title, "title");
                 this.state = Objects.requireNonNull(state, "state");
+            }
+
+            public Builder question(String key, Answer asked) {
+                questions.put(Objects.requireNonNull(key, "key"), Objects.requireNonNull(asked, "asked"));
+                return this;
             }
 
             public Builder answer(String key, Answer answer) {
@@ -132,28 +145,44 @@ public final class JobView {
         }
     }
 
-    /** One answer, as it is shown and as a number. */
+    /** One answer, or one question with what it was given, as it is shown, as a number and as rows. */
     public static final class Answer {
         private final String label;
         private final String value;
         private final String unit;
         private final OptionalDouble number;
+        private final List<Row> rows;
 
-        private Answer(String label, String value, String unit, OptionalDouble number) {
+        private Answer(String label, String value, String unit, OptionalDouble number, List<Row> rows) {
             this.label = Objects.requireNonNull(label, "label");
             this.value = Objects.requireNonNull(value, "value");
             this.unit = Objects.requireNonNull(unit, "unit");
             this.number = Objects.requireNonNull(number, "number");
+            this.rows = List.copyOf(rows);
         }
 
         /** An answer in words. */
         public static Answer text(String label, String value) {
-            return new Answer(label, value, "", OptionalDouble.empty());
+            return new Answer(label, value, "", OptionalDouble.empty(), List.of());
         }
 
-        /** @param number in the base unit of its dimension: mm, rad, mm², g */
+        /**
+         * A number.
+         *
+         * @param unit empty where the value is written with it
+         * @param number in the base unit of its dimension: mm, rad, mm², g; an amount of money in its currency
+         */
         public static Answer number(String label, String value, String unit, double number) {
-            return new Answer(label, value, unit, OptionalDouble.of(number));
+            return new Answer(label, value, unit, OptionalDouble.of(number), List.of());
+        }
+
+        /**
+         * A table.
+         *
+         * @param value how it is told in a line
+         */
+        public static Answer rows(String label, String value, List<Row> rows) {
+            return new Answer(label, value, "", OptionalDouble.empty(), rows);
         }
 
         public String label() {
@@ -171,6 +200,36 @@ public final class JobView {
         /** The number in the base unit of its dimension, where the answer is one. */
         public OptionalDouble number() {
             return number;
+        }
+
+        /** The rows in their order, where the answer is a table; else empty. */
+        public List<Row> rows() {
+            return rows;
+        }
+    }
+
+    /** A row of a table. */
+    public static final class Row {
+        private final String id;
+        private final Map<String, Answer> cells;
+
+        private Row(String id, Map<String, Answer> cells) {
+            this.id = Objects.requireNonNull(id, "id");
+            this.cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
+        }
+
+        /** @param cells by the key of their column, in the order of the columns; a column that holds nothing is left out */
+        public static Row of(String id, Map<String, Answer> cells) {
+            return new Row(id, cells);
+        }
+
+        /** The stable name of the row; empty where it has none. */
+        public String id() {
+            return id;
+        }
+
+        public Map<String, Answer> cells() {
+            return cells;
         }
     }
 }

@@ -8,12 +8,14 @@ public final class Section {
     private final String id;
     private final String title;
     private final boolean newPage;
+    private final boolean apart;
     private final List<Block> blocks;
 
-    private Section(String id, String title, boolean newPage, List<Block> blocks) {
+    private Section(String id, String title, boolean newPage, boolean apart, List<Block> blocks) {
         this.id = Objects.requireNonNull(id, "id");
         this.title = Objects.requireNonNull(title, "title");
         this.newPage = newPage;
+        this.apart = apart;
         this.blocks = List.copyOf(blocks);
     }
 
@@ -24,7 +26,7 @@ public final class Section {
      * @param title heading; empty for none
      */
     public static Section of(String id, String title, List<? extends Block> blocks) {
-        return new Section(id, title, false, List.copyOf(blocks));
+        return new Section(id, title, false, false, List.copyOf(blocks));
     }
 
     public static Section of(String id, String title, Block... blocks) {
@@ -33,7 +35,16 @@ public final class Section {
 
     /** The same section, begun on a page of its own. */
     public Section onNewPage() {
-        return new Section(id, title, true, blocks);
+        return new Section(id, title, true, apart, blocks);
+    }
+
+    /**
+     * The same section as a document of its own beside the job card, such as a quote that a customer is handed. Its file
+     * is named by what stands in the id after the last point, in small letters, digits and hyphens; its title is the
+     * document's.
+     */
+    public Section apart() {
+        return new Section(id, title, newPage, true, blocks);
     }
 
     public String id() {
@@ -46,6 +57,10 @@ public final class Section {
 
     public boolean startsPage() {
         return newPage;
+    }
+
+    public boolean standsApart() {
+        return apart;
     }
 
     public List<Block> blocks() {

@@ -4,12 +4,13 @@
  * <p>A {@link Document} is a list of {@link Section}s, a section a list of {@link Block}s. Every text in it is final:
  * translated into the document's language, its numbers formatted, its units written. Writers arrange and never word.
  *
- * <p>A bundle adds sections of its own by registering a {@link SectionContributor} as a service.
+ * <p>A bundle adds sections of its own by registering a {@link SectionContributor} as a service; one of them may
+ * stand apart as a document of its own.
  *
  * <p>All types are immutable and made through their factories and builders.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package org.hidewright.api.document;
 
 import org.osgi.annotation.bundle.Export;

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
@@ -17,7 +16,6 @@ import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
-import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
@@ -28,11 +26,11 @@ import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.State;
 
 /** Draws the job card of a worked project up as a document. */
-public final class JobCard {
+final class JobCard {
     private final WorkedProject worked;
     private final Wording wording;
 
-    public JobCard(WorkedProject worked, Wording wording) {
+    JobCard(WorkedProject worked, Wording wording) {
         this.worked = worked;
         this.wording = wording;
     }
@@ -41,13 +39,11 @@ public final class JobCard {
      * The document: first page the whole job, then a section for each slip, then what bundles add.
      *
      * @param date the day printed on every page
-     * @param contributors what adds sections; one that fails is told in place of its sections
-     * @param told hears of those that failed
      */
-    public Document document(LocalDate date, List<Contributor> contributors, Consumer<Remark> told) {
+    Document document(LocalDate date, List<Section> contributed) {
         Document.Builder document = Document.of(worked.project().name(), wording.host("job-card.title"))
                 .dated(date, wording.date(date))
-                .pageText(pageText())
+                .pageText(wording.host("job-card.page", "{0}", "{1}"))
                 .language(wording.language());
         worked.project().about().ifPresent(document::meta);
         document.section(overview());
@@ -58,12 +54,7 @@ public final class JobCard {
         for (WorkedSlip slip : worked.slips().values()) {
             document.section(new SlipSection(slip, wording, this).section());
         }
-        document.sections(new ContributedSections(worked, wording, this).sections(contributors, told));
-        return document.build();
-    }
-
-    private String pageText() {
-        return wording.host("job-card.page", "{0}", "{1}");
+        return document.sections(contributed).build();
     }
 
     /** What a maker must know in ten seconds: the leading answers of every slip, and what is not as it should be. */

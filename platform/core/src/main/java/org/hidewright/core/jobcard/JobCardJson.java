@@ -2,6 +2,7 @@ package org.hidewright.core.jobcard;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.wording.Wording;
@@ -11,11 +12,13 @@ import org.hidewright.core.work.WorkedProject;
 public final class JobCardJson {
     private JobCardJson() {}
 
-    public static String write(WorkedProject worked, Wording wording, LocalDate date) {
+    /** @param documents names of the files of pages that were written with it */
+    public static String write(WorkedProject worked, Wording wording, LocalDate date, List<String> documents) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("project", worked.project().name());
         worked.project().about().ifPresent(about -> tree.put("about", about));
         tree.put("date", date.toString());
+        tree.put("documents", documents);
         tree.put(
                 "notices",
                 worked.general().stream()

@@ -2,6 +2,7 @@ package org.hidewright.core.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.hidewright.api.document.BigAnswer;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.Checks;
@@ -25,6 +26,9 @@ public final class GivenSections {
     private static final int LINES_OF_A_FIGURE = 100;
 
     static final int MOST_CHARACTERS = 200_000;
+
+    /** The id of a section that stands apart: its last part is safe as the name of a file everywhere. */
+    private static final Pattern FILE_NAME = Pattern.compile("(.*\\.)?[a-z0-9]+(-[a-z0-9]+){0,9}");
 
     private final List<Section> sections = new ArrayList<>();
     private long lines;
@@ -54,6 +58,9 @@ public final class GivenSections {
         }
         lines(1);
         texts(section.id(), section.title());
+        if (section.standsApart() && !FILE_NAME.matcher(section.id()).matches()) {
+            throw Nonsense.of("section-apart", section.id());
+        }
         section.blocks().forEach(this::block);
         sections.add(section);
     }

@@ -47,8 +47,9 @@ class ContributedSectionsTest {
     private final List<Remark> told = new ArrayList<>();
 
     private Document card(Contributor... contributors) {
-        return new JobCard(new Shop(new Sampler()).work(Shop.slip("strap", "sampler", "")), Shop.ENGLISH)
-                .document(LocalDate.of(2026, 3, 1), List.of(contributors), told::add);
+        return new Packet(new Shop(new Sampler()).work(Shop.slip("strap", "sampler", "")), Shop.ENGLISH)
+                .documents(LocalDate.of(2026, 3, 1), List.of(contributors), told::add)
+                .get(Packet.JOB_CARD);
     }
 
     private static Contributor odd(List<?> sections) {

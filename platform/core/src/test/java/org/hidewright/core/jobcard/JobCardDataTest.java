@@ -35,7 +35,8 @@ class JobCardDataTest {
     }
 
     private static JsonNode tree(Wording wording) throws Exception {
-        return new ObjectMapper().readTree(JobCardJson.write(worked(), wording, LocalDate.of(2026, 3, 1)));
+        return new ObjectMapper()
+                .readTree(JobCardJson.write(worked(), wording, LocalDate.of(2026, 3, 1), List.of("job-card.pdf")));
     }
 
     @Test

@@ -17,7 +17,7 @@ class JobCardTest {
     private static boolean saysHowToReadDecimals(UnitSystem units, String questions) {
         Wording wording = new Wording(Locale.ENGLISH, units);
         return new JobCard(new Shop(new Sampler()).work(Shop.slip("strap", "sampler", Shop.json(questions))), wording)
-                .document(LocalDate.of(2026, 3, 1), List.of(), fault -> {}).sections().get(0).blocks().stream()
+                .document(LocalDate.of(2026, 3, 1), List.of()).sections().get(0).blocks().stream()
                         .filter(Paragraph.class::isInstance)
                         .map(paragraph -> ((Paragraph) paragraph).text())
                         .anyMatch(text -> text.contains("4.486 in is 4 in and 0.486 × 64 = 31.1 parts"));

@@ -108,7 +108,9 @@ class PseudoLanguageTest {
 
     private static Document card(String language, UnitSystem system, Contributor... contributors) {
         Wording wording = new Wording(Locale.forLanguageTag(language), system);
-        return new JobCard(everyState(), wording).document(DAY, List.of(contributors), fault -> {});
+        return new Packet(everyState(), wording)
+                .documents(DAY, List.of(contributors), fault -> {})
+                .get(Packet.JOB_CARD);
     }
 
     @ParameterizedTest

@@ -162,9 +162,7 @@ class RangeWordsTest {
     }
 
     private static List<String> card(WorkedProject worked) {
-        return VisibleTexts.of(
-                        new JobCard(worked, Shop.ENGLISH).document(LocalDate.of(2026, 5, 4), List.of(), fault -> {}))
-                .stream()
+        return VisibleTexts.of(new JobCard(worked, Shop.ENGLISH).document(LocalDate.of(2026, 5, 4), List.of())).stream()
                 .map(RangeWordsTest::plain)
                 .toList();
     }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class SlipSectionTest {
     private static Section section(String id, String... slips) {
         Document card = new JobCard(new Shop(new Sampler(), new Relay()).work(slips), Shop.ENGLISH)
-                .document(LocalDate.of(2026, 3, 1), List.of(), fault -> {});
+                .document(LocalDate.of(2026, 3, 1), List.of());
         return card.sections().stream()
                 .filter(section -> section.id().equals(id))
                 .findFirst()

@@ -1,0 +1,210 @@
+package org.hidewright.costing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.hidewright.api.document.Block;
+import org.hidewright.api.document.JobView;
+import org.hidewright.api.document.JobView.Slip;
+import org.hidewright.api.document.NoteSpace;
+import org.hidewright.api.document.Paragraph;
+import org.hidewright.api.document.Section;
+import org.hidewright.api.document.SectionContributor;
+import org.hidewright.api.document.Table;
+import org.hidewright.api.document.TickList;
+import org.osgi.service.component.annotations.Component;
+
+/**
+ * The papers of costing, each apart from the job card: the shopping list for the shop, the quote for the customer, the cost
+ * sheet for the maker alone. Only slips that were worked are on them, so that nobody buys or quotes by an old number.
+ */
+@Component(service = SectionContributor.class)
+public final class CostingPapers implements SectionContributor {
+    private static final String BUNDLE = "org.hidewright.costing.";
+    private static final int LINES_TO_SIGN = 2;
+
+    @Override
+    public List<Section> sections(JobView job) {
+        PaperWords words = new PaperWords(job.language());
+        return Stream.of(costSheet(job, words), shoppingList(job, words), quote(job, words))
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private static List<Slip> worked(JobView job, String calculator) {
+        return job.slips().stream()
+                .filter(slip -> slip.state() == JobView.State.WORKED)
+                .filter(slip -> slip.calculatorId().equals(calculator))
+                .toList();
+    }
+
+    private static List<Section> paper(String name, PaperWords words, List<Block> blocks) {
+        return blocks.isEmpty()
+                ? List.of()
+                : List.of(Section.of(BUNDLE + name, words.text(name + ".title"), blocks)
+                        .apart());
+    }
+
+    private static List<Section> costSheet(JobView job, PaperWords words) {
+        List<Block> blocks = new ArrayList<>();
+        for (Slip slip : worked(job, "cost")) {
+            Table.Builder lines = Table.builder()
+                    .caption(slip.title())
+                    .column(words.text("cost-line.kind"))
+                    .column(words.text("cost-line.of"))
+                    .numbers(words.text("cost-line.amount"))
+                    .numbers(words.text("cost-sheet.share"));
+            double together = number(slip, "together");
+            slip.answers()
+                    .get("lines")
+                    .rows()
+                    .forEach(row -> lines.row(
+                            value(row, "kind"),
+                            value(row, "of"),
+                            value(row, "amount"),
+                            words.share(row.cells().get("amount").number().orElse(0) / together)));
+            lines.row(words.text("cost.answer.together"), "", shown(slip, "together"), words.share(1));
+            blocks.add(lines.build());
+            blocks.add(values(
+                    slip,
+                    "each",
+                    "materials-each",
+                    "once-only",
+                    "each-afterwards",
+                    "hands-on-together",
+                    "one-more-hour",
+                    "one-more-of-waste",
+                    "outlay"));
+        }
+        for (Slip slip : worked(job, "price")) {
+            blocks.add(captioned(
+                    slip,
+                    "price",
+                    "paid",
+                    "tax",
+                    "fees",
+                    "kept",
+                    "profit",
+                    "margin",
+                    "markup",
+                    "cost-covered",
+                    "wholesale",
+                    "wholesale-profit"));
+        }
+        for (Slip slip : worked(job, "break-even")) {
+            blocks.add(captioned(slip, "pieces", "left-by-each"));
+        }
+        if (!blocks.isEmpty()) {
+            blocks.add(0, Paragraph.quiet(words.text("cost-sheet.private")));
+        }
+        return paper("cost-sheet", words, blocks);
+    }
+
+    private static List<Section> shoppingList(JobView job, PaperWords words) {
+        List<Slip> slips = worked(job, "cost").stream()
+                .filter(slip -> !slip.answers().get("to-buy").rows().isEmpty())
+                .toList();
+        List<Block> blocks = new ArrayList<>();
+        for (Slip slip : slips) {
+            blocks.add(
+                    Paragraph.of(words.text("shopping-list.for", slip.title(), pieces(slip), shown(slip, "outlay"))));
+            blocks.add(TickList.of(slip.answers().get("to-buy").rows().stream()
+                    .map(row -> TickList.Step.of(
+                            words.text(
+                                    "shopping-list.line", value(row, "to-buy"), value(row, "of"), value(row, "kind")),
+                            words.text(
+                                    "shopping-list.detail",
+                                    value(row, "sold-in"),
+                                    value(row, "needed"),
+                                    value(row, "paid"))))
+                    .toList()));
+        }
+        if (!slips.isEmpty()) {
+            blocks.add(Paragraph.quiet(words.text("shopping-list.help")));
+            if (slips.size() > 1) {
+                blocks.add(Paragraph.quiet(words.text("shopping-list.shared")));
+            }
+        }
+        return paper("shopping-list", words, blocks);
+    }
+
+    /** What a customer may see: no cost, no margin, no workings. */
+    private static List<Section> quote(JobView job, PaperWords words) {
+        List<Block> blocks = new ArrayList<>();
+        for (Slip slip : worked(job, "price")) {
+            Map<String, JobView.Answer> asked = slip.questions();
+            if (asked.containsKey("customer")) {
+                blocks.add(Paragraph.of(
+                        words.text("quote.for", asked.get("customer").value())));
+            }
+            String described =
+                    asked.containsKey("described") ? asked.get("described").value() : job.project();
+            blocks.add(Table.builder()
+                    .column(words.text("quote.what"))
+                    .numbers(words.text("price.pieces"))
+                    .numbers(words.text("quote.each"))
+                    .numbers(words.text("quote.together"))
+                    .row(described, asked.get("pieces").value(), shown(slip, "paid"), shown(slip, "order"))
+                    .build());
+            Table.Builder terms = Table.builder().column("").column("");
+            if (number(slip, "tax") > 0) {
+                terms.row(words.text("quote.tax"), words.text("quote.tax-in-each", shown(slip, "tax")));
+            }
+            if (number(slip, "deposit") > 0) {
+                terms.row(words.text("price.answer.deposit"), shown(slip, "deposit"));
+                terms.row(words.text("price.answer.rest"), shown(slip, "rest"));
+            }
+            terms.row(
+                    words.text("price.ready"),
+                    asked.containsKey("ready") ? asked.get("ready").value() : words.text("quote.to-be-agreed"));
+            if (asked.containsKey("valid-until")) {
+                terms.row(
+                        words.text("price.valid-until"),
+                        asked.get("valid-until").value());
+            }
+            blocks.add(terms.build());
+            blocks.add(Paragraph.quiet(words.text("quote.leather")));
+            blocks.add(NoteSpace.of(words.text("quote.agreed"), LINES_TO_SIGN));
+        }
+        return paper("quote", words, blocks);
+    }
+
+    private static Table values(Slip slip, String... keys) {
+        return values(Table.builder(), slip, keys);
+    }
+
+    private static Table captioned(Slip slip, String... keys) {
+        return values(Table.builder().caption(slip.title()), slip, keys);
+    }
+
+    private static Table values(Table.Builder table, Slip slip, String... keys) {
+        table.column("").numbers("");
+        for (String key : keys) {
+            if (slip.answers().containsKey(key)) {
+                table.row(slip.answers().get(key).label(), shown(slip, key));
+            }
+        }
+        return table.build();
+    }
+
+    private static String pieces(Slip slip) {
+        return slip.questions().get("pieces").value();
+    }
+
+    private static double number(Slip slip, String key) {
+        return slip.answers().get(key).number().orElse(0);
+    }
+
+    private static String shown(Slip slip, String key) {
+        return shown(slip.answers().get(key));
+    }
+
+    private static String value(JobView.Row row, String key) {
+        return row.cells().containsKey(key) ? shown(row.cells().get(key)) : "";
+    }
+
+    private static String shown(JobView.Answer answer) {
+        return answer.unit().isEmpty() ? answer.value() : answer.value() + "\u00A0" + answer.unit();
+    }
+}
