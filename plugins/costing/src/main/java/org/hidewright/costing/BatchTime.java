@@ -31,7 +31,7 @@ public final class BatchTime implements Calculator<BatchTime.Batch, BatchTime.Ti
 
     /** What is answered. */
     public record Times(
-            @Answered(unit = "h", step = "0.1 h", lead = true)
+            @Answered(unit = "h", step = "0.1 h", by = "time-steady", lead = true)
             Duration together,
 
             @Answered(unit = "min", step = "1 min", by = "time-average")

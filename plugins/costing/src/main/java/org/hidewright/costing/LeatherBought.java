@@ -49,7 +49,9 @@ public final class LeatherBought implements Calculator<LeatherBought.Need, Leath
 
             @Answered(by = "leather-paid", lead = true) Money paid,
 
-            @Answered(unit = "dm²", step = "0.1 dm²") Area taken,
+            @Answered(unit = "dm²", step = "0.1 dm²", by = "waste-of-bought")
+            Area taken,
+
             @Answered(by = "leather-worth") Money worthTaken,
 
             @Answered(unit = "dm²", step = "0.1 dm²", by = "leather-whole")

@@ -151,20 +151,22 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
             @Answered(by = "cost-each") Money materialsEach,
             @Answered(by = "cost-sheet") Money onceOnly,
             @Answered(by = "cost-each") Money eachAfterwards,
-            @Answered(unit = "h", step = "0.1 h") Duration handsOnTogether,
+
+            @Answered(unit = "h", step = "0.1 h", by = "time-steady")
+            Duration handsOnTogether,
 
             @Answered(by = "cost-one-more-hour") Money oneMoreHour,
 
             @Answered(by = "cost-one-more-waste") Money oneMoreOfWaste,
             @Answered(by = "buy-whole") List<BuyLine> toBuy,
-            @Answered Money outlay) {}
+            @Answered(by = "buy-whole") Money outlay) {}
 
     /** One line of the cost sheet, for the whole batch; {@code of} is the row it comes from, empty where it comes from none. */
     public record CostLine(
             @RowId String id,
             @Answered CostKind kind,
             @Answered String of,
-            @Answered Money amount) {}
+            @Answered(by = "cost-sheet") Money amount) {}
 
     /** One line of the shopping list: what the whole batch needs, in what it is sold, and how many of those. */
     public record BuyLine(
@@ -173,8 +175,8 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
             @Answered String of,
             @Answered Phrase needed,
             @Answered Phrase soldIn,
-            @Answered int toBuy,
-            @Answered Money paid) {}
+            @Answered(by = "buy-whole") int toBuy,
+            @Answered(by = "buy-whole") Money paid) {}
 
     @Override
     public Outcome<Sheet> calculate(Piece piece, Working working) {
@@ -227,6 +229,11 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
     @Override
     public List<NoticeKind> notices() {
         return List.of(Currencies.TWO, LeatherBought.ALL_WASTE, NOTHING_COSTS, WORK_UNPAID);
+    }
+
+    @Override
+    public List<String> phrases() {
+        return Shopping.PHRASES;
     }
 
     @Override

@@ -84,7 +84,7 @@ public final class PiecePrice implements Calculator<PiecePrice.Sale, PiecePrice.
 
             @Answered(by = "price-before-tax") Money paid,
 
-            @Answered Money tax,
+            @Answered(by = "tax-inside") Money tax,
             @Answered(by = "selling-fees") Money fees,
             @Answered(by = "selling-fees") Money kept,
 

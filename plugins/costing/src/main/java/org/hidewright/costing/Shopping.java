@@ -17,6 +17,11 @@ import org.hidewright.costing.PieceCost.Piece;
 final class Shopping {
     static final Formula WHOLE = Formula.of("buy-whole", "k = ⌈n · N / ((1 - s) · V)⌉", Origins.ARITHMETIC);
 
+    private static final String NEEDED = "needed";
+    private static final String SOLD_IN = "sold-in";
+    private static final String SOLD_SINGLY = "sold-singly";
+    static final List<String> PHRASES = List.of(NEEDED, SOLD_IN, SOLD_SINGLY);
+
     private final Piece piece;
     private final double begun;
     private final Working working;
@@ -55,7 +60,7 @@ final class Shopping {
 
     private <Q extends Quantity<Q>> void line(CostKind kind, String id, Q inOne, Q soldIn, Money price) {
         Q needed = inOne.times(begun);
-        add(kind, id, Phrase.of("needed", needed), Phrase.of("sold-in", soldIn), needed.per(soldIn), price);
+        add(kind, id, Phrase.of(NEEDED, needed), Phrase.of(SOLD_IN, soldIn), needed.per(soldIn), price);
         if (needed.base() > 0) {
             step(inOne, soldIn);
         }
@@ -63,7 +68,7 @@ final class Shopping {
 
     private void fittings(String id, int inOne, Money price) {
         int needed = LeatherBought.whole(inOne * begun);
-        add(CostKind.HARDWARE, id, Phrase.of("needed", needed), Phrase.of("sold-singly"), needed, price);
+        add(CostKind.HARDWARE, id, Phrase.of(NEEDED, needed), Phrase.of(SOLD_SINGLY), needed, price);
         if (needed > 0) {
             step(inOne, 1);
         }

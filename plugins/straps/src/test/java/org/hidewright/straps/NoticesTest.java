@@ -25,6 +25,7 @@ import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Size;
 import org.hidewright.straps.geometry.Face;
+import org.hidewright.testkit.BundleCalculators;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -290,7 +291,8 @@ class NoticesTest {
     @Test
     void everyKindAnyCalculatorListsIsRaisedByACase() {
         TreeSet<String> listed = new TreeSet<>();
-        AllCalculators.list().forEach(calculator -> calculator.notices().forEach(kind -> listed.add(kind.key())));
+        BundleCalculators.beside(StrapLayout.class)
+                .forEach(calculator -> calculator.notices().forEach(kind -> listed.add(kind.key())));
         TreeSet<String> raised = new TreeSet<>();
         cases.forEach(one -> one.raised()
                 .notices()

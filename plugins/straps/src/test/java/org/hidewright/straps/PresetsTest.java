@@ -10,6 +10,7 @@ import org.hidewright.api.declaration.Declaration;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.testkit.BundleCalculators;
 import org.junit.jupiter.api.Test;
 
 /** What is taken when nothing is typed: habits of the trade and nothing at all, never the maker’s own piece. */
@@ -49,7 +50,7 @@ class PresetsTest {
 
     private static Set<String> numbersPreset() {
         Set<String> preset = new TreeSet<>();
-        for (RecordCalculator calculator : DeclaredTexts.calculators()) {
+        for (RecordCalculator calculator : BundleCalculators.declaredBeside(StrapLayout.class)) {
             Declaration declaration = calculator.declaration();
             declaration.questions().stream()
                     .flatMap(PresetsTest::inside)
@@ -71,7 +72,7 @@ class PresetsTest {
     @Test
     void noRowIsThereUntilSomebodyTypesIt() {
         Set<String> rows = new TreeSet<>();
-        for (RecordCalculator calculator : DeclaredTexts.calculators()) {
+        for (RecordCalculator calculator : BundleCalculators.declaredBeside(StrapLayout.class)) {
             calculator.declaration().questions().stream()
                     .flatMap(PresetsTest::inside)
                     .filter(question -> question.kind() == Kind.ROWS)

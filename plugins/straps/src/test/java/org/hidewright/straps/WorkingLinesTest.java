@@ -28,6 +28,7 @@ import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Size;
 import org.hidewright.straps.geometry.Face;
+import org.hidewright.testkit.BundleCalculators;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -170,7 +171,7 @@ class WorkingLinesTest {
     void everySymbolOfEveryFormulaGetsItsNumber() {
         workEverything();
         assertEquals(List.of(), lines.open);
-        Set<String> declared = AllCalculators.list().stream()
+        Set<String> declared = BundleCalculators.beside(StrapLayout.class).stream()
                 .flatMap(calculator -> calculator.formulas().stream())
                 .map(Formula::key)
                 .collect(Collectors.toCollection(TreeSet::new));
@@ -180,7 +181,7 @@ class WorkingLinesTest {
     @Test
     void everyFormulaIsWrittenInLettersThatACardCanPrint() {
         Set<String> odd = new TreeSet<>();
-        AllCalculators.list().stream()
+        BundleCalculators.beside(StrapLayout.class).stream()
                 .flatMap(calculator -> calculator.formulas().stream())
                 .forEach(formula -> formula.symbols()
                         .chars()

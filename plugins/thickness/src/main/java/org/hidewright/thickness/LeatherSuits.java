@@ -116,8 +116,14 @@ public final class LeatherSuits implements Calculator<LeatherSuits.Leather, Leat
         Set<LeatherUse> planned = EnumSet.noneOf(LeatherUse.class);
         planned.addAll(leather.planned().orElse(List.of()));
         List<Notice> notices = new ArrayList<>();
-        notices.addAll(onPlan(planned, deciding, Verdict.WILL_NOT, PLAN_WILL_NOT));
-        notices.addAll(onPlan(planned, deciding, Verdict.TEST_FIRST, PLAN_TEST_FIRST));
+        onPlan(planned, deciding, Verdict.WILL_NOT)
+                .map(rule -> PLAN_WILL_NOT.at(
+                        "planned", rule.use(), reason(rule), instead(rule).orElseThrow()))
+                .forEach(notices::add);
+        onPlan(planned, deciding, Verdict.TEST_FIRST)
+                .map(rule -> PLAN_TEST_FIRST.at(
+                        "planned", rule.use(), reason(rule), instead(rule).orElseThrow()))
+                .forEach(notices::add);
         if (HOLDS_CHROME.contains(leather.tannage())) {
             notices.add(Cautions.CHROME_HEAT.with());
         }
@@ -130,13 +136,8 @@ public final class LeatherSuits implements Calculator<LeatherSuits.Leather, Leat
         return notices;
     }
 
-    private static List<Notice> onPlan(
-            Set<LeatherUse> planned, List<SuitRule> deciding, Verdict verdict, NoticeKind kind) {
-        return deciding.stream()
-                .filter(rule -> planned.contains(rule.use()) && rule.verdict() == verdict)
-                .map(rule -> kind.at(
-                        "planned", rule.use(), reason(rule), instead(rule).orElseThrow()))
-                .toList();
+    private static Stream<SuitRule> onPlan(Set<LeatherUse> planned, List<SuitRule> deciding, Verdict verdict) {
+        return deciding.stream().filter(rule -> planned.contains(rule.use()) && rule.verdict() == verdict);
     }
 
     @Override

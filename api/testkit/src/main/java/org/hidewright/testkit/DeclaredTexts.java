@@ -1,21 +1,14 @@
-package org.hidewright.straps;
+package org.hidewright.testkit;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.hidewright.api.calculator.Calculates;
-import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Declaration;
 import org.hidewright.api.declaration.Field;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.RecordCalculator;
 
-/** Every text that the calculators of this bundle call for, found by walking their declarations. */
+/** Every text that calculators call for, found by walking their declarations. */
 final class DeclaredTexts {
     /**
      * One text.
@@ -28,47 +21,8 @@ final class DeclaredTexts {
 
     private DeclaredTexts() {}
 
-    /** The calculators as the host would find them: every annotated class of the bundle. */
-    static List<RecordCalculator> calculators() {
-        try {
-            Path folder = Path.of(
-                            StrapLayout.class.getResource("StrapLayout.class").toURI())
-                    .getParent();
-            try (Stream<Path> files = Files.list(folder)) {
-                return files.map(file -> file.getFileName().toString())
-                        .filter(name -> name.endsWith(".class") && !name.startsWith("package-info"))
-                        .sorted()
-                        .map(name -> load(name.substring(0, name.length() - ".class".length())))
-                        .filter(type -> type.isAnnotationPresent(Calculates.class))
-                        .map(DeclaredTexts::create)
-                        .toList();
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } catch (URISyntaxException e) {
-            throw new AssertionError(e);
-        }
-    }
-
-    private static Class<?> load(String name) {
-        try {
-            return Class.forName(StrapLayout.class.getPackageName() + "." + name);
-        } catch (ClassNotFoundException e) {
-            throw new AssertionError(e);
-        }
-    }
-
-    private static RecordCalculator create(Class<?> type) {
-        try {
-            return RecordCalculator.of(
-                    (Calculator<?, ?>) type.getDeclaredConstructor().newInstance());
-        } catch (ReflectiveOperationException e) {
-            throw new AssertionError(e);
-        }
-    }
-
-    static List<Text> all() {
-        return calculators().stream()
+    static List<Text> of(List<RecordCalculator> calculators) {
+        return calculators.stream()
                 .map(RecordCalculator::declaration)
                 .flatMap(DeclaredTexts::of)
                 .toList();

@@ -1,4 +1,4 @@
-package org.hidewright.straps;
+package org.hidewright.testkit;
 
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.IdentifierTree;

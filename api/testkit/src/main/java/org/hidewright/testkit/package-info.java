@@ -1,0 +1,5 @@
+/**
+ * For authors of bundles: tests that every bundle of calculators must pass, to be run in its own build. Extend
+ * {@link org.hidewright.testkit.BundleContract}.
+ */
+package org.hidewright.testkit;
