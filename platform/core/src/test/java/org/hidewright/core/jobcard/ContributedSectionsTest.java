@@ -111,6 +111,15 @@ class ContributedSectionsTest {
                 Arguments.of(
                         "its sections have more than 2000 lines, and no more can be shown",
                         one(Collections.nCopies(20, drawn(lines(1))).toArray(Block[]::new))),
+                Arguments.of(
+                        "its section “../up” stands apart, and the last part of its name is not fit to name a file",
+                        List.of(Section.of("../up", "A").apart())),
+                Arguments.of(
+                        "its section “org.example.” stands apart, and the last part of its name is not fit to name a file",
+                        List.of(Section.of("org.example.", "A").apart())),
+                Arguments.of(
+                        "its section “Quote” stands apart, and the last part of its name is not fit to name a file",
+                        List.of(Section.of("Quote", "A").apart())),
                 Arguments.of("its table has 41 columns, and 40 can be shown", one(table(1, 41, "x"))),
                 Arguments.of(
                         "its text of 4001 characters is longer than the 4000 that can be shown",
