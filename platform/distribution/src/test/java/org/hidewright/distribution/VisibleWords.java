@@ -34,6 +34,7 @@ final class VisibleWords {
             "work.",
             "explain.",
             "keep.",
+            "paper.",
             "addons.",
             "workshop.");
 

@@ -33,6 +33,7 @@ class WhoMaySeeWhomTest {
     @CsvSource({
         "org.hidewright.thickness,      org.hidewright.core.work",
         "org.hidewright.thickness,      org.hidewright.straps",
+        "org.hidewright.costing,        org.hidewright.thickness",
         "com.example.belts,             org.hidewright.command",
         "org.hidewright.core,           org.hidewright.command",
         "org.hidewright.core,           org.osgi.framework",

@@ -96,7 +96,7 @@ public final class CostingPapers implements SectionContributor {
             blocks.add(captioned(slip, "pieces", "left-by-each"));
         }
         if (!blocks.isEmpty()) {
-            blocks.add(0, Paragraph.quiet(words.text("cost-sheet.private")));
+            blocks.add(0, Paragraph.quiet(words.text("paper.cost-sheet-private")));
         }
         return paper("cost-sheet", words, blocks);
     }
@@ -107,23 +107,26 @@ public final class CostingPapers implements SectionContributor {
                 .toList();
         List<Block> blocks = new ArrayList<>();
         for (Slip slip : slips) {
-            blocks.add(
-                    Paragraph.of(words.text("shopping-list.for", slip.title(), pieces(slip), shown(slip, "outlay"))));
+            blocks.add(Paragraph.of(
+                    words.text("paper.shopping-list-for", slip.title(), pieces(slip), shown(slip, "outlay"))));
             blocks.add(TickList.of(slip.answers().get("to-buy").rows().stream()
                     .map(row -> TickList.Step.of(
                             words.text(
-                                    "shopping-list.line", value(row, "to-buy"), value(row, "of"), value(row, "kind")),
+                                    "paper.shopping-list-line",
+                                    value(row, "to-buy"),
+                                    value(row, "of"),
+                                    value(row, "kind")),
                             words.text(
-                                    "shopping-list.detail",
+                                    "paper.shopping-list-detail",
                                     value(row, "sold-in"),
                                     value(row, "needed"),
                                     value(row, "paid"))))
                     .toList()));
         }
         if (!slips.isEmpty()) {
-            blocks.add(Paragraph.quiet(words.text("shopping-list.help")));
+            blocks.add(Paragraph.quiet(words.text("paper.shopping-list-help")));
             if (slips.size() > 1) {
-                blocks.add(Paragraph.quiet(words.text("shopping-list.shared")));
+                blocks.add(Paragraph.quiet(words.text("paper.shopping-list-shared")));
             }
         }
         return paper("shopping-list", words, blocks);
@@ -136,7 +139,7 @@ public final class CostingPapers implements SectionContributor {
             Map<String, JobView.Answer> asked = slip.questions();
             if (asked.containsKey("customer")) {
                 blocks.add(Paragraph.of(
-                        words.text("quote.for", asked.get("customer").value())));
+                        words.text("paper.quote-for", asked.get("customer").value())));
             }
             String described =
                     asked.containsKey("described") ? asked.get("described").value() : job.project();
@@ -149,7 +152,7 @@ public final class CostingPapers implements SectionContributor {
                     .build());
             Table.Builder terms = Table.builder().column("").column("");
             if (number(slip, "tax") > 0) {
-                terms.row(words.text("quote.tax"), words.text("quote.tax-in-each", shown(slip, "tax")));
+                terms.row(words.text("quote.tax"), words.text("paper.quote-tax-in-each", shown(slip, "tax")));
             }
             if (number(slip, "deposit") > 0) {
                 terms.row(words.text("price.answer.deposit"), shown(slip, "deposit"));
@@ -157,15 +160,15 @@ public final class CostingPapers implements SectionContributor {
             }
             terms.row(
                     words.text("price.ready"),
-                    asked.containsKey("ready") ? asked.get("ready").value() : words.text("quote.to-be-agreed"));
+                    asked.containsKey("ready") ? asked.get("ready").value() : words.text("paper.quote-to-be-agreed"));
             if (asked.containsKey("valid-until")) {
                 terms.row(
                         words.text("price.valid-until"),
                         asked.get("valid-until").value());
             }
             blocks.add(terms.build());
-            blocks.add(Paragraph.quiet(words.text("quote.leather")));
-            blocks.add(NoteSpace.of(words.text("quote.agreed"), LINES_TO_SIGN));
+            blocks.add(Paragraph.quiet(words.text("paper.quote-leather")));
+            blocks.add(NoteSpace.of(words.text("paper.quote-agreed"), LINES_TO_SIGN));
         }
         return paper("quote", words, blocks);
     }

@@ -14,23 +14,23 @@ class CostingBundleTest extends BundleContract {
     protected Set<String> otherTexts() {
         return new TreeSet<>(Set.of(
                 "cost-sheet.title",
-                "cost-sheet.private",
+                "paper.cost-sheet-private",
                 "cost-sheet.share",
                 "shopping-list.title",
-                "shopping-list.for",
-                "shopping-list.line",
-                "shopping-list.detail",
-                "shopping-list.help",
-                "shopping-list.shared",
+                "paper.shopping-list-for",
+                "paper.shopping-list-line",
+                "paper.shopping-list-detail",
+                "paper.shopping-list-help",
+                "paper.shopping-list-shared",
                 "quote.title",
-                "quote.for",
+                "paper.quote-for",
                 "quote.what",
                 "quote.each",
                 "quote.together",
                 "quote.tax",
-                "quote.tax-in-each",
-                "quote.to-be-agreed",
-                "quote.leather",
-                "quote.agreed"));
+                "paper.quote-tax-in-each",
+                "paper.quote-to-be-agreed",
+                "paper.quote-leather",
+                "paper.quote-agreed"));
     }
 }
