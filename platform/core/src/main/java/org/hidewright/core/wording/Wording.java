@@ -123,32 +123,34 @@ public final class Wording {
         return text(texts, "phrase." + phrase.key(), phrase.args().toArray());
     }
 
-    /** A quantity in the unit that suits its dimension: millimetres, degrees, square centimetres, grams, minutes or hours. */
+    /** A quantity in the unit that suits it: one in which its number is neither very long nor very small. */
     public String quantity(Quantity<?> quantity) {
         return values.of(quantity.base(), unit(quantity)).inline();
     }
 
-    /** Times of an hour and more are told in hours. */
     private static Unit unit(Quantity<?> quantity) {
-        boolean hours =
-                quantity.dimension() == Dimension.DURATION && Math.abs(Units.HOUR.fromBase(quantity.base())) >= 1;
-        return hours ? Units.HOUR : unit(quantity.dimension());
+        return unit(quantity.dimension(), quantity.base());
     }
 
-    private static Unit unit(Dimension dimension) {
+    private static Unit unit(Dimension dimension, double base) {
         return switch (dimension) {
             case ANGLE -> Units.DEGREE;
-            case DURATION -> Units.MINUTE;
-            case AREA -> Units.CM2;
+            case DURATION -> from(1, Units.HOUR, base) ? Units.HOUR : Units.MINUTE;
+            case AREA -> from(10, Units.DM2, base) ? Units.DM2 : Units.CM2;
+            case LENGTH -> from(10, Units.M, base) ? Units.M : Units.MM;
             default -> Units.base(dimension);
         };
+    }
+
+    private static boolean from(double least, Unit unit, double base) {
+        return Math.abs(unit.fromBase(base)) >= least;
     }
 
     /** Whether two values would read alike in a sentence, whichever units are chosen. */
     public static boolean alike(Dimension dimension, double base, double other) {
         return Stream.of(UnitSystem.values())
                 .map(system -> new ValueText(Locale.ROOT, system))
-                .anyMatch(values -> values.same(base, other, unit(dimension)));
+                .anyMatch(values -> values.same(base, other, unit(dimension, base)));
     }
 
     /** A quantity beside a drawing: a length as finely as a rule is read, anything else as in a sentence. */
@@ -164,12 +166,14 @@ public final class Wording {
         return values.inFormula(quantity.base(), unitInFormula(quantity));
     }
 
+    /** Of one unit whatever their size, as far as they can be, so that a formula can be worked with a pocket calculator. */
     private static Unit unitInFormula(Quantity<?> quantity) {
-        if (quantity.dimension() == Dimension.ANGLE) {
-            return Units.RADIAN;
-        }
-        boolean small = quantity.dimension() == Dimension.AREA && Math.abs(Units.CM2.fromBase(quantity.base())) < 1;
-        return small ? Units.base(Dimension.AREA) : unit(quantity);
+        return switch (quantity.dimension()) {
+            case ANGLE -> Units.RADIAN;
+            case LENGTH -> Units.MM;
+            case AREA -> from(1, Units.CM2, quantity.base()) ? Units.CM2 : Units.MM2;
+            default -> unit(quantity);
+        };
     }
 
     public String size(Size size, Unit unit) {

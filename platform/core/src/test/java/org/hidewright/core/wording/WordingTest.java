@@ -15,9 +15,12 @@ import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Density;
+import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Mass;
 import org.hidewright.api.measure.Size;
+import org.hidewright.api.measure.Units;
+import org.hidewright.core.bench.Shop;
 import org.hidewright.core.json.Place;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +76,23 @@ class WordingTest {
         assertEquals("5\u00A0g", english.quantity(Mass.ofGrams(5)));
         assertEquals("0.86\u00A0g/cm³", english.quantity(Density.ofGramsPerCm3(0.86)));
         assertEquals("1.571\u00A0rad", english.inFormula(Angle.ofRadians(1.571)));
+    }
+
+    @Test
+    void aLargeQuantityIsToldInALargerUnitAndStandsInAFormulaInOne() {
+        assertEquals("9999\u00A0mm", Shop.ENGLISH.quantity(Length.ofMm(9999)));
+        assertEquals("10\u00A0m", Shop.ENGLISH.quantity(Length.ofMm(10_000)));
+        assertEquals("-25\u00A0m", Shop.ENGLISH.quantity(Length.ofMm(-25_000)));
+        assertEquals("999\u00A0cm²", Shop.ENGLISH.quantity(Area.ofMm2(99_900)));
+        assertEquals("10\u00A0dm²", Shop.ENGLISH.quantity(Area.ofMm2(100_000)));
+        assertEquals("59\u00A0min", Shop.ENGLISH.quantity(Duration.of(59, Units.MINUTE)));
+        assertEquals("1\u00A0h", Shop.ENGLISH.quantity(Duration.of(60, Units.MINUTE)));
+        Wording inches = new Wording(Locale.ENGLISH, UnitSystem.INCH);
+        assertEquals("22\u00A0ft²", inches.quantity(Area.of(22, Units.FT2)));
+        assertEquals("100\u00A0ft", inches.quantity(Length.of(100, Units.FOOT)));
+        assertEquals("25000\u00A0mm", Shop.ENGLISH.inFormula(Length.ofMm(25_000)));
+        assertEquals("1000\u00A0cm²", Shop.ENGLISH.inFormula(Area.ofMm2(100_000)));
+        assertEquals("99\u00A0mm²", Shop.ENGLISH.inFormula(Area.ofMm2(99)));
     }
 
     @Test
