@@ -75,7 +75,7 @@ final class FormulaText {
     static String result(Step step, Wording wording) {
         Object result = step.result();
         if (result instanceof Quantity<?> quantity) {
-            return wording.quantity(quantity);
+            return wording.ofFormula(quantity);
         }
         return numberOrMoney(result, wording);
     }

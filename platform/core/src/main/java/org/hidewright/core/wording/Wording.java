@@ -166,6 +166,12 @@ public final class Wording {
         return values.inFormula(quantity.base(), unitInFormula(quantity));
     }
 
+    /** What a formula came to, in the unit of its numbers; an angle in degrees, as it is measured. */
+    public String ofFormula(Quantity<?> quantity) {
+        Unit unit = quantity.dimension() == Dimension.ANGLE ? Units.DEGREE : unitInFormula(quantity);
+        return values.of(quantity.base(), unit).inline();
+    }
+
     /** Of one unit whatever their size, as far as they can be, so that a formula can be worked with a pocket calculator. */
     private static Unit unitInFormula(Quantity<?> quantity) {
         return switch (quantity.dimension()) {

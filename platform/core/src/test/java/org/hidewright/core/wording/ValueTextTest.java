@@ -2,6 +2,7 @@ package org.hidewright.core.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.hidewright.api.calculator.Answered;
@@ -16,6 +17,7 @@ import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Units;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -214,5 +216,21 @@ class ValueTextTest {
     void aValueWithoutDeclarationIsShownInItsUnit() {
         assertEquals("2.5\u00A0oz", metric.of(0.9921875, Units.OUNCE).inline());
         assertEquals(OptionalDouble.empty(), answer("free").step());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "37.4, EUR, 37.40 EUR",
+        "0.158228, EUR, 0.15823 EUR",
+        "0.125, EUR, 0.125 EUR",
+        "1234567.891, EUR, 1234567.89 EUR",
+        "1500, JPY, 1500 JPY",
+        "12.3456, JPY, 12.346 JPY",
+        "0.5, KWD, 0.500 KWD",
+    })
+    void moneyInAFormulaKeepsWhatTheNextLineIsWorkedWith(String amount, String currency, String told) {
+        ValueText values = new ValueText(Locale.ENGLISH, UnitSystem.METRIC);
+        Money money = Money.of(new BigDecimal(amount), Units.currency(currency));
+        assertEquals(told.replace(' ', '\u00A0'), values.moneyInFormula(money));
     }
 }

@@ -93,6 +93,10 @@ class WordingTest {
         assertEquals("25000\u00A0mm", Shop.ENGLISH.inFormula(Length.ofMm(25_000)));
         assertEquals("1000\u00A0cm²", Shop.ENGLISH.inFormula(Area.ofMm2(100_000)));
         assertEquals("99\u00A0mm²", Shop.ENGLISH.inFormula(Area.ofMm2(99)));
+        assertEquals("25000\u00A0mm", Shop.ENGLISH.ofFormula(Length.ofMm(25_000)));
+        assertEquals("1000\u00A0cm²", Shop.ENGLISH.ofFormula(Area.ofMm2(100_000)));
+        assertEquals("180\u00A0deg", Shop.ENGLISH.ofFormula(Angle.ofRadians(Math.PI)));
+        assertEquals("1.5\u00A0h", Shop.ENGLISH.ofFormula(Duration.of(90, Units.MINUTE)));
     }
 
     @Test
