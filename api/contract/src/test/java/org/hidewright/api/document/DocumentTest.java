@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class DocumentTest {
@@ -73,5 +75,42 @@ class DocumentTest {
         assertTrue(strap.answers().get("face").number().isEmpty());
         assertTrue(job.slip("gone").isEmpty());
         assertThrows(UnsupportedOperationException.class, () -> strap.answers().clear());
+    }
+
+    @Test
+    void aContributorSeesWhatASlipWasWorkedFromAndTablesRowByRow() {
+        Map<String, JobView.Answer> cells = new LinkedHashMap<>();
+        cells.put("paid", JobView.Answer.number("Paid", "200.00", "EUR", 200));
+        cells.put("kind", JobView.Answer.text("For", "leather"));
+        JobView.Slip slip = JobView.Slip.of("cost", "cost", "Cost", JobView.State.WORKED)
+                .question("pieces", JobView.Answer.number("Pieces", "3", "", 3))
+                .answer("to-buy", JobView.Answer.rows("To buy", "1 row", List.of(JobView.Row.of("side", cells))))
+                .build();
+        cells.clear();
+        assertEquals(List.of("pieces"), List.copyOf(slip.questions().keySet()));
+        JobView.Answer table = slip.answers().get("to-buy");
+        assertEquals("1 row", table.value());
+        assertEquals("", table.unit());
+        assertTrue(table.number().isEmpty());
+        assertEquals("side", table.rows().get(0).id());
+        assertEquals(
+                List.of("paid", "kind"), List.copyOf(table.rows().get(0).cells().keySet()));
+        assertTrue(slip.questions().get("pieces").rows().isEmpty());
+        assertThrows(
+                UnsupportedOperationException.class,
+                () -> table.rows().get(0).cells().clear());
+    }
+
+    @Test
+    void aSectionMayStandApart() {
+        Section section = Section.of("org.example.kit.quote", "Quote").onNewPage();
+        assertFalse(section.standsApart());
+        Section apart = section.apart();
+        assertTrue(apart.standsApart());
+        assertTrue(apart.startsPage());
+        assertTrue(apart.onNewPage().standsApart());
+        assertFalse(Section.of("a", "A").apart().startsPage());
+        assertEquals("org.example.kit.quote", apart.id());
+        assertEquals("Quote", apart.title());
     }
 }
