@@ -1,0 +1,40 @@
+package org.hidewright.fasteners;
+
+import org.hidewright.api.calculator.Asked;
+import org.hidewright.api.measure.Length;
+
+/** The leather a fitting holds together, pressed as it will be. */
+public sealed interface Stack permits Stack.Measured, Stack.Between {
+    /** One thickness, typed as a range where it is one. */
+    record Measured(
+            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "4 mm")
+            Length thickness) implements Stack {
+        @Override
+        public Length thinnest() {
+            return thickness;
+        }
+
+        @Override
+        public Length thickest() {
+            return thickness;
+        }
+    }
+
+    /** From the thinnest to the thickest place, where one post has to suit both. */
+    record Between(
+            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "3.6 mm")
+            Length thinnest,
+
+            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "4.4 mm")
+            Length thickest)
+            implements Stack {}
+
+    Length thinnest();
+
+    Length thickest();
+
+    /** Half way between the ends. */
+    default Length middle() {
+        return thinnest().plus(thickest()).times(0.5);
+    }
+}

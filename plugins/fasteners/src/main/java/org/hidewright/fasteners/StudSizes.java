@@ -1,0 +1,27 @@
+package org.hidewright.fasteners;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.calculator.Asked;
+import org.hidewright.api.measure.Length;
+
+/** A stud as measured; a row of hardware can be taken for it. */
+public record StudSizes(
+        @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "2-5 mm", example = "3 mm")
+        Length postDiameter,
+
+        @Asked(unit = "mm", min = "1 mm", max = "60 mm", usual = "3-10 mm", example = "4 mm")
+        Optional<Length> postLength,
+
+        @Asked(unit = "mm", min = "1 mm", max = "60 mm", usual = "5-12 mm", example = "6 mm")
+        Length headDiameter,
+
+        @Asked(unit = "mm", min = "1 mm", max = "30 mm", usual = "2.5-6 mm", example = "3.5 mm")
+        Length neckDiameter,
+
+        @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "2-5 mm", example = "3 mm")
+        Length neckHeight) {
+    List<Length> lengths() {
+        return postLength.stream().toList();
+    }
+}
