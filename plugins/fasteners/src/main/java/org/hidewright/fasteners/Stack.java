@@ -32,9 +32,4 @@ public sealed interface Stack permits Stack.Measured, Stack.Between {
     Length thinnest();
 
     Length thickest();
-
-    /** Half way between the ends. */
-    default Length middle() {
-        return thinnest().plus(thickest()).times(0.5);
-    }
 }

@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
@@ -79,21 +83,41 @@ final class Fitted {
         return arg instanceof Length length ? Math.round(length.mm() * 1000) / 1000.0 : arg;
     }
 
+    /** The working: each formula with what was put in and what it came to, in mm; then the sources of answers. */
+    static <Q extends Record> List<String> working(Calculator<Q, ?> calculator, Q asked) {
+        Checked lines = new Checked(calculator);
+        calculator.calculate(asked, lines);
+        return lines.lines();
+    }
+
     /** Every formula declared, every symbol in its formula, and the numbers give the result where they can be added up here. */
-    private record Checked(Calculator<?, ?> calculator) implements Working {
+    private record Checked(Calculator<?, ?> calculator, List<String> lines) implements Working {
+        Checked(Calculator<?, ?> calculator) {
+            this(calculator, new ArrayList<>());
+        }
+
         @Override
         public void step(Formula formula, Object result, Object... symbolsAndValues) {
             assertTrue(calculator.formulas().contains(formula), () -> formula + " is not declared");
             assertEquals(0, symbolsAndValues.length % 2);
+            List<String> put = new ArrayList<>();
             for (int i = 0; i < symbolsAndValues.length; i += 2) {
                 String symbol = (String) symbolsAndValues[i];
                 assertTrue(formula.symbols().contains(symbol), () -> symbol + " is not in " + formula.symbols());
+                put.add(symbol + " " + number(symbolsAndValues[i + 1]));
             }
+            lines.add(formula.symbols() + " | " + String.join(", ", put) + " | " + number(result));
         }
 
         @Override
         public void source(String answer, Source source) {
             assertTrue(calculator.sources().contains(source) || isOfFormula(source), () -> source + " is not declared");
+            lines.add(answer + " by " + source.key());
+        }
+
+        private static String number(Object value) {
+            double plain = value instanceof Length length ? length.mm() : ((Number) value).doubleValue();
+            return new DecimalFormat("0.###", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(plain);
         }
 
         private boolean isOfFormula(Source source) {
