@@ -26,6 +26,7 @@ final class Holes {
     private static final double PULLED_LEAST_MM = 6;
     private static final double PITCH_DIAMETERS = 3;
     private static final int FEWEST_NUMBERS = 4;
+    private static final int NUMBERS_FOR_A_GAP = 8;
 
     private final HoleMade made;
     private final boolean bearsLoad;
@@ -57,13 +58,18 @@ final class Holes {
         return List.copyOf(rows);
     }
 
-    /** Punches of 1, 2, 3, 4 … mm in a row are more likely the numbers stamped on them than what they cut. */
+    /**
+     * Punches of 1, 2, 3, 4 … mm in a row are more likely the numbers stamped on them than what they cut. A full set has gaps: no
+     * maker’s numbers run on for ever.
+     */
     private static boolean lookLikeNumbers(List<Length> punches) {
         List<Length> sorted = punches.stream().sorted().distinct().toList();
-        boolean whole = sorted.stream().allMatch(punch -> Math.abs(punch.mm() - Math.rint(punch.mm())) < 1e-9);
-        boolean running = sorted.size() >= FEWEST_NUMBERS
-                && sorted.get(sorted.size() - 1).mm() - sorted.get(0).mm() < sorted.size() - 0.5;
-        return whole && running;
+        if (sorted.size() < FEWEST_NUMBERS
+                || !sorted.stream().allMatch(punch -> Math.abs(punch.mm() - Math.rint(punch.mm())) < 1e-9)) {
+            return false;
+        }
+        double missing = sorted.get(sorted.size() - 1).mm() - sorted.get(0).mm() + 1 - sorted.size();
+        return Math.round(missing) <= sorted.size() / NUMBERS_FOR_A_GAP;
     }
 
     /**

@@ -145,6 +145,17 @@ class FittingsTest {
     void punchesInARowOfWholeNumbersLookLikeNumbers() {
         assertTrue(told(new Rivet(), capped(punches(1, 2, 3, 4), PLAIN)).contains("punch-numbers"));
         assertTrue(told(new Rivet(), capped(punches(4, 3, 2, 5, 6), PLAIN)).contains("punch-numbers"));
+        // every number of the table of punch numbers (04f, common practice), taken for millimetres
+        assertTrue(told(new Rivet(), capped(punches(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12), PLAIN))
+                .contains("punch-numbers"));
+        assertFalse(
+                told(new Rivet(), capped(punches(1, 2, 3, 4, 5, 6, 8), PLAIN)).contains("punch-numbers"));
+        assertFalse(told(new Rivet(), capped(punches(1, 2, 3, 4, 5, 6, 7, 8, 10, 12), PLAIN))
+                .contains("punch-numbers"));
+        // and what those punches cut is no row of numbers
+        assertFalse(
+                told(new Rivet(), capped(punches(1.6, 2, 2.4, 2.8, 3.2, 3.6, 4, 4.8, 5.2, 5.6, 6.4, 7.1, 8.7), PLAIN))
+                        .contains("punch-numbers"));
         assertFalse(told(new Rivet(), capped(punches(2, 3, 4), PLAIN)).contains("punch-numbers"));
         assertFalse(told(new Rivet(), capped(punches(2, 3, 4, 6), PLAIN)).contains("punch-numbers"));
         assertFalse(told(new Rivet(), capped(punches(2, 3, 4, 5.5), PLAIN)).contains("punch-numbers"));

@@ -76,6 +76,40 @@ class OutsideChecksTest {
         assertTrue(ours.atLeast().mm() <= hole && hole <= ours.atMost().mm() + 1e-9, ours + " for " + hole);
     }
 
+    /** DIN 7338, forms B and C, read: the head of a tubular rivet stays on the leather, whatever hole it sits in. */
+    @ParameterizedTest(name = "{0} mm")
+    @CsvFileSource(resources = "tubular-rivets.csv")
+    void aTubularRivetsHeadCoversItsHole(double shank, double head) {
+        PlainHole.Made hole = hole(shank, Temper.FIRM);
+        assertTrue(hole.atMost().mm() < head, hole + " under " + head);
+    }
+
+    /**
+     * Rules for metal, read: leather is never asked less than the lower bound of what a sheet or a steel part needs, and more
+     * where the table says that leather differs. Distances are counted in hole diameters where the row counts in them.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "edge-distances.csv")
+    void leatherIsNeverAskedLessThanMetal(String rule, String of, double diameters) {
+        for (double shank : new double[] {1.6, 2, 3, 4, 5, 8}) {
+            PlainHole.Made hole = answers(
+                    new PlainHole(), new PlainHole.Through(mm(shank), Optional.empty(), Temper.SOFT, punches(), true));
+            double least = diameters * hole.hole().mm();
+            double asked =
+                    of.equals("edge") ? hole.fromEdge().mm() : hole.between().mm();
+            assertTrue(asked >= least - 1e-9, rule + ": " + asked + " against " + least);
+        }
+    }
+
+    /** Common practice: a buckle’s slot is as long as the base of its prong and twice the thickness. */
+    @ParameterizedTest(name = "prong {0}, leather {1}")
+    @CsvSource({"19, 3, 25", "12, 3.5, 19", "6, 1.5, 9"})
+    void aSlotIsAsLongAsTheProngAndTwiceTheThickness(double base, double leather, double slot) {
+        ProngSlot.Slot made = answers(
+                new ProngSlot(), new ProngSlot.Prong(mm(base), mm(3), mm(leather), mm(40), Optional.empty(), false));
+        assertEquals(slot, made.length().mm(), 1e-9);
+    }
+
     @ParameterizedTest(name = "{0} lines")
     @CsvFileSource(resources = "lines.csv")
     void aLineIsAFortiethOfAnInch(double count, double mm, double inch) {
