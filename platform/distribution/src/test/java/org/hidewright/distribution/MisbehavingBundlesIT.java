@@ -96,7 +96,7 @@ class MisbehavingBundlesIT {
                 Arguments.of(
                         "its class is not there",
                         starting("", "").lacking("Start"),
-                        BROKE.formatted("net.example.odd.Start not found by net.example.odd [11]")),
+                        BROKE.formatted("net.example.odd.Start not found by net.example.odd")),
                 Arguments.of(
                         "lacks an import",
                         sound().header("Import-Package", "com.example.buckles"),

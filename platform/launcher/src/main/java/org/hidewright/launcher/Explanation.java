@@ -60,8 +60,11 @@ final class Explanation {
         return wayOut(unmet(bundle), bundle);
     }
 
+    /** The framework numbers its bundles in its reasons; a maker and an author know a bundle by its name alone. */
     String broke(Bundle bundle, String reason) {
-        return wayOut(Messages.text("bundle.broke", name(bundle), reason), bundle);
+        return wayOut(
+                Messages.text("bundle.broke", name(bundle), reason.replace(" [" + bundle.getBundleId() + "]", "")),
+                bundle);
     }
 
     String neverStarted(Bundle bundle, int seconds) {
