@@ -11,6 +11,7 @@ final class Abrasives implements WorkshopTable<Abrasives.Row> {
     enum GritSystem {
         P,
         CAMI,
+        ANSI,
         MICRON
     }
 
