@@ -110,12 +110,12 @@ public final class Finishing implements Calculator<Finishing.Piece, Finishing.Fi
             @Answered Phrase on,
 
             @Answered(unit = "min", step = "1 min", round = Rounding.UP, by = "edge-time")
-            Duration handsOn,
+            Optional<Duration> handsOn,
 
             @Answered(unit = "h", step = "0.1 h", round = Rounding.UP, by = "drying-habit")
             Optional<Duration> waitFrom,
 
-            @Answered(unit = "h", step = "0.1 h", round = Rounding.UP, by = "drying-habit")
+            @Answered(unit = "h", step = "0.1 h", by = "drying-habit")
             Optional<Duration> waitTo) {}
 
     /** One liquid: all it covers, every coat counted, and what that takes. */
@@ -219,7 +219,7 @@ public final class Finishing implements Calculator<Finishing.Piece, Finishing.Fi
                 step.task().stage(),
                 StepWords.work(step),
                 StepWords.on(step),
-                step.handsOn(),
+                Optional.of(step.handsOn()).filter(time -> time.seconds() > 0),
                 wait.map(Wait::least),
                 wait.map(Wait::most));
     }

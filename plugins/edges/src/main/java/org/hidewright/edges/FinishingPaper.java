@@ -91,7 +91,6 @@ public final class FinishingPaper implements SectionContributor {
 
     private static String detail(Row row, Locale language) {
         String handsOn = shown(row.cells(), "hands-on");
-        boolean works = row.cells().get("hands-on").number().orElse(0) > 0;
         if (row.cells().containsKey("wait-from")) {
             return text(
                     "paper.schedule-wait",
@@ -100,7 +99,7 @@ public final class FinishingPaper implements SectionContributor {
                     shown(row.cells(), "wait-from"),
                     shown(row.cells(), "wait-to"));
         }
-        return works ? handsOn : "";
+        return handsOn;
     }
 
     private static String shown(Map<String, JobView.Answer> answers, String key) {

@@ -28,8 +28,8 @@ final class Ladder {
     }
 
     /**
-     * The best ladder from one grade to another among those owned: fewest gaps, then fewest grades, then the most even
-     * steps.
+     * The best ladder from one grade to another among those owned: fewest gaps and those least wide, then fewest
+     * grades, then the most even steps.
      *
      * @param owned in any order; empty for the usual ones
      */
@@ -48,7 +48,7 @@ final class Ladder {
         if (first.micrometres() <= last.micrometres()) {
             return new Ladder(List.of(last));
         }
-        List<Path> paths = new ArrayList<>(List.of(new Path(List.of(first), 0, 1)));
+        List<Path> paths = new ArrayList<>(List.of(new Path(List.of(first), 0, 0, 1)));
         for (Grit grit : between) {
             paths.add(best(paths, grit));
         }
@@ -66,6 +66,7 @@ final class Ladder {
                 .filter(path -> path.end().micrometres() > next.micrometres())
                 .map(path -> path.to(next))
                 .min(Comparator.comparingInt(Path::gaps)
+                        .thenComparingDouble(Path::tooFar)
                         .thenComparingInt(path -> path.grits.size())
                         .thenComparingDouble(Path::widest))
                 .orElseThrow();
@@ -112,8 +113,12 @@ final class Ladder {
         return nearest(GritScale.P.grades().keySet().stream().map(Grit::p).toList(), new Grit("", micrometres));
     }
 
-    /** A way down to a grade. */
-    private record Path(List<Grit> grits, int gaps, double widest) {
+    /**
+     * A way down to a grade.
+     *
+     * @param tooFar by how much its gaps are too wide, all together; logarithms, so that they add up
+     */
+    private record Path(List<Grit> grits, int gaps, double tooFar, double widest) {
         Grit end() {
             return grits.get(grits.size() - 1);
         }
@@ -122,7 +127,12 @@ final class Ladder {
             double ratio = end().over(next);
             List<Grit> longer = new ArrayList<>(grits);
             longer.add(next);
-            return new Path(List.copyOf(longer), gaps + (isGap(ratio) ? 1 : 0), Math.max(widest, ratio));
+            boolean gap = isGap(ratio);
+            return new Path(
+                    List.copyOf(longer),
+                    gaps + (gap ? 1 : 0),
+                    tooFar + (gap ? Math.log(ratio / WIDEST_STEP) : 0),
+                    Math.max(widest, ratio));
         }
     }
 }

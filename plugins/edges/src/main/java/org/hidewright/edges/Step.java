@@ -13,9 +13,10 @@ import org.hidewright.api.measure.Duration;
  * @param drying how long it is left alone after it, before anything else is done to these
  */
 record Step(Task task, List<EdgePlan> edges, boolean onFaces, int coats, Duration handsOn, Wait drying) {
-    /** Stable: stage, work, and coat or grade. */
+    /** Stable: work, and coat or grade; what comes after stitching says so. */
     String id() {
-        String id = word(task.stage().name()) + "-" + word(task.work().name());
+        String id = (task.stage() == Stage.AFTER_STITCHING ? "after-" : "")
+                + word(task.work().name());
         if (task.coat() > 0) {
             id += "-" + task.coat();
         }

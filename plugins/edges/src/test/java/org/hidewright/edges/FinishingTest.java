@@ -1,0 +1,541 @@
+package org.hidewright.edges;
+
+import static org.hidewright.edges.Finished.BURNISHED;
+import static org.hidewright.edges.Finished.PAINTED;
+import static org.hidewright.edges.Finished.PLAIN;
+import static org.hidewright.edges.Finished.TURNED;
+import static org.hidewright.edges.Finished.answers;
+import static org.hidewright.edges.Finished.beveler;
+import static org.hidewright.edges.Finished.byLaser;
+import static org.hidewright.edges.Finished.edge;
+import static org.hidewright.edges.Finished.faces;
+import static org.hidewright.edges.Finished.keys;
+import static org.hidewright.edges.Finished.minutes;
+import static org.hidewright.edges.Finished.mm;
+import static org.hidewright.edges.Finished.of;
+import static org.hidewright.edges.Finished.outcome;
+import static org.hidewright.edges.Finished.owning;
+import static org.hidewright.edges.Finished.paper;
+import static org.hidewright.edges.Finished.piece;
+import static org.hidewright.edges.Finished.steps;
+import static org.hidewright.edges.Finished.told;
+import static org.hidewright.edges.Finished.with;
+import static org.hidewright.edges.Finished.working;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Duration;
+import org.hidewright.api.measure.Units;
+import org.hidewright.api.measure.Volume;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Schedules worked by hand on paper: rows, steps, times, waits, liquids and what is told. */
+class FinishingTest {
+    private static final Edge MOUTH = edge("mouth", 100, 1.5, EdgePlace.POCKET_MOUTH, BURNISHED);
+    private static final Edge RIM = edge("rim", 400, 3.6, EdgePlace.SEWN_TOGETHER, BURNISHED);
+
+    @ParameterizedTest(name = "{0} is finished {1}")
+    @CsvSource({
+        "POCKET_MOUTH, BEFORE_GLUE_UP, BEFORE_GLUE_UP",
+        "SLOT, BEFORE_GLUE_UP, BEFORE_GLUE_UP",
+        "KEEPER, BEFORE_GLUE_UP, BEFORE_GLUE_UP",
+        "STRAP, BEFORE_GLUE_UP, BEFORE_GLUE_UP",
+        "SOON_OUT_OF_REACH, BEFORE_GLUE_UP, BEFORE_GLUE_UP",
+        "IN_REACH, FLUSH_AFTER_STITCHING, BEFORE_GLUE_UP",
+        "SEWN_TOGETHER, FLUSH_AFTER_STITCHING, BEFORE_GLUE_UP",
+        "UNDER, BURIED, BURIED"
+    })
+    void everyEdgeIsSortedByWhereItLies(EdgePlace lies, EdgeGroup cut, EdgeGroup turned) {
+        assertEquals(
+                List.of(cut, turned),
+                answers(piece(edge("cut", 100, 2, lies, BURNISHED), edge("turned", 100, 2, lies, TURNED)))
+                        .edges()
+                        .stream()
+                        .map(Finishing.EdgeRow::group)
+                        .toList());
+    }
+
+    @Test
+    void aBurnishedMouthBeforeGlueUp() {
+        assertEquals(
+                List.of(
+                        "bevel",
+                        "sand-p240",
+                        "sand-p400",
+                        "sand-p800",
+                        "dye-1",
+                        "dye-2",
+                        "burnish-1",
+                        "burnish-2",
+                        "wax",
+                        "check-margins",
+                        "glue-and-stitch"),
+                steps(piece(MOUTH)));
+    }
+
+    @Test
+    void layersSewnTogetherAreSandedFlushFirst() {
+        assertEquals(
+                List.of(
+                        "check-margins",
+                        "glue-and-stitch",
+                        "after-sand-flush",
+                        "after-bevel",
+                        "after-sand-p180",
+                        "after-sand-p240",
+                        "after-sand-p400",
+                        "after-sand-p800",
+                        "after-dye-1",
+                        "after-dye-2",
+                        "after-burnish-1",
+                        "after-burnish-2",
+                        "after-wax"),
+                steps(piece(RIM)));
+    }
+
+    @Test
+    void paintIsSandedBetweenCoats() {
+        assertEquals(
+                List.of(
+                        "after-bevel",
+                        "after-sand-p240",
+                        "after-sand-p400",
+                        "after-paint-1",
+                        "after-sand-paint-1",
+                        "after-paint-2",
+                        "after-sand-paint-2",
+                        "after-paint-3"),
+                steps(piece(edge("flap", 100, 2, EdgePlace.IN_REACH, PAINTED))));
+    }
+
+    @Test
+    void aTurnedEdgeIsSkivedCementedAndFolded() {
+        assertEquals(
+                List.of("skive-turn", "cement-turn", "fold-turn", "check-margins", "glue-and-stitch"),
+                steps(piece(edge("top", 100, 1.2, EdgePlace.SEWN_TOGETHER, TURNED))));
+    }
+
+    @Test
+    void aSlotAloneNeedsNoGlue() {
+        assertEquals(
+                List.of("bevel", "sand-p240", "sand-p320"), steps(piece(edge("slot", 40, 2, EdgePlace.SLOT, PLAIN))));
+    }
+
+    @Test
+    void aThinEdgeIsNotBeveledNorOneThatIsNotToBe() {
+        Edge square = new Edge("square", mm(100), mm(3), 1, EdgePlace.STRAP, PLAIN, CutBy.KNIFE, false);
+        assertFalse(steps(piece(edge("thin", 100, 1.1, EdgePlace.STRAP, PLAIN), square))
+                .contains("bevel"));
+        assertEquals(
+                List.of(Optional.empty(), Optional.empty()),
+                answers(piece(edge("thin", 100, 1.1, EdgePlace.STRAP, PLAIN), square)).edges().stream()
+                        .map(Finishing.EdgeRow::bevel)
+                        .toList());
+    }
+
+    @Test
+    void charGoesFirstAndBuriedEdgesAreLeft() {
+        List<String> steps =
+                steps(piece(MOUTH, byLaser(RIM), byLaser(edge("under", 100, 1.5, EdgePlace.UNDER, BURNISHED))));
+        assertEquals("clean-char", steps.get(0));
+        Finishing.EdgeRow buried = answers(piece(edge("under", 100, 1.5, EdgePlace.UNDER, BURNISHED)))
+                .edges()
+                .get(0);
+        assertEquals(
+                new Finishing.EdgeRow("under", EdgeGroup.BURIED, Optional.empty(), Optional.empty(), "", Duration.ZERO),
+                buried);
+    }
+
+    @Test
+    void facesAreDyedWithTheEdgesBuffedAndSealedAtTheEnd() {
+        assertEquals(
+                List.of(
+                        "dye-1",
+                        "dye-2",
+                        "dye-3",
+                        "buff",
+                        "check-margins",
+                        "glue-and-stitch",
+                        "after-seal-1",
+                        "after-seal-2"),
+                steps(with(piece(MOUTH), faces(6, 1, 3, 2), DyeKind.WATER, Room.USUAL)).stream()
+                        .filter(id -> !id.matches("bevel|sand.*|burnish.*|wax"))
+                        .toList());
+        assertFalse(steps(with(piece(MOUTH), faces(6, 1, 0, 0), DyeKind.WATER, Room.USUAL))
+                .contains("buff"));
+    }
+
+    @Test
+    void stepsSayWhatAndOnWhat() {
+        Map<String, String> words = answers(with(
+                        piece(
+                                MOUTH,
+                                edge("tab", 50, 2, EdgePlace.STRAP, new EdgeFinish.Burnished(1, 1, true)),
+                                edge("top", 50, 1, EdgePlace.KEEPER, TURNED)),
+                        faces(6, 1, 2, 1),
+                        DyeKind.WATER,
+                        Room.USUAL))
+                .steps()
+                .stream()
+                .collect(Collectors.toMap(Finishing.StepRow::id, row -> row.work() + " on " + row.on()));
+        assertEquals(
+                "step-bevel[] on step-and[step-edge-with-bevel[mouth, 0.5 mm], step-edge-with-bevel[tab, 0.7 mm]]",
+                words.get("bevel"));
+        assertEquals("step-sand[P240] on step-and[step-edge[mouth], step-edge[tab]]", words.get("sand-p240"));
+        assertEquals(
+                "step-dye-coat[1, 2] on step-and[step-and[step-faces[], step-edge[mouth]], step-edge[tab]]",
+                words.get("dye-1"));
+        assertEquals("step-dye-coat[2, 2] on step-and[step-faces[], step-edge[mouth]]", words.get("dye-2"));
+        assertEquals("step-wax-margins-free[] on step-and[step-edge[mouth], step-edge[tab]]", words.get("wax"));
+        assertEquals("step-cement-turn[300.0 s, 1200.0 s] on step-edge[top]", words.get("cement-turn"));
+        assertEquals("step-seal[] on step-faces[]", words.get("after-seal-1"));
+        assertEquals("step-glue-and-stitch[] on step-whole-piece[]", words.get("glue-and-stitch"));
+        assertEquals(
+                "step-wax[] on step-edge[rim]",
+                answers(piece(RIM)).steps().stream()
+                        .filter(row -> row.id().equals("after-wax"))
+                        .map(row -> row.work() + " on " + row.on())
+                        .findFirst()
+                        .orElseThrow());
+        assertEquals(
+                "step-sand-paint[]",
+                answers(piece(edge("flap", 100, 2, EdgePlace.IN_REACH, PAINTED))).steps().stream()
+                        .filter(row -> row.id().equals("after-sand-paint-1"))
+                        .map(row -> row.work().toString())
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    /** By hand: 8 tasks and the wax at a minute each; along 0.1 m of 1.5 mm as the table of rates says. */
+    @Test
+    void timeGoesByLengthAndThickness() {
+        // bevel 1; sand 3 · (1 + 0.75); dye 2 · (1 + 0.375); burnish 2 · (2 + 1.5); wax 1 + 0.375: minutes for a metre
+        double perMetre = 1 + 3 * 1.75 + 2 * 1.375 + 2 * 3.5 + 1.375;
+        Finishing.Finished finished = answers(piece(MOUTH));
+        assertEquals(9 + 0.1 * perMetre, minutes(finished.handsOn()), 1e-9);
+        assertEquals(9 + 0.1 * perMetre, minutes(finished.edges().get(0).handsOn()), 1e-9);
+        Edge two = new Edge("mouth", mm(100), mm(1.5), 2, EdgePlace.POCKET_MOUTH, BURNISHED, CutBy.KNIFE, true);
+        assertEquals(9 + 0.2 * perMetre, minutes(answers(piece(two)).handsOn()), 1e-9);
+        Finishing.Piece slow = new Finishing.Piece(
+                Tannage.VEGETABLE,
+                List.of(MOUTH),
+                Optional.empty(),
+                DyeKind.WATER,
+                Room.USUAL,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                0.3,
+                1.5);
+        assertEquals(1.5 * (9 + 0.1 * perMetre), minutes(answers(slow).handsOn()), 1e-9);
+        Map<String, Optional<Duration>> steps =
+                finished.steps().stream().collect(Collectors.toMap(Finishing.StepRow::id, Finishing.StepRow::handsOn));
+        assertEquals(1 + 0.1 * 1.75, minutes(steps.get("sand-p240").orElseThrow()), 1e-9);
+        assertEquals(Optional.empty(), steps.get("check-margins"));
+    }
+
+    /** Two coats of dye and a buff at a minute each and 60, 60, 30 minutes for a square metre; a coat of sealer at 40. */
+    @Test
+    void timeOfFacesGoesByTheirArea() {
+        double alone = minutes(answers(piece(MOUTH)).handsOn());
+        assertEquals(
+                alone + 4 + 0.12 * 190,
+                minutes(answers(with(piece(MOUTH), faces(6, 2, 2, 1), DyeKind.WATER, Room.USUAL))
+                        .handsOn()),
+                1e-9);
+    }
+
+    @Test
+    void waitsAreAddedUpInTheirOrder() {
+        Finishing.Finished finished = answers(piece(MOUTH));
+        assertEquals(4.5, finished.waitsAtLeast().in(Units.HOUR), 1e-9);
+        assertEquals(26, finished.waitsAtMost().in(Units.HOUR), 1e-9);
+        Finishing.Finished damp = answers(with(piece(MOUTH), faces(6, 1, 0, 2), DyeKind.SPIRIT, Room.COLD_OR_DAMP));
+        assertEquals(2 * (0.1 + 12 + 0.5 + 24), damp.waitsAtLeast().in(Units.HOUR), 1e-9);
+        assertEquals(2 * (0.5 + 24 + 2 + 72), damp.waitsAtMost().in(Units.HOUR), 1e-9);
+        Finishing.Finished oil = answers(with(piece(MOUTH), null, DyeKind.OIL, Room.USUAL));
+        assertEquals(24, oil.waitsAtLeast().in(Units.HOUR), 1e-9);
+    }
+
+    @Test
+    void aLabelMakesWaitsLongerAndNeverShorter() {
+        Finishing.Piece labelled = owning(
+                piece(MOUTH),
+                List.of(),
+                List.of(),
+                List.of(
+                        bottle("quick", Liquid.DYE, 1),
+                        bottle("slow", Liquid.DYE, 3 * 60),
+                        bottle("paint", Liquid.EDGE_PAINT, 600)));
+        Finishing.Finished finished = answers(labelled);
+        assertEquals(3 + 4, finished.waitsAtLeast().in(Units.HOUR), 1e-9);
+        assertEquals(3 + 24, finished.waitsAtMost().in(Units.HOUR), 1e-9);
+    }
+
+    private static Bottle bottle(String id, Liquid kind, double minutes) {
+        return new Bottle(
+                id, kind, Volume.ofMl(100), Optional.empty(), Optional.of(Duration.of(minutes, Units.MINUTE)));
+    }
+
+    /** Edges 100 mm by 1.5 mm: 1.5 cm² for each coat; faces 6 dm². */
+    @Test
+    void liquidsGoByAreaAndCoats() {
+        Finishing.Finished finished = answers(with(
+                piece(
+                        MOUTH,
+                        edge("flap", 100, 2, EdgePlace.IN_REACH, PAINTED),
+                        edge("top", 200, 1, EdgePlace.KEEPER, TURNED)),
+                faces(6, 2, 2, 1),
+                DyeKind.WATER,
+                Room.USUAL));
+        Map<String, String> used = finished.liquids().stream()
+                .collect(Collectors.toMap(
+                        Finishing.LiquidRow::id,
+                        row -> String.format(
+                                Locale.ROOT,
+                                "%.4f dm² %.4f ml",
+                                row.covered().in(Units.DM2),
+                                row.used().ml())));
+        assertEquals(
+                Map.of(
+                        "dye", "24.0300 dm² 37.4868 ml",
+                        "burnishing", "0.0300 dm² 0.0390 ml",
+                        "wax", "0.0150 dm² 0.0098 ml",
+                        "edge-paint", "0.0600 dm² 0.2340 ml",
+                        "glue", "0.3200 dm² 0.6240 ml",
+                        "sealer", "12.0000 dm² 12.4800 ml"),
+                used);
+        assertEquals(
+                finished.liquids().stream().map(Finishing.LiquidRow::id).toList(),
+                finished.liquids().stream().map(row -> row.liquid().key()).toList());
+    }
+
+    @Test
+    void aLabelSaysHowFarABottleGoes() {
+        Bottle bare = new Bottle("bare", Liquid.DYE, Volume.ofMl(100), Optional.empty(), Optional.empty());
+        Bottle paint = new Bottle(
+                "paint", Liquid.EDGE_PAINT, Volume.ofMl(1), Optional.of(Area.of(9, Units.M2)), Optional.empty());
+        Bottle dye =
+                new Bottle("dye", Liquid.DYE, Volume.ofMl(250), Optional.of(Area.of(1, Units.M2)), Optional.empty());
+        Finishing.Finished finished = answers(owning(piece(MOUTH), List.of(), List.of(), List.of(bare, paint, dye)));
+        assertEquals(0.0003 * 250 * 1.3, finished.liquids().get(0).used().ml(), 1e-12);
+    }
+
+    @Test
+    void theBevelerNearestToTheBevelIsNamed() {
+        Finishing.Piece owning = owning(
+                piece(RIM),
+                List.of(beveler("small", 0.8), beveler("right", 1.1), beveler("wide", 2)),
+                List.of(),
+                List.of());
+        assertEquals(Optional.of("right"), answers(owning).edges().get(0).beveler());
+        assertEquals(1.2, answers(owning).edges().get(0).bevel().orElseThrow().mm(), 1e-12);
+        assertEquals(
+                List.of("no-beveler-fits at edge-tools [1.5 mm, 0.5 mm]"),
+                told(new Finishing(), owning(piece(MOUTH), List.of(beveler("wide", 2)), List.of(), List.of())).stream()
+                        .filter(line -> line.startsWith("no-beveler"))
+                        .toList());
+        EdgeTool slicker = new EdgeTool("slicker", EdgeTool.Kind.SLICKER, Optional.of(mm(1.2)));
+        EdgeTool unmeasured = new EdgeTool("unmeasured", EdgeTool.Kind.BEVELER, Optional.empty());
+        Finishing.Piece others = owning(piece(RIM), List.of(slicker, unmeasured), List.of(), List.of());
+        assertEquals(Optional.empty(), answers(others).edges().get(0).beveler());
+        assertFalse(keys(others).contains("no-beveler-fits"));
+    }
+
+    /** Between a sixth of the thickness and what leaves a third of it flat; 1.5 mm is enough for any edge. */
+    @Test
+    void bevelersThatLeaveTheCornerOrEatTheEdgeAreNotNamed() {
+        assertEquals(Optional.of("a"), nearest(6, beveler("a", 1)));
+        assertEquals(Optional.empty(), nearest(6, beveler("a", 0.99)));
+        assertEquals(Optional.of("a"), nearest(12, beveler("a", 1.5)));
+        assertEquals(Optional.empty(), nearest(12, beveler("a", 1.49)));
+        assertEquals(Optional.of("a"), nearest(3, beveler("a", Math.sqrt(2))));
+        assertEquals(Optional.empty(), nearest(3, beveler("a", 1.42)));
+        assertEquals(Optional.of("narrow"), nearest(3, beveler("wide", 1.25), beveler("narrow", 0.75)));
+    }
+
+    private static Optional<String> nearest(double thickness, EdgeTool... tools) {
+        return Bevel.beveler(
+                        List.of(tools), mm(thickness), Bevel.of(mm(thickness)).orElseThrow())
+                .map(EdgeTool::id);
+    }
+
+    @Test
+    void gritsAreThoseOwned() {
+        Finishing.Piece owning =
+                owning(piece(RIM), List.of(), List.of(paper(180), paper(320), paper(600), paper(800)), List.of());
+        assertEquals("P180, P320, P600, P800", answers(owning).edges().get(0).grits());
+        assertFalse(keys(owning).stream().anyMatch(key -> key.startsWith("grit")));
+    }
+
+    @Test
+    void whatIsMissingBetweenGradesIsTold() {
+        assertEquals(List.of("grit-gap at abrasives [P240, P800, P400]"), grits(paper(180), paper(240), paper(800)));
+        assertEquals(
+                List.of("grit-not-fine-enough at abrasives [P400, P800]"), grits(paper(180), paper(240), paper(400)));
+        assertEquals(List.of("grit-not-coarse-enough at abrasives [P500, P180]"), grits(paper(500), paper(800)));
+        assertEquals(
+                List.of("grit-two-charts at abrasives[us].grit [CAMI 320]"),
+                grits(
+                        paper(180),
+                        new Abrasive("us", 320, GritScale.CAMI),
+                        paper(320),
+                        paper(800),
+                        new Abrasive("coarse", 220, GritScale.ANSI)));
+    }
+
+    private static List<String> grits(Abrasive... owned) {
+        return told(new Finishing(), owning(piece(RIM), List.of(), List.of(owned), List.of())).stream()
+                .filter(line -> line.startsWith("grit"))
+                .toList();
+    }
+
+    @Test
+    void aGradeThatIsNotListedIsRefused() {
+        assertEquals(
+                List.of("grit-unknown at abrasives[odd].grit [350, P, P360]"),
+                told(
+                        new Finishing(),
+                        owning(
+                                piece(RIM),
+                                List.of(),
+                                List.of(paper(240), new Abrasive("odd", 350, GritScale.P)),
+                                List.of())));
+        assertEquals(
+                List.of("grit-unknown at abrasives[odd].grit [5, P, P12]"),
+                told(
+                        new Finishing(),
+                        owning(piece(RIM), List.of(), List.of(new Abrasive("odd", 5, GritScale.P)), List.of())));
+        assertEquals(
+                List.of("grit-unknown at abrasives[odd].grit [9000, CAMI, CAMI 1000]"),
+                told(
+                        new Finishing(),
+                        owning(piece(RIM), List.of(), List.of(new Abrasive("odd", 9000, GritScale.CAMI)), List.of())));
+        assertTrue(outcome(
+                        new Finishing(),
+                        owning(piece(RIM), List.of(), List.of(new Abrasive("odd", 350, GritScale.P)), List.of()))
+                .refused());
+        assertFalse(outcome(
+                        new Finishing(),
+                        owning(piece(RIM), List.of(), List.of(new Abrasive("film", 350, GritScale.MICRON)), List.of()))
+                .refused());
+    }
+
+    /** Common practice: vegetable-tanned fibre packs, with chrome in it half, everything else not. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "VEGETABLE, DOES, burnish-packs, edge-burnish-it, ",
+        "COMBINATION, TEST_FIRST, burnish-packs-half, edge-try-or-paint, burnish-test-first",
+        "RETANNED, TEST_FIRST, burnish-packs-half, edge-try-or-paint, burnish-test-first",
+        "CHROME, WILL_NOT, burnish-springs, edge-paint-or-turn, will-not-burnish",
+        "BONDED, WILL_NOT, burnish-smears, edge-paint-or-turn, will-not-burnish",
+        "OIL, WILL_NOT, burnish-felts, edge-turn-or-bind, will-not-burnish",
+        "ALUM, WILL_NOT, burnish-felts, edge-turn-or-bind, will-not-burnish",
+        "RAWHIDE, WILL_NOT, burnish-swells, edge-lace-or-leave, will-not-burnish"
+    })
+    void burnishingIsToldByTannage(
+            Tannage tannage, BurnishingVerdict verdict, String because, String instead, String notice) {
+        Finishing.Finished finished = answers(of(tannage, MOUTH));
+        assertEquals(verdict, finished.burnishing());
+        assertEquals(because + "[]", finished.because().toString());
+        assertEquals(instead + "[]", finished.edgeToChoose().toString());
+        List<String> told = told(new Finishing(), of(tannage, MOUTH)).stream()
+                .filter(line -> line.contains("burnish"))
+                .toList();
+        assertEquals(
+                notice == null
+                        ? List.of()
+                        : List.of(notice + " at edges[mouth].finish [mouth, " + because + "[], " + instead + "[]]"),
+                told);
+        assertEquals(
+                List.of(),
+                told(new Finishing(), of(tannage, edge("flap", 100, 2, EdgePlace.IN_REACH, PAINTED))).stream()
+                        .filter(line -> line.contains("burnish"))
+                        .toList());
+    }
+
+    @Test
+    void aThinEdgeIsHardToBurnish() {
+        assertEquals(
+                List.of("thin-to-burnish at edges[thin].thickness [thin, 1.1 mm]"),
+                told(new Finishing(), piece(edge("thin", 100, 1.1, EdgePlace.STRAP, BURNISHED))).stream()
+                        .filter(line -> line.contains("burnish"))
+                        .toList());
+        assertFalse(
+                keys(piece(edge("firm", 100, 1.2, EdgePlace.STRAP, BURNISHED))).contains("thin-to-burnish"));
+        assertFalse(
+                keys(piece(edge("under", 100, 1.1, EdgePlace.UNDER, BURNISHED))).contains("thin-to-burnish"));
+    }
+
+    @Test
+    void anEdgeLeftRawBesideDyeIsTold() {
+        Edge raw = edge("raw", 100, 2, EdgePlace.STRAP, new EdgeFinish.Burnished(0, 1, false));
+        assertEquals(
+                List.of("edge-left-raw at edges[raw].finish [raw]"),
+                told(new Finishing(), with(piece(raw), faces(6, 1, 1, 0), DyeKind.WATER, Room.USUAL)).stream()
+                        .filter(line -> line.startsWith("edge-left"))
+                        .toList());
+        assertFalse(keys(piece(raw)).contains("edge-left-raw"));
+        assertFalse(keys(with(piece(MOUTH), faces(6, 1, 1, 0), DyeKind.WATER, Room.USUAL))
+                .contains("edge-left-raw"));
+        assertFalse(steps(piece(raw)).contains("wax"));
+    }
+
+    @Test
+    void cautionsStandWhereTheRiskIs() {
+        Edge plain = edge("slot", 40, 1, EdgePlace.SLOT, PLAIN);
+        assertEquals(List.of("leather-dust"), keys(piece(plain)));
+        assertEquals(List.of("leather-dust", "blade"), keys(piece(edge("slot", 40, 2, EdgePlace.SLOT, PLAIN))));
+        assertEquals(List.of("dyes-and-finishes", "solvent-fire", "leather-dust", "blade"), keys(piece(MOUTH)));
+        Edge dyed = edge("slot", 40, 1, EdgePlace.SLOT, new EdgeFinish.Plain(1));
+        assertEquals(List.of("dyes-and-finishes", "leather-dust"), keys(piece(dyed)));
+        assertEquals(
+                List.of("dyes-and-finishes", "solvent-fire", "leather-dust"),
+                keys(with(piece(dyed), null, DyeKind.SPIRIT, Room.USUAL)));
+        assertEquals(
+                List.of("dyes-and-finishes", "solvent-fire", "leather-dust"),
+                keys(with(piece(dyed), null, DyeKind.OIL, Room.USUAL)));
+        assertEquals(List.of("leather-dust"), keys(with(piece(plain), null, DyeKind.SPIRIT, Room.USUAL)));
+        assertEquals(
+                List.of("dyes-and-finishes", "leather-dust"),
+                keys(with(piece(plain), faces(1, 1, 0, 1), DyeKind.SPIRIT, Room.USUAL)));
+        assertEquals(
+                List.of("dyes-and-finishes", "leather-dust"),
+                keys(piece(edge("slot", 40, 1, EdgePlace.SLOT, new EdgeFinish.Painted(1)))));
+        assertEquals(List.of("solvent-fire", "blade"), keys(piece(edge("slot", 40, 1, EdgePlace.SLOT, TURNED))));
+    }
+
+    @Test
+    void heatOnChromeAndLasersAreCautioned() {
+        Edge slot = edge("slot", 40, 1, EdgePlace.SLOT, PLAIN);
+        for (Tannage tannage : List.of(Tannage.CHROME, Tannage.COMBINATION, Tannage.RETANNED)) {
+            assertEquals(List.of("leather-dust", "chrome-heat"), keys(of(tannage, slot)));
+        }
+        assertEquals(List.of("leather-dust", "laser-char"), keys(piece(byLaser(slot))));
+        assertEquals(List.of("leather-dust", "laser-never"), keys(of(Tannage.BONDED, byLaser(slot))));
+    }
+
+    @Test
+    void theWorkingCanBeFollowed() {
+        assertEquals(
+                List.of(
+                        "b = min(t / 3, m) | t 1.5 mm, m 1.5 mm | 0.5 mm",
+                        "T = p · (k · f + L · (a + b · t)) | p 1, k 9, f 1 min, L 100 mm, a 11, b 4.25, t 1.5 mm | 10.7375 min",
+                        "T = p · (k · f + S · a) | p 1, k 4, f 1 min, S 6 dm², a 190 | 15.4 min",
+                        "V = S · q · (1 + l) | S 12.03 dm², q 120, l 0.3 | 18.7668 ml",
+                        "V = S · q · (1 + l) | S 0.03 dm², q 100, l 0.3 | 0.039 ml",
+                        "V = S · q · (1 + l) | S 0.015 dm², q 50, l 0.3 | 0.00975 ml",
+                        "V = S · q · (1 + l) | S 6 dm², q 80, l 0.3 | 6.24 ml"),
+                working(new Finishing(), with(piece(MOUTH), faces(6, 1, 2, 1), DyeKind.WATER, Room.USUAL)));
+        assertEquals(List.of(), working(new Finishing(), piece(edge("under", 9, 2, EdgePlace.UNDER, PLAIN))));
+    }
+}
