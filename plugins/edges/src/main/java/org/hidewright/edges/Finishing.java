@@ -37,7 +37,6 @@ public final class Finishing implements Calculator<Finishing.Piece, Finishing.Fi
     private static final NoticeKind BURNISH_TEST_FIRST = NoticeKind.note("burnish-test-first");
     private static final NoticeKind THIN_TO_BURNISH = NoticeKind.note("thin-to-burnish");
     private static final NoticeKind EDGE_LEFT_RAW = NoticeKind.note("edge-left-raw");
-    private static final NoticeKind GRIT_GAP = NoticeKind.check("grit-gap");
     private static final NoticeKind GRIT_NOT_FINE = NoticeKind.check("grit-not-fine-enough");
     private static final NoticeKind GRIT_NOT_COARSE = NoticeKind.note("grit-not-coarse-enough");
 
@@ -286,14 +285,6 @@ public final class Finishing implements Calculator<Finishing.Piece, Finishing.Fi
         Ladder ladder = plan.ladder();
         Grit coarsest = plan.edge().coarsest();
         Grit finest = plan.edge().finish().finest();
-        Optional<Notice> gap = ladder.gap()
-                .map(step -> GRIT_GAP.at(
-                        "abrasives",
-                        step.get(0).label(),
-                        step.get(1).label(),
-                        Ladder.nearestP(Math.sqrt(
-                                        step.get(0).micrometres() * step.get(1).micrometres()))
-                                .label()));
         Optional<Notice> coarse = ladder.startsAt(coarsest)
                 ? Optional.empty()
                 : Optional.of(
@@ -304,7 +295,7 @@ public final class Finishing implements Calculator<Finishing.Piece, Finishing.Fi
                         "abrasives",
                         ladder.grits().get(ladder.grits().size() - 1).label(),
                         finest.label()));
-        return Stream.of(coarse, gap, fine).flatMap(Optional::stream);
+        return Stream.of(coarse, ladder.gap(), fine).flatMap(Optional::stream);
     }
 
     @Override
@@ -323,7 +314,7 @@ public final class Finishing implements Calculator<Finishing.Piece, Finishing.Fi
                                 BURNISH_TEST_FIRST,
                                 THIN_TO_BURNISH,
                                 EDGE_LEFT_RAW,
-                                GRIT_GAP,
+                                Ladder.GAP,
                                 GRIT_NOT_FINE,
                                 GRIT_NOT_COARSE),
                         Cautions.KINDS.stream())

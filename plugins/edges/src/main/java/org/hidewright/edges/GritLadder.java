@@ -25,7 +25,6 @@ public final class GritLadder implements Calculator<GritLadder.Ends, GritLadder.
     private static final Formula FINER = Formula.of("grain-ratio", "r = d / e", Origins.ISO_6344);
 
     private static final NoticeKind ENDS_SWAPPED = NoticeKind.stop("grit-ends-swapped");
-    private static final NoticeKind LADDER_GAP = NoticeKind.check("grit-ladder-gap");
     private static final NoticeKind ENDS_MISSED = NoticeKind.check("grit-ends-missed");
 
     /** What is asked. */
@@ -73,9 +72,7 @@ public final class GritLadder implements Calculator<GritLadder.Ends, GritLadder.
         }
         Ladder ladder = Ladder.between(coarsest, finest, Abrasive.grits(owned));
         List<Notice> notices = new ArrayList<>();
-        ladder.gap()
-                .map(step -> LADDER_GAP.with(step.get(0).label(), step.get(1).label()))
-                .ifPresent(notices::add);
+        ladder.gap().ifPresent(notices::add);
         if (!ladder.startsAt(coarsest) || !ladder.reaches(finest)) {
             notices.add(ENDS_MISSED.at("abrasives", coarsest.label(), finest.label()));
         }
@@ -124,7 +121,7 @@ public final class GritLadder implements Calculator<GritLadder.Ends, GritLadder.
     @Override
     public List<NoticeKind> notices() {
         return List.of(
-                Abrasive.UNKNOWN, Abrasive.TWO_CHARTS, ENDS_SWAPPED, LADDER_GAP, ENDS_MISSED, Cautions.LEATHER_DUST);
+                Abrasive.UNKNOWN, Abrasive.TWO_CHARTS, ENDS_SWAPPED, Ladder.GAP, ENDS_MISSED, Cautions.LEATHER_DUST);
     }
 
     @Override

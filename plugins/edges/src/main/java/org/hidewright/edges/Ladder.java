@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.NoticeKind;
 
 /**
  * The grades an edge is sanded with, coarse to fine. A grade takes out the scratches of the one before as long as its grain
  * is not finer than half of that (common practice); a wider step is a gap.
  */
 final class Ladder {
+    static final NoticeKind GAP = NoticeKind.check("grit-gap");
+
     /** Grain at most so many times finer from one grade to the next. */
     static final double WIDEST_STEP = 2;
 
@@ -76,11 +80,14 @@ final class Ladder {
         return grits;
     }
 
-    /** The coarse and the fine side of the first step that is too wide. */
-    Optional<List<Grit>> gap() {
+    /** The first step that is too wide, and the grade that would halve it. */
+    Optional<Notice> gap() {
         for (int i = 1; i < grits.size(); i++) {
-            if (isGap(grits.get(i - 1).over(grits.get(i)))) {
-                return Optional.of(List.of(grits.get(i - 1), grits.get(i)));
+            Grit coarse = grits.get(i - 1);
+            Grit fine = grits.get(i);
+            if (isGap(coarse.over(fine))) {
+                Grit between = nearestP(Math.sqrt(coarse.micrometres() * fine.micrometres()));
+                return Optional.of(GAP.at("abrasives", coarse.label(), fine.label(), between.label()));
             }
         }
         return Optional.empty();

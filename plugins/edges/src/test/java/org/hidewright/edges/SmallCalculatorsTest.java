@@ -100,7 +100,7 @@ class SmallCalculatorsTest {
     @Test
     void whatAnOwnedLadderLacksIsTold() {
         assertEquals(
-                List.of("grit-ladder-gap at [P240, P800]", "leather-dust at []"),
+                List.of("grit-gap at abrasives [P240, P800, P400]", "leather-dust at []"),
                 told(new GritLadder(), ends(180, 800, GritScale.P, paper(180), paper(240), paper(800))));
         assertEquals(
                 List.of("grit-ends-missed at abrasives [P180, P800]", "leather-dust at []"),
