@@ -9,7 +9,7 @@ import org.hidewright.api.measure.Length;
 public record Edge(
         @RowId String id,
 
-        @Asked(unit = "mm", min = "1 mm", max = "100 m", usual = "20 mm-3 m", example = "420 mm")
+        @Asked(unit = "mm", min = "1 mm", max = "100 m", usual = "5 mm-3 m", example = "420 mm")
         Length length,
 
         @Asked(unit = "mm", min = "0.2 mm", max = "60 mm", usual = "0.8-12 mm", example = "3.6 mm")

@@ -15,6 +15,7 @@ import org.hidewright.api.document.JobView.Slip;
 import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.SectionContributor;
+import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.document.TickList;
 import org.osgi.service.component.annotations.Component;
@@ -49,10 +50,13 @@ public final class FinishingPaper implements SectionContributor {
                 shown(slip.answers(), "hands-on"),
                 shown(slip.answers(), "waits-at-least"),
                 shown(slip.answers(), "waits-at-most"))));
-        if (!slip.notices().isEmpty()) {
-            blocks.add(Checks.of(slip.notices()));
-        }
         blocks.add(edges(slip, language));
+        List<Checks.Check> toHeed = slip.notices().stream()
+                .filter(notice -> notice.severity() != Severity.NOTE)
+                .toList();
+        if (!toHeed.isEmpty()) {
+            blocks.add(Checks.of(toHeed));
+        }
         steps(slip, language).forEach((stage, steps) -> {
             blocks.add(Paragraph.of(stage));
             blocks.add(TickList.of(steps));

@@ -56,7 +56,7 @@ public final class LiquidNeeded implements Calculator<LiquidNeeded.Coats, Liquid
 
         /** The narrow faces of parts. */
         record Edges(
-                @Asked(unit = "mm", min = "1 mm", max = "1000 m", usual = "20 mm-20 m", example = "420 mm")
+                @Asked(unit = "mm", min = "1 mm", max = "1000 m", usual = "5 mm-20 m", example = "420 mm")
                 Length length,
 
                 @Asked(unit = "mm", min = "0.2 mm", max = "60 mm", usual = "0.8-12 mm", example = "3.6 mm")

@@ -114,8 +114,8 @@ class FinishingPaperTest {
         assertEquals(
                 "Edges of the cover: 1.2\u00A0h of work, 4.5\u00A0h to 26\u00A0h of waiting one after the other.",
                 ((Paragraph) blocks.get(0)).text());
-        assertEquals("Dust", ((Checks) blocks.get(1)).checks().get(0).what());
-        Table edges = (Table) blocks.get(2);
+        assertEquals("Dust", ((Checks) blocks.get(2)).checks().get(0).what());
+        Table edges = (Table) blocks.get(1);
         assertEquals(
                 List.of(
                         List.of("mouth", "before glue-up", "0.5\u00A0mm", "small", "P240, P400"),
@@ -139,13 +139,10 @@ class FinishingPaperTest {
     }
 
     @Test
-    void withoutNoticesThereIsNoListOfThem() {
-        assertEquals(
-                7,
-                sections(slip("finishing", State.WORKED).build())
-                        .get(0)
-                        .blocks()
-                        .size());
+    void notesStayOnTheJobCard() {
+        JobView.Slip.Builder slip =
+                slip("finishing", State.WORKED).notice(Checks.Check.of(Severity.NOTE, "Note", "Worth knowing", "", ""));
+        assertEquals(7, sections(slip.build()).get(0).blocks().size());
     }
 
     @Test
