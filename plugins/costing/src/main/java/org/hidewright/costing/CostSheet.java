@@ -13,6 +13,7 @@ import org.hidewright.costing.PieceCost.CostLine;
 import org.hidewright.costing.PieceCost.LeatherUsed;
 import org.hidewright.costing.PieceCost.OnceOnly;
 import org.hidewright.costing.PieceCost.Piece;
+import org.hidewright.costing.PieceCost.WorkDone;
 
 /**
  * The lines of a batch. What is spoilt has taken leather, work and machine like what is sold, so it adds its share of them;
@@ -53,13 +54,15 @@ final class CostSheet {
 
     private final Piece piece;
     private final Money nothing;
+    private final double pieceTimes;
     private final Duration handsOn;
     private final List<CostLine> lines = new ArrayList<>();
 
     CostSheet(Piece piece) {
         this.piece = piece;
         this.nothing = piece.perHour().times(0);
-        this.handsOn = piece.handsOn().times(piece.learning().pieces(piece.pieces()));
+        this.pieceTimes = piece.learning().pieces(piece.pieces());
+        this.handsOn = piece.firstPiece().times(pieceTimes);
         materials();
         for (PieceCost.MachineUsed machine : piece.machines().orElse(List.of())) {
             line(
@@ -67,7 +70,9 @@ final class CostSheet {
                     machine.id(),
                     PieceCost.over(machine.time(), machine.perHour()).times(piece.pieces()));
         }
-        line(CostKind.WORK, "", PieceCost.over(handsOn, piece.perHour()));
+        for (WorkDone work : piece.handsOn()) {
+            line(CostKind.WORK, work.id(), PieceCost.over(together(work), piece.perHour()));
+        }
         for (OnceOnly once : piece.onceOnly().orElse(List.of())) {
             line(
                     CostKind.ONCE_ONLY,
@@ -81,6 +86,11 @@ final class CostSheet {
                 sum(EnumSet.of(CostKind.WORK, CostKind.MACHINES)).times(piece.overhead()));
         line(CostKind.SPOILAGE, "", spoilable().times(piece.spoilage() / (1 - piece.spoilage())));
         piece.packing().ifPresent(packing -> line(CostKind.PACKING, "", packing.times(piece.pieces())));
+    }
+
+    /** Over the batch: all kinds of work are learnt alike. */
+    private Duration together(WorkDone work) {
+        return work.time().times(pieceTimes);
     }
 
     private List<LeatherUsed> leather() {
@@ -195,11 +205,14 @@ final class CostSheet {
         for (LeatherUsed leather : leather()) {
             takeDown(leather, working);
         }
-        BatchTime.step(piece.learning(), handsOn, piece.handsOn(), piece.pieces(), working);
+        BatchTime.step(piece.learning(), handsOn, piece.firstPiece(), piece.pieces(), working);
         working.source("hands-on-together", piece.learning().formula().source());
         Money work = sum(EnumSet.of(CostKind.WORK)).rounded();
         Money machines = sum(EnumSet.of(CostKind.MACHINES)).rounded();
-        working.step(WORK, work, "T", handsOn, "r", piece.perHour());
+        for (WorkDone done : piece.handsOn()) {
+            Duration time = together(done);
+            working.step(WORK, PieceCost.over(time, piece.perHour()).rounded(), "T", time, "r", piece.perHour());
+        }
         Money overhead = sum(EnumSet.of(CostKind.OVERHEAD)).rounded();
         working.step(OVERHEAD, overhead, "o", piece.overhead(), "W", work, "X", machines);
         working.step(

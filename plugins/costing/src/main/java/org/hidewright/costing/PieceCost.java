@@ -55,8 +55,10 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
             @Asked(example = "[{\"id\":\"laser\",\"time\":\"6 min\",\"per-hour\":\"6 EUR\"}]")
             Optional<List<MachineUsed>> machines,
 
-            @Asked(unit = "min", min = "0", max = "1000 h", usual = "5 min-40 h", example = "2 h 30 min")
-            Duration handsOn,
+            @Asked(
+                    example =
+                            "[{\"id\":\"cutting\",\"time\":\"25 min\"},{\"id\":\"stitching\",\"time\":\"1 h 10 min\"}]")
+            List<WorkDone> handsOn,
 
             @Asked(min = "0", example = "28 EUR") Money perHour,
 
@@ -71,7 +73,20 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
             @Asked(unit = "%", min = "0 %", max = "90 %", usual = "0-15 %", preset = "3 %")
             double spoilage,
 
-            @Asked(min = "0", example = "1.50 EUR") Optional<Money> packing) {}
+            @Asked(min = "0", example = "1.50 EUR") Optional<Money> packing) {
+
+        /** All hands-on work on the first piece. */
+        Duration firstPiece() {
+            return handsOn.stream().map(WorkDone::time).reduce(Duration.ZERO, Duration::plus);
+        }
+    }
+
+    /** One kind of work by hand on the first piece, without waiting. */
+    public record WorkDone(
+            @RowId String id,
+
+            @Asked(unit = "min", min = "0", max = "1000 h", usual = "1 min-40 h", example = "25 min")
+            Duration time) {}
 
     /** Leather in one piece, and what a side or panel of it costs. */
     public record LeatherUsed(
@@ -198,7 +213,7 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
         List<BuyLine> toBuy = Shopping.of(piece, working);
         List<Notice> notices = new ArrayList<>();
         if (piece.perHour().amount().signum() == 0) {
-            notices.add(WORK_UNPAID.at("per-hour", piece.handsOn()));
+            notices.add(WORK_UNPAID.at("per-hour", piece.firstPiece()));
         }
         return Outcome.of(
                 new Sheet(

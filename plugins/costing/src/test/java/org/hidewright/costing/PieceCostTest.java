@@ -37,7 +37,7 @@ class PieceCostTest {
                 Optional.of(List.of(
                         new PieceCost.LiquidUsed("dye", Volume.of(10, Units.ML), Volume.of(250, Units.ML), eur(14)))),
                 Optional.of(List.of(new PieceCost.MachineUsed("laser", Duration.of(6, Units.MINUTE), eur(6)))),
-                hours(2),
+                bench(hours(2)),
                 eur(30),
                 learning,
                 Optional.of(List.of(
@@ -66,7 +66,7 @@ class PieceCostTest {
                         "thread-linen 1.20 EUR",
                         "liquids-dye 0.56 EUR",
                         "machines-laser 0.60 EUR",
-                        "work 60.00 EUR",
+                        "work-bench 60.00 EUR",
                         "once-only-pattern 30.00 EUR",
                         "once-only-die 45.00 EUR",
                         "overhead 6.06 EUR", // a tenth of 60.60
@@ -96,7 +96,7 @@ class PieceCostTest {
                         "thread-linen 9.60 EUR",
                         "liquids-dye 4.48 EUR",
                         "machines-laser 4.80 EUR",
-                        "work 245.76 EUR",
+                        "work-bench 245.76 EUR",
                         "once-only-pattern 30.00 EUR",
                         "once-only-die 45.00 EUR",
                         "packing 12.00 EUR"),
@@ -152,6 +152,11 @@ class PieceCostTest {
         assertEquals(eur(0), sheet.outlay());
     }
 
+    /** All work in one row. */
+    static List<PieceCost.WorkDone> bench(Duration time) {
+        return List.of(new PieceCost.WorkDone("bench", time));
+    }
+
     private static PieceCost.Piece bare(Duration handsOn, Money perHour, Optional<Money> packing) {
         return new PieceCost.Piece(
                 1,
@@ -160,7 +165,7 @@ class PieceCostTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                handsOn,
+                bench(handsOn),
                 perHour,
                 new Learning.Steady(),
                 Optional.empty(),
@@ -172,9 +177,48 @@ class PieceCostTest {
     @Test
     void workAloneIsAPieceToo() {
         PieceCost.Sheet sheet = answers(new PieceCost(), bare(hours(1.5), eur(28), Optional.empty()));
-        assertEquals(List.of("work 42.00 EUR"), lines(sheet));
+        assertEquals(List.of("work-bench 42.00 EUR"), lines(sheet));
         assertEquals(eur(0), sheet.materialsEach());
         assertEquals(eur(0), sheet.oneMoreOfWaste());
+    }
+
+    @Test
+    void eachKindOfWorkHasItsLine() {
+        PieceCost.Piece all = piece(8, new Learning.CumulativeAverage(0.8), 0.1, 0.2, leather(0.2, WasteOf.BOUGHT));
+        PieceCost.Piece parted = working(
+                all,
+                List.of(
+                        new PieceCost.WorkDone("cutting", hours(0.5)),
+                        new PieceCost.WorkDone("edges", hours(0)),
+                        new PieceCost.WorkDone("stitching", hours(1.5))));
+        PieceCost.Sheet sheet = answers(new PieceCost(), parted);
+        assertEquals(
+                List.of("work-cutting 61.44 EUR", "work-stitching 184.32 EUR"),
+                lines(sheet).stream().filter(line -> line.startsWith("work")).toList());
+        assertEquals(8.192, sheet.handsOnTogether().in(Units.HOUR), 1e-12);
+        assertEquals(answers(new PieceCost(), all).together(), sheet.together());
+        assertEquals(
+                List.of(),
+                lines(answers(new PieceCost(), working(all, List.of()))).stream()
+                        .filter(line -> line.startsWith("work"))
+                        .toList());
+    }
+
+    private static PieceCost.Piece working(PieceCost.Piece all, List<PieceCost.WorkDone> handsOn) {
+        return new PieceCost.Piece(
+                all.pieces(),
+                all.leather(),
+                all.hardware(),
+                all.thread(),
+                all.liquids(),
+                all.machines(),
+                handsOn,
+                all.perHour(),
+                all.learning(),
+                all.onceOnly(),
+                all.overhead(),
+                all.spoilage(),
+                all.packing());
     }
 
     @Test

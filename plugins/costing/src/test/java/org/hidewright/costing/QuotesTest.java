@@ -134,7 +134,9 @@ class QuotesTest {
                         Volume.of(250, Units.ML),
                         money(20, currency)))),
                 Optional.of(List.of(new PieceCost.MachineUsed("m", minutes(60), money(10, currency)))),
-                minutes(600),
+                List.of(
+                        new PieceCost.WorkDone("cutting", minutes(300)),
+                        new PieceCost.WorkDone("stitching", minutes(300))),
                 money(60, currency),
                 random.nextBoolean() ? new Learning.Steady() : new Learning.CumulativeAverage(0.7 + share(0.3)),
                 Optional.of(List.of(new PieceCost.OnceOnly("o", minutes(300), Optional.of(money(40, currency))))),
