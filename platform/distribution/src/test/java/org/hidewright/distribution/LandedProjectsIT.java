@@ -45,6 +45,8 @@ class LandedProjectsIT {
         "field-notebook-cover-1.json,cover-work/finish strap-keeper/corner-radius",
         "field-notebook-cover-2.json,strap-keeper/corner-radius",
         "field-notebook-cover-3.json,",
+        "field-notebook-cover-4.json,",
+        "hand-lens-pouch-1.json,",
         "plant-press-straps-1.json,"
     })
     void aProjectOfAnyTimeOpensAndStopsOnlyWhereAQuestionWasAddedSince(String name, String stops) throws Exception {

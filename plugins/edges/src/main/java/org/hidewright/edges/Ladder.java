@@ -45,7 +45,7 @@ final class Ladder {
                                 .thenComparing(Grit::label))
                         .toList();
         Grit first = nearest(there, coarsest);
-        Grit last = nearest(there, finest);
+        Grit last = fineEnough(there, finest);
         List<Grit> between = there.stream()
                 .filter(grit -> grit.micrometres() < first.micrometres() && grit.micrometres() > last.micrometres())
                 .toList();
@@ -63,6 +63,21 @@ final class Ladder {
         return there.stream()
                 .min(Comparator.comparingDouble(grit -> Math.abs(Math.log(grit.over(wanted)))))
                 .orElseThrow();
+    }
+
+    /** The nearest; where that is too coarse, the first that is finer. */
+    private static Grit fineEnough(List<Grit> there, Grit wanted) {
+        Grit nearest = nearest(there, wanted);
+        return isFineEnough(nearest, wanted)
+                ? nearest
+                : there.stream()
+                        .filter(grit -> isFineEnough(grit, wanted))
+                        .findFirst()
+                        .orElse(nearest);
+    }
+
+    private static boolean isFineEnough(Grit grit, Grit wanted) {
+        return grit.over(wanted) < STANDS_FOR;
     }
 
     private static Path best(List<Path> paths, Grit next) {
@@ -95,7 +110,7 @@ final class Ladder {
 
     /** Whether its last grade is about as fine as was wanted. */
     boolean reaches(Grit finest) {
-        return grits.get(grits.size() - 1).over(finest) < STANDS_FOR;
+        return isFineEnough(grits.get(grits.size() - 1), finest);
     }
 
     /** Whether its first grade is not much finer than was wanted. */

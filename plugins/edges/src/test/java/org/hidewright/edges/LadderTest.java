@@ -47,6 +47,13 @@ class LadderTest {
     }
 
     @Test
+    void endsWithAGradeThatIsFineEnough() {
+        assertEquals(
+                List.of("P180", "P320", "P600"), ladder(180, 400, paper(180), paper(320), paper(600), paper(1000)));
+        assertEquals(List.of("P180", "P320", "P600"), ladder(180, 800, paper(180), paper(320), paper(600)));
+    }
+
+    @Test
     void leavesOutWhatIsNotNeeded() {
         assertEquals(
                 List.of("P240", "P400", "P800"),
