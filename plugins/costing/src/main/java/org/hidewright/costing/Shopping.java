@@ -2,6 +2,7 @@ package org.hidewright.costing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Working;
@@ -17,10 +18,10 @@ import org.hidewright.costing.PieceCost.Piece;
 final class Shopping {
     static final Formula WHOLE = Formula.of("buy-whole", "k = ⌈n · N / ((1 - s) · V)⌉", Origins.ARITHMETIC);
 
-    private static final String NEEDED = "needed";
-    private static final String SOLD_IN = "sold-in";
+    private static final String COUNT = "needed";
     private static final String SOLD_SINGLY = "sold-singly";
-    static final List<String> PHRASES = List.of(NEEDED, SOLD_IN, SOLD_SINGLY);
+    static final List<String> PHRASES = Stream.concat(Stream.of(COUNT, SOLD_SINGLY), SoldBy.phrases().stream())
+            .toList();
 
     private final Piece piece;
     private final double begun;
@@ -40,6 +41,7 @@ final class Shopping {
                 .orElse(List.of())
                 .forEach(leather -> shopping.line(
                         CostKind.LEATHER,
+                        SoldBy.AREA,
                         leather.id(),
                         leather.wasteOf().bought(leather.used(), leather.waste()),
                         leather.area(),
@@ -49,18 +51,18 @@ final class Shopping {
                 .forEach(fitting -> shopping.fittings(fitting.id(), fitting.count(), fitting.price()));
         piece.thread()
                 .orElse(List.of())
-                .forEach(thread ->
-                        shopping.line(CostKind.THREAD, thread.id(), thread.used(), thread.length(), thread.price()));
+                .forEach(thread -> shopping.line(
+                        CostKind.THREAD, SoldBy.LENGTH, thread.id(), thread.used(), thread.length(), thread.price()));
         piece.liquids()
                 .orElse(List.of())
-                .forEach(liquid ->
-                        shopping.line(CostKind.LIQUIDS, liquid.id(), liquid.used(), liquid.holds(), liquid.price()));
+                .forEach(liquid -> shopping.line(
+                        CostKind.LIQUIDS, SoldBy.VOLUME, liquid.id(), liquid.used(), liquid.holds(), liquid.price()));
         return List.copyOf(shopping.lines);
     }
 
-    private <Q extends Quantity<Q>> void line(CostKind kind, String id, Q inOne, Q soldIn, Money price) {
+    private <Q extends Quantity<Q>> void line(CostKind kind, SoldBy by, String id, Q inOne, Q soldIn, Money price) {
         Q needed = inOne.times(begun);
-        add(kind, id, Phrase.of(NEEDED, needed), Phrase.of(SOLD_IN, soldIn), needed.per(soldIn), price);
+        add(kind, id, by.atLeast(needed), by.label(soldIn), needed.per(soldIn), price);
         if (needed.base() > 0) {
             step(inOne, soldIn);
         }
@@ -68,7 +70,7 @@ final class Shopping {
 
     private void fittings(String id, int inOne, Money price) {
         int needed = LeatherBought.whole(inOne * begun);
-        add(CostKind.HARDWARE, id, Phrase.of(NEEDED, needed), Phrase.of(SOLD_SINGLY), needed, price);
+        add(CostKind.HARDWARE, id, Phrase.of(COUNT, needed), Phrase.of(SOLD_SINGLY), needed, price);
         if (needed > 0) {
             step(inOne, 1);
         }

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
-import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
@@ -126,12 +125,30 @@ class PieceCostTest {
                                 + line.paid())
                         .toList());
         assertEquals(eur(251), sheet.outlay());
+        // 25 ft² are 232.26 dm², 20 ft² are 185.81 dm²; 50 m are 54.68 yd, 25 m 27.34 yd; 100 ml are 3.38 fl oz
         assertEquals(
-                Phrase.of("needed", Area.of(25, Units.FT2)),
-                sheet.toBuy().get(0).needed());
-        assertEquals(Phrase.of("sold-in", SIDE), sheet.toBuy().get(0).soldIn());
-        assertEquals(Phrase.of("needed", 20), sheet.toBuy().get(1).needed());
-        assertEquals(Phrase.of("sold-singly"), sheet.toBuy().get(1).soldIn());
+                List.of(
+                        "sold-by-area[25.0, 232.3] of sold-by-area[20.0, 185.8]",
+                        "needed[20] of sold-singly[]",
+                        "sold-by-length[50.0, 54.7] of sold-by-length[25.0, 27.3]",
+                        "sold-by-volume[100.0, 3.4] of sold-by-volume[250.0, 8.5]"),
+                sheet.toBuy().stream()
+                        .map(line -> line.needed() + " of " + line.soldIn())
+                        .toList());
+    }
+
+    /** 250 ml are 8.4535 fl oz: what is needed is told up to the next tenth, what is on the label to the nearest. */
+    @Test
+    void needsAreRoundedUp() {
+        assertEquals(
+                "sold-by-volume[250.0, 8.5]",
+                SoldBy.VOLUME.label(Volume.ofMl(250)).toString());
+        assertEquals(
+                "sold-by-volume[31.1, 1.1]",
+                SoldBy.VOLUME.atLeast(Volume.ofMl(31.01)).toString());
+        assertEquals(
+                "sold-by-length[6.6, 7.3]",
+                SoldBy.LENGTH.atLeast(Length.ofMm(6600)).toString());
     }
 
     @Test
