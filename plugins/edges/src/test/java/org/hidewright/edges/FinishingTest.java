@@ -187,9 +187,7 @@ class FinishingTest {
                 .steps()
                 .stream()
                 .collect(Collectors.toMap(Finishing.StepRow::id, row -> row.work() + " on " + row.on()));
-        assertEquals(
-                "step-bevel[] on step-and[step-edge-with-bevel[mouth, 0.5 mm], step-edge-with-bevel[tab, 0.7 mm]]",
-                words.get("bevel"));
+        assertEquals("step-bevel[] on step-and[step-edge[mouth], step-edge[tab]]", words.get("bevel"));
         assertEquals("step-sand[P240] on step-and[step-edge[mouth], step-edge[tab]]", words.get("sand-p240"));
         assertEquals(
                 "step-dye-coat[1, 2] on step-and[step-and[step-faces[], step-edge[mouth]], step-edge[tab]]",
