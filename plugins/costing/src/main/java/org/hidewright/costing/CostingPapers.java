@@ -32,13 +32,6 @@ public final class CostingPapers implements SectionContributor {
                 .toList();
     }
 
-    private static List<Slip> worked(JobView job, String calculator) {
-        return job.slips().stream()
-                .filter(slip -> slip.state() == JobView.State.WORKED)
-                .filter(slip -> slip.calculatorId().equals(calculator))
-                .toList();
-    }
-
     private static List<Section> paper(String name, PaperWords words, List<Block> blocks) {
         return blocks.isEmpty()
                 ? List.of()
@@ -48,7 +41,7 @@ public final class CostingPapers implements SectionContributor {
 
     private static List<Section> costSheet(JobView job, PaperWords words) {
         List<Block> blocks = new ArrayList<>();
-        for (Slip slip : worked(job, "cost")) {
+        for (Slip slip : job.worked("cost")) {
             Table.Builder lines = Table.builder()
                     .caption(slip.title())
                     .column(words.text("cost-line.kind"))
@@ -77,7 +70,7 @@ public final class CostingPapers implements SectionContributor {
                     "one-more-of-waste",
                     "outlay"));
         }
-        for (Slip slip : worked(job, "price")) {
+        for (Slip slip : job.worked("price")) {
             blocks.add(captioned(
                     slip,
                     "price",
@@ -92,7 +85,7 @@ public final class CostingPapers implements SectionContributor {
                     "wholesale",
                     "wholesale-profit"));
         }
-        for (Slip slip : worked(job, "break-even")) {
+        for (Slip slip : job.worked("break-even")) {
             blocks.add(captioned(slip, "pieces", "left-by-each"));
         }
         if (!blocks.isEmpty()) {
@@ -102,7 +95,7 @@ public final class CostingPapers implements SectionContributor {
     }
 
     private static List<Section> shoppingList(JobView job, PaperWords words) {
-        List<Slip> slips = worked(job, "cost").stream()
+        List<Slip> slips = job.worked("cost").stream()
                 .filter(slip -> !slip.answers().get("to-buy").rows().isEmpty())
                 .toList();
         List<Block> blocks = new ArrayList<>();
@@ -135,7 +128,7 @@ public final class CostingPapers implements SectionContributor {
     /** What a customer may see: no cost, no margin, no workings. */
     private static List<Section> quote(JobView job, PaperWords words) {
         List<Block> blocks = new ArrayList<>();
-        for (Slip slip : worked(job, "price")) {
+        for (Slip slip : job.worked("price")) {
             Map<String, JobView.Answer> asked = slip.questions();
             if (asked.containsKey("customer")) {
                 blocks.add(Paragraph.of(
@@ -200,14 +193,10 @@ public final class CostingPapers implements SectionContributor {
     }
 
     private static String shown(Slip slip, String key) {
-        return shown(slip.answers().get(key));
+        return slip.answers().get(key).inline();
     }
 
     private static String value(JobView.Row row, String key) {
-        return row.cells().containsKey(key) ? shown(row.cells().get(key)) : "";
-    }
-
-    private static String shown(JobView.Answer answer) {
-        return answer.unit().isEmpty() ? answer.value() : answer.value() + "\u00A0" + answer.unit();
+        return row.cells().containsKey(key) ? row.cells().get(key).inline() : "";
     }
 }

@@ -1,6 +1,5 @@
 package org.hidewright.costing;
 
-import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.util.Locale;
 import org.hidewright.api.declaration.Texts;
@@ -15,8 +14,8 @@ final class PaperWords {
         this.language = language;
     }
 
-    String text(String key, Object... args) {
-        return new MessageFormat(TEXTS.find(key, language).orElse(key), Locale.ROOT).format(args);
+    String text(String key, String... words) {
+        return TEXTS.filled(key, language, words);
     }
 
     /** A share as a percentage with one digit, as it is written in the language. */

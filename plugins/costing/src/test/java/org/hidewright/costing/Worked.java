@@ -1,26 +1,21 @@
 package org.hidewright.costing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.hidewright.api.calculator.Calculator;
-import org.hidewright.api.calculator.Formula;
-import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Source;
-import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.testkit.CalculatorRun;
 
 /** Works calculators as a host does: what they say has to be declared. */
 final class Worked {
@@ -37,17 +32,11 @@ final class Worked {
     }
 
     static <Q extends Record, A extends Record> Outcome<A> outcome(Calculator<Q, A> calculator, Q questions) {
-        Outcome<A> outcome = calculator.calculate(questions, new Lines(calculator));
-        for (Notice notice : outcome.notices()) {
-            assertTrue(calculator.notices().contains(notice.kind()), () -> notice + " is not declared");
-        }
-        return outcome;
+        return CalculatorRun.of(calculator, questions).outcome();
     }
 
     static <Q extends Record, A extends Record> A answers(Calculator<Q, A> calculator, Q questions) {
-        Outcome<A> outcome = outcome(calculator, questions);
-        assertFalse(outcome.refused(), () -> outcome.notices().toString());
-        return outcome.answers().orElseThrow();
+        return CalculatorRun.of(calculator, questions).answers();
     }
 
     /** The notices, as {@code key at place [arguments]}. */
@@ -69,51 +58,23 @@ final class Worked {
 
     /** The working: each formula with what was put in and what it came to; then the sources of answers. */
     static <Q extends Record, A extends Record> List<String> working(Calculator<Q, A> calculator, Q questions) {
-        Lines lines = new Lines(calculator);
-        calculator.calculate(questions, lines);
-        return lines.lines;
+        return CalculatorRun.of(calculator, questions).working(Worked::shown);
     }
 
-    private static final class Lines implements Working {
-        private final Calculator<?, ?> calculator;
-        private final List<String> lines = new ArrayList<>();
-
-        Lines(Calculator<?, ?> calculator) {
-            this.calculator = calculator;
+    private static String shown(Object value) {
+        if (value instanceof Money money) {
+            return money.rounded().amount().toPlainString();
+        } else if (value instanceof Duration time) {
+            return number(time.in(Units.HOUR)) + " h";
+        } else if (value instanceof Area area) {
+            return number(area.in(Units.FT2)) + " ft²";
+        } else if (value instanceof Quantity<?> quantity) {
+            return quantity.toString();
         }
+        return number(((Number) value).doubleValue());
+    }
 
-        @Override
-        public void step(Formula formula, Object result, Object... symbolsAndValues) {
-            assertTrue(calculator.formulas().contains(formula), () -> formula + " is not declared");
-            List<String> put = new ArrayList<>();
-            for (int i = 0; i < symbolsAndValues.length; i += 2) {
-                String symbol = (String) symbolsAndValues[i];
-                assertTrue(formula.symbols().contains(symbol), () -> symbol + " is not in " + formula.symbols());
-                put.add(symbol + " " + told(symbolsAndValues[i + 1]));
-            }
-            lines.add(formula.symbols() + " | " + String.join(", ", put) + " | " + told(result));
-        }
-
-        @Override
-        public void source(String answer, Source source) {
-            lines.add(answer + " by " + source.key());
-        }
-
-        private static String told(Object value) {
-            if (value instanceof Money money) {
-                return money.rounded().amount().toPlainString();
-            } else if (value instanceof Duration time) {
-                return number(time.in(Units.HOUR)) + " h";
-            } else if (value instanceof Area area) {
-                return number(area.in(Units.FT2)) + " ft²";
-            } else if (value instanceof Quantity<?> quantity) {
-                return quantity.toString();
-            }
-            return number(((Number) value).doubleValue());
-        }
-
-        private static String number(double value) {
-            return new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(value);
-        }
+    private static String number(double value) {
+        return new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(value);
     }
 }

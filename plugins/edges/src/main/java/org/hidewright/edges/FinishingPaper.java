@@ -1,6 +1,5 @@
 package org.hidewright.edges;
 
-import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,10 +27,7 @@ public final class FinishingPaper implements SectionContributor {
     @Override
     public List<Section> sections(JobView job) {
         List<Block> blocks = new ArrayList<>();
-        job.slips().stream()
-                .filter(slip -> slip.state() == JobView.State.WORKED
-                        && slip.calculatorId().equals("finishing"))
-                .forEach(slip -> blocks.addAll(schedule(slip, job.language())));
+        job.worked("finishing").forEach(slip -> blocks.addAll(schedule(slip, job.language())));
         return blocks.isEmpty()
                 ? List.of()
                 : List.of(Section.of(
@@ -107,14 +103,10 @@ public final class FinishingPaper implements SectionContributor {
     }
 
     private static String shown(Map<String, JobView.Answer> answers, String key) {
-        if (!answers.containsKey(key)) {
-            return "";
-        }
-        JobView.Answer answer = answers.get(key);
-        return answer.unit().isEmpty() ? answer.value() : answer.value() + "\u00A0" + answer.unit();
+        return answers.containsKey(key) ? answers.get(key).inline() : "";
     }
 
-    private static String text(String key, Locale language, Object... args) {
-        return new MessageFormat(TEXTS.find(key, language).orElse(key), Locale.ROOT).format(args);
+    private static String text(String key, Locale language, String... words) {
+        return TEXTS.filled(key, language, words);
     }
 }

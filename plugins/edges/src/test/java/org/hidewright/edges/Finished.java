@@ -1,25 +1,18 @@
 package org.hidewright.edges;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.api.calculator.Calculator;
-import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Source;
-import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Units;
+import org.hidewright.testkit.CalculatorRun;
 
 /** Works calculators as a host does, and builds what they are asked. */
 final class Finished {
@@ -122,17 +115,11 @@ final class Finished {
     }
 
     static <Q extends Record, A extends Record> Outcome<A> outcome(Calculator<Q, A> calculator, Q asked) {
-        Outcome<A> outcome = calculator.calculate(asked, new Lines(calculator));
-        outcome.notices()
-                .forEach(notice ->
-                        assertTrue(calculator.notices().contains(notice.kind()), () -> notice + " is not declared"));
-        return outcome;
+        return CalculatorRun.of(calculator, asked).outcome();
     }
 
     static <Q extends Record, A extends Record> A answers(Calculator<Q, A> calculator, Q asked) {
-        Outcome<A> outcome = outcome(calculator, asked);
-        assertFalse(outcome.refused(), () -> outcome.notices().toString());
-        return outcome.answers().orElseThrow();
+        return CalculatorRun.of(calculator, asked).answers();
     }
 
     static Finishing.Finished answers(Finishing.Piece piece) {
@@ -160,57 +147,27 @@ final class Finished {
 
     /** The working: each formula with what was put in and what it came to; then the sources of answers. */
     static <Q extends Record> List<String> working(Calculator<Q, ?> calculator, Q asked) {
-        Lines lines = new Lines(calculator);
-        calculator.calculate(asked, lines);
-        return lines.lines;
+        return CalculatorRun.of(calculator, asked).working(Finished::shown);
     }
 
     static double minutes(Duration time) {
         return time.in(Units.MINUTE);
     }
 
-    private static final class Lines implements Working {
-        private final Calculator<?, ?> calculator;
-        private final List<String> lines = new ArrayList<>();
-
-        Lines(Calculator<?, ?> calculator) {
-            this.calculator = calculator;
+    private static String shown(Object value) {
+        if (value instanceof Duration time) {
+            return number(minutes(time)) + " min";
+        } else if (value instanceof Area area) {
+            return number(area.in(Units.DM2)) + " dm²";
+        } else if (value instanceof Length length) {
+            return number(length.mm()) + " mm";
+        } else if (value instanceof Quantity<?> quantity) {
+            return quantity.toString();
         }
+        return number(((Number) value).doubleValue());
+    }
 
-        @Override
-        public void step(Formula formula, Object result, Object... symbolsAndValues) {
-            assertTrue(calculator.formulas().contains(formula), () -> formula + " is not declared");
-            assertEquals(0, symbolsAndValues.length % 2);
-            List<String> put = new ArrayList<>();
-            for (int i = 0; i < symbolsAndValues.length; i += 2) {
-                String symbol = (String) symbolsAndValues[i];
-                assertTrue(formula.symbols().contains(symbol), () -> symbol + " is not in " + formula.symbols());
-                put.add(symbol + " " + told(symbolsAndValues[i + 1]));
-            }
-            lines.add(formula.symbols() + " | " + String.join(", ", put) + " | " + told(result));
-        }
-
-        @Override
-        public void source(String answer, Source source) {
-            assertTrue(calculator.sources().contains(source), () -> source + " is not declared");
-            lines.add(answer + " by " + source.key());
-        }
-
-        private static String told(Object value) {
-            if (value instanceof Duration time) {
-                return number(minutes(time)) + " min";
-            } else if (value instanceof Area area) {
-                return number(area.in(Units.DM2)) + " dm²";
-            } else if (value instanceof Length length) {
-                return number(length.mm()) + " mm";
-            } else if (value instanceof Quantity<?> quantity) {
-                return quantity.toString();
-            }
-            return number(((Number) value).doubleValue());
-        }
-
-        private static String number(double value) {
-            return new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(value);
-        }
+    private static String number(double value) {
+        return new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(value);
     }
 }

@@ -39,6 +39,14 @@ public final class JobView {
         return slips;
     }
 
+    /** The slips of one calculator that have answers, in the order of the project; nobody works by an old number. */
+    public List<Slip> worked(String calculatorId) {
+        return slips.stream()
+                .filter(slip -> slip.state() == State.WORKED)
+                .filter(slip -> slip.calculatorId().equals(calculatorId))
+                .toList();
+    }
+
     public Optional<Slip> slip(String id) {
         return slips.stream().filter(slip -> slip.id().equals(id)).findFirst();
     }
@@ -195,6 +203,11 @@ public final class JobView {
 
         public String unit() {
             return unit;
+        }
+
+        /** The value with its unit, as it stands in a line of text; they do not part at its end. */
+        public String inline() {
+            return unit.isEmpty() ? value : value + "\u00A0" + unit;
         }
 
         /** The number in the base unit of its dimension, where the answer is one. */

@@ -378,5 +378,8 @@ class RecordCalculatorTest {
         assertEquals(Optional.of("Only here – ½"), calculator.texts().find("only", Locale.GERMANY));
         assertEquals(Optional.empty(), calculator.texts().find("nowhere", Locale.ENGLISH));
         assertEquals(Optional.empty(), Texts.beside(Length.class).find("fold-2.title", Locale.ENGLISH));
+        Texts texts = (key, language) -> key.equals("paid") ? Optional.of("{0} of {1}") : Optional.empty();
+        assertEquals("2 of 1,5", texts.filled("paid", Locale.GERMAN, "2", "1,5"));
+        assertEquals("gone", texts.filled("gone", Locale.GERMAN, "2"));
     }
 }

@@ -74,6 +74,10 @@ class DocumentTest {
         assertEquals(927.1, strap.answers().get("length").number().orElseThrow());
         assertTrue(strap.answers().get("face").number().isEmpty());
         assertTrue(job.slip("gone").isEmpty());
+        assertEquals(List.of(strap), job.worked("straps.cut-length"));
+        assertEquals(List.of(), job.worked("edges.paint"));
+        assertEquals("36 1/2\u00A0in", strap.answers().get("length").inline());
+        assertEquals("grain", strap.answers().get("face").inline());
         assertThrows(UnsupportedOperationException.class, () -> strap.answers().clear());
     }
 
