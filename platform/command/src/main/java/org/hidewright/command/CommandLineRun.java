@@ -41,7 +41,7 @@ final class CommandLineRun {
             PrintStream out,
             PrintStream err) {
         CommandTexts texts = new CommandTexts(new Wording(Locale.getDefault(), UnitSystem.METRIC));
-        this.session = new Session(catalogue, addOns, paper, texts, out, err);
+        this.session = new Session(new CatalogueWithAddOns(catalogue, addOns), addOns, paper, texts, out, err);
         this.version = version;
     }
 

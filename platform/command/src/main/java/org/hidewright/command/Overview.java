@@ -1,7 +1,10 @@
 package org.hidewright.command;
 
 import java.util.Collection;
+import java.util.List;
 import org.hidewright.api.declaration.Declaration;
+import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.catalogue.Installed;
 
 /** What can be done: the commands, and the calculators that are installed. */
@@ -30,7 +33,7 @@ final class Overview {
     void calculators() {
         CommandTexts texts = session.texts();
         if (session.catalogue().ids().isEmpty()) {
-            session.out().println(texts.text("overview.no-calculators"));
+            session.out().println(none());
             return;
         }
         session.out().println(texts.text("overview.calculators"));
@@ -44,6 +47,17 @@ final class Overview {
                     .ifPresent(installed -> session.out()
                             .println("  " + id + " ".repeat(widest - id.length() + 2) + purpose(installed)));
         }
+    }
+
+    /** Why there is none: every bundle is turned off, or there is no bundle. */
+    private String none() {
+        List<String> off = session.addOns().get().all().stream()
+                .filter(addOn -> addOn.state() == State.OFF)
+                .map(AddOn::id)
+                .toList();
+        return off.isEmpty()
+                ? session.texts().text("overview.no-calculators")
+                : session.texts().text("overview.all-off", String.join(", ", off));
     }
 
     private String purpose(Installed installed) {

@@ -3,6 +3,7 @@ package org.hidewright.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.when;
 
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -17,6 +18,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.hidewright.command.kit.Strap;
+import org.hidewright.core.addons.AddOn;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -110,6 +112,38 @@ class OverviewTest {
         Terminal empty = new Terminal();
         assertEquals(0, empty.run("help", "--language=en"));
         assertTrue(empty.out.contains("No calculator is installed. Projects still open"), empty.out);
+    }
+
+    @Test
+    void whenAllIsTurnedOffItSaysHowToTurnItOn() {
+        Terminal off = new Terminal();
+        when(off.addOns.all())
+                .thenReturn(List.of(
+                        new AddOn(
+                                "org.example.nets",
+                                "Nets",
+                                "1.0.0",
+                                AddOn.Origin.MAKER,
+                                AddOn.State.OFF,
+                                "",
+                                List.of("net"),
+                                List.of(),
+                                Path.of("nets.jar")),
+                        new AddOn(
+                                "org.example.torn",
+                                "Torn",
+                                "1.0.0",
+                                AddOn.Origin.MAKER,
+                                AddOn.State.FAILED,
+                                "it is torn",
+                                List.of(),
+                                List.of(),
+                                Path.of("torn.jar"))));
+        assertEquals(0, off.run("explain", "--language=en"));
+        assertEquals(
+                "No calculator is turned on; these bundles are off: org.example.nets. Turn one on: hidewright addons on NAME."
+                        + " Projects still open and keep everything in them.\n",
+                off.out);
     }
 
     @Test

@@ -115,7 +115,8 @@ class CoreTextsTest {
         keys(keys, "kind.", Kind.values());
         keys.addAll(List.of("origin.typed", "origin.preset", "origin.linked", "origin.typed-row", "origin.preset-row"));
         keys.addAll(List.of("origin.workshop", "origin.workshop-row", "where.cell"));
-        keys.addAll(List.of("state.dormant-newer", "state.dormant-unusable", "state.dormant-unnamed"));
+        keys.addAll(
+                List.of("state.dormant-newer", "state.dormant-unusable", "state.dormant-unnamed", "state.dormant-off"));
         keys.forEach(key -> assertTrue(texts.containsKey(key), key));
     }
 

@@ -144,9 +144,9 @@ class MisbehavingBundlesIT {
         assertTold(
                 packet.ended(),
                 told.replace("{addons}", run.addOns().toString()),
-                "Stop (line 2, column 1, slip “odd”): No calculator called “odd” is installed and turned on.",
+                "Stop (line 2, column 1, slip “odd”): No calculator called “odd” is installed.",
                 "    The slip is kept exactly as it is, but cannot be worked.",
-                "    Install the bundle that brings “odd”, or turn it on: hidewright addons lists what is off and what did not start.");
+                "    Install the bundle that brings “odd”: hidewright addons install FILE. hidewright addons alone lists what did not start or was left out.");
         assertEquals("dormant", packet.slip("odd").text("state").orElse(""));
         Ended listed = run.run("addons");
         assertTold(listed, told.replace("{addons}", run.addOns().toString()));

@@ -18,6 +18,11 @@ public interface Catalogue {
     /** Ids of all calculators, in alphabetical order. */
     List<String> ids();
 
+    /** The bundle that would bring a calculator which is not among these, if it lies here turned off. */
+    default Optional<String> turnedOff(String id) {
+        return Optional.empty();
+    }
+
     /** The tables of the workshop: those every workshop has, and those that bundles bring or extend. */
     Tables tables();
 

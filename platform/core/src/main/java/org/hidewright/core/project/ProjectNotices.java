@@ -51,6 +51,7 @@ public final class ProjectNotices {
     public static final NoticeKind WAITS = NoticeKind.stop("waits");
     public static final NoticeKind DORMANT = NoticeKind.stop("dormant");
     public static final NoticeKind DORMANT_FROM = NoticeKind.stop("dormant-from");
+    public static final NoticeKind DORMANT_OFF = NoticeKind.stop("dormant-off");
     public static final NoticeKind DORMANT_NEAREST = NoticeKind.stop("dormant-nearest");
     public static final NoticeKind DORMANT_NEWER = NoticeKind.stop("dormant-newer");
     public static final NoticeKind DORMANT_UNUSABLE = NoticeKind.stop("dormant-unusable");
@@ -107,6 +108,7 @@ public final class ProjectNotices {
                 WAITS,
                 DORMANT,
                 DORMANT_FROM,
+                DORMANT_OFF,
                 DORMANT_NEAREST,
                 DORMANT_NEWER,
                 DORMANT_UNUSABLE,

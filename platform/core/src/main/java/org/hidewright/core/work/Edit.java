@@ -147,6 +147,9 @@ final class Edit {
                     present.get().bundle());
         } else if (looked.ids().contains(slip.calculator())) {
             notice = ProjectNotices.DORMANT_UNUSABLE.with(slip.calculator());
+        } else if (looked.off().containsKey(slip.calculator())) {
+            notice = ProjectNotices.DORMANT_OFF.with(
+                    slip.calculator(), looked.off().get(slip.calculator()));
         } else if (slip.from().isPresent()) {
             notice = ProjectNotices.DORMANT_FROM.with(
                     slip.calculator(), slip.from().get());

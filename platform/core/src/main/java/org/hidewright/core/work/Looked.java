@@ -15,17 +15,23 @@ import org.hidewright.core.workshop.Shelf;
  *
  * @param ids of all calculators
  * @param found by each id that slips name
+ * @param off bundles that are turned off, by the ids of theirs that slips name
  * @param shelf the rows of the workshop within reach
  */
-record Looked(List<String> ids, Map<String, Optional<Installed>> found, Shelf shelf) {
+record Looked(List<String> ids, Map<String, Optional<Installed>> found, Map<String, String> off, Shelf shelf) {
     /** Whether everything looked up now would be the same. */
     boolean sameAs(Looked other) {
-        return ids.equals(other.ids) && found.equals(other.found) && shelf.sameAs(other.shelf);
+        return ids.equals(other.ids) && found.equals(other.found) && off.equals(other.off) && shelf.sameAs(other.shelf);
     }
 
     static Looked up(Collection<String> wanted, Catalogue catalogue, Shelf shelf) {
         Map<String, Optional<Installed>> found = new HashMap<>();
         wanted.forEach(id -> found.computeIfAbsent(id, catalogue::find));
-        return new Looked(catalogue.ids(), found, shelf);
+        List<String> ids = catalogue.ids();
+        Map<String, String> off = new HashMap<>();
+        wanted.stream()
+                .filter(id -> !ids.contains(id))
+                .forEach(id -> catalogue.turnedOff(id).ifPresent(bundle -> off.put(id, bundle)));
+        return new Looked(ids, found, off, shelf);
     }
 }

@@ -299,6 +299,18 @@ class BenchTest {
     }
 
     @Test
+    void aSlipOfABundleThatIsTurnedOffSaysHowToTurnItOn() {
+        Catalogue without = mock(Catalogue.class);
+        when(without.find("odd")).thenReturn(Optional.empty());
+        when(without.turnedOff("odd")).thenReturn(Optional.of("org.example.odd"));
+        WorkedSlip worked = new Shop(without).one("odd", "");
+        assertEquals("state.dormant-off", worked.stateKey());
+        Remark told = worked.remarks().get(0);
+        assertEquals("“odd” is a calculator of org.example.odd, which is turned off.", ENGLISH.what(told));
+        assertEquals("Turn it on: hidewright addons on org.example.odd", ENGLISH.next(told));
+    }
+
+    @Test
     void aSlipWithoutACalculatorIsToldOnce() {
         WorkedProject worked = shop.work("{\"id\": \"a\"}");
         assertEquals(List.of("slip-without-calculator"), keys(worked.remarks()));
@@ -330,7 +342,7 @@ class BenchTest {
         WorkedProject worked =
                 shop.work(slip("a", "realy", ""), json("{'id': 'b', 'calculator': 'sampler', 'version': 3}"));
         assertTrue(said(worked.slips().get("a").remarks().get(0))
-                .startsWith("No calculator called “realy” is installed and turned on; “relay” is."));
+                .startsWith("No calculator called “realy” is installed; “relay” is."));
         assertTrue(said(worked.slips().get("b").remarks().get(0))
                 .startsWith("The slip is of version 3 of “sampler”; version 2 is installed."));
     }

@@ -1,0 +1,50 @@
+package org.hidewright.command;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.addons.AddOn.State;
+import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Contributor;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.Tables;
+
+/** What is installed, and what would be if it were turned on; the bundles are looked through only when something is missing. */
+record CatalogueWithAddOns(Catalogue catalogue, Supplier<AddOns> addOns) implements Catalogue {
+    @Override
+    public Optional<String> turnedOff(String id) {
+        return addOns.get().all().stream()
+                .filter(addOn ->
+                        addOn.state() == State.OFF && addOn.calculators().contains(id))
+                .map(AddOn::id)
+                .findFirst();
+    }
+
+    @Override
+    public Optional<Installed> find(String id) {
+        return catalogue.find(id);
+    }
+
+    @Override
+    public List<String> ids() {
+        return catalogue.ids();
+    }
+
+    @Override
+    public Tables tables() {
+        return catalogue.tables();
+    }
+
+    @Override
+    public List<Contributor> contributors() {
+        return catalogue.contributors();
+    }
+
+    @Override
+    public List<Remark> problems() {
+        return catalogue.problems();
+    }
+}
