@@ -3,8 +3,6 @@ package org.hidewright.distribution;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -68,7 +66,7 @@ class PacketCautionsIT {
     /** A customer is handed the quote and not the maker’s workings. */
     @Test
     void theQuoteHasNeitherCostNorWorkings() throws Exception {
-        String quote = text(packet("hand-lens-pouch.json").resolve("quote.pdf"));
+        String quote = PrintedText.of(packet("hand-lens-pouch.json").resolve("quote.pdf"));
         assertTrue(quote.contains("Belt pouch for a folding hand lens"), quote);
         for (String secret : List.of("Cost", "Margin", "Markup", "Profit", "Per hour", "Hands-on", "=")) {
             assertTrue(!quote.contains(secret), secret + " in " + quote);
@@ -86,7 +84,7 @@ class PacketCautionsIT {
     }
 
     private static TreeSet<String> warned(Path paper) throws Exception {
-        String text = text(paper);
+        String text = PrintedText.of(paper);
         TreeSet<String> risks = new TreeSet<>();
         RISKS.forEach((risk, words) -> {
             if (text.contains(words.get(0))) {
@@ -95,13 +93,5 @@ class PacketCautionsIT {
             }
         });
         return risks;
-    }
-
-    /** The words of a paper in the order they are read, lines joined. */
-    private static String text(Path paper) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder("pdftotext", "-enc", "UTF-8", paper.toString(), "-").start();
-        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertEquals(0, process.waitFor(), paper.toString());
-        return text.replaceAll("\\s+", " ");
     }
 }

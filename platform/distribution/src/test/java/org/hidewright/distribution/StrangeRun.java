@@ -7,9 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
@@ -113,10 +110,7 @@ final class StrangeRun {
 
         /** The texts of the PDF. */
         String page() throws IOException {
-            try (PDDocument document =
-                    Loader.loadPDF(folder.resolve("job-card.pdf").toFile())) {
-                return new PDFTextStripper().getText(document);
-            }
+            return PrintedText.of(folder.resolve("job-card.pdf"));
         }
     }
 
