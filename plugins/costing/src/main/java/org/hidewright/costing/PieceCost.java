@@ -212,7 +212,7 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
         sheet.takeDown(working);
         List<BuyLine> toBuy = Shopping.of(piece, working);
         List<Notice> notices = new ArrayList<>();
-        if (piece.perHour().amount().signum() == 0) {
+        if (piece.perHour().amount().signum() == 0 && piece.firstPiece().compareTo(Duration.ZERO) > 0) {
             notices.add(WORK_UNPAID.at("per-hour", piece.firstPiece()));
         }
         return Outcome.of(

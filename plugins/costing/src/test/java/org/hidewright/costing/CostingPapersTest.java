@@ -52,7 +52,8 @@ class CostingPapersTest {
                                 "",
                                 List.of(
                                         row("leather-body", "kind", "leather", "of", "body", "amount", eur("", 20)),
-                                        row("work", "kind", "work", "amount", eur("", 60)))))
+                                        row("work-cutting", "kind", "work", "of", "cutting", "amount", eur("", 50)),
+                                        row("overhead", "kind", "overhead", "amount", eur("", 10)))))
                 .answer(
                         "to-buy",
                         Answer.rows(
@@ -124,7 +125,8 @@ class CostingPapersTest {
                 Cost of pouch
                 For | Row | Amount | Share
                 leather | body | 20.00\u00A0EUR | 25.0%
-                work |  | 60.00\u00A0EUR | 75.0%
+                work | cutting | 50.00\u00A0EUR | 62.5%
+                overhead |  | 10.00\u00A0EUR | 12.5%
                 Batch together |  | 80.00\u00A0EUR | 100.0%
                 """), text);
         assertTrue(text.contains("outlay | 26.67\u00A0EUR"), text);

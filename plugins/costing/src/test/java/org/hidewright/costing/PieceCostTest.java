@@ -169,6 +169,12 @@ class PieceCostTest {
         assertEquals(eur(0), sheet.outlay());
     }
 
+    /** Two hours of work in rows; nothing is done to the edges. */
+    static final List<PieceCost.WorkDone> PARTED = List.of(
+            new PieceCost.WorkDone("cutting", hours(0.5)),
+            new PieceCost.WorkDone("edges", hours(0)),
+            new PieceCost.WorkDone("stitching", hours(1.5)));
+
     /** All work in one row. */
     static List<PieceCost.WorkDone> bench(Duration time) {
         return List.of(new PieceCost.WorkDone("bench", time));
@@ -202,13 +208,7 @@ class PieceCostTest {
     @Test
     void eachKindOfWorkHasItsLine() {
         PieceCost.Piece all = piece(8, new Learning.CumulativeAverage(0.8), 0.1, 0.2, leather(0.2, WasteOf.BOUGHT));
-        PieceCost.Piece parted = working(
-                all,
-                List.of(
-                        new PieceCost.WorkDone("cutting", hours(0.5)),
-                        new PieceCost.WorkDone("edges", hours(0)),
-                        new PieceCost.WorkDone("stitching", hours(1.5))));
-        PieceCost.Sheet sheet = answers(new PieceCost(), parted);
+        PieceCost.Sheet sheet = answers(new PieceCost(), working(all, PARTED));
         assertEquals(
                 List.of("work-cutting 61.44 EUR", "work-stitching 184.32 EUR"),
                 lines(sheet).stream().filter(line -> line.startsWith("work")).toList());
@@ -221,7 +221,7 @@ class PieceCostTest {
                         .toList());
     }
 
-    private static PieceCost.Piece working(PieceCost.Piece all, List<PieceCost.WorkDone> handsOn) {
+    static PieceCost.Piece working(PieceCost.Piece all, List<PieceCost.WorkDone> handsOn) {
         return new PieceCost.Piece(
                 all.pieces(),
                 all.leather(),
@@ -248,6 +248,10 @@ class PieceCostTest {
         assertEquals(
                 List.of("cost-work-unpaid at per-hour [7200.0 s]"),
                 told(Worked.outcome(new PieceCost(), bare(hours(2), eur(0), Optional.of(eur(3))))));
+        assertEquals(
+                List.of(),
+                told(Worked.outcome(new PieceCost(), bare(hours(0), eur(0), Optional.of(eur(3))))),
+                "no work");
     }
 
     @Test

@@ -47,6 +47,24 @@ class WorkingTest {
                                 PieceCostTest.leather(0.2, WasteOf.BOUGHT)))));
     }
 
+    /** Of two hours, half an hour is cutting: 8.192 h of the batch are parted like that, and W is the sum of the lines. */
+    @Test
+    void eachKindOfWorkInTurn() {
+        PieceCost.Piece all = PieceCostTest.piece(
+                8, new Learning.CumulativeAverage(0.8), 0.1, 0.2, PieceCostTest.leather(0.2, WasteOf.BOUGHT));
+        assertEquals(
+                """
+                T = n · t · n^(lg(q) / lg(2)) | n 8, t 2 h, q 0.8 | 8.192 h
+                hands-on-together by wright-1936
+                W = T · r / h | T 2.048 h, r 30.00 | 61.44
+                W = T · r / h | T 0 h, r 30.00 | 0.00
+                W = T · r / h | T 6.144 h, r 30.00 | 184.32
+                O = o · (W + X) | o 0.1, W 245.76, X 4.80 | 25.06
+                """,
+                text(working(new PieceCost(), PieceCostTest.working(all, PieceCostTest.PARTED))
+                        .subList(2, 8)));
+    }
+
     @Test
     void leatherByWasteOfThePiece() {
         List<String> lines = working(
