@@ -66,7 +66,9 @@ public final class PageLayout {
                 boolean underHeading = i == 0 && !section.title().isEmpty() && blocks.size() > 1;
                 boolean purpose = underHeading && blocks.get(0) instanceof Paragraph paragraph && paragraph.isQuiet();
                 boolean beforeNotes = i + 1 < blocks.size() && blocks.get(i + 1) instanceof NoteSpace;
-                pieces.addAll(purpose || beforeNotes && blocks.get(i) instanceof Sources ? keptTogether(more) : more);
+                boolean staysWithNext =
+                        purpose || beforeNotes && blocks.get(i) instanceof Sources || introducesList(blocks, i);
+                pieces.addAll(staysWithNext ? keptTogether(more) : more);
             }
         }
         if (section.startsPage() && !pieces.isEmpty()) {
@@ -75,9 +77,17 @@ public final class PageLayout {
         return pieces;
     }
 
+    /** Whether a block is the line that says what the steps or checks under it are. */
+    private static boolean introducesList(List<Block> blocks, int i) {
+        return blocks.get(i) instanceof Paragraph paragraph
+                && !paragraph.isQuiet()
+                && i + 1 < blocks.size()
+                && (blocks.get(i + 1) instanceof TickList || blocks.get(i + 1) instanceof Checks);
+    }
+
     /**
-     * Pieces that do not stand alone: what a section is for, at the foot of a page; room for notes without the section
-     * they are about, at the head of one.
+     * Pieces that do not stand alone: what a section is for, or the line above a list, at the foot of a page; room for notes
+     * without the section they are about, at the head of one.
      */
     private static List<Piece> keptTogether(List<Piece> pieces) {
         return pieces.stream().map(Piece::keptWithNext).toList();

@@ -240,6 +240,28 @@ class HardPagesTest {
     }
 
     @Test
+    void theLineAboveAListStandsOnThePageOfItsFirstStep() {
+        Set<Integer> pages = new HashSet<>();
+        for (int rows = 20; rows < 45; rows++) {
+            Table.Builder table = Table.builder().column("Zeile");
+            IntStream.rangeClosed(1, rows).forEach(row -> table.row("z" + row));
+            Block list = rows % 2 == 0
+                    ? TickList.of(Step.of("Schritt-eins"), Step.of("Schritt-zwei"))
+                    : Checks.of(Check.of(Severity.CHECK, "Achtung", "Schritt-eins", "weil", "also"));
+            PrintedWords words = held(of(table.build(), Paragraph.of("Zuerst"), list), Paper.A4);
+            for (int page = 0; page < words.pages().size(); page++) {
+                List<String> texts =
+                        words.pages().get(page).words().stream().map(Word::text).toList();
+                assertEquals(texts.contains("Zuerst"), texts.contains("Schritt-eins"), rows + " rows");
+                if (texts.contains("Zuerst")) {
+                    pages.add(page);
+                }
+            }
+        }
+        assertEquals(Set.of(0, 1), pages, "the line crosses the foot of the page");
+    }
+
+    @Test
     void roomForNotesStandsOnThePageOfTheSourcesAboveIt() {
         Set<Integer> pages = new HashSet<>();
         for (int rows = 20; rows < 45; rows++) {
