@@ -6,6 +6,8 @@ import java.util.Objects;
 
 /** A chain of lines, arcs and cubic curves, each starting where the one before ended; open or closed. */
 public final class Path extends Value implements Shape {
+    private static final double JOINED_MM = 1e-3;
+
     private final Role role;
     private final List<Segment> segments;
     private final boolean closed;
@@ -22,6 +24,24 @@ public final class Path extends Value implements Shape {
     /** Starts a path at a place. */
     public static Builder from(Point start) {
         return new Builder(start);
+    }
+
+    /**
+     * A chain of stretches that are there already.
+     *
+     * @throws IllegalArgumentException if there is none, if one does not start where the one before ended, or if a closed
+     *     chain does not end at its start; a micrometre counts as the same place
+     */
+    public static Path of(Role role, List<Segment> segments, boolean closed) {
+        Path path = new Path(role, segments, closed);
+        for (int i = closed ? 0 : 1; i < segments.size(); i++) {
+            Point before = segments.get(i == 0 ? segments.size() - 1 : i - 1).end();
+            if (before.distanceTo(segments.get(i).start()) > JOINED_MM) {
+                throw new IllegalArgumentException("stretch " + i + " starts at "
+                        + segments.get(i).start() + " but the one before ends at " + before);
+            }
+        }
+        return path;
     }
 
     /** One straight line. */

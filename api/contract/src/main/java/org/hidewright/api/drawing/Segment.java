@@ -1,6 +1,7 @@
 package org.hidewright.api.drawing;
 
 import java.util.List;
+import java.util.Objects;
 
 /** One stretch of a path, from a start to an end: a line, an arc of a circle, or a cubic Bézier curve. */
 public sealed interface Segment {
@@ -10,6 +11,30 @@ public sealed interface Segment {
 
     /** The smallest box round the stretch itself, not round its control points. */
     Box bounds();
+
+    /** A straight stretch between two places. */
+    static Line line(Point start, Point end) {
+        return new Line(Objects.requireNonNull(start, "start"), Objects.requireNonNull(end, "end"));
+    }
+
+    /**
+     * Part of a circle round a centre.
+     *
+     * @param sweepRad angle turned from the start, radians, positive counter-clockwise
+     * @throws IllegalArgumentException if the start is the centre, or the sweep is 0 or more than a full turn
+     */
+    static Arc arc(Point start, Point centre, double sweepRad) {
+        return new Arc(Objects.requireNonNull(start, "start"), Objects.requireNonNull(centre, "centre"), sweepRad);
+    }
+
+    /** A cubic Bézier curve with two control points. */
+    static Cubic cubic(Point start, Point control1, Point control2, Point end) {
+        return new Cubic(
+                Objects.requireNonNull(start, "start"),
+                Objects.requireNonNull(control1, "control1"),
+                Objects.requireNonNull(control2, "control2"),
+                Objects.requireNonNull(end, "end"));
+    }
 
     /** A straight stretch. */
     final class Line extends Value implements Segment {

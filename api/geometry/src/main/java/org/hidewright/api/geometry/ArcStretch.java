@@ -1,0 +1,103 @@
+package org.hidewright.api.geometry;
+
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
+
+final class ArcStretch extends Stretch {
+    private final Segment.Arc arc;
+
+    ArcStretch(Segment.Arc arc) {
+        this.arc = arc;
+    }
+
+    Segment.Arc arc() {
+        return arc;
+    }
+
+    @Override
+    Segment segment() {
+        return arc;
+    }
+
+    private double angle(double t) {
+        return arc.startAngle() + t * arc.sweep();
+    }
+
+    @Override
+    Point at(double t) {
+        return t == 0 ? arc.start() : t == 1 ? arc.end() : arc.centre().towards(angle(t), arc.radius());
+    }
+
+    @Override
+    Vector velocity(double t) {
+        double speed = arc.radius() * arc.sweep();
+        return new Vector(-speed * Math.sin(angle(t)), speed * Math.cos(angle(t)));
+    }
+
+    @Override
+    Vector acceleration(double t) {
+        double pull = -arc.radius() * arc.sweep() * arc.sweep();
+        return new Vector(pull * Math.cos(angle(t)), pull * Math.sin(angle(t)));
+    }
+
+    @Override
+    double length(double from, double to) {
+        return (to - from) * arc.radius() * Math.abs(arc.sweep());
+    }
+
+    @Override
+    double parameterAt(double lengthMm) {
+        return Math.min(1, Math.max(0, lengthMm / length()));
+    }
+
+    @Override
+    Stretch part(double from, double to) {
+        return new ArcStretch(Segment.arc(at(from), arc.centre(), (to - from) * arc.sweep()));
+    }
+
+    @Override
+    Stretch reversed() {
+        return new ArcStretch(Segment.arc(arc.end(), arc.centre(), -arc.sweep()));
+    }
+
+    /** The parameter of a place as it is seen from the centre; outside 0 to 1 when the arc does not go there. */
+    double parameterTowards(Point point) {
+        double turned = (arc.centre().directionTo(point) - arc.startAngle()) * Math.signum(arc.sweep());
+        double full = 2 * Math.PI;
+        double after = turned - full * Math.floor(turned / full);
+        double sweep = Math.abs(arc.sweep());
+        return after <= sweep || after - sweep <= full - after ? after / sweep : (after - full) / sweep;
+    }
+
+    @Override
+    double nearest(Point point) {
+        if (point.equals(arc.centre())) {
+            return 0;
+        }
+        double t = parameterTowards(point);
+        if (t >= 0 && t <= 1) {
+            return t;
+        }
+        return point.distanceTo(arc.start()) <= point.distanceTo(arc.end()) ? 0 : 1;
+    }
+
+    @Override
+    double sweptArea() {
+        Point a = arc.start();
+        Point b = arc.end();
+        double segment = arc.radius() * arc.radius() * (arc.sweep() - Math.sin(arc.sweep())) / 2;
+        return (a.x() * b.y() - b.x() * a.y()) / 2 + segment;
+    }
+
+    @Override
+    Box boxAround(double from, double to) {
+        return part(from, to).box();
+    }
+
+    @Override
+    double sagitta(double from, double to) {
+        double half = Math.abs((to - from) * arc.sweep()) / 2;
+        return half >= Math.PI / 2 ? 2 * arc.radius() : arc.radius() * (1 - Math.cos(half));
+    }
+}

@@ -1,0 +1,222 @@
+package org.hidewright.api.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
+
+/**
+ * The places where two stretches meet. Lines and arcs are met in closed form; where they lie on each other, the ends of
+ * what they share are given. With a cubic, both are halved until they are nearly straight, and Newton's method finishes.
+ */
+final class Crossings {
+    /** Two places nearer than this are one. */
+    static final double SAME_MM = 1e-8;
+
+    private static final int MOST_LOOKS = 4000;
+    private static final double STRAIGHT = 0.02;
+    private static final double TINY_MM = 1e-6;
+
+    private final Stretch a;
+    private final Stretch b;
+    private final List<Crossing> found = new ArrayList<>();
+    private int looks;
+
+    private Crossings(Stretch a, Stretch b) {
+        this.a = a;
+        this.b = b;
+    }
+
+    static List<Crossing> of(Stretch a, Stretch b) {
+        if (apart(a.box(), b.box())) {
+            return List.of();
+        }
+        Crossings crossings = new Crossings(a, b);
+        if (a instanceof LineStretch line && b instanceof LineStretch other) {
+            crossings.lines(line, other);
+        } else if (a instanceof LineStretch line && b instanceof ArcStretch arc) {
+            crossings.lineAndArc(line, arc);
+        } else if (a instanceof ArcStretch arc && b instanceof LineStretch line) {
+            return of(line, arc).stream().map(Crossing::swapped).toList();
+        } else if (a instanceof ArcStretch arc && b instanceof ArcStretch other) {
+            crossings.arcs(arc, other);
+        } else {
+            crossings.ends();
+            crossings.search(0, 1, 0, 1);
+        }
+        return crossings.found;
+    }
+
+    private static boolean apart(Box one, Box other) {
+        return one.minX() > other.maxX() + SAME_MM
+                || other.minX() > one.maxX() + SAME_MM
+                || one.minY() > other.maxY() + SAME_MM
+                || other.minY() > one.maxY() + SAME_MM;
+    }
+
+    /** Keeps a meeting if it is on both stretches and not known yet. */
+    private void add(double t, double s) {
+        double slackA = SAME_MM / Math.max(a.length(), SAME_MM);
+        double slackB = SAME_MM / Math.max(b.length(), SAME_MM);
+        if (t < -slackA || t > 1 + slackA || s < -slackB || s > 1 + slackB) {
+            return;
+        }
+        Crossing crossing = new Crossing(inside(t), inside(s));
+        Point place = a.at(crossing.first());
+        for (Crossing known : found) {
+            if (a.at(known.first()).distanceTo(place) < 10 * SAME_MM
+                    && b.at(known.second()).distanceTo(b.at(crossing.second())) < 10 * SAME_MM) {
+                return;
+            }
+        }
+        found.add(crossing);
+    }
+
+    /** Ends of one that lie on the other. */
+    private void ends() {
+        for (int end = 0; end <= 1; end++) {
+            double s = b.nearest(a.at(end));
+            if (b.at(s).distanceTo(a.at(end)) < SAME_MM) {
+                add(end, s);
+            }
+            double t = a.nearest(b.at(end));
+            if (a.at(t).distanceTo(b.at(end)) < SAME_MM) {
+                add(t, end);
+            }
+        }
+    }
+
+    private void lines(LineStretch one, LineStretch other) {
+        Vector u = one.velocity(0);
+        Vector v = other.velocity(0);
+        double cross = u.cross(v);
+        if (Math.abs(cross) <= 1e-10 * u.length() * v.length()) {
+            ends();
+            return;
+        }
+        Vector between = Vector.between(one.start(), other.start());
+        add(between.cross(v) / cross, between.cross(u) / cross);
+    }
+
+    private void lineAndArc(LineStretch line, ArcStretch arc) {
+        Vector along = line.velocity(0).unit();
+        Vector toCentre = Vector.between(line.start(), arc.arc().centre());
+        double foot = toCentre.dot(along);
+        double off = along.cross(toCentre);
+        double radius = arc.arc().radius();
+        if (Math.abs(off) > radius + SAME_MM) {
+            return;
+        }
+        double half = Math.sqrt(Math.max(0, (radius - off) * (radius + off)));
+        for (double at : new double[] {foot - half, foot + half}) {
+            Point place = along.times(at).from(line.start());
+            add(at / line.length(), arc.parameterTowards(place));
+        }
+        ends();
+    }
+
+    private void arcs(ArcStretch one, ArcStretch other) {
+        Point c1 = one.arc().centre();
+        Point c2 = other.arc().centre();
+        double r1 = one.arc().radius();
+        double r2 = other.arc().radius();
+        double apart = c1.distanceTo(c2);
+        if (apart < SAME_MM || apart > r1 + r2 + SAME_MM || apart < Math.abs(r1 - r2) - SAME_MM) {
+            if (apart < SAME_MM && Math.abs(r1 - r2) < SAME_MM) {
+                ends();
+            }
+            return;
+        }
+        double along = (apart * apart + r1 * r1 - r2 * r2) / (2 * apart);
+        double half = Math.sqrt(Math.max(0, (r1 - along) * (r1 + along)));
+        Vector towards = Vector.between(c1, c2).unit();
+        for (double side : new double[] {-half, half}) {
+            Point place = towards.left().times(side).from(towards.times(along).from(c1));
+            add(one.parameterTowards(place), other.parameterTowards(place));
+        }
+        ends();
+    }
+
+    private void search(double t0, double t1, double s0, double s1) {
+        if (++looks > MOST_LOOKS || apart(a.boxAround(t0, t1), b.boxAround(s0, s1))) {
+            return;
+        }
+        double chordA = a.at(t0).distanceTo(a.at(t1));
+        double chordB = b.at(s0).distanceTo(b.at(s1));
+        double offA = a.sagitta(t0, t1);
+        double offB = b.sagitta(s0, s1);
+        Vector u = Vector.between(a.at(t0), a.at(t1));
+        Vector v = Vector.between(b.at(s0), b.at(s1));
+        Vector between = Vector.between(a.at(t0), b.at(s0));
+        boolean straightA = offA < STRAIGHT * chordA;
+        boolean straightB = offB < STRAIGHT * chordB;
+        if (straightA && straightB) {
+            if (isBeside(u, between, v, offA + offB)) {
+                return;
+            }
+            double cross = u.cross(v);
+            if (Math.abs(cross) > 10 * (offA * chordB + offB * chordA) + 1e-9 * chordA * chordB) {
+                double along = between.cross(v) / cross;
+                double other = between.cross(u) / cross;
+                double off = 2 * (offA + offB) * chordA * chordB / Math.abs(cross);
+                if (isAbout(along, off / chordA) && isAbout(other, off / chordB)) {
+                    refine(t0 + inside(along) * (t1 - t0), s0 + inside(other) * (s1 - s0));
+                }
+                return;
+            }
+        }
+        if (chordA < TINY_MM && chordB < TINY_MM) {
+            touch((t0 + t1) / 2, (s0 + s1) / 2);
+            return;
+        }
+        double tm = (t0 + t1) / 2;
+        double sm = (s0 + s1) / 2;
+        if (a.length(t0, t1) * (straightA ? 1 : 2) >= b.length(s0, s1) * (straightB ? 1 : 2)) {
+            search(t0, tm, s0, s1);
+            search(tm, t1, s0, s1);
+        } else {
+            search(t0, t1, s0, sm);
+            search(t0, t1, sm, s1);
+        }
+    }
+
+    /** Whether all of the second chord is on one side of the first, farther away than the curves leave their chords. */
+    private static boolean isBeside(Vector chord, Vector toOther, Vector other, double off) {
+        double length = chord.length();
+        double start = chord.cross(toOther) / length;
+        double end = start + chord.cross(other) / length;
+        return Math.min(start, end) > off + SAME_MM || Math.max(start, end) < -off - SAME_MM;
+    }
+
+    /** Whether a share is within 0 to 1, or misses it by no more than the curves leave their chords. */
+    private static boolean isAbout(double share, double slack) {
+        return share > -0.1 - slack && share < 1.1 + slack;
+    }
+
+    private static double inside(double share) {
+        return Math.min(1, Math.max(0, share));
+    }
+
+    private void refine(double t, double s) {
+        double atA = t;
+        double atB = s;
+        for (int step = 0; step < 20; step++) {
+            Vector gap = Vector.between(a.at(atA), b.at(atB));
+            Vector u = a.velocity(atA);
+            Vector v = b.velocity(atB);
+            double cross = u.cross(v);
+            if (gap.length() < 1e-12 || cross == 0) {
+                break;
+            }
+            atA = Math.min(1.05, Math.max(-0.05, atA + gap.cross(v) / cross));
+            atB = Math.min(1.05, Math.max(-0.05, atB + gap.cross(u) / cross));
+        }
+        touch(atA, atB);
+    }
+
+    private void touch(double t, double s) {
+        if (a.at(t).distanceTo(b.at(s)) < SAME_MM) {
+            add(t, s);
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package org.hidewright.api.geometry;
+
+import java.util.stream.DoubleStream;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
+
+/** A cubic Bézier curve, also as the polynomial a t³ + b t² + c t + start. */
+final class CubicStretch extends Stretch {
+    private final Segment.Cubic cubic;
+    private final Vector a;
+    private final Vector b;
+    private final Vector c;
+    private final double size;
+
+    CubicStretch(Segment.Cubic cubic) {
+        this.cubic = cubic;
+        Point p0 = cubic.start();
+        Point p1 = cubic.control1();
+        Point p2 = cubic.control2();
+        Point p3 = cubic.end();
+        this.c = Vector.between(p0, p1).times(3);
+        this.b = new Vector(3 * (p0.x() - 2 * p1.x() + p2.x()), 3 * (p0.y() - 2 * p1.y() + p2.y()));
+        this.a = new Vector(p3.x() - 3 * p2.x() + 3 * p1.x() - p0.x(), p3.y() - 3 * p2.y() + 3 * p1.y() - p0.y());
+        this.size = p0.distanceTo(p1) + p1.distanceTo(p2) + p2.distanceTo(p3);
+    }
+
+    Segment.Cubic cubic() {
+        return cubic;
+    }
+
+    @Override
+    Segment segment() {
+        return cubic;
+    }
+
+    private double x(double t) {
+        return ((a.x() * t + b.x()) * t + c.x()) * t + cubic.start().x();
+    }
+
+    private double y(double t) {
+        return ((a.y() * t + b.y()) * t + c.y()) * t + cubic.start().y();
+    }
+
+    @Override
+    Point at(double t) {
+        return t == 0 ? cubic.start() : t == 1 ? cubic.end() : Point.of(x(t), y(t));
+    }
+
+    @Override
+    Vector velocity(double t) {
+        return new Vector((3 * a.x() * t + 2 * b.x()) * t + c.x(), (3 * a.y() * t + 2 * b.y()) * t + c.y());
+    }
+
+    @Override
+    Vector acceleration(double t) {
+        return new Vector(6 * a.x() * t + 2 * b.x(), 6 * a.y() * t + 2 * b.y());
+    }
+
+    /** Where a handle has no length the curve still leaves in a direction: that of the next control point. */
+    @Override
+    Vector tangent(double t) {
+        Vector velocity = velocity(t);
+        if (velocity.length() > 1e-9 * size) {
+            return velocity.unit();
+        }
+        double away = t < 0.5 ? 1 : -1;
+        Vector bend = acceleration(t).times(away);
+        if (bend.length() > 1e-9 * size) {
+            return bend.unit();
+        }
+        return Vector.between(cubic.start(), cubic.end()).unit();
+    }
+
+    @Override
+    double length(double from, double to) {
+        return GaussLegendre.sum(t -> velocity(t).length(), from, to);
+    }
+
+    /** De Casteljau's points, by blossoming at both ends of the part. */
+    @Override
+    CubicStretch part(double from, double to) {
+        double third = (to - from) / 3;
+        Point start = at(from);
+        Point end = at(to);
+        return new CubicStretch(Segment.cubic(
+                start,
+                velocity(from).times(third).from(start),
+                velocity(to).times(-third).from(end),
+                end));
+    }
+
+    @Override
+    Stretch reversed() {
+        return new CubicStretch(Segment.cubic(cubic.end(), cubic.control2(), cubic.control1(), cubic.start()));
+    }
+
+    @Override
+    double nearest(Point point) {
+        return NearestOnCubic.parameter(this, point);
+    }
+
+    /** By Green's theorem, in closed form. */
+    @Override
+    double sweptArea() {
+        Point p0 = cubic.start();
+        Point p1 = cubic.control1();
+        Point p2 = cubic.control2();
+        Point p3 = cubic.end();
+        return (6 * cross(p0, p1)
+                        + 3 * cross(p0, p2)
+                        + cross(p0, p3)
+                        + 3 * cross(p1, p2)
+                        + 3 * cross(p1, p3)
+                        + 6 * cross(p2, p3))
+                / 20;
+    }
+
+    private static double cross(Point a, Point b) {
+        return a.x() * b.y() - b.x() * a.y();
+    }
+
+    @Override
+    Box boxAround(double from, double to) {
+        Segment.Cubic part = part(from, to).cubic;
+        return Box.around(part.start(), part.control1(), part.control2(), part.end());
+    }
+
+    /** The control points are never less far from the chord than the curve. */
+    @Override
+    double sagitta(double from, double to) {
+        Segment.Cubic part = part(from, to).cubic;
+        LineStretch chord = new LineStretch(Segment.line(part.start(), part.end()));
+        return Math.max(chord.distanceTo(part.control1()), chord.distanceTo(part.control2()));
+    }
+
+    /** Where it turns round in x or y, or bends over: between these it does not cross itself. */
+    double[] turningPoints() {
+        return DoubleStream.concat(
+                        DoubleStream.concat(roots(3 * a.x(), 2 * b.x(), c.x()), roots(3 * a.y(), 2 * b.y(), c.y())),
+                        roots(3 * a.cross(b) * -1, 3 * c.cross(a), c.cross(b)))
+                .filter(t -> t > 1e-9 && t < 1 - 1e-9)
+                .sorted()
+                .toArray();
+    }
+
+    private static DoubleStream roots(double a, double b, double c) {
+        double inner = b * b - 4 * a * c;
+        if (inner < 0) {
+            return DoubleStream.empty();
+        }
+        double q = -0.5 * (b + Math.copySign(Math.sqrt(inner), b));
+        return DoubleStream.of(q / a, c / q).filter(Double::isFinite);
+    }
+}

@@ -1,0 +1,124 @@
+package org.hidewright.api.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.hidewright.api.drawing.Point;
+
+/** What is wrong with the edges of a piece, each with its place. */
+public final class Faults {
+    /** Segments shorter than this cannot be cut, and are a slip of the pen. */
+    private static final double SHORTEST_MM = 0.01;
+    /** A turn so near to half a turn goes back on its own line. */
+    private static final double BACK_RAD = 1e-4;
+
+    private Faults() {}
+
+    /**
+     * Faults of one curve, in the order of their places along it: {@link Fault.Kind#TOO_SHORT},
+     * {@link Fault.Kind#TURNS_BACK} and {@link Fault.Kind#CROSSES_ITSELF}. An outline that touches itself in one place is
+     * told as crossing there: it comes apart when it is cut.
+     */
+    public static List<Fault> of(Curve curve) {
+        List<Fault> faults = new ArrayList<>();
+        List<Stretch> stretches = curve.stretches();
+        for (int i = 0; i < stretches.size(); i++) {
+            if (stretches.get(i).length() < SHORTEST_MM) {
+                faults.add(new Fault(Fault.Kind.TOO_SHORT, stretches.get(i).at(0.5)));
+            }
+            boolean corner = i > 0 || curve.isClosed() && stretches.size() > 1;
+            if (corner && Math.PI - Math.abs(curve.turnBefore(i)) < BACK_RAD) {
+                faults.add(new Fault(Fault.Kind.TURNS_BACK, stretches.get(i).start()));
+            }
+        }
+        crossings(curve).forEach(place -> faults.add(new Fault(Fault.Kind.CROSSES_ITSELF, place)));
+        faults.sort(
+                Comparator.comparingDouble(fault -> curve.nearest(fault.place()).along()));
+        return List.copyOf(faults);
+    }
+
+    /**
+     * Faults of a piece: those of its edges, then holes that are not inside ({@link Fault.Kind#HOLE_OUTSIDE}), cross the
+     * outline ({@link Fault.Kind#HOLE_CROSSES_EDGE}) or another hole ({@link Fault.Kind#HOLES_CROSS}).
+     */
+    public static List<Fault> of(Region region) {
+        List<Fault> faults = new ArrayList<>();
+        region.edges().forEach(edge -> faults.addAll(of(edge)));
+        List<Curve> holes = region.holes();
+        for (int i = 0; i < holes.size(); i++) {
+            Curve hole = holes.get(i);
+            List<Point> over = crossings(hole, region.outline());
+            over.forEach(place -> faults.add(new Fault(Fault.Kind.HOLE_CROSSES_EDGE, place)));
+            if (over.isEmpty() && !region.outline().surrounds(hole.start())) {
+                faults.add(new Fault(Fault.Kind.HOLE_OUTSIDE, hole.start()));
+            }
+            for (Curve other : holes.subList(i + 1, holes.size())) {
+                List<Point> both = crossings(hole, other);
+                both.forEach(place -> faults.add(new Fault(Fault.Kind.HOLES_CROSS, place)));
+                if (both.isEmpty() && (other.surrounds(hole.start()) || hole.surrounds(other.start()))) {
+                    faults.add(new Fault(Fault.Kind.HOLES_CROSS, hole.start()));
+                }
+            }
+        }
+        return List.copyOf(faults);
+    }
+
+    private static List<Point> crossings(Curve one, Curve other) {
+        List<Point> places = new ArrayList<>();
+        for (Stretch a : one.stretches()) {
+            for (Stretch b : other.stretches()) {
+                for (Crossing crossing : Crossings.of(a, b)) {
+                    add(places, a.at(crossing.first()));
+                }
+            }
+        }
+        return places;
+    }
+
+    /** Places where a curve meets itself, except where one segment goes over into the next. */
+    private static List<Point> crossings(Curve curve) {
+        List<Stretch> parts = new ArrayList<>();
+        curve.stretches().forEach(stretch -> parts.addAll(withoutLoops(stretch)));
+        List<Point> places = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            for (int j = i + 1; j < parts.size(); j++) {
+                for (Crossing crossing : Crossings.of(parts.get(i), parts.get(j))) {
+                    boolean closes = curve.isClosed() && i == 0 && j == parts.size() - 1;
+                    boolean goesOver = j == i + 1
+                                    && isJoint(parts.get(i), crossing.first(), parts.get(j), crossing.second())
+                            || closes && isJoint(parts.get(j), crossing.second(), parts.get(i), crossing.first());
+                    if (!goesOver) {
+                        add(places, parts.get(i).at(crossing.first()));
+                    }
+                }
+            }
+        }
+        return places;
+    }
+
+    private static boolean isJoint(Stretch before, double end, Stretch after, double start) {
+        return before.at(end).distanceTo(before.end()) < 1e-5 && after.at(start).distanceTo(after.start()) < 1e-5;
+    }
+
+    private static List<Stretch> withoutLoops(Stretch stretch) {
+        if (!(stretch instanceof CubicStretch cubic)) {
+            return List.of(stretch);
+        }
+        List<Stretch> parts = new ArrayList<>();
+        double from = 0;
+        for (double at : cubic.turningPoints()) {
+            if (stretch.length(from, at) > Stretch.NOTHING_MM) {
+                parts.add(stretch.part(from, at));
+                from = at;
+            }
+        }
+        parts.add(from == 0 ? stretch : stretch.part(from, 1));
+        return parts;
+    }
+
+    private static void add(List<Point> places, Point place) {
+        if (places.stream().noneMatch(known -> known.distanceTo(place) < 1e-5)) {
+            places.add(place);
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package org.hidewright.api.geometry;
+
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
+
+final class LineStretch extends Stretch {
+    private final Segment.Line line;
+    private final Vector along;
+
+    LineStretch(Segment.Line line) {
+        this.line = line;
+        this.along = Vector.between(line.start(), line.end());
+    }
+
+    @Override
+    Segment segment() {
+        return line;
+    }
+
+    @Override
+    Point at(double t) {
+        return t == 1 ? line.end() : along.times(t).from(line.start());
+    }
+
+    @Override
+    Vector velocity(double t) {
+        return along;
+    }
+
+    @Override
+    Vector acceleration(double t) {
+        return new Vector(0, 0);
+    }
+
+    @Override
+    double length(double from, double to) {
+        return (to - from) * along.length();
+    }
+
+    @Override
+    double parameterAt(double lengthMm) {
+        return Math.min(1, Math.max(0, lengthMm / along.length()));
+    }
+
+    @Override
+    Stretch part(double from, double to) {
+        return new LineStretch(Segment.line(at(from), at(to)));
+    }
+
+    @Override
+    Stretch reversed() {
+        return new LineStretch(Segment.line(line.end(), line.start()));
+    }
+
+    @Override
+    double nearest(Point point) {
+        double squared = along.dot(along);
+        return squared == 0
+                ? 0
+                : Math.min(1, Math.max(0, Vector.between(line.start(), point).dot(along) / squared));
+    }
+
+    @Override
+    double sweptArea() {
+        Point a = line.start();
+        Point b = line.end();
+        return (a.x() * b.y() - b.x() * a.y()) / 2;
+    }
+
+    @Override
+    Box boxAround(double from, double to) {
+        return Box.around(at(from), at(to));
+    }
+
+    @Override
+    double sagitta(double from, double to) {
+        return 0;
+    }
+}

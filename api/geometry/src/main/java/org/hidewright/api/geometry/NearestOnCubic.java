@@ -1,0 +1,138 @@
+package org.hidewright.api.geometry;
+
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
+
+/**
+ * The spot of a cubic nearest to a place. Where the way to the place is square to the curve, (B(t) - p) · B'(t) = 0, a
+ * polynomial of degree 5; its roots are parted by Descartes' rule of signs on its Bernstein coefficients, so that none is
+ * overlooked however near to each other they are.
+ */
+final class NearestOnCubic {
+    private static final int DEEPEST = 40;
+    /** C(3, i) C(2, j) / C(5, i + j). */
+    private static final double[][] SHARE = new double[4][3];
+
+    static {
+        double[] three = {1, 3, 3, 1};
+        double[] two = {1, 2, 1};
+        double[] five = {1, 5, 10, 10, 5, 1};
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 3; j++) {
+                SHARE[i][j] = three[i] * two[j] / five[i + j];
+            }
+        }
+    }
+
+    private final CubicStretch curve;
+    private final Point place;
+    private double best;
+    private double least = Double.POSITIVE_INFINITY;
+
+    private NearestOnCubic(CubicStretch curve, Point place) {
+        this.curve = curve;
+        this.place = place;
+        offer(0);
+        offer(1);
+    }
+
+    static double parameter(CubicStretch curve, Point place) {
+        NearestOnCubic nearest = new NearestOnCubic(curve, place);
+        nearest.part(leaning(curve.cubic(), place), 0, 1, 0);
+        return nearest.best;
+    }
+
+    private void offer(double t) {
+        double distance = place.distanceTo(curve.at(t));
+        if (distance < least) {
+            least = distance;
+            best = t;
+        }
+    }
+
+    private static double[] leaning(Segment.Cubic cubic, Point place) {
+        Point[] control = {cubic.start(), cubic.control1(), cubic.control2(), cubic.end()};
+        double[] leaning = new double[6];
+        for (int i = 0; i < 4; i++) {
+            for (int j = 0; j < 3; j++) {
+                Vector out = Vector.between(place, control[i]);
+                Vector step = Vector.between(control[j], control[j + 1]);
+                leaning[i + j] += SHARE[i][j] * out.dot(step);
+            }
+        }
+        return leaning;
+    }
+
+    private void part(double[] f, double from, double to, int depth) {
+        int changes = 0;
+        for (int i = 1; i < f.length; i++) {
+            changes += (f[i - 1] < 0) != (f[i] < 0) ? 1 : 0;
+        }
+        if (changes == 0) {
+            return;
+        }
+        if (changes == 1) {
+            if (f[0] < 0) {
+                offer(from + (to - from) * root(f));
+            }
+            return;
+        }
+        if (depth == DEEPEST) {
+            offer((from + to) / 2);
+            return;
+        }
+        double[] first = new double[f.length];
+        double[] second = f.clone();
+        for (int level = 0; level < f.length; level++) {
+            first[level] = second[0];
+            for (int i = 0; i < f.length - 1 - level; i++) {
+                second[i] = (second[i] + second[i + 1]) / 2;
+            }
+        }
+        // what is left in the triangle, from its last row up, are the coefficients of the second half
+        double middle = (from + to) / 2;
+        part(first, from, middle, depth + 1);
+        part(second, middle, to, depth + 1);
+    }
+
+    /** The only root between 0 and 1, where the sign goes from minus to plus; by the Illinois rule. */
+    private static double root(double[] f) {
+        double from = 0;
+        double to = 1;
+        double atFrom = f[0];
+        double atTo = f[f.length - 1];
+        int side = 0;
+        double t = 0;
+        for (int step = 0; step < 80 && to - from > 1e-15; step++) {
+            t = (atTo * from - atFrom * to) / (atTo - atFrom);
+            double value = value(f, t);
+            if (value == 0) {
+                break;
+            }
+            if (value > 0) {
+                to = t;
+                atTo = value;
+                atFrom = side == 1 ? atFrom / 2 : atFrom;
+                side = 1;
+            } else {
+                from = t;
+                atFrom = value;
+                atTo = side == -1 ? atTo / 2 : atTo;
+                side = -1;
+            }
+        }
+        return t;
+    }
+
+    private static double value(double[] f, double t) {
+        double u = 1 - t;
+        double u2 = u * u;
+        double t2 = t * t;
+        return u2 * u2 * u * f[0]
+                + 5 * u2 * u2 * t * f[1]
+                + 10 * u2 * u * t2 * f[2]
+                + 10 * u2 * t2 * t * f[3]
+                + 5 * u * t2 * t2 * f[4]
+                + t2 * t2 * t * f[5];
+    }
+}

@@ -1,0 +1,183 @@
+package org.hidewright.api.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
+
+/** Stretches cut where they cross, and put together again end to start. */
+final class Pieces {
+    /** Ends that are to meet are looked for this far; crossings are found to a hundredth of it. */
+    private static final double NEAR_MM = 2e-5;
+    /** So far where nothing meets nearer: beside the tip of a bend, where lines cross too flat to be told apart. */
+    private static final double FAR_MM = 1e-3;
+    /** So much may be left over when rings are closed. */
+    private static final double OVER_MM = 0.05;
+
+    private Pieces() {}
+
+    /** All stretches, cut wherever two of them meet. */
+    static List<Stretch> cut(List<Stretch> stretches) {
+        return cutEach(stretches).stream().flatMap(List::stream).toList();
+    }
+
+    /** For each stretch its pieces, cut wherever it meets another. */
+    static List<List<Stretch>> cutEach(List<Stretch> stretches) {
+        List<TreeSet<Double>> cuts = new ArrayList<>();
+        stretches.forEach(stretch -> cuts.add(new TreeSet<>()));
+        Integer[] byLeft = new Integer[stretches.size()];
+        Arrays.setAll(byLeft, i -> i);
+        double[] left = stretches.stream().mapToDouble(s -> s.box().minX()).toArray();
+        double[] right = stretches.stream().mapToDouble(s -> s.box().maxX()).toArray();
+        Arrays.sort(byLeft, Comparator.comparingDouble(i -> left[i]));
+        for (int i = 0; i < byLeft.length; i++) {
+            for (int j = i + 1; j < byLeft.length && left[byLeft[j]] <= right[byLeft[i]] + Crossings.SAME_MM; j++) {
+                int one = Math.min(byLeft[i], byLeft[j]);
+                int other = Math.max(byLeft[i], byLeft[j]);
+                for (Crossing crossing : Crossings.of(stretches.get(one), stretches.get(other))) {
+                    cuts.get(one).add(crossing.first());
+                    cuts.get(other).add(crossing.second());
+                }
+            }
+        }
+        List<List<Stretch>> pieces = new ArrayList<>();
+        for (int i = 0; i < stretches.size(); i++) {
+            pieces.add(cut(stretches.get(i), cuts.get(i)));
+        }
+        return pieces;
+    }
+
+    private static List<Stretch> cut(Stretch stretch, TreeSet<Double> cuts) {
+        List<Stretch> pieces = new ArrayList<>();
+        double from = 0;
+        for (double at : cuts) {
+            if (stretch.at(from).distanceTo(stretch.at(at)) > 10 * Crossings.SAME_MM
+                    && stretch.at(1).distanceTo(stretch.at(at)) > 10 * Crossings.SAME_MM) {
+                pieces.add(stretch.part(from, at));
+                from = at;
+            }
+        }
+        pieces.add(from == 0 ? stretch : stretch.part(from, 1));
+        return pieces;
+    }
+
+    /**
+     * Outlines made of pieces; pieces that lead nowhere fall away: slivers left at shallow crossings, whose ends meet
+     * nothing.
+     */
+    static List<Curve> rings(List<Stretch> pieces) {
+        List<Curve> near = rings(pieces, NEAR_MM);
+        double linked = near.stream().mapToDouble(Curve::length).sum();
+        return lengthOf(pieces) - linked < OVER_MM ? near : rings(pieces, FAR_MM);
+    }
+
+    private static List<Curve> rings(List<Stretch> pieces, double reach) {
+        List<Stretch> left = new ArrayList<>(pieces);
+        while (left.removeIf(piece -> isLoose(piece, left, reach))) {
+            // what hung on a piece that has gone may be loose now
+        }
+        List<Curve> rings = new ArrayList<>();
+        while (!left.isEmpty()) {
+            List<Stretch> chain = new ArrayList<>(List.of(left.remove(0)));
+            if (grow(chain, left, reach)) {
+                rings.add(Curve.ofStretches(welded(chain, true), true));
+            }
+        }
+        return rings;
+    }
+
+    private static boolean isLoose(Stretch piece, List<Stretch> pieces, double reach) {
+        return pieces.stream().noneMatch(next -> next.start().distanceTo(piece.end()) < reach)
+                || pieces.stream().noneMatch(before -> before.end().distanceTo(piece.start()) < reach);
+    }
+
+    /** Lines with two ends made of pieces, each as long as can be. */
+    static List<Curve> lines(List<Stretch> pieces) {
+        List<Stretch> left = new ArrayList<>(pieces);
+        List<Curve> lines = new ArrayList<>();
+        while (!left.isEmpty()) {
+            List<Stretch> chain = new ArrayList<>(List.of(left.remove(0)));
+            boolean closed = grow(chain, left, NEAR_MM);
+            for (Stretch before = takeEndingAt(chain.get(0), left);
+                    !closed && before != null;
+                    before = takeEndingAt(before, left)) {
+                chain.add(0, before);
+            }
+            if (lengthOf(chain) > OVER_MM) {
+                lines.add(Curve.ofStretches(welded(chain, closed), closed));
+            }
+        }
+        return lines;
+    }
+
+    /** Adds what follows until nothing does, or the chain has come back to its start. */
+    private static boolean grow(List<Stretch> chain, List<Stretch> left, double reach) {
+        while (true) {
+            Stretch last = chain.get(chain.size() - 1);
+            if (last.end().distanceTo(chain.get(0).start()) < reach && lengthOf(chain) > 10 * reach) {
+                return true;
+            }
+            Stretch next = takeStartingAt(last, left, reach);
+            if (next == null) {
+                return false;
+            }
+            chain.add(next);
+        }
+    }
+
+    private static double lengthOf(List<Stretch> chain) {
+        return chain.stream().mapToDouble(Stretch::length).sum();
+    }
+
+    /** Of several that go on from here the leftmost, so that rings that only touch come apart. */
+    private static Stretch takeStartingAt(Stretch last, List<Stretch> left, double reach) {
+        int best = -1;
+        double leftmost = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < left.size(); i++) {
+            if (left.get(i).start().distanceTo(last.end()) < reach) {
+                double turn = last.tangent(1).turnTo(left.get(i).tangent(0));
+                if (turn > leftmost) {
+                    leftmost = turn;
+                    best = i;
+                }
+            }
+        }
+        return best < 0 ? null : left.remove(best);
+    }
+
+    private static Stretch takeEndingAt(Stretch next, List<Stretch> left) {
+        for (int i = 0; i < left.size(); i++) {
+            if (left.get(i).end().distanceTo(next.start()) < NEAR_MM) {
+                return left.remove(i);
+            }
+        }
+        return null;
+    }
+
+    /** Lines and cubics moved by the millionths that separate them from the piece before. */
+    private static List<Stretch> welded(List<Stretch> chain, boolean closed) {
+        List<Stretch> welded = new ArrayList<>();
+        for (int i = 0; i < chain.size(); i++) {
+            Stretch piece = chain.get(i);
+            Point start = i > 0 ? welded.get(i - 1).end() : piece.start();
+            boolean last = closed && i == chain.size() - 1 && i > 0;
+            Point end = last ? welded.get(0).start() : piece.end();
+            welded.add(between(piece, start, end));
+        }
+        return welded;
+    }
+
+    private static Stretch between(Stretch piece, Point start, Point end) {
+        if (piece instanceof LineStretch) {
+            return Stretch.of(Segment.line(start, end));
+        }
+        if (piece instanceof CubicStretch cubic) {
+            return Stretch.of(
+                    Segment.cubic(start, cubic.cubic().control1(), cubic.cubic().control2(), end));
+        }
+        return piece;
+    }
+}

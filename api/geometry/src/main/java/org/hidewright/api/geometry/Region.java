@@ -1,0 +1,169 @@
+package org.hidewright.api.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
+
+/**
+ * A flat piece: what is inside an outline and outside its holes.
+ *
+ * <p>The outline runs counter-clockwise, the holes clockwise, so that the leather is to the left of every line.
+ */
+public final class Region {
+    private final Curve outline;
+    private final List<Curve> holes;
+
+    private Region(Curve outline, List<Curve> holes) {
+        this.outline = outline.area() > 0 ? outline : outline.reversed();
+        this.holes = holes.stream()
+                .map(hole -> hole.area() < 0 ? hole : hole.reversed())
+                .toList();
+    }
+
+    /**
+     * A piece without holes.
+     *
+     * @throws IllegalStateException if the curve is open
+     */
+    public static Region of(Curve outline) {
+        return new Region(outline, List.of());
+    }
+
+    /**
+     * A piece with holes, which must be inside and apart from each other; {@link Faults} tells where they are not.
+     *
+     * @throws IllegalStateException if a curve is open
+     */
+    public static Region of(Curve outline, List<Curve> holes) {
+        return new Region(outline, holes);
+    }
+
+    public Curve outline() {
+        return outline;
+    }
+
+    public List<Curve> holes() {
+        return holes;
+    }
+
+    /** The outline and the holes. */
+    public List<Curve> edges() {
+        List<Curve> edges = new ArrayList<>(List.of(outline));
+        edges.addAll(holes);
+        return List.copyOf(edges);
+    }
+
+    /** Square millimetres of leather. */
+    public double area() {
+        return edges().stream().mapToDouble(Curve::area).sum();
+    }
+
+    /** Millimetres of all edges, holes included. */
+    public double edgeLength() {
+        return edges().stream().mapToDouble(Curve::length).sum();
+    }
+
+    public Box bounds() {
+        return outline.bounds();
+    }
+
+    /** Whether a place is in the leather; one on an edge is not. */
+    public boolean contains(Point place) {
+        return edgeDistance(place) > Stretch.NOTHING_MM && Sides.isLeftOf(edges(), place);
+    }
+
+    /** Millimetres from a place, inside or outside, to the nearest edge. */
+    public double edgeDistance(Point place) {
+        return edges().stream()
+                .mapToDouble(edge -> edge.distanceTo(place))
+                .min()
+                .orElseThrow();
+    }
+
+    /** What is left when the other piece is cut away. */
+    public List<Region> minus(Region other) {
+        return Overlay.minus(this, other);
+    }
+
+    /** Both pieces together: one, or two that do not touch. */
+    public List<Region> plus(Region other) {
+        return Overlay.plus(this, other);
+    }
+
+    /** What is in both pieces. */
+    public List<Region> common(Region other) {
+        return Overlay.common(this, other);
+    }
+
+    /**
+     * The piece with a margin taken off all its edges, those of holes too.
+     *
+     * @param marginMm 0 or more
+     * @return none if nothing is left, several where a narrow place parts them
+     */
+    public List<Region> shrunk(double marginMm, Corner corner) {
+        return sorted(Parallel.of(edges(), marginMm, corner));
+    }
+
+    /** The piece with a margin added along all its edges; holes become smaller. */
+    public List<Region> grown(double marginMm, Corner corner) {
+        return sorted(Parallel.of(edges(), -marginMm, corner));
+    }
+
+    public Region moved(Motion motion) {
+        return new Region(
+                outline.moved(motion),
+                holes.stream().map(hole -> hole.moved(motion)).toList());
+    }
+
+    /** Regions from edges that have their leather to the left. */
+    static List<Region> sorted(List<Curve> edges) {
+        List<Region> regions = new ArrayList<>();
+        for (Curve outline : edges) {
+            if (outline.area() > 0) {
+                List<Curve> holes = edges.stream()
+                        .filter(hole -> hole.area() < 0 && isSmallestRound(outline, hole, edges))
+                        .toList();
+                regions.add(new Region(outline, holes));
+            }
+        }
+        return List.copyOf(regions);
+    }
+
+    private static boolean isSmallestRound(Curve outline, Curve hole, List<Curve> edges) {
+        return isRound(outline, hole)
+                && edges.stream()
+                        .noneMatch(other -> other != outline
+                                && other.area() > 0
+                                && other.area() < outline.area()
+                                && isRound(other, hole));
+    }
+
+    /** Judged at places of the hole until one is not on the outline. */
+    private static boolean isRound(Curve outline, Curve hole) {
+        for (int i = 0; i < 8; i++) {
+            Point place = hole.at(hole.length() * (i + 0.5) / 8).point();
+            if (outline.distanceTo(place) > 1e-6) {
+                return outline.surrounds(place);
+            }
+        }
+        return outline.area() > -hole.area();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Region region && outline.equals(region.outline) && holes.equals(region.holes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(outline, holes);
+    }
+
+    @Override
+    public String toString() {
+        return "Region[" + outline + ", " + holes.size() + " holes]";
+    }
+}

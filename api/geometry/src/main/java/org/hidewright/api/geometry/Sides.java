@@ -1,0 +1,40 @@
+package org.hidewright.api.geometry;
+
+import java.util.List;
+import org.hidewright.api.drawing.Point;
+
+/** On which side of some outlines a place lies, judged at the nearest of their spots. */
+final class Sides {
+    private Sides() {}
+
+    /** Whether the place is to the left of the line it is nearest to; at a corner both of its sides count. */
+    static boolean isLeftOf(List<Curve> curves, Point place) {
+        Curve nearest = curves.get(0);
+        double least = Double.POSITIVE_INFINITY;
+        for (Curve curve : curves) {
+            double distance = curve.distanceTo(place);
+            if (distance < least) {
+                least = distance;
+                nearest = curve;
+            }
+        }
+        Spot spot = nearest.nearest(place);
+        List<Stretch> stretches = nearest.stretches();
+        Stretch here = stretches.get(spot.segment());
+        double t = here.nearest(place);
+        Vector out = Vector.between(spot.point(), place);
+        boolean atStart = here.at(t).distanceTo(here.start()) < Stretch.NOTHING_MM;
+        boolean atEnd = here.at(t).distanceTo(here.end()) < Stretch.NOTHING_MM;
+        if (!atStart && !atEnd) {
+            return here.tangent(t).cross(out) > 0;
+        }
+        int count = stretches.size();
+        int before = atStart ? (spot.segment() + count - 1) % count : spot.segment();
+        int after = atStart ? spot.segment() : (spot.segment() + 1) % count;
+        Vector in = stretches.get(before).tangent(1);
+        Vector on = stretches.get(after).tangent(0);
+        boolean leftOfBoth = in.cross(out) > 0 && on.cross(out) > 0;
+        boolean leftOfOne = in.cross(out) > 0 || on.cross(out) > 0;
+        return in.turnTo(on) >= 0 ? leftOfBoth : leftOfOne;
+    }
+}

@@ -1,0 +1,50 @@
+package org.hidewright.api.geometry;
+
+import org.hidewright.api.drawing.Point;
+
+/** A direction with a length, in the plane. */
+record Vector(double x, double y) {
+
+    static Vector between(Point from, Point to) {
+        return new Vector(to.x() - from.x(), to.y() - from.y());
+    }
+
+    double length() {
+        return Math.hypot(x, y);
+    }
+
+    double dot(Vector other) {
+        return x * other.x + y * other.y;
+    }
+
+    /** Positive when the other one is to the left. */
+    double cross(Vector other) {
+        return x * other.y - y * other.x;
+    }
+
+    Vector times(double factor) {
+        return new Vector(x * factor, y * factor);
+    }
+
+    Vector unit() {
+        return times(1 / length());
+    }
+
+    /** Turned by a right angle to the left. */
+    Vector left() {
+        return new Vector(-y, x);
+    }
+
+    double angle() {
+        return Math.atan2(y, x);
+    }
+
+    /** By how much one has to turn to go on along the other, -π to π. */
+    double turnTo(Vector other) {
+        return Math.atan2(cross(other), dot(other));
+    }
+
+    Point from(Point place) {
+        return place.plus(x, y);
+    }
+}
