@@ -16,6 +16,8 @@ final class Crossings {
     private static final int MOST_LOOKS = 4000;
     private static final double STRAIGHT = 0.02;
     private static final double TINY_MM = 1e-6;
+    /** Curves that only touch are within {@link #SAME_MM} of each other over about this length. */
+    private static final double TOUCH_MM = 2e-5;
 
     private final Stretch a;
     private final Stretch b;
@@ -56,6 +58,10 @@ final class Crossings {
 
     /** Keeps a meeting if it is on both stretches and not known yet. */
     private void add(double t, double s) {
+        add(t, s, 10 * SAME_MM);
+    }
+
+    private void add(double t, double s, double oneMm) {
         double slackA = SAME_MM / Math.max(a.length(), SAME_MM);
         double slackB = SAME_MM / Math.max(b.length(), SAME_MM);
         if (t < -slackA || t > 1 + slackA || s < -slackB || s > 1 + slackB) {
@@ -64,8 +70,8 @@ final class Crossings {
         Crossing crossing = new Crossing(inside(t), inside(s));
         Point place = a.at(crossing.first());
         for (Crossing known : found) {
-            if (a.at(known.first()).distanceTo(place) < 10 * SAME_MM
-                    && b.at(known.second()).distanceTo(b.at(crossing.second())) < 10 * SAME_MM) {
+            if (a.at(known.first()).distanceTo(place) < oneMm
+                    && b.at(known.second()).distanceTo(b.at(crossing.second())) < oneMm) {
                 return;
             }
         }
@@ -166,7 +172,7 @@ final class Crossings {
             }
         }
         if (chordA < TINY_MM && chordB < TINY_MM) {
-            touch((t0 + t1) / 2, (s0 + s1) / 2);
+            touch((t0 + t1) / 2, (s0 + s1) / 2, TOUCH_MM);
             return;
         }
         double tm = (t0 + t1) / 2;
@@ -211,12 +217,12 @@ final class Crossings {
             atA = Math.min(1.05, Math.max(-0.05, atA + gap.cross(v) / cross));
             atB = Math.min(1.05, Math.max(-0.05, atB + gap.cross(u) / cross));
         }
-        touch(atA, atB);
+        touch(atA, atB, 10 * SAME_MM);
     }
 
-    private void touch(double t, double s) {
+    private void touch(double t, double s, double oneMm) {
         if (a.at(t).distanceTo(b.at(s)) < SAME_MM) {
-            add(t, s);
+            add(t, s, oneMm);
         }
     }
 }

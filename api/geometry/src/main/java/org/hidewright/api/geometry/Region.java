@@ -1,8 +1,10 @@
 package org.hidewright.api.geometry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.PriorityQueue;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
 
@@ -80,6 +82,46 @@ public final class Region {
                 .mapToDouble(edge -> edge.distanceTo(place))
                 .min()
                 .orElseThrow();
+    }
+
+    /**
+     * The place in the leather that is farthest from all edges, as near as a thousandth of the piece’s size: where there is
+     * most room for a name.
+     *
+     * <p>Squares are halved where they may still hold a better place than the best one found; none can be better than its
+     * middle by more than half its diagonal.
+     */
+    public Point roomiest() {
+        Box box = bounds();
+        double size = Math.max(box.width(), box.height());
+        PriorityQueue<Square> open = new PriorityQueue<>(Comparator.comparingDouble(square -> -square.most()));
+        Square best = square(box.minX() + box.width() / 2, box.minY() + box.height() / 2, size / 2);
+        open.add(best);
+        while (!open.isEmpty() && open.peek().most() > best.room() + size / 1000) {
+            Square square = open.remove();
+            double half = square.half() / 2;
+            for (int quarter = 0; quarter < 4; quarter++) {
+                Square part = square(
+                        square.middle().x() + (quarter % 2 == 0 ? -half : half),
+                        square.middle().y() + (quarter < 2 ? -half : half),
+                        half);
+                open.add(part);
+                best = part.room() > best.room() ? part : best;
+            }
+        }
+        return best.middle();
+    }
+
+    /** Room is the distance of the middle to the nearest edge, negative outside the leather. */
+    private record Square(Point middle, double half, double room) {
+        double most() {
+            return room + half * Math.sqrt(2);
+        }
+    }
+
+    private Square square(double x, double y, double half) {
+        Point middle = Point.of(x, y);
+        return new Square(middle, half, contains(middle) ? edgeDistance(middle) : -edgeDistance(middle));
     }
 
     /** What is left when the other piece is cut away. */

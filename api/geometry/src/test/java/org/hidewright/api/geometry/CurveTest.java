@@ -211,4 +211,26 @@ class CurveTest {
         assertEquals(cusp.length() / 2, cusp.at(cusp.length() / 2).along(), 1e-9);
         assertPlace(15, 22.5, cusp.at(cusp.length() / 2).point());
     }
+
+    @Test
+    void spotsAndFaultsOfTheSamePlaceAreEqual() {
+        assertEquals(BENT.at(7), BENT.at(7));
+        assertEquals(BENT.at(7).hashCode(), BENT.at(7).hashCode());
+        assertNotEquals(BENT.at(7), BENT.at(8));
+        assertTrue(BENT.at(7).toString().contains("segment 0"), BENT.at(7).toString());
+        Fault fault = new Fault(Fault.Kind.TOO_SHORT, ORIGIN);
+        assertEquals(new Fault(Fault.Kind.TOO_SHORT, ORIGIN), fault);
+        assertEquals(new Fault(Fault.Kind.TOO_SHORT, ORIGIN).hashCode(), fault.hashCode());
+        assertNotEquals(new Fault(Fault.Kind.TURNS_BACK, ORIGIN), fault);
+        assertNotEquals(new Fault(Fault.Kind.TOO_SHORT, Point.of(1, 0)), fault);
+        assertEquals("TOO_SHORT at " + ORIGIN, fault.toString());
+    }
+
+    @Test
+    void equalCurvesHaveEqualHashesAndReadAlike() {
+        Curve again = Outlines.rectangle(ORIGIN, 40, 30);
+        assertEquals(PLATE.hashCode(), again.hashCode());
+        assertEquals(PLATE.toString(), again.toString());
+        assertNotEquals(PLATE, Curve.open(PLATE.segments()), "open and closed are not the same");
+    }
 }

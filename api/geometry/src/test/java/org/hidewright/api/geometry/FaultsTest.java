@@ -22,7 +22,7 @@ class FaultsTest {
         assertEquals(List.of(), Faults.of(Outlines.circle(ORIGIN, 30)));
         assertEquals(List.of(), Faults.of(Outlines.roundedRectangle(ORIGIN, 40, 20, 10)));
         assertEquals(List.of(), Faults.of(Outlines.ellipse(ORIGIN, 40, 20)));
-        for (long seed = 0; seed < 200; seed++) {
+        for (long seed = 0; seed < Seeds.count(200, 200); seed++) {
             assertEquals(List.of(), Faults.of(SeededOutlines.outline(seed)), "seed " + seed);
         }
     }

@@ -16,7 +16,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /** Against libraries that know nothing of ours: elliptic integrals of Hipparchus; polygons, buffers and overlays of JTS. */
 class OutsideLibrariesTest {
-    private static final int SEEDS = Boolean.getBoolean("hidewright.long") ? 2000 : 100;
+    private static final int SEEDS = Seeds.count(100, 2000);
     private static final GeometryFactory JTS = new GeometryFactory();
 
     @Test

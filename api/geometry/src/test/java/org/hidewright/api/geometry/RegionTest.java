@@ -126,4 +126,61 @@ class RegionTest {
         assertEquals(slotted.edgeLength(), over.edgeLength(), 1e-9);
         assertTrue(over.outline().area() > 0, "an outline runs counter-clockwise");
     }
+
+    @Test
+    void theRoomiestPlaceIsFarFromEdgesAndHoles() {
+        assertEquals(20, PLATE.edgeDistance(PLATE.roomiest()), 0.06);
+        Region holed = Region.of(PLATE.outline(), List.of(Outlines.circle(Point.of(20, 20), 30)));
+        assertTrue(holed.roomiest().x() > 40, "right of the hole");
+        Region ring = Region.of(Outlines.circle(ORIGIN, 60), List.of(Outlines.circle(ORIGIN, 30)));
+        assertEquals(7.5, ring.edgeDistance(ring.roomiest()), 0.06);
+        assertTrue(ring.contains(ring.roomiest()));
+    }
+
+    @Test
+    void edgesOutlineAndHolesAreTold() {
+        Region slotted = one(PLATE.minus(slot(10, 10, 20, 4)));
+        assertEquals(2, slotted.edges().size());
+        assertEquals(slotted.outline(), slotted.edges().get(0));
+        assertTrue(slotted.holes().get(0).area() < 0, "holes run clockwise");
+        assertEquals(200 + 32 + 4 * Math.PI, slotted.edgeLength(), 1e-9);
+        assertEquals(PLATE.outline().bounds(), slotted.bounds());
+        assertEquals(2, slotted.edgeDistance(Point.of(20, 8)), 1e-9);
+        Region again = Region.of(slotted.outline(), slotted.holes());
+        assertEquals(slotted, again);
+        assertEquals(slotted.hashCode(), again.hashCode());
+        assertFalse(slotted.equals(PLATE));
+        assertTrue(slotted.toString().endsWith("1 holes]"), slotted.toString());
+    }
+
+    /** A frame with an island in its window: the island is a piece of its own, the window a hole of the frame. */
+    @Test
+    void aHoleBelongsToTheSmallestPieceRoundIt() {
+        Curve frame = Outlines.rectangle(ORIGIN, 100, 100);
+        Curve window = Outlines.rectangle(Point.of(10, 10), 80, 80).reversed();
+        Curve island = Outlines.rectangle(Point.of(30, 30), 40, 40);
+        Curve eye = Outlines.circle(Point.of(50, 50), 10).reversed();
+        List<Region> sorted = Region.sorted(List.of(eye, island, window, frame));
+        assertEquals(2, sorted.size());
+        Region inner = sorted.get(0).area() < sorted.get(1).area() ? sorted.get(0) : sorted.get(1);
+        assertEquals(1600 - Math.PI * 25, inner.area(), 1e-9);
+        assertEquals(
+                10_000 - 6400 + 1600 - Math.PI * 25,
+                sorted.get(0).area() + sorted.get(1).area(),
+                1e-9);
+    }
+
+    /** A piece cut along an edge it shares, on the same side and on the other. */
+    @Test
+    void edgesThatLieOnEachOtherAreCutOnce() {
+        Region half = Region.of(Outlines.rectangle(ORIGIN, 30, 40));
+        assertEquals(1200, one(PLATE.minus(half)).area(), 1e-9);
+        assertEquals(4, one(PLATE.minus(half)).outline().corners().size());
+        assertEquals(1200, one(PLATE.common(half)).area(), 1e-9);
+        assertEquals(2400, one(PLATE.plus(half)).area(), 1e-9);
+        Region other = Region.of(Outlines.rectangle(Point.of(30, 0), 30, 40));
+        assertEquals(2400, one(half.plus(other)).area(), 1e-9);
+        assertEquals(List.of(), half.common(other));
+        assertEquals(List.of(half), half.minus(other));
+    }
 }

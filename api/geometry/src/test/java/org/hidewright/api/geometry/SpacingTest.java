@@ -91,7 +91,7 @@ class SpacingTest {
 
     @Test
     void marksOnAnyOutlineAreAsFarApartAlongItAsTold() {
-        for (long seed = 0; seed < 100; seed++) {
+        for (long seed = 0; seed < Seeds.count(100, 100); seed++) {
             Curve outline = SeededOutlines.outline(seed);
             for (AtCorners atCorners : AtCorners.values()) {
                 Spacing spacing = Spacing.of(outline, 3.85, atCorners);
