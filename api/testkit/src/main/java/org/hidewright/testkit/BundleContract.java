@@ -82,7 +82,8 @@ public abstract class BundleContract {
     }
 
     private static Stream<Answer> columns(Stream<Answer> answers) {
-        return answers.flatMap(answer -> Stream.concat(Stream.of(answer), columns(answer.columns().stream())));
+        return answers.flatMap(
+                answer -> Stream.concat(Stream.of(answer), columns(DeclaredTexts.columns(answer).stream())));
     }
 
     private static Stream<Question> all(Stream<Question> questions) {
@@ -184,8 +185,9 @@ public abstract class BundleContract {
             Declaration declaration = calculator.declaration();
             declaration
                     .answers()
-                    .forEach(answer ->
-                            answer.columns().stream().map(Answer::labelKey).forEach(headings::add));
+                    .forEach(answer -> DeclaredTexts.columns(answer).stream()
+                            .map(Answer::labelKey)
+                            .forEach(headings::add));
         }
         headings.removeIf(key -> texts.getProperty(key, "").split(" ").length <= HEADING_WORDS);
         assertEquals(Set.of(), headings);

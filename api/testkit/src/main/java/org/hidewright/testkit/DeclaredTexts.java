@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Declaration;
 import org.hidewright.api.declaration.Field;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.RecordCalculator;
 
@@ -57,10 +58,15 @@ final class DeclaredTexts {
         });
     }
 
+    /** The columns a bundle gives their texts; the facts of an item are the host’s to name. */
+    static List<Answer> columns(Answer answer) {
+        return answer.kind() == Kind.ITEM ? List.of() : answer.columns();
+    }
+
     private static Stream<Text> answers(List<Answer> answers, String by) {
         return answers.stream()
                 .flatMap(answer ->
-                        Stream.concat(field(answer, by, false), answers(answer.columns(), by + " / " + answer.key())));
+                        Stream.concat(field(answer, by, false), answers(columns(answer), by + " / " + answer.key())));
     }
 
     private static Stream<Text> field(Field field, String by, boolean helped) {

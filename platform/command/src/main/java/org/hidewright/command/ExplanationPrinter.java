@@ -68,7 +68,7 @@ final class ExplanationPrinter {
                     .filter(symbol -> !symbol.isEmpty())
                     .map(symbol -> ", " + symbol)
                     .orElse("");
-            out.println("  ".repeat(depth) + answer.key() + "  " + wording.text(texts, answer.labelKey()) + "  ["
+            out.println("  ".repeat(depth) + answer.key() + "  " + wording.label(texts, answer) + "  ["
                     + answer.kind().name().toLowerCase(Locale.ROOT) + unit + "]");
             answers(answer.columns(), depth + 1);
         }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
-import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.document.Working;
 import org.hidewright.core.catalogue.Installed;
@@ -143,7 +142,10 @@ final class SlipPrinter {
     }
 
     private static boolean table(Answer answer) {
-        return answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP || answer.kind() == Kind.DRAWING;
+        return switch (answer.kind()) {
+            case ROWS, GROUP, ITEM, DRAWING -> true;
+            default -> false;
+        };
     }
 
     private void rows(Answer answer, AnswerTable rows) {

@@ -115,7 +115,7 @@ class SomeBundlesIT {
     /** Each slip is worked, dormant with its bundle named, or waits; none is lost. */
     private void assertThatOnlyIsWorked(Set<String> there, Ended ended) throws Exception {
         Set<String> missing = bundles();
-        missing.addAll(Set.of("thickness", "straps", "fasteners", "edges", "costing"));
+        missing.addAll(Set.of("thickness", "straps", "fasteners", "edges", "costing", "parts"));
         missing.removeAll(there);
         assertEquals(1, ended.code(), ended.told());
         assertEquals(project.slips().size(), states().size());
@@ -146,7 +146,7 @@ class SomeBundlesIT {
     }
 
     @ParameterizedTest(name = "{0} alone")
-    @ValueSource(strings = {"thickness", "straps", "fasteners", "edges", "costing"})
+    @ValueSource(strings = {"thickness", "straps", "fasteners", "edges", "costing", "parts"})
     void withOneBundleAloneItsSlipsAreWorked(String there) throws Exception {
         for (String bundle : bundles()) {
             if (!bundle.equals(there)) {
@@ -164,7 +164,7 @@ class SomeBundlesIT {
     }
 
     @ParameterizedTest(name = "without {0}")
-    @ValueSource(strings = {"thickness", "straps", "fasteners", "edges", "costing"})
+    @ValueSource(strings = {"thickness", "straps", "fasteners", "edges", "costing", "parts"})
     void withoutOneBundleTheOthersGoOn(String gone) throws Exception {
         Files.delete(jar(gone));
         Ended ended = make();

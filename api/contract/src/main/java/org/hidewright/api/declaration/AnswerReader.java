@@ -4,6 +4,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import org.hidewright.api.calculator.Answered;
+import org.hidewright.api.item.ItemFact;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Unit;
 
@@ -60,7 +61,15 @@ final class AnswerReader {
                 answered.round(),
                 answered.by(),
                 answered.lead(),
-                type.itemKind() == Kind.GROUP ? answers(type.type(), Keys.of(type.type()), nesting) : List.of());
+                columns(type, nesting));
+    }
+
+    private static List<Answer> columns(ComponentType type, Nesting nesting) {
+        return switch (type.itemKind()) {
+            case GROUP -> answers(type.type(), Keys.of(type.type()), nesting);
+            case ITEM -> answers(ItemFact.class, Keys.of(ItemFact.class), nesting);
+            default -> List.of();
+        };
     }
 
     private static double step(Class<?> record, RecordComponent component, ComponentType type, String text, Unit unit) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Density;
@@ -87,6 +88,8 @@ final class ComponentType {
             return Kind.PHRASE;
         } else if (type == Drawing.class) {
             return Kind.DRAWING;
+        } else if (type == Item.class) {
+            return Kind.ITEM;
         } else if (type.isEnum()) {
             return Kind.CHOICE;
         } else if (type.isRecord()) {

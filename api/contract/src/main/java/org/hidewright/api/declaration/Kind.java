@@ -37,7 +37,9 @@ public enum Kind {
     /** A text by key; answers only. */
     PHRASE(null),
     /** A drawing; answers only. */
-    DRAWING(null);
+    DRAWING(null),
+    /** An item to make; answers only. Its columns are those of {@link org.hidewright.api.item.ItemFact}. */
+    ITEM(null);
 
     private final Dimension dimension;
 

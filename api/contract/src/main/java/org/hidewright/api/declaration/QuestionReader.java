@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Range;
@@ -16,6 +17,8 @@ import org.hidewright.api.measure.Unit;
 
 /** Reads the declaration of questions off an annotated record. */
 final class QuestionReader {
+    private static final Set<Kind> ANSWERS_ONLY = Set.of(Kind.PHRASE, Kind.DRAWING, Kind.ITEM);
+
     private QuestionReader() {}
 
     /**
@@ -47,7 +50,7 @@ final class QuestionReader {
             throw new InvalidDeclaration(record, component.getName(), "annotate it with @Asked");
         }
         ComponentType type = ComponentType.of(record, component);
-        if (type.itemKind() == Kind.PHRASE || type.itemKind() == Kind.DRAWING) {
+        if (ANSWERS_ONLY.contains(type.itemKind())) {
             throw new InvalidDeclaration(
                     record, component.getName(), "a " + type.itemKind() + " can only be an answer");
         }

@@ -10,7 +10,8 @@ import java.util.Optional;
  * Values under the keys of a declaration, in its order: what a calculator is given and what it gives back.
  *
  * <p>A value is a {@code Quantity}, a {@code Size}, {@code Money}, a {@code LocalDate}, an {@code Integer} (count), a {@code Double} (ratio), a
- * {@code String} (choice key or text), a {@code Boolean}, a {@code Phrase}, a {@code Drawing}, a {@code List} of any of
+ * {@code String} (choice key or text), a {@code Boolean}, a {@code Phrase}, a {@code Drawing}, an
+ * {@code Item}, a {@code List} of any of
  * these, {@code Values} (group or row) or {@link Chosen} (variant). An optional question left open has no entry.
  */
 public final class Values {

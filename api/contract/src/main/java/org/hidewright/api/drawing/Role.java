@@ -4,6 +4,8 @@ package org.hidewright.api.drawing;
 public enum Role {
     /** Outer edge to cut. */
     CUT,
+    /** Where the edge is once the part is trimmed; leather is left standing outside it now. */
+    FINISHED_EDGE,
     /** Edge to cut inside a part: a slot, a window, a punched hole. */
     INNER_CUT,
     /** Scratched or pricked, not cut through: a place for another part, a centre, a notch to aim at. */

@@ -98,7 +98,7 @@ public final class ExplanationJson {
     private Map<String, Object> answer(Answer answer) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("key", answer.key());
-        tree.put("label", wording.text(texts, answer.labelKey()));
+        tree.put("label", wording.label(texts, answer));
         tree.put("kind", kind(answer.kind().name()));
         answer.unit()
                 .map(Unit::symbol)

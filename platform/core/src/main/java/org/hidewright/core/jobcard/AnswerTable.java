@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.core.item.ItemFacts;
 
 /**
  * An answer of rows or a group as a table: the columns that hold anything, before them the ids of the rows unless a column
@@ -18,12 +19,10 @@ import org.hidewright.api.declaration.Values;
 public record AnswerTable(boolean ids, List<Answer> columns, List<List<String>> rows) {
     /** Empty where the answer is no table or has no row. */
     public static Optional<AnswerTable> of(Answer answer, Object value, SlipWording words) {
-        if (answer.kind() != Kind.ROWS && answer.kind() != Kind.GROUP) {
+        if (answer.kind() != Kind.ROWS && answer.kind() != Kind.GROUP && answer.kind() != Kind.ITEM) {
             return Optional.empty();
         }
-        List<Values> rows = value instanceof List<?> list
-                ? list.stream().map(Values.class::cast).toList()
-                : List.of((Values) value);
+        List<Values> rows = ItemFacts.rowsOf(value);
         List<Answer> columns = answer.columns().stream()
                 .filter(column -> column.kind() != Kind.DRAWING)
                 .filter(column ->

@@ -11,8 +11,10 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.document.JobView;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
+import org.hidewright.core.item.ItemFacts;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
@@ -65,12 +67,12 @@ final class SeenJob {
 
     private static JobView.Answer seen(SlipWording words, Field field, Object value) {
         String label = words.label(field);
-        if (field.kind() == Kind.ROWS) {
+        if (field.kind() == Kind.ROWS || field.kind() == Kind.ITEM) {
+            List<?> rows = value instanceof Item item ? ItemFacts.rows(item) : (List<?>) value;
             return JobView.Answer.rows(
                     label,
-                    words.text(field, value),
-                    ((List<?>) value)
-                            .stream().map(row -> row(words, field, row)).toList());
+                    value instanceof Item ? "" : words.text(field, value),
+                    rows.stream().map(row -> row(words, field, row)).toList());
         } else if (field instanceof Answer answer) {
             Shown shown = words.shown(answer, value);
             return one(label, shown.number(), shown.unit(), value);

@@ -16,11 +16,13 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.core.item.ItemFacts;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
@@ -125,6 +127,10 @@ public final class SlipJson {
             entry.put("width", bounds.width());
             entry.put("height", bounds.height());
             entry.put("unit", Units.MM.symbol());
+            return entry;
+        }
+        if (value instanceof Item item) {
+            entry.put("value", bare(field, ItemFacts.rows(item)));
             return entry;
         }
         entry.put("value", bare(field, value));

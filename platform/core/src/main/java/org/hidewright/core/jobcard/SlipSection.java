@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,8 +25,10 @@ import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Sources;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.core.item.ItemPicture;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
@@ -85,9 +88,8 @@ final class SlipSection {
         }
         for (Answer answer : declared()) {
             answers.get(answer.key())
-                    .filter(value -> value instanceof Drawing)
-                    .ifPresent(
-                            drawing -> blocks.add(Figure.fitted(words.drawn((Drawing) drawing), words.label(answer))));
+                    .flatMap(SlipSection::picture)
+                    .ifPresent(picture -> blocks.add(Figure.fitted(words.drawn(picture), words.label(answer))));
         }
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
@@ -137,8 +139,18 @@ final class SlipSection {
         blocks.add(Paragraph.quiet(ranges.how()));
     }
 
+    private static Optional<Drawing> picture(Object value) {
+        if (value instanceof Item item) {
+            return Optional.of(ItemPicture.of(item));
+        }
+        return value instanceof Drawing drawing ? Optional.of(drawing) : Optional.empty();
+    }
+
     private static boolean structured(Answer answer) {
-        return answer.kind() == Kind.DRAWING || answer.kind() == Kind.ROWS || answer.kind() == Kind.GROUP;
+        return switch (answer.kind()) {
+            case DRAWING, ITEM, ROWS, GROUP -> true;
+            default -> false;
+        };
     }
 
     private Block big(Answer lead, Object value) {

@@ -69,7 +69,7 @@ public final class SlipWording {
     }
 
     public String label(Field field) {
-        return texts().map(texts -> wording.text(texts, field.labelKey())).orElse(field.key());
+        return texts().map(texts -> wording.label(texts, field)).orElse(field.key());
     }
 
     /** The label of a question or answer of the slip by its key; empty for keys inside tables. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.declaration.Field;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Length;
@@ -68,6 +69,11 @@ public final class Wording {
                 .map(pattern -> PseudoLanguage.is(language) ? PseudoLanguage.of(pattern) : pattern)
                 .map(pattern -> filled(texts, pattern, args))
                 .orElse("«" + key + "»");
+    }
+
+    /** The label of a question or answer of a bundle; the facts of an item are the host’s to name. */
+    public String label(Texts texts, Field field) {
+        return field.labelKey().startsWith("item-fact.") ? host(field.labelKey()) : text(texts, field.labelKey());
     }
 
     /** Whether a text for the key exists. */

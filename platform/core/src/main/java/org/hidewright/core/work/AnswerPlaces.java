@@ -9,11 +9,13 @@ import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.core.item.ItemFacts;
 
 /**
  * Answers one by one, each under its place: {@code cut-length}, {@code panel.width}, {@code sections[leg].start}. Drawings,
@@ -94,6 +96,8 @@ public final class AnswerPlaces {
                 Object id = items.get(i) instanceof Values row && !row.rowId().isEmpty() ? row.rowId() : i + 1;
                 add(answer, items.get(i), row(place, id));
             }
+        } else if (value instanceof Item item) {
+            add(answer, ItemFacts.rows(item), place);
         } else if (value instanceof Values part) {
             addAll(answer.columns(), part, place);
         } else if (value instanceof Size size) {

@@ -8,10 +8,12 @@ import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Size;
 import org.hidewright.core.catalogue.BundleFault;
+import org.hidewright.core.item.PartDrawing;
 
 /** Whether answers are what their declaration says, down to the cells of tables; what is not could not be shown. */
 final class Completeness {
@@ -66,6 +68,9 @@ final class Completeness {
             Sayable.check(List.of(phrase));
         } else if (value instanceof Drawing drawing) {
             Drawable.check(answer.key(), drawing);
+        } else if (value instanceof Item item) {
+            item.parts().forEach(part -> Drawable.check(answer.key(), PartDrawing.of(part)));
+            item.parts().forEach(part -> text(answer, part.name()));
         }
     }
 
@@ -90,6 +95,7 @@ final class Completeness {
             case MONEY -> value instanceof Money money && Sayable.printable(money);
             case PHRASE -> value instanceof Phrase;
             case DRAWING -> value instanceof Drawing;
+            case ITEM -> value instanceof Item;
             case ROWS, GROUP -> value instanceof Values;
             case LIST, VARIANTS -> false;
             default ->

@@ -1,5 +1,6 @@
 package org.hidewright.core.work;
 
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,9 @@ import java.util.function.Function;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.item.Item;
 import org.hidewright.core.Nearest;
+import org.hidewright.core.item.ItemFacts;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.project.ProjectNotices;
@@ -20,6 +23,8 @@ import org.hidewright.core.work.Resolver.LinkEnd;
 final class Links implements Function<Link, LinkEnd> {
     private final Function<String, WorkedSlip> worked;
     private final Set<String> slips;
+    /** What was taken from items already; an item is a large thing to compare, and always the same one here. */
+    private final Map<Item, List<Values>> facts = new IdentityHashMap<>();
 
     /**
      * Links of a project.
@@ -95,7 +100,7 @@ final class Links implements Function<Link, LinkEnd> {
         return table ? inTable(link, answer.get(), value.get()) : new LinkEnd(value, answer.get(), null);
     }
 
-    private static LinkEnd inTable(Link link, Answer table, Object value) {
+    private LinkEnd inTable(Link link, Answer table, Object value) {
         String name = link.slip() + "." + link.answer();
         if (link.column().isEmpty()) {
             return LinkEnd.none(ProjectNotices.LINK_NO_COLUMN.with(name, String.join(", ", keys(table.columns()))));
@@ -104,10 +109,8 @@ final class Links implements Function<Link, LinkEnd> {
         if (column.isEmpty()) {
             return LinkEnd.none(noAnswer(name, link.column(), table.columns()));
         }
-        List<Values> rows = value instanceof List<?> list
-                ? list.stream().map(Values.class::cast).toList()
-                : List.of((Values) value);
-        if (link.row().isEmpty() && value instanceof List<?>) {
+        List<Values> rows = rows(value);
+        if (link.row().isEmpty() && !(value instanceof Values)) {
             List<Object> all = rows.stream()
                     .flatMap(row -> row.get(link.column()).stream())
                     .toList();
@@ -123,6 +126,10 @@ final class Links implements Function<Link, LinkEnd> {
                 .get(link.column())
                 .map(found -> new LinkEnd(Optional.of(found), column.get(), null))
                 .orElseGet(() -> LinkEnd.none(ProjectNotices.LINK_NO_VALUE.with(link.toString())));
+    }
+
+    private List<Values> rows(Object value) {
+        return value instanceof Item item ? facts.computeIfAbsent(item, ItemFacts::rows) : ItemFacts.rowsOf(value);
     }
 
     private static Notice noRow(String row, String table, List<String> ids) {

@@ -16,6 +16,7 @@ record RoleLine(Line line, Tone fill, boolean arrows) {
 
     static {
         TABLE.put(Role.CUT, plain(Line.solid(0.5, Tone.INK)));
+        TABLE.put(Role.FINISHED_EDGE, plain(Line.dashed(0.25, 8.0, 1.5)));
         TABLE.put(Role.INNER_CUT, plain(Line.dashed(0.35, 3.6, 0.5)));
         TABLE.put(Role.MARK, plain(Line.dashed(0.2, 0.9, 0.9)));
         TABLE.put(Role.STITCH, plain(Line.dashed(0.35, 2.2, 1.3)));

@@ -1,0 +1,7 @@
+package org.hidewright.api.item;
+
+/** A face of leather. */
+public enum Face {
+    GRAIN,
+    FLESH
+}

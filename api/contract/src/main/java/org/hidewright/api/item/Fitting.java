@@ -1,0 +1,61 @@
+package org.hidewright.api.item;
+
+import java.util.List;
+import java.util.Objects;
+
+/** A fastener that goes through holes of parts. */
+public final class Fitting {
+    private final String id;
+    private final String name;
+    private final List<OnPart> holes;
+
+    private Fitting(String id, String name, List<OnPart> holes) {
+        this.id = Ids.of(id);
+        this.name = Ids.of(name);
+        this.holes = List.copyOf(holes);
+        if (holes.isEmpty()) {
+            throw new IllegalArgumentException("a fitting goes through at least one hole");
+        }
+    }
+
+    /**
+     * A fastener.
+     *
+     * @param name what it is, as it is to be read
+     * @param holes in the order of the stack, the side that is seen first
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Fitting of(String id, String name, List<OnPart> holes) {
+        return new Fitting(id, name, holes);
+    }
+
+    public String id() {
+        return id;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public List<OnPart> holes() {
+        return holes;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Fitting fitting
+                && id.equals(fitting.id)
+                && name.equals(fitting.name)
+                && holes.equals(fitting.holes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, name, holes);
+    }
+
+    @Override
+    public String toString() {
+        return "Fitting[" + id + ", " + name + ", " + holes + "]";
+    }
+}

@@ -1,0 +1,189 @@
+package org.hidewright.core.item;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.Corner;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.Outlines;
+import org.hidewright.api.geometry.Region;
+import org.hidewright.api.item.Edge;
+import org.hidewright.api.item.Fitting;
+import org.hidewright.api.item.Fold;
+import org.hidewright.api.item.Hole;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.item.OnPart;
+import org.hidewright.api.item.Part;
+import org.hidewright.api.item.Seam;
+import org.hidewright.api.item.StitchLine;
+import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Length;
+
+/** What links can take from an item: the rows of {@link org.hidewright.api.item.ItemFact}. */
+public final class ItemFacts {
+    private static final String ALL = "all";
+    private static final String EDGES = "edges.";
+
+    private final Item item;
+    private final List<Values> rows = new ArrayList<>();
+    private final Map<String, Double> lengthOfKind = new LinkedHashMap<>();
+    private double areaOfAll;
+    private double cutOfAll;
+    private int piecesOfAll;
+
+    private ItemFacts(Item item) {
+        this.item = item;
+    }
+
+    /** The rows of an item: parts with what is on them, seams, fittings, kinds of edge, all together. */
+    public static List<Values> rows(Item item) {
+        ItemFacts facts = new ItemFacts(item);
+        item.parts().forEach(facts::part);
+        item.seams().forEach(facts::seam);
+        item.fittings().forEach(facts::fitting);
+        facts.lengthOfKind.forEach((kind, length) -> facts.row(EDGES + kind).length(length));
+        facts.row(ALL).area(facts.areaOfAll).cut(facts.cutOfAll).count(facts.piecesOfAll);
+        return List.copyOf(facts.rows);
+    }
+
+    /** The rows of an answer that has columns: of a table, a group or an item. */
+    public static List<Values> rowsOf(Object answer) {
+        if (answer instanceof Item item) {
+            return rows(item);
+        }
+        return answer instanceof List<?> list
+                ? list.stream().map(Values.class::cast).toList()
+                : List.of((Values) answer);
+    }
+
+    /** The finished piece with its windows and slots, and its punched holes. */
+    static Region finished(Part part) {
+        List<Curve> holes = new ArrayList<>();
+        part.cutOuts().forEach(cutOut -> holes.add(Curve.of(cutOut)));
+        for (Hole hole : part.holes()) {
+            holes.add(Outlines.circle(hole.centre(), hole.diameter()));
+        }
+        return Region.of(Curve.of(part.outline()), holes);
+    }
+
+    /** The outline to cut: the finished one, or what is left standing outside it. */
+    static List<Curve> cutOutline(Part part) {
+        Region outline = Region.of(Curve.of(part.outline()));
+        return part.oversize() == 0
+                ? List.of(outline.outline())
+                : outline.grown(part.oversize(), Corner.POINTED).stream()
+                        .map(Region::outline)
+                        .toList();
+    }
+
+    private void part(Part part) {
+        Region finished = finished(part);
+        double cut = cutOutline(part).stream().mapToDouble(Curve::area).sum();
+        double area = finished.area();
+        areaOfAll += area * part.pieces();
+        cutOfAll += cut * part.pieces();
+        piecesOfAll += part.pieces();
+        row(part.id())
+                .length(finished.outline().length())
+                .area(area)
+                .cut(cut)
+                .count(part.pieces())
+                .stack(part.thickness());
+        Curve outline = Curve.of(part.outline());
+        for (Edge edge : part.edges()) {
+            double length = length(outline, edge);
+            lengthOfKind.merge(edge.kind(), length * part.pieces(), Double::sum);
+            row(new OnPart(part.id(), edge.id()).toString()).length(length).stack(part.thickness());
+        }
+        for (StitchLine line : part.stitchLines()) {
+            row(new OnPart(part.id(), line.id()).toString())
+                    .length(Curve.of(line.line()).length())
+                    .count(line.holes());
+        }
+        for (Fold fold : part.folds()) {
+            row(new OnPart(part.id(), fold.id()).toString())
+                    .length(Curve.of(fold.line()).length())
+                    .stack(part.thickness());
+        }
+    }
+
+    static double length(Curve outline, Edge edge) {
+        double round = outline.length();
+        return edge.to() > edge.from() ? Math.min(edge.to(), round) - edge.from() : round - edge.from() + edge.to();
+    }
+
+    private void seam(Seam seam) {
+        StitchLine seen = item.stitchLine(seam.lines().get(0)).orElseThrow();
+        row(seam.id())
+                .length(Curve.of(seen.line()).length())
+                .count(seen.holes())
+                .stack(stack(seam.lines()));
+    }
+
+    private void fitting(Fitting fitting) {
+        row(fitting.id()).count(fitting.holes().size()).stack(stack(fitting.holes()));
+    }
+
+    private OptionalDouble stack(List<OnPart> through) {
+        double stack = 0;
+        for (OnPart on : through) {
+            OptionalDouble thickness = item.part(on.part()).orElseThrow().thickness();
+            if (thickness.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            stack += thickness.getAsDouble();
+        }
+        return OptionalDouble.of(stack);
+    }
+
+    private Row row(String id) {
+        rows.add(null);
+        return new Row(rows.size() - 1, id);
+    }
+
+    /** Fills the row it stands for, one fact after the other. */
+    private final class Row {
+        private final int at;
+        private final String id;
+        private final Map<String, Object> facts = new LinkedHashMap<>();
+
+        private Row(int at, String id) {
+            this.at = at;
+            this.id = id;
+        }
+
+        private Row with(String key, Object value) {
+            facts.put(key, value);
+            rows.set(at, Values.row(id, facts));
+            return this;
+        }
+
+        Row length(double mm) {
+            return with("length", Length.ofMm(mm));
+        }
+
+        Row area(double mm2) {
+            return with("area", Area.ofMm2(mm2));
+        }
+
+        Row cut(double mm2) {
+            return with("cut", Area.ofMm2(mm2));
+        }
+
+        Row count(int count) {
+            return with("count", count);
+        }
+
+        Row count(List<Point> holes) {
+            return holes.isEmpty() ? this : count(holes.size());
+        }
+
+        Row stack(OptionalDouble mm) {
+            return mm.isPresent() ? with("stack", Length.ofMm(mm.getAsDouble())) : this;
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package org.hidewright.core.item;
+
+import static org.hidewright.core.bench.Shop.json;
+import static org.hidewright.core.bench.Shop.slip;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Figure;
+import org.hidewright.api.document.Section;
+import org.hidewright.api.document.Table;
+import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Length;
+import org.hidewright.core.bench.Plate;
+import org.hidewright.core.bench.Relay;
+import org.hidewright.core.bench.Shop;
+import org.hidewright.core.jobcard.JobCardJson;
+import org.hidewright.core.jobcard.Packet;
+import org.hidewright.core.range.Spread;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
+import org.junit.jupiter.api.Test;
+
+/** Slips take lengths, areas and counts from an item that another slip answers. */
+class ItemOnABenchTest {
+    private final Shop shop = new Shop(new Plate(), new Relay());
+
+    private WorkedProject taking(String width, String questions) {
+        return shop.work(
+                slip("plate", "plate", json("'width': '" + width + "'")), slip("taker", "relay", json(questions)));
+    }
+
+    private static Object taken(WorkedProject worked, String question) {
+        WorkedSlip slip = worked.slips().get("taker");
+        return slip.questions()
+                .orElseThrow(() -> new AssertionError(slip.remarks().toString()))
+                .get(question)
+                .orElseThrow();
+    }
+
+    private static String fact(String row, String column) {
+        return "{'from': 'plate', 'answer': 'item', 'row': '" + row + "', 'column': '" + column + "'}";
+    }
+
+    @Test
+    void aLengthOfAnEdgeIsTaken() {
+        WorkedProject worked = taking("100 mm", "'take': " + fact("front.foot", "length"));
+        assertEquals(Length.ofMm(100), taken(worked, "take"));
+        assertEquals(
+                "plate.item[front.foot].length",
+                worked.slips().get("taker").asked().get(0).text());
+    }
+
+    @Test
+    void aCountAndAnAreaAreTaken() {
+        WorkedProject worked =
+                taking("100 mm", "'times': " + fact("all", "count") + ", 'any': " + fact("front", "area"));
+        assertEquals(1, taken(worked, "times"));
+        assertEquals(Area.ofMm2(6000), taken(worked, "any"));
+    }
+
+    @Test
+    void aRowOrColumnThatIsNotThereIsToldWithWhatThereIs() {
+        WorkedSlip misspelt = taking("100 mm", "'take': " + fact("front.food", "length"))
+                .slips()
+                .get("taker");
+        String told = Shop.ENGLISH.what(misspelt.remarks().get(0))
+                + Shop.ENGLISH.next(misspelt.remarks().get(0));
+        assertTrue(told.contains("front.foot"), told);
+        WorkedSlip column = taking("100 mm", "'take': " + fact("front.foot", "wide"))
+                .slips()
+                .get("taker");
+        String columns = Shop.ENGLISH.what(column.remarks().get(0))
+                + Shop.ENGLISH.why(column.remarks().get(0))
+                + Shop.ENGLISH.next(column.remarks().get(0));
+        assertTrue(columns.contains("length"), columns);
+        WorkedSlip without = taking("100 mm", "'take': " + fact("front.foot", "area"))
+                .slips()
+                .get("taker");
+        assertEquals(WorkedSlip.State.REFUSED, without.state(), "an edge has no area");
+    }
+
+    @Test
+    void aRangeGoesThroughTheItemIntoWhatIsTakenFromIt() {
+        WorkedProject worked = taking("90-110 mm", "'take': " + fact("front.foot", "length"));
+        Spread foot = worked.ranges("plate").orElseThrow().study().spreads().get("item[front.foot].length");
+        assertEquals(90, foot.low());
+        assertEquals(110, foot.high());
+        Spread given = worked.ranges("taker").orElseThrow().study().spreads().get("give");
+        assertEquals(90, given.low());
+        assertEquals(110, given.high());
+    }
+
+    @Test
+    void theJobCardShowsThePartsAndWhatCanBeTaken() {
+        WorkedProject worked = taking("100 mm", "'take': " + fact("front.foot", "length"));
+        Section section = new Packet(worked, Shop.ENGLISH)
+                .documents(LocalDate.of(2026, 3, 1), List.of(), fault -> {}).get(Packet.JOB_CARD).sections().stream()
+                        .filter(candidate -> candidate.id().equals("plate"))
+                        .findFirst()
+                        .orElseThrow();
+        List<Block> blocks = section.blocks();
+        Figure figure = (Figure)
+                blocks.stream().filter(Figure.class::isInstance).findFirst().orElseThrow();
+        assertEquals(100, figure.drawing().bounds().width(), 0.5);
+        Table table = (Table)
+                blocks.stream().filter(Table.class::isInstance).findFirst().orElseThrow();
+        assertTrue(table.rows().toString().contains("front.foot"), table.rows().toString());
+        assertTrue(JobCardJson.write(worked, Shop.ENGLISH, LocalDate.of(2026, 3, 1), List.of())
+                .contains("\"front.foot\""));
+    }
+}

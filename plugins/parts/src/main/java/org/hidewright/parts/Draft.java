@@ -1,0 +1,239 @@
+package org.hidewright.parts;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.drawing.Role;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.Fault;
+import org.hidewright.api.geometry.Faults;
+import org.hidewright.api.geometry.PathData;
+import org.hidewright.api.geometry.Spacing;
+import org.hidewright.api.geometry.Spot;
+import org.hidewright.api.item.Edge;
+import org.hidewright.api.item.Face;
+import org.hidewright.api.item.Fitting;
+import org.hidewright.api.item.Fold;
+import org.hidewright.api.item.Hole;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.item.OnPart;
+import org.hidewright.api.item.Part;
+import org.hidewright.api.item.Seam;
+import org.hidewright.api.item.StitchLine;
+import org.hidewright.api.measure.Length;
+
+/** Puts an item together from what was typed; each thing it cannot use is told with its row. */
+final class Draft {
+    private static final NoticeKind ID_TWICE = NoticeKind.stop("id-twice");
+    private static final NoticeKind NO_SUCH_PART = NoticeKind.stop("no-such-part");
+    private static final NoticeKind PATH_UNREADABLE = NoticeKind.stop("path-unreadable");
+    private static final NoticeKind PATH_OPEN = NoticeKind.stop("path-open");
+    private static final NoticeKind CORNER_TOO_ROUND = NoticeKind.stop("corner-too-round");
+    private static final NoticeKind OUTLINE_FAULTY = NoticeKind.stop("outline-faulty");
+    private static final NoticeKind NONE_CUT = NoticeKind.stop("none-cut");
+    private static final NoticeKind EDGE_TOO_LONG = NoticeKind.stop("edge-too-long");
+    private static final NoticeKind NO_ROOM = NoticeKind.stop("no-room-for-line");
+    private static final NoticeKind NOT_ON_A_PART = NoticeKind.stop("not-on-a-part");
+
+    static final List<NoticeKind> NOTICES = List.of(
+            ID_TWICE,
+            NO_SUCH_PART,
+            PATH_UNREADABLE,
+            PATH_OPEN,
+            CORNER_TOO_ROUND,
+            OUTLINE_FAULTY,
+            NONE_CUT,
+            EDGE_TOO_LONG,
+            NO_ROOM,
+            NOT_ON_A_PART);
+
+    private final Parts.Drawn drawn;
+    private final Map<String, Part.Builder> builders = new LinkedHashMap<>();
+    private final Map<String, Curve> outlines = new LinkedHashMap<>();
+    private final Set<String> known = new HashSet<>();
+    private final Set<OnPart> lines = new HashSet<>();
+    private final Set<OnPart> holes = new HashSet<>();
+
+    Draft(Parts.Drawn drawn) {
+        this.drawn = drawn;
+    }
+
+    Item item() throws Trouble {
+        for (DrawnPart part : drawn.parts()) {
+            add(part);
+        }
+        for (DrawnEdge edge : drawn.edges().orElse(List.of())) {
+            add(edge);
+        }
+        for (DrawnOpening opening : drawn.openings().orElse(List.of())) {
+            add(opening);
+        }
+        for (DrawnStitches stitches : drawn.stitches().orElse(List.of())) {
+            add(stitches);
+        }
+        for (DrawnFold fold : drawn.folds().orElse(List.of())) {
+            OnPart on = on("folds", fold.id());
+            builders.get(on.part())
+                    .fold(Fold.of(
+                            on.id(),
+                            straight(fold).path(Role.FOLD),
+                            fold.insideRadius().mm(),
+                            Face.valueOf(fold.outside().name())));
+        }
+        Item.Builder item = Item.builder();
+        builders.values().forEach(part -> item.part(part.build()));
+        for (DrawnSeam seam : drawn.seams().orElse(List.of())) {
+            own("seams", seam.id());
+            item.seam(Seam.of(seam.id(), on("seams", seam.id(), seam.lines(), lines)));
+        }
+        for (DrawnFitting fitting : drawn.fittings().orElse(List.of())) {
+            own("fittings", fitting.id());
+            item.fitting(Fitting.of(
+                    fitting.id(),
+                    fitting.name().orElse(fitting.id()),
+                    on("fittings", fitting.id(), fitting.holes(), holes)));
+        }
+        return item.build();
+    }
+
+    private static Curve straight(DrawnFold fold) throws Trouble {
+        List<Curve> line = fold.line().lines(null);
+        if (line.isEmpty()) {
+            throw new Trouble(NO_ROOM.at("folds[" + fold.id() + "].line", fold.id()));
+        }
+        return line.get(0);
+    }
+
+    /** Ids that links use are there once in the whole item. */
+    private void own(String table, String id) throws Trouble {
+        if (!known.add(id)) {
+            throw new Trouble(ID_TWICE.at(table, id));
+        }
+    }
+
+    /** What is on a part has the part before its own name: front.rim. */
+    private OnPart on(String table, String id) throws Trouble {
+        String part = builders.keySet().stream()
+                .filter(known -> id.startsWith(known + ".") && id.length() > known.length() + 1)
+                .max(Comparator.comparingInt(String::length))
+                .orElse(null);
+        if (part == null) {
+            throw new Trouble(NO_SUCH_PART.at(table + "[" + id + "]", id, String.join(", ", builders.keySet())));
+        }
+        own(table, id);
+        return new OnPart(part, id.substring(part.length() + 1));
+    }
+
+    private void add(DrawnPart part) throws Trouble {
+        own("parts", part.id());
+        Curve outline = outline(part);
+        outlines.put(part.id(), outline);
+        Part.Builder builder = Part.of(part.id(), part.name().orElse(part.id()), outline.path(Role.CUT))
+                .leather(part.leather().orElse(""))
+                .oversize(part.leftStanding().mm());
+        if (part.count() + part.turnedOver() == 0) {
+            throw new Trouble(NONE_CUT.at("parts[" + part.id() + "].count", part.id()));
+        }
+        builder.pieces(part.count(), part.turnedOver());
+        part.thickness().ifPresent(thickness -> builder.thickness(thickness.mm()));
+        part.backbone().ifPresent(direction -> builder.direction(direction.radians()));
+        builders.put(part.id(), builder);
+    }
+
+    private static Curve outline(DrawnPart part) throws Trouble {
+        String place = "parts[" + part.id() + "].shape";
+        Curve outline;
+        try {
+            outline = part.shape().outline();
+        } catch (PathData.Unreadable e) {
+            throw new Trouble(PATH_UNREADABLE.at(
+                    place, part.id(), e.getMessage(), e.near().isEmpty() ? "…" : e.near()));
+        } catch (IllegalArgumentException e) {
+            throw new Trouble(CORNER_TOO_ROUND.at(place, part.id()));
+        }
+        if (!outline.isClosed()) {
+            throw new Trouble(PATH_OPEN.at(place, part.id()));
+        }
+        List<Fault> faults = Faults.of(outline);
+        if (!faults.isEmpty()) {
+            Fault first = faults.get(0);
+            throw new Trouble(OUTLINE_FAULTY.at(
+                    place,
+                    part.id(),
+                    Length.ofMm(first.place().x()),
+                    Length.ofMm(first.place().y())));
+        }
+        return outline.area() > 0 ? outline : outline.reversed();
+    }
+
+    private void add(DrawnEdge edge) throws Trouble {
+        OnPart on = on("edges", edge.id());
+        double round = outlines.get(on.part()).length();
+        double to = edge.to().map(Length::mm).orElse(edge.from().mm());
+        mustBeOn(outlines.get(on.part()), Math.max(edge.from().mm(), to), "edges", edge.id());
+        builders.get(on.part()).edge(Edge.of(on.id(), edge.kind(), edge.from().mm(), Math.min(to, round)));
+    }
+
+    private static void mustBeOn(Curve outline, double along, String table, String id) throws Trouble {
+        if (along > outline.length() + 1e-6) {
+            throw new Trouble(
+                    EDGE_TOO_LONG.at(table + "[" + id + "]", id, Length.ofMm(along), Length.ofMm(outline.length())));
+        }
+    }
+
+    private void add(DrawnOpening opening) throws Trouble {
+        OnPart on = on("openings", opening.id());
+        if (opening.isHole()) {
+            builders.get(on.part())
+                    .hole(Hole.of(on.id(), opening.middle(), opening.width().mm()));
+            holes.add(on);
+        } else {
+            builders.get(on.part()).cutOut(opening.outline().path(Role.INNER_CUT));
+        }
+    }
+
+    private void add(DrawnStitches stitches) throws Trouble {
+        OnPart on = on("stitches", stitches.id());
+        Curve outline = outlines.get(on.part());
+        mustBeOn(outline, stitches.along().end().orElse(0.0), "stitches", stitches.id());
+        List<Curve> found = stitches.along().lines(outline);
+        if (found.size() != 1) {
+            throw new Trouble(NO_ROOM.at("stitches[" + stitches.id() + "].along", stitches.id()));
+        }
+        Curve line = found.get(0);
+        Spacing spacing =
+                Spacing.of(line, stitches.pitch().mm(), stitches.corners().spacing());
+        builders.get(on.part())
+                .stitchLine(StitchLine.of(
+                        on.id(),
+                        line.path(Role.STITCH),
+                        spacing.marks().stream().map(Spot::point).toList()));
+        lines.add(on);
+    }
+
+    private static List<OnPart> on(String table, String id, List<String> names, Set<OnPart> there) throws Trouble {
+        List<OnPart> found = new ArrayList<>();
+        for (String name : names) {
+            OnPart on = there.stream()
+                    .filter(candidate -> candidate.toString().equals(name.strip()))
+                    .findFirst()
+                    .orElse(null);
+            if (on == null) {
+                throw new Trouble(NOT_ON_A_PART.at(
+                        table + "[" + id + "]",
+                        name,
+                        id,
+                        String.join(
+                                ", ",
+                                there.stream().map(OnPart::toString).sorted().toList())));
+            }
+            found.add(on);
+        }
+        return found;
+    }
+}

@@ -1,0 +1,228 @@
+package org.hidewright.parts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.item.Fitting;
+import org.hidewright.api.item.Fold;
+import org.hidewright.api.item.Hole;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.item.OnPart;
+import org.hidewright.api.item.Part;
+import org.hidewright.api.item.Seam;
+import org.hidewright.api.item.StitchLine;
+import org.hidewright.api.measure.Angle;
+import org.hidewright.api.measure.Length;
+import org.junit.jupiter.api.Test;
+
+class PartsTest {
+    private static Length mm(double mm) {
+        return Length.ofMm(mm);
+    }
+
+    private static DrawnPart part(String id, Shape shape) {
+        return part(id, shape, 1, 0, 0);
+    }
+
+    private static DrawnPart part(String id, Shape shape, int count, int turnedOver, double leftStanding) {
+        return new DrawnPart(
+                id,
+                Optional.empty(),
+                shape,
+                Optional.of("shoulder"),
+                Optional.of(mm(1.8)),
+                count,
+                turnedOver,
+                mm(leftStanding),
+                Optional.of(Angle.ofRadians(Math.PI / 2)));
+    }
+
+    private static Shape rectangle(double width, double height, double radius) {
+        return new Shape.Rectangle(mm(width), mm(height), mm(radius));
+    }
+
+    private static DrawnStitches stitches(String id, Along along, double pitch) {
+        return new DrawnStitches(id, along, mm(pitch), CornerHoles.MARK);
+    }
+
+    private static DrawnOpening opening(String id, double x, double y, double width, double length) {
+        return new DrawnOpening(id, mm(x), mm(y), mm(width), mm(length), Angle.ofRadians(Math.PI / 2));
+    }
+
+    /** What is typed, one table after the other. */
+    private static final class Typed {
+        private final List<DrawnPart> parts;
+        private List<DrawnEdge> edges = List.of();
+        private List<DrawnOpening> openings = List.of();
+        private List<DrawnStitches> stitches = List.of();
+        private List<DrawnFold> folds = List.of();
+        private List<DrawnSeam> seams = List.of();
+        private List<DrawnFitting> fittings = List.of();
+
+        Typed(DrawnPart... parts) {
+            this.parts = List.of(parts);
+        }
+
+        Outcome<Parts.Made> worked() {
+            return new Parts()
+                    .calculate(
+                            new Parts.Drawn(
+                                    parts,
+                                    Optional.of(edges),
+                                    Optional.of(openings),
+                                    Optional.of(stitches),
+                                    Optional.of(folds),
+                                    Optional.of(seams),
+                                    Optional.of(fittings)),
+                            Working.NONE);
+        }
+
+        Item item() {
+            Outcome<Parts.Made> outcome = worked();
+            return outcome.answers()
+                    .orElseThrow(() -> new AssertionError(outcome.notices().toString()))
+                    .item();
+        }
+
+        void refused(String key, String place, Object... args) {
+            Outcome<Parts.Made> outcome = worked();
+            assertTrue(outcome.refused());
+            assertEquals(key, outcome.notices().get(0).kind().key());
+            assertEquals(place, outcome.notices().get(0).place());
+            assertEquals(List.of(args), outcome.notices().get(0).args());
+        }
+    }
+
+    @Test
+    void aPartIsAsDrawn() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 8), 2, 1, 1.5));
+        Part front = typed.item().part("front").orElseThrow();
+        assertEquals(100 * 80 - (4 - Math.PI) * 64, Curve.of(front.outline()).area(), 1e-9);
+        assertEquals("front", front.name());
+        assertEquals("shoulder", front.leather());
+        assertEquals(1.8, front.thickness().orElseThrow());
+        assertEquals(1.5, front.oversize());
+        assertEquals(List.of(2, 1, 3), List.of(front.count(), front.mirrored(), front.pieces()));
+        assertEquals(Math.PI / 2, front.direction().orElseThrow());
+        Parts.Made made = typed.worked().answers().orElseThrow();
+        assertEquals(3, made.pieces());
+        assertEquals(3 * (100 * 80 - (4 - Math.PI) * 64), made.leather().mm2(), 1e-6);
+    }
+
+    @Test
+    void anOutlineMayBeWrittenEitherWayRound() {
+        Item item = new Typed(
+                        part("one", new Shape.Path("M0 0H60V40H0Z")),
+                        part("other", new Shape.Path("M0 0V40H60V0Z")),
+                        part("disc", new Shape.Circle(mm(40))))
+                .item();
+        assertEquals(2400, Curve.of(item.part("one").orElseThrow().outline()).area(), 1e-9);
+        assertEquals(2400, Curve.of(item.part("other").orElseThrow().outline()).area(), 1e-9);
+        assertEquals(
+                Math.PI * 400,
+                Curve.of(item.part("disc").orElseThrow().outline()).area(),
+                1e-9);
+    }
+
+    @Test
+    void holesAndSlotsAreWhereTheyAreTold() {
+        Typed typed = new Typed(part("back", rectangle(100, 80, 0)));
+        typed.openings = List.of(opening("back.rivet", 50, 65, 3, 0), opening("back.slot", 20, 40, 4, 30));
+        Part back = typed.item().part("back").orElseThrow();
+        assertEquals(List.of(Hole.of("rivet", Point.of(50, 65), 3)), back.holes());
+        Curve slot = Curve.of(back.cutOuts().get(0));
+        assertEquals(26 * 4 + Math.PI * 4, Math.abs(slot.area()), 1e-9);
+        assertEquals(25, slot.bounds().minY(), 1e-9);
+        assertEquals(55, slot.bounds().maxY(), 1e-9);
+        assertEquals(18, slot.bounds().minX(), 1e-9);
+    }
+
+    @Test
+    void stitchesRunInsideTheFinishedEdgeEvenlySpaced() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0), 1, 0, 2));
+        typed.stitches = List.of(
+                stitches("front.rim", new Along.AllRound(mm(4)), 4),
+                stitches("front.sides", new Along.Part(mm(180), mm(100), mm(5)), 4),
+                stitches("front.row", new Along.Between(mm(20), mm(10), mm(20), mm(70)), 5));
+        List<StitchLine> lines = typed.item().part("front").orElseThrow().stitchLines();
+        Curve rim = Curve.of(lines.get(0).line());
+        assertEquals(2 * (92 + 72), rim.length(), 1e-9, "the margin counts from the finished edge");
+        assertEquals(2 * (23 + 18), lines.get(0).holes().size());
+        Curve sides = Curve.of(lines.get(1).line());
+        assertEquals(95 + 70 + 95, sides.length(), 1e-9, "round two corners, over the start");
+        assertEquals(13, lines.get(2).holes().size());
+        assertEquals(Point.of(20, 10), lines.get(2).holes().get(0));
+    }
+
+    @Test
+    void seamsFittingsEdgesAndFoldsNameWhatIsOnParts() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0)), part("back", rectangle(100, 80, 0)));
+        typed.stitches = List.of(
+                stitches("front.rim", new Along.AllRound(mm(4)), 4),
+                stitches("back.rim", new Along.AllRound(mm(4)), 4));
+        typed.openings = List.of(opening("back.rivet", 50, 65, 3, 0));
+        typed.edges = List.of(
+                new DrawnEdge("front.mouth", "mouth", mm(180), Optional.of(mm(280))),
+                new DrawnEdge("back.rim", "rim", mm(0), Optional.empty()));
+        typed.edges = List.of(typed.edges.get(0));
+        typed.folds = List.of(new DrawnFold(
+                "back.lid", new Along.Between(mm(0), mm(60), mm(100), mm(60)), mm(2), DrawnFold.Outside.FLESH));
+        typed.seams = List.of(new DrawnSeam("side", List.of("front.rim", " back.rim ")));
+        typed.fittings = List.of(new DrawnFitting("loop", Optional.of("Rivet"), List.of("back.rivet")));
+        Item item = typed.item();
+        assertEquals(
+                List.of(Seam.of("side", List.of(new OnPart("front", "rim"), new OnPart("back", "rim")))), item.seams());
+        assertEquals(List.of(Fitting.of("loop", "Rivet", List.of(new OnPart("back", "rivet")))), item.fittings());
+        Fold fold = item.part("back").orElseThrow().folds().get(0);
+        assertEquals(2, fold.insideRadius());
+        assertEquals(100, Curve.of(fold.line()).length(), 1e-9);
+        assertEquals(180, item.part("front").orElseThrow().edges().get(0).from());
+    }
+
+    @Test
+    void whatCannotBeUsedIsToldWithItsRow() {
+        Shape plain = rectangle(100, 80, 0);
+        new Typed(part("front", plain), part("front", plain)).refused("id-twice", "parts", "front");
+        new Typed(part("front", rectangle(100, 80, 41))).refused("corner-too-round", "parts[front].shape", "front");
+        new Typed(part("front", new Shape.Path("M0 0H60V40"))).refused("path-open", "parts[front].shape", "front");
+        new Typed(part("front", new Shape.Path("M0 0H60V40X")))
+                .refused("path-unreadable", "parts[front].shape", "front", "no letter or number", "X");
+        new Typed(part("front", new Shape.Path("M0 0H60V40H")))
+                .refused("path-unreadable", "parts[front].shape", "front", "a number is missing", "…");
+        new Typed(part("front", new Shape.Path("M0 0 L40 30 L40 0 L0 30Z")))
+                .refused("outline-faulty", "parts[front].shape", "front", mm(20), mm(15));
+        new Typed(part("front", plain, 0, 0, 0)).refused("none-cut", "parts[front].count", "front");
+    }
+
+    @Test
+    void whatIsOnNoPartIsToldWithWhatThereIs() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0)));
+        typed.stitches = List.of(stitches("front.rim", new Along.AllRound(mm(4)), 4));
+        typed.seams = List.of(new DrawnSeam("side", List.of("front.rim", "back.rim")));
+        typed.refused("not-on-a-part", "seams[side]", "back.rim", "side", "front.rim");
+        typed.seams = List.of();
+        typed.stitches = List.of(stitches("rim", new Along.AllRound(mm(4)), 4));
+        typed.refused("no-such-part", "stitches[rim]", "rim", "front");
+        typed.stitches = List.of(stitches("front.", new Along.AllRound(mm(4)), 4));
+        typed.refused("no-such-part", "stitches[front.]", "front.", "front");
+        typed.stitches = List.of(stitches("front.rim", new Along.AllRound(mm(40)), 4));
+        typed.refused("no-room-for-line", "stitches[front.rim].along", "front.rim");
+        typed.stitches = List.of(stitches("front.rim", new Along.Between(mm(4), mm(4), mm(4), mm(4)), 4));
+        typed.refused("no-room-for-line", "stitches[front.rim].along", "front.rim");
+        typed.stitches = List.of(stitches("front.rim", new Along.Part(mm(0), mm(361), mm(4)), 4));
+        typed.refused("edge-too-long", "stitches[front.rim]", "front.rim", mm(361), mm(360));
+        typed.stitches = List.of();
+        typed.edges = List.of(new DrawnEdge("front.mouth", "mouth", mm(400), Optional.empty()));
+        typed.refused("edge-too-long", "edges[front.mouth]", "front.mouth", mm(400), mm(360));
+        typed.edges = List.of();
+        typed.folds = List.of(new DrawnFold(
+                "front.lid", new Along.Between(mm(1), mm(1), mm(1), mm(1)), mm(0), DrawnFold.Outside.GRAIN));
+        typed.refused("no-room-for-line", "folds[front.lid].line", "front.lid");
+    }
+}
