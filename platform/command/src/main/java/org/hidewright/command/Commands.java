@@ -5,10 +5,13 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
 import java.util.function.ToIntFunction;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.paper.CsvWriter;
+import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.PdfWriter;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
@@ -39,6 +42,9 @@ public final class Commands implements ToIntFunction<String[]> {
 
     @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
     private ServiceReference<CsvWriter> csvWriter;
+
+    @Reference(policyOption = ReferencePolicyOption.GREEDY)
+    private List<ServiceReference<DrawingWriter>> drawingWriters;
 
     @Activate
     public Commands(BundleContext context) {
@@ -78,6 +84,14 @@ public final class Commands implements ToIntFunction<String[]> {
         @Override
         public CsvWriter csv() {
             return service(csvWriter);
+        }
+
+        @Override
+        public List<DrawingWriter> drawings() {
+            return drawingWriters.stream()
+                    .map(context::getService)
+                    .sorted(Comparator.comparing(DrawingWriter::kind))
+                    .toList();
         }
 
         private <S> S service(ServiceReference<S> reference) {

@@ -14,7 +14,6 @@ import org.hidewright.core.jobcard.JobCardRows;
 import org.hidewright.core.jobcard.Packet;
 import org.hidewright.core.jobcard.RangeChecks;
 import org.hidewright.core.paper.CsvWriter;
-import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectNotices;
@@ -36,7 +35,6 @@ import picocli.CommandLine.ParseResult;
 final class MakeCommand implements Subcommand {
     private static final String INTO = "--into";
     private static final String REPLACE = "--replace";
-    private static final String PAPER = "--paper";
     private static final String DATE = "--date";
 
     @Override
@@ -59,11 +57,7 @@ final class MakeCommand implements Subcommand {
                 .description(texts.text("make.into"))
                 .build());
         spec.addOption(SharedOptions.flag(REPLACE, texts.text("make.replace")));
-        spec.addOption(OptionSpec.builder(PAPER)
-                .paramLabel("A4|Letter")
-                .type(String.class)
-                .description(texts.text("make.paper"))
-                .build());
+        PacketPapers.describe(spec, texts);
         spec.addOption(OptionSpec.builder(DATE)
                 .paramLabel("YYYY-MM-DD")
                 .type(String.class)
@@ -87,13 +81,7 @@ final class MakeCommand implements Subcommand {
                 asked,
                 project.shown("language"),
                 project.shown("units").filter(key -> UnitSystem.of(key).isPresent())));
-        Paper paper = paper(
-                arguments.matchedOptionValue(
-                        PAPER,
-                        project.shown("paper")
-                                .filter(name -> Paper.of(name).isPresent())
-                                .orElse("A4")),
-                session);
+        PacketPapers papers = PacketPapers.of(arguments, project, session);
         LocalDate date = date(arguments.matchedOptionValue(DATE, (String) null), session);
         PacketFolder folder = PacketFolder.named(
                 arguments.matchedOptionValue(INTO, PacketFolder.usual(file)),
@@ -108,7 +96,7 @@ final class MakeCommand implements Subcommand {
             return ExitCode.REFUSED;
         }
         folder.make();
-        boolean whole = write(worked, paper, date, folder, session);
+        boolean whole = write(worked, papers, date, folder, session);
         return whole && stock.sound() && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
@@ -139,21 +127,22 @@ final class MakeCommand implements Subcommand {
 
     /** Whether every part of the packet was written. */
     private static boolean write(
-            WorkedProject worked, Paper paper, LocalDate date, PacketFolder folder, Session session)
+            WorkedProject worked, PacketPapers papers, LocalDate date, PacketFolder folder, Session session)
             throws BadArgument {
         List<Remark> missing = new ArrayList<>();
         PdfWriter pdf = session.paper().pdf();
         Map<String, byte[]> pages = new LinkedHashMap<>();
+        Packet packet = new Packet(worked, session.wording());
         if (pdf == null) {
             session.err().println(session.texts().text("trouble.no-writer", "PDF"));
         } else {
-            new Packet(worked, session.wording())
-                    .documents(date, session.catalogue().contributors(), fault -> {
+            packet.documents(date, session.catalogue().contributors(), fault -> {
                         session.tell(session.err(), fault);
                         missing.add(fault);
                     })
-                    .forEach((name, document) -> pages.put(name + ".pdf", pdf.write(document, paper)));
+                    .forEach((name, document) -> pages.put(name + ".pdf", pdf.write(document, papers.of(name))));
         }
+        pages.putAll(papers.files(packet));
         folder.take(pages.keySet());
         for (Map.Entry<String, byte[]> page : pages.entrySet()) {
             folder.save(page.getKey(), page.getValue());
@@ -172,10 +161,6 @@ final class MakeCommand implements Subcommand {
 
     private static byte[] utf8(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static Paper paper(String name, Session session) throws BadArgument {
-        return Paper.of(name).orElseThrow(() -> new BadArgument(session.texts().text("trouble.paper", name)));
     }
 
     private static LocalDate date(String given, Session session) throws BadArgument {

@@ -31,7 +31,7 @@ final class PacketFolder {
     private static final String PROJECT = "project";
 
     private static final String DOCUMENTS = "documents";
-    private static final Pattern PAGE_NAME = Pattern.compile("[a-z0-9-]+\\.pdf");
+    private static final Pattern PAGE_NAME = Pattern.compile("[a-z0-9-]+\\.(pdf|svg|dxf)");
 
     private final Path folder;
     private final boolean replace;

@@ -1,6 +1,8 @@
 package org.hidewright.command;
 
+import java.util.List;
 import org.hidewright.core.paper.CsvWriter;
+import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.PdfWriter;
 
 /** What is needed to put a job card on paper; each is loaded when asked for. */
@@ -10,4 +12,7 @@ interface PaperServices {
 
     /** Null where no bundle writes CSV. */
     CsvWriter csv();
+
+    /** None where no bundle writes drawings. */
+    List<DrawingWriter> drawings();
 }

@@ -167,10 +167,10 @@ class MakeCommandTest {
 
     @Test
     void aSettingThatIsNoneIsToldAndTheUsualOneTaken() throws Exception {
-        String project = project(", 'show': {'units': 'cm', 'paper': 'A3'}", slip("a", QUESTIONS));
+        String project = project(", 'show': {'units': 'cm', 'paper': 'B5'}", slip("a", QUESTIONS));
         assertEquals(1, make(project, "--language=en"), terminal.err);
         assertTrue(terminal.err.contains("“cm” is none of the choices"), terminal.err);
-        assertTrue(terminal.err.contains("“A3” is none of the choices"), terminal.err);
+        assertTrue(terminal.err.contains("“B5” is none of the choices"), terminal.err);
         assertEquals(Paper.A4, terminal.paper);
         assertTrue(overview().contains("4.0\u00A0mm"), overview());
     }
@@ -179,7 +179,7 @@ class MakeCommandTest {
     @CsvSource({
         "--date=2026-13-01,“2026-13-01” is no date",
         "--date=tomorrow,“tomorrow” is no date",
-        "--paper=A3,not “A3”",
+        "--paper=B5,no paper “B5”",
         "--units=cm,not in “cm”",
         "--colour=tan,--colour"
     })

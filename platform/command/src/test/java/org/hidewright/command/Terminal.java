@@ -3,7 +3,9 @@ package org.hidewright.command;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.RecordCalculator;
@@ -11,21 +13,26 @@ import org.hidewright.api.document.Document;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.paper.CsvWriter;
+import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
 import org.mockito.Mockito;
 
 /** A command line with writers that note what they were given. */
 final class Terminal {
+    final Map<String, Paper> papers = new HashMap<>();
     Document document;
     Paper paper;
     PdfWriter pdf = (given, sheet) -> {
         document = given;
         paper = sheet;
+        papers.put(given.title(), sheet);
         return "%PDF of a test".getBytes(StandardCharsets.UTF_8);
     };
     CsvWriter csv = rows ->
             String.join("\n", rows.stream().map(row -> String.join("|", row)).toList());
+    List<DrawingWriter> drawings =
+            List.of(new PlainDrawings("svg"), new PlainDrawings("dxf"), new PlainDrawings("old"));
     AddOns addOns = Mockito.mock(AddOns.class);
     String out;
     String err;
@@ -55,6 +62,11 @@ final class Terminal {
             public CsvWriter csv() {
                 return csv;
             }
+
+            @Override
+            public List<DrawingWriter> drawings() {
+                return drawings;
+            }
         };
         int code = new CommandLineRun(
                         catalogue,
@@ -67,5 +79,18 @@ final class Terminal {
         out = outBytes.toString(StandardCharsets.UTF_8);
         err = errBytes.toString(StandardCharsets.UTF_8);
         return code;
+    }
+
+    /** Writes the ids of its drawings. */
+    private record PlainDrawings(String kind) implements DrawingWriter {
+        @Override
+        public String ending() {
+            return "." + kind;
+        }
+
+        @Override
+        public byte[] write(String title, List<Named> drawings) {
+            return drawings.stream().map(Named::id).toList().toString().getBytes(StandardCharsets.UTF_8);
+        }
     }
 }

@@ -189,7 +189,10 @@ class SomeBundlesIT {
                         "finishing-schedule.pdf",
                         "shopping-list.pdf",
                         "cost-sheet.pdf",
-                        "quote.pdf")),
+                        "quote.pdf",
+                        "patterns.pdf",
+                        "patterns-pouch-parts.svg",
+                        "patterns-pouch-parts.dxf")),
                 papers());
     }
 

@@ -2,4 +2,4 @@ package org.hidewright.api.document;
 
 /** One thing under a heading. */
 public sealed interface Block
-        permits Paragraph, BigAnswer, Table, Working, Checks, Sources, Figure, TickList, NoteSpace {}
+        permits Paragraph, BigAnswer, Table, Working, Checks, Sources, Figure, PatternSheets, TickList, NoteSpace {}

@@ -12,6 +12,8 @@ public enum Role {
     MARK,
     /** Line of stitches. */
     STITCH,
+    /** A hole for the thread on such a line: pricked, pierced or cut. */
+    STITCH_HOLE,
     /** Line to fold along. */
     FOLD,
     /** Direction of least stretch, or the backbone. */

@@ -34,7 +34,7 @@ public final class PartDrawing {
         }
         for (StitchLine line : part.stitchLines()) {
             drawing.add(line.line());
-            line.holes().forEach(hole -> drawing.add(Circle.of(Role.STITCH, hole, DOT_MM)));
+            line.holes().forEach(hole -> drawing.add(Circle.of(Role.STITCH_HOLE, hole, DOT_MM)));
         }
         part.folds().forEach(fold -> drawing.add(fold.line()));
         part.marks().forEach(drawing::add);

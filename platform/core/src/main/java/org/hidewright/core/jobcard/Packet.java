@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Section;
 import org.hidewright.core.catalogue.Contributor;
+import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
@@ -19,14 +20,16 @@ public final class Packet {
 
     private final WorkedProject worked;
     private final Wording wording;
+    private final Patterns patterns;
 
     public Packet(WorkedProject worked, Wording wording) {
         this.worked = worked;
         this.wording = wording;
+        this.patterns = new Patterns(worked, wording);
     }
 
     /**
-     * The documents by the name their file takes, the job card first.
+     * The documents by the name their file takes: the job card, the patterns, what bundles bring.
      *
      * @param date the day printed on every page
      * @param contributors what adds sections; one that fails is told on the job card in place of its sections
@@ -43,10 +46,26 @@ public final class Packet {
                         sections.stream()
                                 .filter(section -> !section.standsApart())
                                 .toList()));
+        patterns.document(date).ifPresent(document -> documents.put(Patterns.NAME, document));
         sections.stream()
                 .filter(Section::standsApart)
                 .forEach(section -> documents.put(free(nameOf(section), documents), apart(section, date)));
         return documents;
+    }
+
+    /** Name of the project. */
+    public String project() {
+        return worked.project().name();
+    }
+
+    /** The parts of all items as drawings for machines, by the name their files begin with. */
+    public Map<String, List<DrawingWriter.Named>> drawings() {
+        return patterns.drawings();
+    }
+
+    /** Whether a document is the patterns, which may be wanted on a larger paper. */
+    public static boolean isPatterns(String document) {
+        return document.equals(Patterns.NAME);
     }
 
     /** The name of the file of a section that stands apart: the last part of its id. */

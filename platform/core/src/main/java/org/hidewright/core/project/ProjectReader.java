@@ -43,7 +43,7 @@ public final class ProjectReader {
     private static final Map<String, String> UNITS =
             words("mm", "mm", "millimetres", "mm", "metric", "mm", "in", "in", "inches", "in", "imperial", "in");
 
-    private static final Map<String, String> PAPERS = words("A4", "A4", "Letter", "Letter", "US Letter", "Letter");
+    private static final Map<String, String> PAPERS = papers();
     private static final String LANGUAGES = "en, de, pt-BR, …";
 
     private final List<Remark> remarks = new ArrayList<>();
@@ -56,6 +56,14 @@ public final class ProjectReader {
             words.put(wordsAndMeanings[i], wordsAndMeanings[i + 1]);
         }
         return words;
+    }
+
+    private static Map<String, String> papers() {
+        Map<String, String> papers = words("US Letter", Paper.LETTER.title());
+        for (Paper paper : Paper.values()) {
+            papers.put(paper.title(), paper.title());
+        }
+        return papers;
     }
 
     /** What reading came to: a project, or the reason there is none. */

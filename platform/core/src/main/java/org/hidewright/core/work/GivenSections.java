@@ -9,12 +9,15 @@ import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.Figure;
 import org.hidewright.api.document.NoteSpace;
 import org.hidewright.api.document.Paragraph;
+import org.hidewright.api.document.PatternSheets;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Sources;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.document.TickList;
 import org.hidewright.api.document.Working;
+import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.DimensionLine;
+import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Label;
 import org.hidewright.api.drawing.Shape;
 
@@ -24,6 +27,9 @@ public final class GivenSections {
     static final int MOST_COLUMNS = 40;
     /** A figure takes more time than lines of text do. */
     private static final int LINES_OF_A_FIGURE = 100;
+
+    /** Square millimetres of a pattern that nobody would print and paste together: some hundred sheets. */
+    public static final double LARGEST_PATTERN_MM2 = 4e6;
 
     static final int MOST_CHARACTERS = 200_000;
 
@@ -113,7 +119,11 @@ public final class GivenSections {
             lines(space.lines());
             text(space.label());
         } else if (block instanceof Figure figure) {
-            figure(figure);
+            texts(figure.caption(), figure.trueSizeText(), figure.reducedText());
+            drawing(figure.caption(), figure.drawing());
+        } else if (block instanceof PatternSheets sheets) {
+            texts(sheets.trueSizeText(), sheets.behindText(), sheets.tileText("", 1, 1, 1, 1));
+            sheets.patterns().forEach(this::pattern);
         }
     }
 
@@ -127,16 +137,25 @@ public final class GivenSections {
         table.rows().forEach(row -> row.forEach(this::text));
     }
 
-    private void figure(Figure figure) {
+    private void pattern(PatternSheets.Pattern pattern) {
+        text(pattern.name());
+        drawing(pattern.name(), pattern.drawing());
+        Box box = pattern.drawing().bounds();
+        double area = box.width() * box.height();
+        if (area > LARGEST_PATTERN_MM2) {
+            throw Nonsense.of("section-pattern", pattern.name(), LARGEST_PATTERN_MM2 / 1e6);
+        }
+    }
+
+    private void drawing(String name, Drawing drawing) {
         lines(LINES_OF_A_FIGURE);
-        texts(figure.caption(), figure.trueSizeText(), figure.reducedText());
-        Drawable.check(figure.caption(), figure.drawing());
-        for (Shape shape : figure.drawing().shapes()) {
+        Drawable.check(name, drawing);
+        for (Shape shape : drawing.shapes()) {
             Object words = shape instanceof Label label
                     ? label.words()
                     : shape instanceof DimensionLine line ? line.words() : "";
             if (!(words instanceof String text)) {
-                throw Nonsense.of("section-words", figure.caption());
+                throw Nonsense.of("section-words", name);
             }
             text(text);
         }

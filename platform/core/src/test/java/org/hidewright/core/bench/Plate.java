@@ -18,7 +18,7 @@ import org.hidewright.api.measure.Length;
 @Calculates("plate")
 public final class Plate implements Calculator<Plate.Asks, Plate.Gives> {
     public record Asks(
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "100 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "1000 m", example = "100 mm")
             Length width) {}
 
     public record Gives(@Answered Item item) {}

@@ -8,7 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.util.List;
 import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Figure;
+import org.hidewright.api.document.Paragraph;
+import org.hidewright.api.document.PatternSheets;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.measure.Area;
@@ -18,6 +21,7 @@ import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.jobcard.JobCardJson;
 import org.hidewright.core.jobcard.Packet;
+import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.range.Spread;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
@@ -110,5 +114,61 @@ class ItemOnABenchTest {
         assertTrue(table.rows().toString().contains("front.foot"), table.rows().toString());
         assertTrue(JobCardJson.write(worked, Shop.ENGLISH, LocalDate.of(2026, 3, 1), List.of())
                 .contains("\"front.foot\""));
+    }
+
+    private static Packet packet(WorkedProject worked) {
+        return new Packet(worked, Shop.ENGLISH);
+    }
+
+    private static Document patterns(WorkedProject worked) {
+        return packet(worked)
+                .documents(LocalDate.of(2026, 3, 1), List.of(), fault -> {
+                    throw new AssertionError(fault);
+                })
+                .get("patterns");
+    }
+
+    @Test
+    void thePatternsOfAnItemAreADocumentAndDrawings() {
+        WorkedProject worked = taking("100 mm", "'take': " + fact("front.foot", "length"));
+        Section section = patterns(worked).sections().get(1);
+        assertEquals("plate", section.id());
+        assertEquals(
+                List.of(List.of("Front", "", "1", "0", "100.0 mm × 60.0 mm")),
+                ((Table) section.blocks().get(0))
+                        .rows().stream()
+                                .map(row -> row.stream()
+                                        .map(cell -> cell.replace('\u00A0', ' '))
+                                        .toList())
+                                .toList());
+        PatternSheets sheets = (PatternSheets) section.blocks().get(1);
+        assertEquals(
+                List.of("Front"),
+                sheets.patterns().stream().map(PatternSheets.Pattern::name).toList());
+        assertEquals(
+                "Front: sheet 2 of 6, row 1, column 2",
+                sheets.tileText(sheets.patterns().get(0).name(), 2, 6, 1, 2));
+        assertEquals(
+                List.of("front"),
+                packet(worked).drawings().get("patterns-plate").stream()
+                        .map(DrawingWriter.Named::id)
+                        .toList());
+    }
+
+    @Test
+    void aPartThatNobodyPrintsIsToldAndStillADrawing() {
+        WorkedProject worked = taking("100 m", "'take': " + fact("front.foot", "length"));
+        Section section = patterns(worked).sections().get(1);
+        Paragraph told = (Paragraph) section.blocks().get(1);
+        assertTrue(told.text().contains("more sheets than anybody pastes together"), told.text());
+        assertTrue(((PatternSheets) section.blocks().get(2)).patterns().isEmpty());
+        assertEquals(1, packet(worked).drawings().get("patterns-plate").size());
+    }
+
+    @Test
+    void withoutAnItemThereAreNoPatterns() {
+        WorkedProject worked = shop.work(slip("taker", "relay", json("'take': '2 mm'")));
+        assertEquals(null, patterns(worked));
+        assertTrue(packet(worked).drawings().isEmpty());
     }
 }

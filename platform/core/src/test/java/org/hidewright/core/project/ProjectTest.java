@@ -340,7 +340,7 @@ class ProjectTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"'units': 'cm'", "'paper': 'A3'", "'language': 'de_DE'"})
+    @ValueSource(strings = {"'units': 'cm'", "'paper': 'B5'", "'language': 'de_DE'"})
     void aSettingThatIsNoneIsToldWithItsLine(String setting) {
         Project project = project(json("{'hidewright': 1, 'show': {\n" + setting + "}}"));
         assertEquals(1, project.remarks().size());
@@ -352,7 +352,7 @@ class ProjectTest {
     @CsvSource({
         "paper,Leter,Letter",
         "paper,us-letter,Letter",
-        "paper,A3,A4",
+        "paper,A5,A4",
         "units,inches,in",
         "units,milimetres,mm",
     })

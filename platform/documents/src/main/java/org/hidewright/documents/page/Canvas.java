@@ -19,6 +19,9 @@ public interface Canvas {
     /** Ends the path drawn so far by filling it. */
     void fill(Tone tone);
 
+    /** Shows of what is drawn only what lies in an upright box. */
+    void within(double x, double y, double width, double height, Runnable drawing);
+
     /** Ends the path drawn so far by filling it and inking its line. */
     void fillAndStroke(Tone tone, Line line);
 }

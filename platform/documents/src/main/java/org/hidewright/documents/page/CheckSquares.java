@@ -1,6 +1,7 @@
 package org.hidewright.documents.page;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Two squares, 100 mm and 4 in, that tell on paper whether the printer kept the size; once on a page is enough. */
@@ -21,6 +22,14 @@ final class CheckSquares {
     /** The same piece for the same text, so that a page knows it has it. */
     Piece piece(String text) {
         return byText.computeIfAbsent(text, this::make);
+    }
+
+    /** Both squares so pale that a pattern drawn over them is not mistaken. */
+    List<Mark> pale(double x, double top) {
+        Line line = Line.solid(0.15, Tone.HAIRLINE);
+        return List.of(
+                new Marks.Frame(x, top, INCH, INCH, line),
+                new Marks.Frame(x, top + INCH - METRIC, METRIC, METRIC, line));
     }
 
     private Piece make(String text) {

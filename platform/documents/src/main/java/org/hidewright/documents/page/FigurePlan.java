@@ -116,6 +116,13 @@ final class FigurePlan {
         return legend;
     }
 
+    /** Tells of every place with ink, millimetres right of and below the top left corner of its box. */
+    void ink(InkTrace.Ink ink) {
+        InkTrace trace = new InkTrace((x, y) -> ink.at(x - box.minX(), box.maxY() - y));
+        shapes.stream().filter(shape -> !(shape instanceof Label)).forEach(trace::follow);
+        texts.forEach(text -> trace.box(text.box()));
+    }
+
     /** Draws it with the top left corner of its box at a place on the sheet. */
     void draw(Canvas canvas, double left, double top) {
         DrawingCanvas sheet = new DrawingCanvas(canvas, left - box.minX(), top + box.maxY());

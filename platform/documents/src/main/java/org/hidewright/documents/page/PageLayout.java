@@ -9,6 +9,7 @@ import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Figure;
 import org.hidewright.api.document.NoteSpace;
 import org.hidewright.api.document.Paragraph;
+import org.hidewright.api.document.PatternSheets;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Sources;
 import org.hidewright.api.document.Table;
@@ -116,6 +117,9 @@ public final class PageLayout {
         }
         if (block instanceof NoteSpace space) {
             return new StepLayout(typeface, frame.width()).pieces(space);
+        }
+        if (block instanceof PatternSheets sheets) {
+            return new PatternLayout(typeface, frame.width(), frame.bodyHeight(), squares).pieces(sheets);
         }
         return new FigureLayout(typeface, frame.width(), figureRoom, squares).pieces((Figure) block);
     }

@@ -20,6 +20,7 @@ record RoleLine(Line line, Tone fill, boolean arrows) {
         TABLE.put(Role.INNER_CUT, plain(Line.dashed(0.35, 3.6, 0.5)));
         TABLE.put(Role.MARK, plain(Line.dashed(0.2, 0.9, 0.9)));
         TABLE.put(Role.STITCH, plain(Line.dashed(0.35, 2.2, 1.3)));
+        TABLE.put(Role.STITCH_HOLE, new RoleLine(Line.solid(0.1, Tone.INK), Tone.INK, false));
         TABLE.put(Role.FOLD, plain(Line.dashed(0.25, 6.0, 1.1, 1.0, 1.1)));
         TABLE.put(Role.DIRECTION, new RoleLine(Line.solid(0.3, Tone.INK), null, true));
         TABLE.put(Role.NOTE, plain(Line.solid(0.15, Tone.QUIET)));

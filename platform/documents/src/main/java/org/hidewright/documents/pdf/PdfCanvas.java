@@ -104,6 +104,17 @@ final class PdfCanvas implements Canvas {
         });
     }
 
+    @Override
+    public void within(double left, double top, double width, double height, Runnable drawing) {
+        ink(() -> {
+            content.saveGraphicsState();
+            content.addRect((float) left, y(top + height), (float) width, (float) height);
+            content.clip();
+            drawing.run();
+            content.restoreGraphicsState();
+        });
+    }
+
     private void fillWith(Tone tone) throws IOException {
         if (tone.isGrey()) {
             content.setNonStrokingColor(tone.red());

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class KindsOfLineTest {
     /** Unbroken lines are told by their weight, three times apart within one view, or by what is beside them. */
     private static final Set<Role> UNBROKEN =
-            EnumSet.of(Role.CUT, Role.DIRECTION, Role.NOTE, Role.SECTION, Role.GRAIN, Role.HARDWARE);
+            EnumSet.of(Role.CUT, Role.STITCH_HOLE, Role.DIRECTION, Role.NOTE, Role.SECTION, Role.GRAIN, Role.HARDWARE);
 
     @ParameterizedTest
     @EnumSource

@@ -1,6 +1,7 @@
 package org.hidewright.documents.pdf;
 
 import java.nio.charset.StandardCharsets;
+import org.hidewright.documents.OutsideTool;
 
 /** A page as grey dots, as poppler's pdftoppm paints it: 4 dots a millimetre. */
 record PrintedInk(int width, int height, byte[] dots, int offset) {

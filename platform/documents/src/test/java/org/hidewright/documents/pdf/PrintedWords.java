@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hidewright.core.paper.Paper;
+import org.hidewright.documents.OutsideTool;
 
 /** The words of a PDF with their boxes in millimetres from the top left, as poppler's pdftotext finds them. */
 record PrintedWords(List<Page> pages) {

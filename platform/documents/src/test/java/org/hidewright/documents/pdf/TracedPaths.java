@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hidewright.documents.OutsideTool;
 
 /** The stroked paths of a page in millimetres, x right and y up from the lower left, as MuPDF's mutool traces them. */
 final class TracedPaths {

@@ -16,6 +16,7 @@ import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.core.paper.Paper;
+import org.hidewright.documents.OutsideTool;
 import org.hidewright.documents.pdf.TracedPaths.Traced;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,7 +61,7 @@ class TrueSizeTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"A4", "LETTER"})
     void everyKindOfLineStandsWhereItWasDrawn(Paper paper) {
         Drawing drawing = Drawing.builder()
                 .rectangle(Role.CUT, Point.of(-20, -10), 150, 60)
@@ -129,7 +130,7 @@ class TrueSizeTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"A4", "LETTER"})
     void aTrueSizePageHasOnePairOfCheckSquares(Paper paper) {
         Drawing small =
                 Drawing.builder().rectangle(Role.CUT, Point.of(0, 0), 30, 8).build();
@@ -150,7 +151,7 @@ class TrueSizeTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"A4", "LETTER"})
     void whatIsTooWideForThePageIsTurnedWithTheSquaresBesideIt(Paper paper) {
         Drawing wide = Drawing.builder()
                 .rectangle(Role.CUT, Point.of(0, 0), 195, 20)
@@ -170,7 +171,7 @@ class TrueSizeTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"A4", "LETTER"})
     void whatIsLargerThanThePageSaysThatItIsReducedAndHasNoSquares(Paper paper) {
         Drawing large =
                 Drawing.builder().rectangle(Role.CUT, Point.of(0, 0), 300, 300).build();

@@ -1,4 +1,4 @@
-package org.hidewright.documents.pdf;
+package org.hidewright.documents;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -12,23 +12,28 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Programs that share no code with ours and read what we wrote; where one is missing the test fails. */
-final class OutsideTool {
+public final class OutsideTool {
     private OutsideTool() {}
 
     /** Runs a program with a PDF file; the argument {@code FILE} stands for it. */
-    static byte[] run(byte[] pdf, String... command) {
+    public static byte[] run(byte[] pdf, String... command) {
+        return runOn(pdf, ".pdf", command);
+    }
+
+    /** Runs a program with a file whose name ends so; the argument {@code FILE} stands for it. */
+    public static byte[] runOn(byte[] bytes, String ending, String... command) {
         try {
-            Path file = Files.createTempFile("page", ".pdf");
+            Path file = Files.createTempFile("page", ending);
             File errors = File.createTempFile("page", ".err");
             try {
-                Files.write(file, pdf);
+                Files.write(file, bytes);
                 List<String> words = Stream.of(command)
                         .map(word -> word.equals("FILE") ? file.toString() : word)
                         .toList();
                 Process process =
                         new ProcessBuilder(words).redirectError(errors).start();
                 byte[] output = process.getInputStream().readAllBytes();
-                assertEquals(0, process.waitFor(), () -> command[0] + " failed");
+                assertEquals(0, process.waitFor(), () -> command[0] + " failed: " + said(errors));
                 return output;
             } finally {
                 Files.delete(file);
@@ -41,7 +46,15 @@ final class OutsideTool {
         }
     }
 
-    static String text(byte[] pdf, String... command) {
+    private static String said(File errors) {
+        try {
+            return Files.readString(errors.toPath());
+        } catch (IOException gone) {
+            return gone.toString();
+        }
+    }
+
+    public static String text(byte[] pdf, String... command) {
         return new String(run(pdf, command), StandardCharsets.UTF_8);
     }
 }

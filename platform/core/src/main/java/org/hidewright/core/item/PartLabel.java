@@ -1,0 +1,125 @@
+package org.hidewright.core.item;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.drawing.Anchor;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Circle;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Label;
+import org.hidewright.api.drawing.Path;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Shape;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.Region;
+import org.hidewright.api.item.Part;
+
+/**
+ * Lines of letters on a part, where they lie on nothing that is drawn there: as large as there is room, level or upright,
+ * and beside the part where there is none.
+ */
+final class PartLabel {
+    private static final double[] LETTERS_MM = {3.5, 3, 2.6, 2.2, 1.9};
+    private static final double BESIDE_MM = 2.6;
+    private static final double LINE = 1.8;
+    /** Of a letter; a page that knows its typeface sets them narrower. */
+    private static final double LETTER_LENGTH = 0.85;
+
+    private static final double STEP_MM = 0.8;
+    private static final int GRID = 24;
+
+    private final Region finished;
+    private final Box box;
+    private final List<Point> ink = new ArrayList<>();
+    private final List<Point> places;
+
+    private PartLabel(Part part, Drawing drawing) {
+        this.finished = ItemFacts.finished(part);
+        this.box = drawing.bounds();
+        drawing.shapes().forEach(this::trace);
+        this.places = places();
+    }
+
+    /**
+     * The letters.
+     *
+     * @param drawing what is drawn on the part
+     * @param lines at least one
+     */
+    static Drawing of(Part part, Drawing drawing, List<String> lines) {
+        PartLabel label = new PartLabel(part, drawing);
+        for (double height : LETTERS_MM) {
+            for (double turn : new double[] {0, Math.PI / 2}) {
+                Optional<Point> place = label.place(lines, height, turn);
+                if (place.isPresent()) {
+                    return block(lines, place.get(), height, turn);
+                }
+            }
+        }
+        return label.beside(lines);
+    }
+
+    private void trace(Shape shape) {
+        if (shape instanceof Path path) {
+            Curve curve = Curve.of(path);
+            int steps = (int) Math.ceil(curve.length() / STEP_MM);
+            for (int i = 0; i <= steps; i++) {
+                ink.add(curve.at(curve.length() * i / steps).point());
+            }
+        } else if (shape instanceof Circle circle) {
+            ink.add(circle.centre());
+            int steps = (int) Math.ceil(Math.PI * circle.diameter() / STEP_MM);
+            for (int i = 0; i < steps; i++) {
+                ink.add(circle.centre().towards(2 * Math.PI * i / steps, circle.diameter() / 2));
+            }
+        }
+    }
+
+    /** Middles to try: the roomiest place of the part, then those around it, the nearest first. */
+    private List<Point> places() {
+        Point roomiest = finished.roomiest();
+        List<Point> around = new ArrayList<>(List.of(roomiest));
+        for (int i = 1; i < GRID; i++) {
+            for (int j = 1; j < GRID; j++) {
+                around.add(Point.of(box.minX() + box.width() * i / GRID, box.minY() + box.height() * j / GRID));
+            }
+        }
+        around.sort(Comparator.comparingDouble(roomiest::distanceTo));
+        return around;
+    }
+
+    private Optional<Point> place(List<String> lines, double height, double turn) {
+        double length = lines.stream().mapToInt(String::length).max().orElseThrow() * LETTER_LENGTH * height;
+        double across = lines.size() * LINE * height;
+        double halfX = (turn == 0 ? length : across) / 2 + height / 2;
+        double halfY = (turn == 0 ? across : length) / 2 + height / 2;
+        return places.stream()
+                .filter(middle -> ink.stream()
+                        .noneMatch(point ->
+                                Math.abs(point.x() - middle.x()) < halfX && Math.abs(point.y() - middle.y()) < halfY))
+                .filter(finished::contains)
+                .findFirst();
+    }
+
+    private static Drawing block(List<String> lines, Point middle, double height, double turn) {
+        Drawing.Builder letters = Drawing.builder();
+        for (int i = 0; i < lines.size(); i++) {
+            double up = ((lines.size() - 1) / 2.0 - i) * LINE * height;
+            Point at = middle.towards(turn + Math.PI / 2, up);
+            letters.add(Label.of(lines.get(i), at, Anchor.CENTRE, height).turned(turn));
+        }
+        return letters.build();
+    }
+
+    private Drawing beside(List<String> lines) {
+        Drawing.Builder letters = Drawing.builder();
+        double y = box.minY() - BESIDE_MM;
+        for (String line : lines) {
+            letters.add(Label.of(line, Point.of(box.minX(), y), Anchor.TOP_LEFT, BESIDE_MM));
+            y -= LINE * BESIDE_MM;
+        }
+        return letters.build();
+    }
+}

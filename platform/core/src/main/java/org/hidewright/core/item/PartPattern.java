@@ -1,0 +1,44 @@
+package org.hidewright.core.item;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.Motion;
+import org.hidewright.api.item.Part;
+
+/** Parts to cut by: in true size, with what the maker must know of each written on it. */
+public final class PartPattern {
+    private PartPattern() {}
+
+    /**
+     * The part as it lies on its own drawing.
+     *
+     * @param lines what is written on it, at least one line
+     */
+    public static Drawing of(Part part, List<String> lines) {
+        Drawing drawing = PartDrawing.of(part);
+        return Drawing.builder()
+                .all(drawing)
+                .all(PartLabel.of(part, drawing, lines))
+                .build();
+    }
+
+    /** The part turned over, as its mate of the other side is cut: left becomes right. */
+    public static Drawing turnedOver(Part part, List<String> lines) {
+        Box box = part.outline().bounds();
+        double middle = (box.minX() + box.maxX()) / 2;
+        return of(TurnedOver.of(part, Motion.mirror(Point.of(middle, 0), Point.of(middle, 1))), lines);
+    }
+
+    /** Drawings shifted so that none lies on another, in the order they are given. */
+    public static List<Drawing> sideBySide(List<Drawing> drawings) {
+        List<Motion> shifts = SideBySide.shifts(drawings);
+        List<Drawing> laid = new ArrayList<>();
+        for (int i = 0; i < drawings.size(); i++) {
+            laid.add(SideBySide.shifted(drawings.get(i), shifts.get(i)));
+        }
+        return List.copyOf(laid);
+    }
+}

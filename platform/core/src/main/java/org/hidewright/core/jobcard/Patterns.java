@@ -1,0 +1,208 @@
+package org.hidewright.core.jobcard;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Document;
+import org.hidewright.api.document.Figure;
+import org.hidewright.api.document.Paragraph;
+import org.hidewright.api.document.PatternSheets;
+import org.hidewright.api.document.Section;
+import org.hidewright.api.document.Table;
+import org.hidewright.api.drawing.Anchor;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Circle;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Path;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Role;
+import org.hidewright.api.drawing.Shape;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.item.Part;
+import org.hidewright.api.measure.Length;
+import org.hidewright.core.item.PartPattern;
+import org.hidewright.core.paper.DrawingWriter.Named;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.GivenSections;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
+
+/** The patterns of all items of a project: on paper, and as drawings for machines. */
+final class Patterns {
+    /** Name of the document, and the beginning of the names of drawings. */
+    static final String NAME = "patterns";
+
+    private static final List<Role> LEGEND = List.of(
+            Role.CUT,
+            Role.FINISHED_EDGE,
+            Role.INNER_CUT,
+            Role.STITCH,
+            Role.STITCH_HOLE,
+            Role.FOLD,
+            Role.MARK,
+            Role.DIRECTION);
+
+    private final WorkedProject worked;
+    private final Wording wording;
+
+    Patterns(WorkedProject worked, Wording wording) {
+        this.worked = worked;
+        this.wording = wording;
+    }
+
+    /** The items a slip answers, those of other slips after it. */
+    private Map<WorkedSlip, List<Item>> items() {
+        Map<WorkedSlip, List<Item>> items = new LinkedHashMap<>();
+        for (WorkedSlip slip : worked.slips().values()) {
+            List<Item> own = slip.answers().stream()
+                    .flatMap(answers -> slip.installed().orElseThrow().calculator().declaration().answers().stream()
+                            .flatMap(answer -> answers.get(answer.key()).stream()))
+                    .filter(Item.class::isInstance)
+                    .map(Item.class::cast)
+                    .toList();
+            if (!own.isEmpty()) {
+                items.put(slip, own);
+            }
+        }
+        return items;
+    }
+
+    /** The patterns as a document; empty where no slip answers an item. */
+    Optional<Document> document(LocalDate date) {
+        Map<WorkedSlip, List<Item>> items = items();
+        if (items.isEmpty()) {
+            return Optional.empty();
+        }
+        Document.Builder document = Document.of(worked.project().name(), wording.host("patterns.title"))
+                .dated(date, wording.date(date))
+                .pageText(wording.host("job-card.page", "{0}", "{1}"))
+                .language(wording.language())
+                .section(Section.of(
+                        "print",
+                        "",
+                        Paragraph.of(wording.host("patterns.print")),
+                        Paragraph.of(wording.host("patterns.join")),
+                        Figure.fitted(legend(), wording.host("patterns.lines"))));
+        items.forEach((slip, own) -> own.forEach(item -> document.section(section(slip, item))));
+        return Optional.of(document.build());
+    }
+
+    private Section section(WorkedSlip slip, Item item) {
+        Table.Builder table = Table.builder()
+                .column(wording.host("patterns.part"))
+                .column(wording.host("patterns.leather"))
+                .numbers(wording.host("patterns.cut-as-drawn"))
+                .numbers(wording.host("patterns.cut-turned-over"))
+                .numbers(wording.host("patterns.size"));
+        List<PatternSheets.Pattern> printed = new ArrayList<>();
+        List<Block> large = new ArrayList<>();
+        for (Part part : item.parts()) {
+            Drawing pattern = PartPattern.of(part, lines(part, count(part)));
+            Box box = part.outline().bounds();
+            String size = wording.host(
+                    "patterns.by", wording.drawn(Length.ofMm(box.width())), wording.drawn(Length.ofMm(box.height())));
+            table.row(
+                    part.name(),
+                    leather(part),
+                    Integer.toString(part.count()),
+                    Integer.toString(part.mirrored()),
+                    size);
+            if (pattern.bounds().width() * pattern.bounds().height() > GivenSections.LARGEST_PATTERN_MM2) {
+                large.add(Paragraph.of(wording.host("patterns.too-large", part.name(), size)));
+            } else {
+                printed.add(new PatternSheets.Pattern(part.name(), pattern));
+            }
+        }
+        List<Block> blocks = new ArrayList<>(List.of(table.build()));
+        blocks.addAll(large);
+        blocks.add(PatternSheets.of(
+                printed,
+                wording.host("patterns.true-size"),
+                wording.host("patterns.behind"),
+                wording.host("patterns.tile", "{0}", "{1}", "{2}", "{3}", "{4}")));
+        return Section.of(slip.slip().id(), new SlipWording(slip, wording).title(), blocks);
+    }
+
+    private String count(Part part) {
+        return part.mirrored() == 0
+                ? wording.host("patterns.cut", part.count())
+                : wording.host("patterns.cut-both", part.count(), part.mirrored());
+    }
+
+    /** What is written on a part. */
+    private List<String> lines(Part part, String count) {
+        List<String> lines = new ArrayList<>(List.of(part.name(), count));
+        String leather = leather(part);
+        if (!leather.isEmpty()) {
+            lines.add(leather);
+        }
+        if (part.oversize() > 0) {
+            lines.add(wording.host("patterns.trim", Length.ofMm(part.oversize())));
+        }
+        return lines;
+    }
+
+    private String leather(Part part) {
+        String thickness = part.thickness().isPresent()
+                ? wording.quantity(Length.ofMm(part.thickness().getAsDouble()))
+                : "";
+        return part.leather().isEmpty() || thickness.isEmpty()
+                ? part.leather() + thickness
+                : wording.host("patterns.leather-thickness", part.leather(), thickness);
+    }
+
+    /** Each kind of line that can be on a pattern, with its name. */
+    private Drawing legend() {
+        Drawing.Builder legend = Drawing.builder();
+        double y = 0;
+        for (Role role : LEGEND) {
+            Shape sample = role == Role.STITCH_HOLE
+                    ? Circle.of(role, Point.of(15, y), 0.6)
+                    : Path.line(role, Point.of(0, y), Point.of(30, y));
+            legend.add(sample);
+            String key = "patterns.line." + role.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            legend.label(wording.host(key), Point.of(36, y), Anchor.LEFT, 2.6);
+            y -= 6;
+        }
+        return legend.build();
+    }
+
+    /**
+     * The parts of all items as drawings, by the name their files begin with; a part of which some are cut turned over is
+     * there both ways.
+     */
+    Map<String, List<Named>> drawings() {
+        Map<String, List<Named>> drawings = new LinkedHashMap<>();
+        items().forEach((slip, own) -> {
+            List<String> ids = new ArrayList<>();
+            List<String> titles = new ArrayList<>();
+            List<Drawing> parts = new ArrayList<>();
+            for (Part part : own.stream().flatMap(item -> item.parts().stream()).toList()) {
+                if (part.count() > 0) {
+                    String count = wording.host("patterns.cut", part.count());
+                    ids.add(part.id());
+                    titles.add(part.name() + ", " + count);
+                    parts.add(PartPattern.of(part, lines(part, count)));
+                }
+                if (part.mirrored() > 0) {
+                    String count = wording.host("patterns.cut-over", part.mirrored());
+                    ids.add(part.id() + ".turned-over");
+                    titles.add(part.name() + ", " + count);
+                    parts.add(PartPattern.turnedOver(part, lines(part, count)));
+                }
+            }
+            List<Drawing> laid = PartPattern.sideBySide(parts);
+            List<Named> named = new ArrayList<>();
+            for (int i = 0; i < laid.size(); i++) {
+                named.add(new Named(ids.get(i), titles.get(i), laid.get(i)));
+            }
+            drawings.put(NAME + "-" + slip.slip().id(), named);
+        });
+        return drawings;
+    }
+}

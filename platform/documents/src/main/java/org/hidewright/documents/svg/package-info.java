@@ -1,0 +1,2 @@
+/** Writes drawings as SVG, in millimetres, with named groups. */
+package org.hidewright.documents.svg;
