@@ -38,7 +38,10 @@ public enum Kind {
     PHRASE(null),
     /** A drawing; answers only. */
     DRAWING(null),
-    /** An item to make; answers only. Its columns are those of {@link org.hidewright.api.item.ItemFact}. */
+    /**
+     * An item to make. As an answer its columns are those of {@link org.hidewright.api.item.ItemFact}; as a question it is
+     * never typed but linked to such an answer, whole.
+     */
     ITEM(null);
 
     private final Dimension dimension;

@@ -17,7 +17,7 @@ import org.hidewright.api.measure.Unit;
 
 /** Reads the declaration of questions off an annotated record. */
 final class QuestionReader {
-    private static final Set<Kind> ANSWERS_ONLY = Set.of(Kind.PHRASE, Kind.DRAWING, Kind.ITEM);
+    private static final Set<Kind> ANSWERS_ONLY = Set.of(Kind.PHRASE, Kind.DRAWING);
 
     private QuestionReader() {}
 

@@ -41,6 +41,7 @@ public final class QuestionExample {
             case GROUP -> all(question.questions());
             case VARIANTS -> first(question);
             case ROWS -> List.of(question.variants().isEmpty() ? all(question.questions()) : first(question));
+            case ITEM -> Map.of("from", "…", "answer", "item");
             default -> null;
         };
     }

@@ -83,6 +83,7 @@ final class QuestionSchema {
                                 Map.of("type", "array", "items", scalar(question)),
                                 LINK,
                                 STOCK));
+            case ITEM -> schema.putAll(LINK);
             default -> schema.put("anyOf", List.of(scalar(question), LINK, STOCK));
         }
         question.preset().ifPresent(preset -> schema.put("default", QuestionExample.asJson(question, preset)));

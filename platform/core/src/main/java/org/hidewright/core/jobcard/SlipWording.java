@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
@@ -16,6 +17,8 @@ import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
@@ -129,6 +132,8 @@ public final class SlipWording {
             return wording.host(flag ? "value.yes" : "value.no");
         } else if (value instanceof Phrase phrase) {
             return texts().map(texts -> wording.phrase(texts, phrase)).orElse(phrase.key());
+        } else if (value instanceof Item item) {
+            return item.parts().stream().map(Part::name).collect(Collectors.joining(", "));
         } else if (value instanceof Values group) {
             return inside(field, group);
         } else if (value instanceof Chosen chosen) {

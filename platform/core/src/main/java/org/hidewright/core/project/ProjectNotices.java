@@ -43,6 +43,7 @@ public final class ProjectNotices {
     public static final NoticeKind LINK_NO_VALUE = NoticeKind.stop("link-no-value");
     public static final NoticeKind LINK_WRONG_KIND = NoticeKind.stop("link-wrong-kind");
     public static final NoticeKind LINK_NOT_HERE = NoticeKind.stop("link-not-here");
+    public static final NoticeKind ITEM_TYPED = NoticeKind.stop("item-typed");
     public static final NoticeKind CIRCLE = NoticeKind.stop("circle");
     public static final NoticeKind CIRCLE_OF_ONE = NoticeKind.stop("circle-of-one");
     /** No stop of its own: the first slip of the circle has it. */
@@ -102,6 +103,7 @@ public final class ProjectNotices {
                 LINK_NO_VALUE,
                 LINK_WRONG_KIND,
                 LINK_NOT_HERE,
+                ITEM_TYPED,
                 CIRCLE,
                 CIRCLE_OF_ONE,
                 IN_CIRCLE,

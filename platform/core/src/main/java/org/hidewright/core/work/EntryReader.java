@@ -213,6 +213,7 @@ final class EntryReader {
             case VARIANTS -> variant(question, node, path, List.of());
             case ROWS -> node instanceof JsonArray rows ? rows(question, rows, path) : noRows(question, path, node);
             case LIST -> node instanceof JsonArray array ? listed(question, array, path) : scalar(question, node, path);
+            case ITEM -> bad(ProjectNotices.ITEM_TYPED.with(question.key()), path, place(node));
             default -> scalar(question, node, path);
         };
     }

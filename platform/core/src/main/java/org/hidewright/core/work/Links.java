@@ -102,6 +102,9 @@ final class Links implements Function<Link, LinkEnd> {
 
     private LinkEnd inTable(Link link, Answer table, Object value) {
         String name = link.slip() + "." + link.answer();
+        if (value instanceof Item && link.column().isEmpty() && link.row().isEmpty()) {
+            return new LinkEnd(Optional.of(value), table, null);
+        }
         if (link.column().isEmpty()) {
             return LinkEnd.none(ProjectNotices.LINK_NO_COLUMN.with(name, String.join(", ", keys(table.columns()))));
         }

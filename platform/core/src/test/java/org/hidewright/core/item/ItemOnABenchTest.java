@@ -19,6 +19,7 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Plate;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.bench.Tally;
 import org.hidewright.core.jobcard.JobCardJson;
 import org.hidewright.core.jobcard.Packet;
 import org.hidewright.core.paper.DrawingWriter;
@@ -170,5 +171,51 @@ class ItemOnABenchTest {
         WorkedProject worked = shop.work(slip("taker", "relay", json("'take': '2 mm'")));
         assertEquals(null, patterns(worked));
         assertTrue(packet(worked).drawings().isEmpty());
+    }
+
+    private static WorkedSlip tally(String width, String item) {
+        return new Shop(new Plate(), new Tally())
+                .work(
+                        slip("plate", "plate", json("'width': '" + width + "'")),
+                        slip("tally", "tally", json("'item': " + item)))
+                .slips()
+                .get("tally");
+    }
+
+    @Test
+    void aWholeItemIsTakenByALinkWithoutRowAndColumn() {
+        WorkedSlip tally = tally("100 mm", "{'from': 'plate', 'answer': 'item'}");
+        assertEquals(
+                Length.ofMm(100),
+                tally.answers().orElseThrow().get("width").orElseThrow(),
+                tally.remarks().toString());
+        assertEquals("plate.item", tally.asked().get(0).text());
+    }
+
+    @Test
+    void aRangeGoesThroughAWholeItem() {
+        WorkedProject worked = new Shop(new Plate(), new Tally())
+                .work(
+                        slip("plate", "plate", json("'width': '99-101 mm'")),
+                        slip("tally", "tally", json("'item': {'from': 'plate', 'answer': 'item'}")));
+        Spread spread = worked.ranges("tally").orElseThrow().study().spreads().get("width");
+        assertEquals(99, spread.low(), 1e-9);
+        assertEquals(101, spread.high(), 1e-9);
+    }
+
+    @Test
+    void anItemIsNeverTyped() {
+        WorkedSlip tally = tally("100 mm", "'a box'");
+        assertEquals(
+                List.of("notice.item-typed"),
+                tally.remarks().stream().map(remark -> remark.key()).toList());
+    }
+
+    @Test
+    void aLengthIsNoItem() {
+        WorkedSlip tally = tally("100 mm", fact("front.foot", "length"));
+        assertEquals(
+                List.of("notice.link-wrong-kind"),
+                tally.remarks().stream().map(remark -> remark.key()).toList());
     }
 }
