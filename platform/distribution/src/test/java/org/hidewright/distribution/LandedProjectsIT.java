@@ -48,6 +48,7 @@ class LandedProjectsIT {
         "field-notebook-cover-4.json,",
         "hand-lens-pouch-1.json,",
         "hand-lens-pouch-2.json,",
+        "hand-lens-pouch-3.json,",
         "plant-press-straps-1.json,"
     })
     void aProjectOfAnyTimeOpensAndStopsOnlyWhereAQuestionWasAddedSince(String name, String stops) throws Exception {

@@ -115,7 +115,7 @@ class SomeBundlesIT {
     /** Each slip is worked, dormant with its bundle named, or waits; none is lost. */
     private void assertThatOnlyIsWorked(Set<String> there, Ended ended) throws Exception {
         Set<String> missing = bundles();
-        missing.addAll(Set.of("thickness", "straps", "fasteners", "edges", "costing", "parts"));
+        missing.addAll(Set.of("thickness", "straps", "fasteners", "edges", "costing", "parts", "stitching"));
         missing.removeAll(there);
         assertEquals(1, ended.code(), ended.told());
         assertEquals(project.slips().size(), states().size());
@@ -146,7 +146,7 @@ class SomeBundlesIT {
     }
 
     @ParameterizedTest(name = "{0} alone")
-    @ValueSource(strings = {"thickness", "straps", "fasteners", "edges", "costing", "parts"})
+    @ValueSource(strings = {"thickness", "straps", "fasteners", "edges", "costing", "parts", "stitching"})
     void withOneBundleAloneItsSlipsAreWorked(String there) throws Exception {
         for (String bundle : bundles()) {
             if (!bundle.equals(there)) {
@@ -155,25 +155,26 @@ class SomeBundlesIT {
         }
         Ended ended = make();
         assertThatOnlyIsWorked(Set.of(there), ended);
-        // What is linked to nothing is worked: gauging, the belt’s loop, an hour at the bench. Edges and fittings take
+        // What is linked to nothing is worked: gauging, the belt’s loop, an hour at the bench, a thread. Edges and
+        // fittings take
         // a thickness.
         assertEquals(
-                Set.of("thickness", "straps", "costing").contains(there),
+                Set.of("thickness", "straps", "costing", "stitching").contains(there),
                 !inState("worked").isEmpty(),
                 there);
     }
 
     @ParameterizedTest(name = "without {0}")
-    @ValueSource(strings = {"thickness", "straps", "fasteners", "edges", "costing", "parts"})
+    @ValueSource(strings = {"thickness", "straps", "fasteners", "edges", "costing", "parts", "stitching"})
     void withoutOneBundleTheOthersGoOn(String gone) throws Exception {
         Files.delete(jar(gone));
         Ended ended = make();
         assertThatOnlyIsWorked(bundles(), ended);
         assertTrue(!inState("worked").isEmpty());
         assertEquals(
-                gone.equals("costing"),
+                Set.of("costing", "stitching").contains(gone),
                 papers().contains("finishing-schedule.pdf"),
-                "edges of the pouch take from all but costing");
+                "edges of the pouch take from all but costing and stitching");
     }
 
     @Test

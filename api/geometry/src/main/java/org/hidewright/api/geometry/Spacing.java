@@ -1,6 +1,7 @@
 package org.hidewright.api.geometry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -10,6 +11,8 @@ import java.util.List;
  * equal; between runs they differ by what rounding to whole gaps takes. An open line has a mark on both ends.
  */
 public final class Spacing {
+    private static final double SAME_MM = 1e-6;
+
     private final Curve line;
     private final List<Run> runs;
 
@@ -43,11 +46,27 @@ public final class Spacing {
      * @throws IllegalArgumentException if the pitch is not above 0
      */
     public static Spacing of(Curve line, double pitchMm, AtCorners atCorners) {
+        return of(line, pitchMm, atCorners, List.of());
+    }
+
+    /**
+     * The same, with marks at given places besides; each begins a run of its own.
+     *
+     * @param also lengths along the line, from 0 to its length
+     * @throws IllegalArgumentException if the pitch is not above 0, or a place is not on the line
+     */
+    public static Spacing of(Curve line, double pitchMm, AtCorners atCorners, List<Double> also) {
         if (!(pitchMm > 0)) {
             throw new IllegalArgumentException("marks need a pitch above 0, not " + pitchMm + " mm");
         }
+        for (double along : also) {
+            if (!(along >= 0 && along <= line.length())) {
+                throw new IllegalArgumentException(
+                        "the line is " + line.length() + " mm long; there is no place at " + along);
+            }
+        }
         List<Run> runs = new ArrayList<>();
-        for (Run run : whole(line, atCorners)) {
+        for (Run run : whole(line, atCorners, also)) {
             int least = run.before + run.after > 0 ? 0 : 1;
             long gaps = Math.max(least, Math.round(run.length / pitchMm - run.before - run.after));
             runs.add(new Run(run.start, run.length, Math.toIntExact(gaps), run.before, run.after, run.endMarked));
@@ -62,7 +81,7 @@ public final class Spacing {
      * @throws IllegalArgumentException if the lines do not have as many runs, or only one of them is closed
      */
     public Spacing on(Curve mate, AtCorners atCorners) {
-        List<Run> others = whole(mate, atCorners);
+        List<Run> others = whole(mate, atCorners, List.of());
         if (others.size() != runs.size() || mate.isClosed() != line.isClosed()) {
             throw new IllegalArgumentException("a line of " + runs.size() + " runs and one of " + others.size()
                     + " cannot have the same marks; corners must answer corners");
@@ -75,33 +94,52 @@ public final class Spacing {
         return new Spacing(mate, List.copyOf(mated));
     }
 
-    private static List<Run> whole(Curve line, AtCorners atCorners) {
-        List<Double> corners = new ArrayList<>();
-        if (atCorners != AtCorners.PASS) {
-            line.corners().forEach(corner -> corners.add(line.startOf(corner.segment())));
-        }
-        double share = atCorners == AtCorners.SPAN ? 0.5 : 0;
+    /** Where one run ends and the next begins, and the share of a gap that is left on either side of it. */
+    private record Break(double along, double share) {}
+
+    private static List<Run> whole(Curve line, AtCorners atCorners, List<Double> also) {
+        List<Break> breaks = breaks(line, atCorners, also);
         if (line.isClosed()) {
-            return corners.isEmpty() ? List.of(new Run(0, line.length(), 0, 0, 0, false)) : round(line, corners, share);
+            if (breaks.isEmpty()) {
+                return List.of(new Run(0, line.length(), 0, 0, 0, false));
+            }
+            breaks.add(new Break(
+                    breaks.get(0).along() + line.length(), breaks.get(0).share()));
+        } else {
+            breaks.add(0, new Break(0, 0));
+            breaks.add(new Break(line.length(), 0));
         }
         List<Run> runs = new ArrayList<>();
-        double from = 0;
-        for (double corner : corners) {
-            runs.add(new Run(from, corner - from, 0, from == 0 ? 0 : share, share, share > 0));
-            from = corner;
+        for (int i = 0; i + 1 < breaks.size(); i++) {
+            Break from = breaks.get(i);
+            Break to = breaks.get(i + 1);
+            boolean lineEnds = !line.isClosed() && i + 2 == breaks.size();
+            runs.add(new Run(
+                    from.along(), to.along() - from.along(), 0, from.share(), to.share(), to.share() > 0 || lineEnds));
         }
-        runs.add(new Run(from, line.length() - from, 0, from == 0 ? 0 : share, 0, true));
         return runs;
     }
 
-    private static List<Run> round(Curve line, List<Double> corners, double share) {
-        List<Run> runs = new ArrayList<>();
-        for (int i = 0; i < corners.size(); i++) {
-            double from = corners.get(i);
-            double to = i + 1 < corners.size() ? corners.get(i + 1) : corners.get(0) + line.length();
-            runs.add(new Run(from, to - from, 0, share, share, share > 0));
+    /** Breaks inside the line in order; of two at one place the one that is marked. */
+    private static List<Break> breaks(Curve line, AtCorners atCorners, List<Double> also) {
+        List<Break> breaks = new ArrayList<>();
+        also.forEach(along -> breaks.add(new Break(along, 0)));
+        if (atCorners != AtCorners.PASS) {
+            double share = atCorners == AtCorners.SPAN ? 0.5 : 0;
+            line.corners().forEach(corner -> breaks.add(new Break(line.startOf(corner.segment()), share)));
         }
-        return runs;
+        breaks.sort(Comparator.comparingDouble(Break::along).thenComparingDouble(Break::share));
+        double least = line.isClosed() ? Double.NEGATIVE_INFINITY : SAME_MM;
+        double most = line.isClosed() ? Double.POSITIVE_INFINITY : line.length() - SAME_MM;
+        List<Break> apart = new ArrayList<>();
+        for (Break one : breaks) {
+            boolean twice = !apart.isEmpty()
+                    && one.along() - apart.get(apart.size() - 1).along() < SAME_MM;
+            if (!twice && one.along() >= least && one.along() <= most) {
+                apart.add(one);
+            }
+        }
+        return apart;
     }
 
     public Curve line() {

@@ -114,4 +114,39 @@ class SpacingTest {
         assertThrows(IllegalArgumentException.class, () -> Spacing.of(LINE, 0, AtCorners.MARK));
         assertThrows(IllegalArgumentException.class, () -> Spacing.of(LINE, Double.NaN, AtCorners.MARK));
     }
+
+    @Test
+    void marksAreAlsoWhereTheyAreWanted() {
+        Curve line = Curve.open(List.of(Segment.line(Point.of(0, 0), Point.of(100, 0))));
+        Spacing spacing = Spacing.of(line, 4, AtCorners.MARK, List.of(33.0, 71.5));
+        List<Double> along = spacing.marks().stream().map(Spot::along).toList();
+        assertEquals(1 + 8 + 10 + 7, along.size());
+        assertEquals(33.0, along.get(8), 1e-9);
+        assertEquals(71.5, along.get(18), 1e-9);
+        assertEquals(100.0, along.get(25), 1e-9);
+        assertEquals(38.5 / 10, spacing.smallestGap(), 1e-9);
+        assertEquals(33.0 / 8, spacing.largestGap(), 1e-9);
+    }
+
+    @Test
+    void aMarkWantedOnACornerThatIsSpannedIsThere() {
+        Curve square = Outlines.rectangle(Point.of(0, 0), 40, 40);
+        List<Double> along = Spacing.of(square, 4, AtCorners.SPAN, List.of(40.0, 60.0)).marks().stream()
+                .map(Spot::along)
+                .toList();
+        assertTrue(along.stream().anyMatch(at -> Math.abs(at - 40) < 1e-9), along.toString());
+        assertTrue(along.stream().anyMatch(at -> Math.abs(at - 60) < 1e-9), along.toString());
+        assertTrue(along.stream().noneMatch(at -> Math.abs(at - 80) < 1e-9), along.toString());
+        assertEquals(along.size(), along.stream().distinct().count());
+    }
+
+    @Test
+    void marksWantedAtTheEndsChangeNothing() {
+        Curve line = Curve.open(List.of(Segment.line(Point.of(0, 0), Point.of(100, 0))));
+        assertEquals(
+                Spacing.of(line, 4, AtCorners.PASS).marks(),
+                Spacing.of(line, 4, AtCorners.PASS, List.of(0.0, 100.0)).marks());
+        assertThrows(IllegalArgumentException.class, () -> Spacing.of(line, 4, AtCorners.PASS, List.of(100.1)));
+        assertThrows(IllegalArgumentException.class, () -> Spacing.of(line, 4, AtCorners.PASS, List.of(-0.1)));
+    }
 }
