@@ -1,6 +1,7 @@
 package org.hidewright.core.item;
 
 import java.util.List;
+import java.util.Optional;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Label;
@@ -29,6 +30,11 @@ public final class ItemPicture {
                     Anchor.CENTRE,
                     LETTERS_MM));
         }
+        CheckMark.addAll(
+                picture,
+                ItemChecks.of(item),
+                check -> Optional.of(
+                        shifts.get(item.parts().indexOf(check.part())).apply(check.place())));
         return picture.build();
     }
 }

@@ -2,10 +2,12 @@ package org.hidewright.core.item;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Motion;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Part;
 
 /** Parts to cut by: in true size, with what the maker must know of each written on it. */
@@ -23,6 +25,16 @@ public final class PartPattern {
                 .all(drawing)
                 .all(PartLabel.of(part, drawing, lines))
                 .build();
+    }
+
+    /** A part of an item with marks where something is wrong with it, numbered as the checks are told. */
+    public static Drawing marked(Item item, Part part, List<String> lines) {
+        Drawing.Builder drawing = Drawing.builder().all(of(part, lines));
+        CheckMark.addAll(
+                drawing,
+                ItemChecks.of(item),
+                check -> Optional.of(check.place()).filter(place -> check.part().equals(part)));
+        return drawing.build();
     }
 
     /** The part turned over, as its mate of the other side is cut: left becomes right. */

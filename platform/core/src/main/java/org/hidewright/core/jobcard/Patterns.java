@@ -102,7 +102,7 @@ final class Patterns {
         List<PatternSheets.Pattern> printed = new ArrayList<>();
         List<Block> large = new ArrayList<>();
         for (Part part : item.parts()) {
-            Drawing pattern = PartPattern.of(part, lines(part, count(part)));
+            Drawing pattern = PartPattern.marked(item, part, lines(part, count(part)));
             Box box = part.outline().bounds();
             String size = wording.host(
                     "patterns.by", wording.drawn(Length.ofMm(box.width())), wording.drawn(Length.ofMm(box.height())));

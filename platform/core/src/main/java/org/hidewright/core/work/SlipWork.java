@@ -8,9 +8,11 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.item.Item;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.item.ItemChecks;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.WorkedSlip.State;
@@ -86,6 +88,12 @@ final class SlipWork {
                             .onSlip(read.slip().id())));
             notes.tooMuch(installed)
                     .ifPresent(notice -> told.add(Remark.of(notice, CoreTexts.TEXTS)
+                            .onSlip(read.slip().id())));
+            outcome.answers().stream()
+                    .flatMap(answers -> answers.entries().values().stream())
+                    .filter(Item.class::isInstance)
+                    .flatMap(item -> ItemChecks.told((Item) item).stream())
+                    .forEach(notice -> told.add(Remark.of(notice, CoreTexts.TEXTS)
                             .onSlip(read.slip().id())));
             List<Step> steps = notes.steps();
             told.forEach(remark -> remarks.add(located(remark)));
