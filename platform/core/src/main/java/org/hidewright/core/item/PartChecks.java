@@ -34,6 +34,8 @@ final class PartChecks {
     private static final double FITTING_MM = 1.5;
     /** Leather between two windows, or between one and the edge (common practice). */
     private static final double LEFT_MM = 3;
+    /** A hole that nothing is known to go through, and yet something may. */
+    private static final double LARGEST_FREE_MM = 8;
     /** With the grain outside firm leather cracks below this share of its thickness (common practice). */
     private static final double FOLD_SHARE = 0.25;
     /** A strap is at least so many times as long as wide. */
@@ -89,7 +91,7 @@ final class PartChecks {
         for (int i = 0; i < holes.size(); i++) {
             Hole hole = holes.get(i);
             double edge = leather.edgeDistance(hole.centre());
-            double least = EDGE_DIAMETERS * hole.diameter();
+            double least = isWindow(hole) ? hole.diameter() / 2 + LEFT_MM : EDGE_DIAMETERS * hole.diameter();
             if (!leather.contains(hole.centre())) {
                 checks.add(ItemCheck.of(ItemNotices.HOLE_OUTSIDE, part, hole.centre()));
             } else if (edge < least) {
@@ -108,9 +110,16 @@ final class PartChecks {
         }
     }
 
+    /** Nothing holds in a large hole, so that it only must leave leather round it. */
+    private boolean isWindow(Hole hole) {
+        return hole.diameter() > LARGEST_FREE_MM && !held.contains(hole.id());
+    }
+
     private void between(Hole hole, Hole other) {
         double apart = hole.centre().distanceTo(other.centre());
-        double least = PITCH_DIAMETERS * Math.max(hole.diameter(), other.diameter());
+        double least = isWindow(hole) || isWindow(other)
+                ? (hole.diameter() + other.diameter()) / 2 + LEFT_MM
+                : PITCH_DIAMETERS * Math.max(hole.diameter(), other.diameter());
         if (apart < least) {
             checks.add(ItemCheck.of(
                     ItemNotices.HOLES_NEAR,

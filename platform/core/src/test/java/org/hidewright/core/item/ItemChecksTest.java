@@ -89,6 +89,17 @@ class ItemChecksTest {
                 told(plate(part -> part.hole(Hole.of("a", at(40, 30), 4)).hole(Hole.of("b", at(51.9, 30), 2)))));
     }
 
+    @Test
+    void aLargeHoleThatHoldsNothingLeavesLeatherAsAWindowDoes() {
+        assertEquals(List.of(), told(plate(part -> part.hole(Hole.of("a", at(50, 13), 20)))));
+        assertEquals(
+                List.of("item-hole-near-edge 1 Plate 50.00 12.90 a 12.90 13.00"),
+                told(plate(part -> part.hole(Hole.of("a", at(50, 12.9), 20)))));
+        assertEquals(
+                List.of("item-holes-near 1 Plate 40.00 30.00 a b 13.90 14.00"),
+                told(plate(part -> part.hole(Hole.of("a", at(40, 30), 20)).hole(Hole.of("b", at(53.9, 30), 2)))));
+    }
+
     /** Round 2 in leather of 2: π/4 · 3 = 2.356, one thickness 2, half of the hole 1.5: 5.856. */
     @Test
     void aHoleStaysClearOfABend() {
