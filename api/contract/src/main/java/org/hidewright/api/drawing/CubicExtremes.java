@@ -1,7 +1,5 @@
 package org.hidewright.api.drawing;
 
-import java.util.stream.DoubleStream;
-
 /** Where one coordinate of a cubic Bézier curve turns round: the roots of its derivative between 0 and 1. */
 final class CubicExtremes {
     private CubicExtremes() {}
@@ -18,6 +16,12 @@ final class CubicExtremes {
         double c = p1 - p0;
         double root = Math.sqrt(Math.max(0, b * b - 4 * a * c));
         double q = -0.5 * (b + Math.copySign(root, b)); // the form without cancellation
-        return DoubleStream.of(q / a, c / q).filter(t -> t > 0 && t < 1).toArray();
+        double first = q / a;
+        double second = c / q;
+        boolean firstInside = first > 0 && first < 1;
+        if (second > 0 && second < 1) {
+            return firstInside ? new double[] {first, second} : new double[] {second};
+        }
+        return firstInside ? new double[] {first} : new double[0];
     }
 }

@@ -35,7 +35,9 @@ public final class Point extends Value {
     }
 
     public double distanceTo(Point other) {
-        return Math.hypot(other.x - x, other.y - y);
+        double dx = other.x - x;
+        double dy = other.y - y;
+        return Math.sqrt(dx * dx + dy * dy); // millimetres neither overflow nor vanish; hypot is ten times slower
     }
 
     /** Direction from here to another place, radians from the x axis, counter-clockwise, -π to π. */

@@ -16,6 +16,11 @@ final class ArcStretch extends Stretch {
     }
 
     @Override
+    double turning() {
+        return Math.abs(arc.sweep());
+    }
+
+    @Override
     Segment segment() {
         return arc;
     }

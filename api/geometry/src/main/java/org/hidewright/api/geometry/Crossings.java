@@ -49,7 +49,7 @@ final class Crossings {
         return crossings.found;
     }
 
-    private static boolean apart(Box one, Box other) {
+    static boolean apart(Box one, Box other) {
         return one.minX() > other.maxX() + SAME_MM
                 || other.minX() > one.maxX() + SAME_MM
                 || one.minY() > other.maxY() + SAME_MM
@@ -177,7 +177,7 @@ final class Crossings {
         }
         double tm = (t0 + t1) / 2;
         double sm = (s0 + s1) / 2;
-        if (a.length(t0, t1) * (straightA ? 1 : 2) >= b.length(s0, s1) * (straightB ? 1 : 2)) {
+        if ((chordA + offA) * (straightA ? 1 : 2) >= (chordB + offB) * (straightB ? 1 : 2)) {
             search(t0, tm, s0, s1);
             search(tm, t1, s0, s1);
         } else {

@@ -1,5 +1,6 @@
 package org.hidewright.api.geometry;
 
+import java.util.List;
 import java.util.stream.DoubleStream;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
@@ -32,6 +33,23 @@ final class CubicStretch extends Stretch {
     @Override
     Segment segment() {
         return cubic;
+    }
+
+    /** A curve turns no more than its control polygon does. */
+    @Override
+    double turning() {
+        double turning = 0;
+        Vector before = null;
+        for (Vector leg : List.of(
+                Vector.between(cubic.start(), cubic.control1()),
+                Vector.between(cubic.control1(), cubic.control2()),
+                Vector.between(cubic.control2(), cubic.end()))) {
+            if (leg.length() > 1e-9 * size) {
+                turning += before == null ? 0 : Math.abs(before.turnTo(leg));
+                before = leg;
+            }
+        }
+        return turning;
     }
 
     private double x(double t) {

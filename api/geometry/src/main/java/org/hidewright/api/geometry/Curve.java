@@ -19,10 +19,11 @@ public final class Curve {
     private final Path path;
     private final List<Stretch> stretches;
     private final double[] startsAt;
+    private Box bounds;
 
-    private Curve(List<Segment> segments, boolean closed) {
-        this.path = Path.of(Role.CUT, segments, closed);
-        this.stretches = segments.stream().map(Stretch::of).toList();
+    private Curve(List<Stretch> stretches, boolean closed) {
+        this.path = Path.of(Role.CUT, stretches.stream().map(Stretch::segment).toList(), closed);
+        this.stretches = List.copyOf(stretches);
         this.startsAt = new double[stretches.size() + 1];
         for (int i = 0; i < stretches.size(); i++) {
             startsAt[i + 1] = startsAt[i] + stretches.get(i).length();
@@ -57,15 +58,16 @@ public final class Curve {
     }
 
     static Curve ofStretches(List<Stretch> stretches, boolean closed) {
-        List<Segment> segments = stretches.stream().map(Stretch::segment).toList();
-        return closed ? closed(segments) : open(segments);
+        return new Curve(
+                stretches.stream().filter(stretch -> stretch.length() > 0).toList(), closed);
     }
 
-    private static List<Segment> withLength(List<? extends Segment> segments) {
-        List<Segment> kept = new ArrayList<>();
+    private static List<Stretch> withLength(List<? extends Segment> segments) {
+        List<Stretch> kept = new ArrayList<>();
         for (Segment segment : segments) {
-            if (Stretch.of(segment).length() > 0) {
-                kept.add(segment);
+            Stretch stretch = Stretch.of(segment);
+            if (stretch.length() > 0) {
+                kept.add(stretch);
             }
         }
         return kept;
@@ -115,7 +117,10 @@ public final class Curve {
 
     /** The smallest upright box round it. */
     public Box bounds() {
-        return path.bounds();
+        if (bounds == null) {
+            bounds = path.bounds();
+        }
+        return bounds;
     }
 
     /**
@@ -180,10 +185,10 @@ public final class Curve {
         return least;
     }
 
-    private static double boxDistance(Box box, Point place) {
+    static double boxDistance(Box box, Point place) {
         double dx = Math.max(0, Math.max(box.minX() - place.x(), place.x() - box.maxX()));
         double dy = Math.max(0, Math.max(box.minY() - place.y(), place.y() - box.maxY()));
-        return Math.hypot(dx, dy);
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /**
@@ -238,7 +243,7 @@ public final class Curve {
 
     /** The curve laid somewhere else; turned over, an outline runs the other way round. */
     public Curve moved(Motion motion) {
-        return new Curve(segments().stream().map(motion::apply).toList(), isClosed());
+        return new Curve(segments().stream().map(motion::apply).map(Stretch::of).toList(), isClosed());
     }
 
     /**

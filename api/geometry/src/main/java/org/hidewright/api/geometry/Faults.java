@@ -65,6 +65,9 @@ public final class Faults {
 
     private static List<Point> crossings(Curve one, Curve other) {
         List<Point> places = new ArrayList<>();
+        if (Crossings.apart(one.bounds(), other.bounds())) {
+            return places;
+        }
         for (Stretch a : one.stretches()) {
             for (Stretch b : other.stretches()) {
                 for (Crossing crossing : Crossings.of(a, b)) {
@@ -75,6 +78,15 @@ public final class Faults {
         return places;
     }
 
+    /**
+     * Whether two stretches of which one goes on after the other may meet elsewhere: a line that comes back to a place of its
+     * own turns by half a turn at least on the way.
+     */
+    private static boolean mayComeBack(Stretch before, Stretch after) {
+        double corner = Math.abs(before.tangent(1).turnTo(after.tangent(0)));
+        return before.turning() + corner + after.turning() > Math.PI + 1e-9;
+    }
+
     /** Places where a curve meets itself, except where one segment goes over into the next. */
     private static List<Point> crossings(Curve curve) {
         List<Stretch> parts = new ArrayList<>();
@@ -82,15 +94,34 @@ public final class Faults {
         List<Point> places = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i + 1; j < parts.size(); j++) {
-                for (Crossing crossing : Crossings.of(parts.get(i), parts.get(j))) {
-                    boolean closes = curve.isClosed() && i == 0 && j == parts.size() - 1;
-                    boolean goesOver = j == i + 1
-                                    && isJoint(parts.get(i), crossing.first(), parts.get(j), crossing.second())
-                            || closes && isJoint(parts.get(j), crossing.second(), parts.get(i), crossing.first());
-                    if (!goesOver) {
-                        add(places, parts.get(i).at(crossing.first()));
-                    }
+                boolean follows = j == i + 1;
+                boolean closes = curve.isClosed() && i == 0 && j == parts.size() - 1;
+                boolean onlyGoesOver = (follows || closes)
+                        && !(follows && closes)
+                        && !(follows
+                                ? mayComeBack(parts.get(i), parts.get(j))
+                                : mayComeBack(parts.get(j), parts.get(i)));
+                if (!onlyGoesOver) {
+                    crossings(parts.get(i), parts.get(j), follows, closes).forEach(place -> add(places, place));
                 }
+            }
+        }
+        return places;
+    }
+
+    /**
+     * Where two stretches of a curve meet, but for their joints.
+     *
+     * @param follows whether the second goes on from the first
+     * @param closes whether the first goes on from the second
+     */
+    private static List<Point> crossings(Stretch one, Stretch other, boolean follows, boolean closes) {
+        List<Point> places = new ArrayList<>();
+        for (Crossing crossing : Crossings.of(one, other)) {
+            boolean joint = follows && isJoint(one, crossing.first(), other, crossing.second())
+                    || closes && isJoint(other, crossing.second(), one, crossing.first());
+            if (!joint) {
+                places.add(one.at(crossing.first()));
             }
         }
         return places;
@@ -101,7 +132,7 @@ public final class Faults {
     }
 
     private static List<Stretch> withoutLoops(Stretch stretch) {
-        if (!(stretch instanceof CubicStretch cubic)) {
+        if (!(stretch instanceof CubicStretch cubic) || stretch.turning() <= Math.PI) {
             return List.of(stretch);
         }
         List<Stretch> parts = new ArrayList<>();

@@ -14,6 +14,11 @@ final class LineStretch extends Stretch {
     }
 
     @Override
+    double turning() {
+        return 0;
+    }
+
+    @Override
     Segment segment() {
         return line;
     }

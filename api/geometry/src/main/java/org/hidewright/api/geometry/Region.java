@@ -16,12 +16,16 @@ import org.hidewright.api.drawing.Point;
 public final class Region {
     private final Curve outline;
     private final List<Curve> holes;
+    private final List<Curve> edges;
 
     private Region(Curve outline, List<Curve> holes) {
         this.outline = outline.area() > 0 ? outline : outline.reversed();
         this.holes = holes.stream()
                 .map(hole -> hole.area() < 0 ? hole : hole.reversed())
                 .toList();
+        List<Curve> all = new ArrayList<>(List.of(this.outline));
+        all.addAll(this.holes);
+        this.edges = List.copyOf(all);
     }
 
     /**
@@ -52,9 +56,7 @@ public final class Region {
 
     /** The outline and the holes. */
     public List<Curve> edges() {
-        List<Curve> edges = new ArrayList<>(List.of(outline));
-        edges.addAll(holes);
-        return List.copyOf(edges);
+        return edges;
     }
 
     /** Square millimetres of leather. */
@@ -78,10 +80,13 @@ public final class Region {
 
     /** Millimetres from a place, inside or outside, to the nearest edge. */
     public double edgeDistance(Point place) {
-        return edges().stream()
-                .mapToDouble(edge -> edge.distanceTo(place))
-                .min()
-                .orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        for (Curve edge : edges) {
+            if (Curve.boxDistance(edge.bounds(), place) < least) {
+                least = Math.min(least, edge.distanceTo(place));
+            }
+        }
+        return least;
     }
 
     /**

@@ -10,6 +10,7 @@ abstract class Stretch {
     static final double NOTHING_MM = 1e-7;
 
     private double length = Double.NaN;
+    private Box box;
 
     static Stretch of(Segment segment) {
         if (segment instanceof Segment.Line line) {
@@ -50,6 +51,9 @@ abstract class Stretch {
     /** By how much the part between two parameters may leave its chord. */
     abstract double sagitta(double from, double to);
 
+    /** At least the sum of all its turning, to the left and to the right. */
+    abstract double turning();
+
     Point start() {
         return segment().start();
     }
@@ -58,8 +62,11 @@ abstract class Stretch {
         return segment().end();
     }
 
-    Box box() {
-        return segment().bounds();
+    final Box box() {
+        if (box == null) {
+            box = segment().bounds();
+        }
+        return box;
     }
 
     final double length() {

@@ -10,7 +10,7 @@ record Vector(double x, double y) {
     }
 
     double length() {
-        return Math.hypot(x, y);
+        return Math.sqrt(x * x + y * y); // millimetres neither overflow nor vanish; hypot is ten times slower
     }
 
     double dot(Vector other) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
@@ -159,7 +158,10 @@ final class PartChecks {
     }
 
     private void left(Curve one, Curve other) {
-        if (apart(one.bounds(), other.bounds()) >= LEFT_MM) {
+        Box box = one.bounds();
+        Point middle = Point.of((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+        double reach = Math.hypot(box.width(), box.height()) / 2;
+        if (apart(box, other.bounds()) >= LEFT_MM || other.distanceTo(middle) - reach >= LEFT_MM) {
             return;
         }
         Spot nearest = spots(one).stream()
@@ -213,9 +215,12 @@ final class PartChecks {
         for (int i = 0; i < lines.size(); i++) {
             StitchLine line = lines.get(i);
             edge(line);
-            Curve curve = Curve.of(line.line());
-            for (Hole hole : part.holes()) {
-                through(line, curve, hole);
+            List<Hole> holding = part.holes().stream()
+                    .filter(hole -> held.contains(hole.id()))
+                    .toList();
+            if (!holding.isEmpty()) {
+                Curve curve = Curve.of(line.line());
+                holding.forEach(hole -> through(line, curve, hole));
             }
             for (StitchLine other : lines.subList(i + 1, lines.size())) {
                 near(line, other);
@@ -225,23 +230,34 @@ final class PartChecks {
 
     /** The hole of a line that is nearest to the edge, or the first one off the part. */
     private void edge(StitchLine line) {
-        Optional<Point> off =
-                line.holes().stream().filter(hole -> !leather.contains(hole)).findFirst();
-        if (off.isPresent()) {
-            checks.add(ItemCheck.of(ItemNotices.STITCH_OFF_PART, part, off.get(), line.id()));
-            return;
+        Point nearest = null;
+        double least = STITCH_EDGE_MM - 1e-6;
+        Point before = null;
+        double clear = 0;
+        for (Point hole : line.holes()) {
+            double edge = leather.edgeDistance(hole);
+            // no edge runs between it and the hole before if it is nearer to that one than any edge
+            boolean besideLast = before != null && before.distanceTo(hole) < clear;
+            before = hole;
+            clear = edge;
+            if (!besideLast && !leather.contains(hole)) {
+                checks.add(ItemCheck.of(ItemNotices.STITCH_OFF_PART, part, hole, line.id()));
+                return;
+            }
+            if (edge < least && !isEnd(line, hole)) {
+                least = edge;
+                nearest = hole;
+            }
         }
-        line.holes().stream()
-                .filter(hole -> !isEnd(line, hole))
-                .min(Comparator.comparingDouble(leather::edgeDistance))
-                .filter(hole -> leather.edgeDistance(hole) < STITCH_EDGE_MM - 1e-6)
-                .ifPresent(hole -> checks.add(ItemCheck.of(
-                        ItemNotices.STITCH_NEAR_EDGE,
-                        part,
-                        hole,
-                        line.id(),
-                        Length.ofMm(leather.edgeDistance(hole)),
-                        Length.ofMm(STITCH_EDGE_MM))));
+        if (nearest != null) {
+            checks.add(ItemCheck.of(
+                    ItemNotices.STITCH_NEAR_EDGE,
+                    part,
+                    nearest,
+                    line.id(),
+                    Length.ofMm(least),
+                    Length.ofMm(STITCH_EDGE_MM)));
+        }
     }
 
     /** A line that runs out to an edge, as across the mouth of a pocket, ends near it on purpose. */
@@ -252,7 +268,7 @@ final class PartChecks {
 
     private void through(StitchLine line, Curve curve, Hole hole) {
         double clear = curve.distanceTo(hole.centre()) - hole.diameter() / 2;
-        if (held.contains(hole.id()) && clear < FITTING_MM) {
+        if (clear < FITTING_MM) {
             checks.add(ItemCheck.of(
                     ItemNotices.STITCH_THROUGH_FITTING,
                     part,
