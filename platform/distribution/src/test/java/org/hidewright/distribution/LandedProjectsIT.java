@@ -42,14 +42,17 @@ class LandedProjectsIT {
     @ParameterizedTest
     @CsvSource({
         "binocular-neck-strap-1.json,",
+        "binocular-neck-strap-2.json,",
         "field-notebook-cover-1.json,cover-work/finish strap-keeper/corner-radius",
         "field-notebook-cover-2.json,strap-keeper/corner-radius",
         "field-notebook-cover-3.json,",
         "field-notebook-cover-4.json,",
+        "field-notebook-cover-5.json,",
         "hand-lens-pouch-1.json,",
         "hand-lens-pouch-2.json,",
         "hand-lens-pouch-3.json,",
-        "plant-press-straps-1.json,"
+        "plant-press-straps-1.json,",
+        "plant-press-straps-2.json,"
     })
     void aProjectOfAnyTimeOpensAndStopsOnlyWhereAQuestionWasAddedSince(String name, String stops) throws Exception {
         Path project = Files.copy(LANDED.resolve(name), scratch.resolve(name));

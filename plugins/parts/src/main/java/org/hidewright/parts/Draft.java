@@ -190,10 +190,14 @@ final class Draft {
         OnPart on = on("openings", opening.id());
         if (opening.isHole()) {
             builders.get(on.part())
-                    .hole(Hole.of(on.id(), opening.middle(), opening.width().mm()));
+                    .hole(Hole.of(
+                            on.id(),
+                            opening.middle(outlines.get(on.part())),
+                            opening.width().mm()));
             holes.add(on);
         } else {
-            builders.get(on.part()).cutOut(opening.outline().path(Role.INNER_CUT));
+            builders.get(on.part())
+                    .cutOut(opening.outline(outlines.get(on.part())).path(Role.INNER_CUT));
         }
     }
 

@@ -1,7 +1,9 @@
 package org.hidewright.parts;
 
+import java.util.Optional;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.RowId;
+import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Motion;
@@ -14,10 +16,10 @@ public record DrawnOpening(
         @RowId String id,
 
         @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "90 mm")
-        Length x,
+        Optional<Length> x,
 
         @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "60 mm")
-        Length y,
+        Optional<Length> y,
 
         @Asked(unit = "mm", min = "0.3 mm", max = "1 m", usual = "0.8-60 mm", example = "4 mm")
         Length width,
@@ -28,8 +30,12 @@ public record DrawnOpening(
         @Asked(unit = "°", min = "-360 °", max = "360 °", preset = "0 °")
         Angle turned) {
 
-    Point middle() {
-        return Point.of(x.mm(), y.mm());
+    /** Where it is not said how far right or up, it is in the middle of the part. */
+    Point middle(Curve part) {
+        Box box = part.bounds();
+        return Point.of(
+                x.map(Length::mm).orElse((box.minX() + box.maxX()) / 2),
+                y.map(Length::mm).orElse((box.minY() + box.maxY()) / 2));
     }
 
     /** A punched hole is as long as it is wide. */
@@ -38,9 +44,10 @@ public record DrawnOpening(
     }
 
     /** Of a slot: with round ends, its length with them. */
-    Curve outline() {
+    Curve outline(Curve part) {
         double w = width.mm();
-        Point corner = middle().plus(-length.mm() / 2, -w / 2);
-        return Outlines.roundedRectangle(corner, length.mm(), w, w / 2).moved(Motion.turn(middle(), turned.radians()));
+        Point middle = middle(part);
+        Point corner = middle.plus(-length.mm() / 2, -w / 2);
+        return Outlines.roundedRectangle(corner, length.mm(), w, w / 2).moved(Motion.turn(middle, turned.radians()));
     }
 }

@@ -52,7 +52,8 @@ class PartsTest {
     }
 
     private static DrawnOpening opening(String id, double x, double y, double width, double length) {
-        return new DrawnOpening(id, mm(x), mm(y), mm(width), mm(length), Angle.ofRadians(Math.PI / 2));
+        return new DrawnOpening(
+                id, Optional.of(mm(x)), Optional.of(mm(y)), mm(width), mm(length), Angle.ofRadians(Math.PI / 2));
     }
 
     /** What is typed, one table after the other. */

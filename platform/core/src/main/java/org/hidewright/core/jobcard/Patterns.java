@@ -149,7 +149,7 @@ final class Patterns {
 
     private String leather(Part part) {
         String thickness = part.thickness().isPresent()
-                ? wording.quantity(Length.ofMm(part.thickness().getAsDouble()))
+                ? wording.drawn(Length.ofMm(part.thickness().getAsDouble()))
                 : "";
         return part.leather().isEmpty() || thickness.isEmpty()
                 ? part.leather() + thickness
