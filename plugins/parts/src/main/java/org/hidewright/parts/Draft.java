@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.api.geometry.Curve;
@@ -22,9 +23,12 @@ import org.hidewright.api.item.Fold;
 import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
+import org.hidewright.api.item.Operation;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.item.StitchLine;
+import org.hidewright.api.item.WorkOrder;
+import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 
 /** Puts an item together from what was typed; each thing it cannot use is told with its row. */
@@ -38,6 +42,9 @@ final class Draft {
     private static final NoticeKind NONE_CUT = NoticeKind.stop("none-cut");
     private static final NoticeKind EDGE_TOO_LONG = NoticeKind.stop("edge-too-long");
     private static final NoticeKind NO_ROOM = NoticeKind.stop("no-room-for-line");
+    private static final NoticeKind WORK_ON_NOTHING = NoticeKind.stop("work-on-nothing");
+    private static final NoticeKind WORK_IN_CIRCLE = NoticeKind.stop("work-in-circle");
+    private static final NoticeKind WAITS_CROSS = NoticeKind.stop("waits-cross");
     private static final NoticeKind NOT_ON_A_PART = NoticeKind.stop("not-on-a-part");
 
     static final List<NoticeKind> NOTICES = List.of(
@@ -50,7 +57,10 @@ final class Draft {
             NONE_CUT,
             EDGE_TOO_LONG,
             NO_ROOM,
-            NOT_ON_A_PART);
+            NOT_ON_A_PART,
+            WORK_ON_NOTHING,
+            WORK_IN_CIRCLE,
+            WAITS_CROSS);
 
     private final Parts.Drawn drawn;
     private final Map<String, Part.Builder> builders = new LinkedHashMap<>();
@@ -98,7 +108,46 @@ final class Draft {
                     fitting.name().orElse(fitting.id()),
                     on("fittings", fitting.id(), fitting.holes(), holes)));
         }
+        List<Operation> operations = new ArrayList<>();
+        for (DrawnOperation operation : drawn.operations().orElse(List.of())) {
+            operations.add(operation(operation));
+        }
+        if (WorkOrder.of(operations).isEmpty()) {
+            throw new Trouble(WORK_IN_CIRCLE.at("operations"));
+        }
+        operations.forEach(item::operation);
         return item.build();
+    }
+
+    private Operation operation(DrawnOperation drawn) throws Trouble {
+        String row = "operations[" + drawn.id() + "]";
+        if (drawn.waitMost().isPresent()
+                && drawn.waitMost().get().seconds()
+                        < drawn.waitLeast().orElse(Duration.ofSeconds(0)).seconds()) {
+            throw new Trouble(WAITS_CROSS.at(
+                    row + ".wait-most",
+                    drawn.id(),
+                    drawn.waitLeast().orElseThrow(),
+                    drawn.waitMost().get()));
+        }
+        Operation operation = drawn.operation();
+        Set<String> things = new TreeSet<>(builders.keySet());
+        this.drawn.seams().orElse(List.of()).forEach(seam -> things.add(seam.id()));
+        this.drawn.fittings().orElse(List.of()).forEach(fitting -> things.add(fitting.id()));
+        Set<String> others = new TreeSet<>();
+        this.drawn.operations().orElse(List.of()).forEach(other -> others.add(other.id()));
+        mustBeOf(things, operation.on(), row + ".on", drawn.id());
+        mustBeOf(others, operation.after(), row + ".after", drawn.id());
+        own("operations", drawn.id());
+        return operation;
+    }
+
+    private static void mustBeOf(Set<String> known, List<String> named, String place, String id) throws Trouble {
+        for (String name : named) {
+            if (!known.contains(name)) {
+                throw new Trouble(WORK_ON_NOTHING.at(place, name, id, String.join(", ", known)));
+            }
+        }
     }
 
     private static Curve straight(DrawnFold fold) throws Trouble {
@@ -135,7 +184,9 @@ final class Draft {
         outlines.put(part.id(), outline);
         Part.Builder builder = Part.of(part.id(), part.name().orElse(part.id()), outline.path(Role.CUT))
                 .leather(part.leather().orElse(""))
-                .oversize(part.leftStanding().mm());
+                .oversize(part.leftStanding().mm())
+                .sanded(part.sanded().mm());
+        part.shows().faces().forEach(builder::shows);
         if (part.count() + part.turnedOver() == 0) {
             throw new Trouble(NONE_CUT.at("parts[" + part.id() + "].count", part.id()));
         }

@@ -29,5 +29,10 @@ public record DrawnPart(
         @Asked(unit = "mm", min = "0 mm", max = "20 mm", usual = "0-3 mm", preset = "0 mm")
         Length leftStanding,
 
+        @Asked(unit = "mm", min = "0 mm", max = "3 mm", usual = "0-0.5 mm", preset = "0 mm")
+        Length sanded,
+
+        @Asked(preset = "grain") Shows shows,
+
         @Asked(unit = "°", min = "-360 °", max = "360 °", example = "90 °")
         Optional<Angle> backbone) {}

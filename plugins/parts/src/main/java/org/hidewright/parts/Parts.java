@@ -50,7 +50,12 @@ public final class Parts implements Calculator<Parts.Drawn, Parts.Made> {
             Optional<List<DrawnSeam>> seams,
 
             @Asked(example = "[{\"id\":\"loop\",\"name\":\"Rivet\",\"holes\":\"back.rivet\"}]")
-            Optional<List<DrawnFitting>> fittings) {}
+            Optional<List<DrawnFitting>> fittings,
+
+            @Asked(
+                    example =
+                            "[{\"id\":\"glue\",\"what\":\"Glue front on back\",\"on\":\"front; back\",\"wait-least\":\"20 min\"},{\"id\":\"stitch\",\"what\":\"Stitch the side\",\"on\":\"side\",\"after\":\"glue\"}]")
+            Optional<List<DrawnOperation>> operations) {}
 
     /** What is answered. */
     public record Made(

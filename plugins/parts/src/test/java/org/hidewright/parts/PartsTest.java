@@ -5,19 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.item.Face;
 import org.hidewright.api.item.Fitting;
 import org.hidewright.api.item.Fold;
 import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
+import org.hidewright.api.item.Operation;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.item.StitchLine;
 import org.hidewright.api.measure.Angle;
+import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 import org.junit.jupiter.api.Test;
 
@@ -40,6 +44,8 @@ class PartsTest {
                 count,
                 turnedOver,
                 mm(leftStanding),
+                mm(0.2),
+                Shows.BOTH,
                 Optional.of(Angle.ofRadians(Math.PI / 2)));
     }
 
@@ -65,6 +71,7 @@ class PartsTest {
         private List<DrawnFold> folds = List.of();
         private List<DrawnSeam> seams = List.of();
         private List<DrawnFitting> fittings = List.of();
+        private List<DrawnOperation> operations = List.of();
 
         Typed(DrawnPart... parts) {
             this.parts = List.of(parts);
@@ -80,7 +87,8 @@ class PartsTest {
                                     Optional.of(stitches),
                                     Optional.of(folds),
                                     Optional.of(seams),
-                                    Optional.of(fittings)),
+                                    Optional.of(fittings),
+                                    Optional.of(operations)),
                             Working.NONE);
         }
 
@@ -225,5 +233,53 @@ class PartsTest {
         typed.folds = List.of(new DrawnFold(
                 "front.lid", new Along.Between(mm(1), mm(1), mm(1), mm(1)), mm(0), DrawnFold.Outside.GRAIN));
         typed.refused("no-room-for-line", "folds[front.lid].line", "front.lid");
+    }
+
+    private static DrawnOperation work(String id, List<String> on, List<String> after) {
+        return new DrawnOperation(
+                id,
+                "Do " + id,
+                Optional.of(on),
+                Optional.of(after),
+                Optional.empty(),
+                Optional.of(Duration.ofSeconds(600)),
+                Optional.of(Duration.ofSeconds(60)),
+                Optional.empty());
+    }
+
+    @Test
+    void workIsPutInAnOrderThatWorks() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0)));
+        typed.operations =
+                List.of(work("stitch", List.of(), List.of("glue")), work("glue", List.of(" front "), List.of()));
+        List<Operation> order = typed.item().operations();
+        assertEquals(
+                List.of("glue", "stitch"), order.stream().map(Operation::id).toList());
+        assertEquals(List.of("front"), order.get(0).on());
+        assertEquals(60, order.get(0).leastWait().orElseThrow().seconds());
+        assertEquals(0.2, typed.item().parts().get(0).sanded());
+        assertEquals(Set.of(Face.GRAIN, Face.FLESH), typed.item().parts().get(0).shows());
+    }
+
+    @Test
+    void workOnNothingOrInACircleIsTold() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0)));
+        typed.operations = List.of(work("glue", List.of("lid"), List.of()));
+        typed.refused("work-on-nothing", "operations[glue].on", "lid", "glue", "front");
+        typed.operations = List.of(work("glue", List.of(), List.of("skive")));
+        typed.refused("work-on-nothing", "operations[glue].after", "skive", "glue", "glue");
+        typed.operations = List.of(work("a", List.of(), List.of("b")), work("b", List.of(), List.of("a")));
+        typed.refused("work-in-circle", "operations");
+        typed.operations = List.of(new DrawnOperation(
+                "dry",
+                "Dry",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of("rack"),
+                Optional.empty(),
+                Optional.of(Duration.ofSeconds(120)),
+                Optional.of(Duration.ofSeconds(60))));
+        typed.refused(
+                "waits-cross", "operations[dry].wait-most", "dry", Duration.ofSeconds(120), Duration.ofSeconds(60));
     }
 }

@@ -1,15 +1,19 @@
 package org.hidewright.api.item;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
-/** A thing to make: its parts, the seams that hold them together and the fittings that go through them. */
+/** A thing to make: its parts, the seams that hold them together, the fittings that go through
+ * them, and what is done to make it. */
 public final class Item {
     private final List<Part> parts;
     private final List<Seam> seams;
     private final List<Fitting> fittings;
+    private final List<Operation> operations;
 
     private Item(Builder builder) {
         this.parts = Ids.distinct(builder.parts, Part::id);
@@ -20,11 +24,26 @@ public final class Item {
         }
         seams.stream().flatMap(seam -> seam.lines().stream()).forEach(on -> must("stitch line", on, stitchLine(on)));
         fittings.stream().flatMap(fitting -> fitting.holes().stream()).forEach(on -> must("hole", on, hole(on)));
+        this.operations = WorkOrder.of(Ids.distinct(builder.operations, Operation::id))
+                .orElseThrow(() -> new IllegalArgumentException("operations wait for each other in a circle"));
+        operations.forEach(this::must);
     }
 
     private static void must(String what, OnPart on, Optional<?> found) {
         if (found.isEmpty()) {
             throw new IllegalArgumentException("there is no " + what + " " + on);
+        }
+    }
+
+    private void must(Operation operation) {
+        Set<String> things = new HashSet<>();
+        parts.forEach(part -> things.add(part.id()));
+        seams.forEach(seam -> things.add(seam.id()));
+        fittings.forEach(fitting -> things.add(fitting.id()));
+        Set<String> others = new HashSet<>();
+        operations.forEach(other -> others.add(other.id()));
+        if (!things.containsAll(operation.on()) || !others.containsAll(operation.after())) {
+            throw new IllegalArgumentException(operation + " names something that is not there");
         }
     }
 
@@ -42,6 +61,11 @@ public final class Item {
 
     public List<Fitting> fittings() {
         return fittings;
+    }
+
+    /** What is done to make it, in an order that works. */
+    public List<Operation> operations() {
+        return operations;
     }
 
     public Optional<Part> part(String id) {
@@ -67,12 +91,13 @@ public final class Item {
         return other instanceof Item item
                 && parts.equals(item.parts)
                 && seams.equals(item.seams)
-                && fittings.equals(item.fittings);
+                && fittings.equals(item.fittings)
+                && operations.equals(item.operations);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(parts, seams, fittings);
+        return Objects.hash(parts, seams, fittings, operations);
     }
 
     @Override
@@ -85,6 +110,7 @@ public final class Item {
         private final List<Part> parts = new ArrayList<>();
         private final List<Seam> seams = new ArrayList<>();
         private final List<Fitting> fittings = new ArrayList<>();
+        private final List<Operation> operations = new ArrayList<>();
 
         private Builder() {}
 
@@ -103,9 +129,14 @@ public final class Item {
             return this;
         }
 
+        public Builder operation(Operation operation) {
+            operations.add(Objects.requireNonNull(operation, "operation"));
+            return this;
+        }
+
         /**
-         * @throws IllegalArgumentException if there is no part, an id is there twice, or a seam or fitting names something
-         *     that is not on a part
+         * @throws IllegalArgumentException if there is no part, an id is there twice, a seam, fitting or operation names
+         *     something that is not there, or operations wait for each other in a circle
          */
         public Item build() {
             return new Item(this);

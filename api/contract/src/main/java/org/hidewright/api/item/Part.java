@@ -1,9 +1,12 @@
 package org.hidewright.api.item;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Role;
 
@@ -21,6 +24,8 @@ public final class Part {
     private final List<Edge> edges;
     private final List<Path> marks;
     private final double oversize;
+    private final double sanded;
+    private final Set<Face> shows;
     private final int count;
     private final int mirrored;
     private final double direction;
@@ -38,6 +43,8 @@ public final class Part {
         this.edges = Ids.distinct(builder.edges, Edge::id);
         this.marks = List.copyOf(builder.marks);
         this.oversize = builder.oversize;
+        this.sanded = builder.sanded;
+        this.shows = Set.copyOf(builder.shows);
         this.count = builder.count;
         this.mirrored = builder.mirrored;
         this.direction = builder.direction;
@@ -108,6 +115,21 @@ public final class Part {
         return oversize;
     }
 
+    /** Millimetres that sanding takes off the edge once it is trimmed; the outline is what is left. */
+    public double sanded() {
+        return sanded;
+    }
+
+    /** Millimetres by which the part is cut larger than its outline: left standing to be trimmed, and to be sanded off. */
+    public double allowance() {
+        return oversize + sanded;
+    }
+
+    /** The faces that are seen on the finished item; none where nothing is said. */
+    public Set<Face> shows() {
+        return shows;
+    }
+
     /** How many are cut as drawn. */
     public int count() {
         return count;
@@ -129,7 +151,7 @@ public final class Part {
     }
 
     private List<Object> values() {
-        return List.of(
+        return Arrays.asList(
                 id,
                 name,
                 leather,
@@ -142,6 +164,8 @@ public final class Part {
                 edges,
                 marks,
                 oversize,
+                sanded,
+                shows,
                 count,
                 mirrored,
                 direction);
@@ -176,6 +200,8 @@ public final class Part {
         private String leather = "";
         private double thickness;
         private double oversize;
+        private double sanded;
+        private final Set<Face> shows = EnumSet.noneOf(Face.class);
         private int count = 1;
         private int mirrored;
         private double direction = Double.NaN;
@@ -246,6 +272,18 @@ public final class Part {
         /** @throws IllegalArgumentException if it is below 0 */
         public Builder oversize(double mm) {
             this.oversize = Ids.atLeast0(mm, "what is left standing");
+            return this;
+        }
+
+        /** @throws IllegalArgumentException if it is below 0 */
+        public Builder sanded(double mm) {
+            this.sanded = Ids.atLeast0(mm, "what is sanded off");
+            return this;
+        }
+
+        /** A face that is seen on the finished item. */
+        public Builder shows(Face face) {
+            shows.add(face);
             return this;
         }
 

@@ -17,10 +17,12 @@ import org.hidewright.api.item.Fold;
 import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
+import org.hidewright.api.item.Operation;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.item.StitchLine;
 import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 
 /** What links can take from an item: the rows of {@link org.hidewright.api.item.ItemFact}. */
@@ -46,7 +48,17 @@ public final class ItemFacts {
         item.seams().forEach(facts::seam);
         item.fittings().forEach(facts::fitting);
         facts.lengthOfKind.forEach((kind, length) -> facts.row(EDGES + kind).length(length));
-        facts.row(ALL).area(facts.areaOfAll).cut(facts.cutOfAll).count(facts.piecesOfAll);
+        double seconds = 0;
+        for (Operation operation : item.operations()) {
+            Duration time = operation.handsOn().orElse(Duration.ofSeconds(0));
+            seconds += time.seconds();
+            facts.row(operation.id()).handsOn(time);
+        }
+        facts.row(ALL)
+                .area(facts.areaOfAll)
+                .cut(facts.cutOfAll)
+                .count(facts.piecesOfAll)
+                .handsOn(Duration.ofSeconds(seconds));
         return List.copyOf(facts.rows);
     }
 
@@ -73,9 +85,9 @@ public final class ItemFacts {
     /** The outline to cut: the finished one, or what is left standing outside it. */
     static List<Curve> cutOutline(Part part) {
         Region outline = Region.of(Curve.of(part.outline()));
-        return part.oversize() == 0
+        return part.allowance() == 0
                 ? List.of(outline.outline())
-                : outline.grown(part.oversize(), Corner.POINTED).stream()
+                : outline.grown(part.allowance(), Corner.POINTED).stream()
                         .map(Region::outline)
                         .toList();
     }
@@ -180,6 +192,10 @@ public final class ItemFacts {
 
         Row count(List<Point> holes) {
             return holes.isEmpty() ? this : count(holes.size());
+        }
+
+        Row handsOn(Duration time) {
+            return time.seconds() > 0 ? with("hands-on", time) : this;
         }
 
         Row stack(OptionalDouble mm) {

@@ -25,7 +25,7 @@ public final class PartDrawing {
         Drawing.Builder drawing = Drawing.builder();
         List<Curve> cut = ItemFacts.cutOutline(part);
         cut.forEach(outline -> drawing.add(outline.path(Role.CUT)));
-        if (part.oversize() > 0) {
+        if (part.allowance() > 0) {
             drawing.add(Curve.of(part.outline()).path(Role.FINISHED_EDGE));
         }
         part.cutOuts().forEach(drawing::add);

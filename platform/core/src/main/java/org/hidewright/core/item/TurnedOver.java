@@ -17,8 +17,10 @@ final class TurnedOver {
         Part.Builder moved = Part.of(part.id(), part.name(), moved(part.outline(), motion))
                 .leather(part.leather())
                 .oversize(part.oversize())
+                .sanded(part.sanded())
                 .pieces(part.count(), part.mirrored());
         part.thickness().ifPresent(moved::thickness);
+        part.shows().forEach(moved::shows);
         part.cutOuts().forEach(cutOut -> moved.cutOut(moved(cutOut, motion)));
         part.holes().forEach(hole -> moved.hole(Hole.of(hole.id(), motion.apply(hole.centre()), hole.diameter())));
         part.stitchLines()

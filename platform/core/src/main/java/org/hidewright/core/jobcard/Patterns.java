@@ -22,6 +22,7 @@ import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.api.drawing.Shape;
+import org.hidewright.api.item.Face;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
@@ -143,6 +144,14 @@ final class Patterns {
         }
         if (part.oversize() > 0) {
             lines.add(wording.host("patterns.trim", Length.ofMm(part.oversize())));
+        }
+        if (part.sanded() > 0) {
+            lines.add(wording.host("patterns.sanded", Length.ofMm(part.sanded())));
+        }
+        if (part.shows().size() == Face.values().length) {
+            lines.add(wording.host("patterns.both-show"));
+        } else if (part.shows().contains(Face.FLESH)) {
+            lines.add(wording.host("patterns.flesh-shows"));
         }
         return lines;
     }

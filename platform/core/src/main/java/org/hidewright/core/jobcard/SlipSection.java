@@ -91,6 +91,10 @@ final class SlipSection {
                     .flatMap(SlipSection::picture)
                     .ifPresent(picture -> blocks.add(Figure.fitted(words.drawn(picture), words.label(answer))));
         }
+        declared().stream()
+                .flatMap(answer -> answers.get(answer.key()).stream())
+                .filter(Item.class::isInstance)
+                .forEach(item -> blocks.addAll(new WorkSteps((Item) item, wording).blocks()));
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
         for (Answer answer : declared()) {

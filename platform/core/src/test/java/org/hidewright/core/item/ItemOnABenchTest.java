@@ -14,7 +14,10 @@ import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.PatternSheets;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Table;
+import org.hidewright.api.document.TickList;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Plate;
 import org.hidewright.core.bench.Relay;
@@ -217,5 +220,38 @@ class ItemOnABenchTest {
         assertEquals(
                 List.of("notice.link-wrong-kind"),
                 tally.remarks().stream().map(remark -> remark.key()).toList());
+    }
+
+    @Test
+    void theJobCardHasTheWorkToTickOff() {
+        WorkedProject worked = taking("100 mm", "'take': " + fact("front.foot", "length"));
+        Section card = packet(worked)
+                .documents(LocalDate.of(2026, 3, 1), List.of(), fault -> {
+                    throw new AssertionError(fault);
+                })
+                .get(Packet.JOB_CARD)
+                .sections()
+                .get(1);
+        TickList work = card.blocks().stream()
+                .filter(TickList.class::isInstance)
+                .map(TickList.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertEquals("Skive the foot", work.steps().get(0).text());
+        assertEquals(
+                "on Front; skiving knife; about 10 min; then at least 2 h; and within 24 h",
+                work.steps().get(0).detail().replace('\u00A0', ' '));
+    }
+
+    @Test
+    void handsOnTimeIsAFact() {
+        WorkedProject worked = taking("100 mm", "'take': '1 mm'");
+        Item item = (Item)
+                worked.slips().get("plate").answers().orElseThrow().get("item").orElseThrow();
+        List<Object> times = ItemFacts.rows(item).stream()
+                .filter(row -> List.of("skive", "all").contains(row.rowId()))
+                .map(row -> row.get("hands-on").orElseThrow())
+                .toList();
+        assertEquals(List.of(Duration.ofSeconds(600), Duration.ofSeconds(600)), times);
     }
 }
