@@ -70,8 +70,8 @@ final class Crossings {
         Crossing crossing = new Crossing(inside(t), inside(s));
         Point place = a.at(crossing.first());
         for (Crossing known : found) {
-            if (a.at(known.first()).distanceTo(place) < oneMm
-                    && b.at(known.second()).distanceTo(b.at(crossing.second())) < oneMm) {
+            if (Stretch.within(oneMm, a.at(known.first()), place)
+                    && Stretch.within(oneMm, b.at(known.second()), b.at(crossing.second()))) {
                 return;
             }
         }
@@ -82,11 +82,11 @@ final class Crossings {
     private void ends() {
         for (int end = 0; end <= 1; end++) {
             double s = b.nearest(a.at(end));
-            if (b.at(s).distanceTo(a.at(end)) < SAME_MM) {
+            if (Stretch.within(SAME_MM, b.at(s), a.at(end))) {
                 add(end, s);
             }
             double t = a.nearest(b.at(end));
-            if (a.at(t).distanceTo(b.at(end)) < SAME_MM) {
+            if (Stretch.within(SAME_MM, a.at(t), b.at(end))) {
                 add(t, end);
             }
         }
@@ -221,7 +221,7 @@ final class Crossings {
     }
 
     private void touch(double t, double s, double oneMm) {
-        if (a.at(t).distanceTo(b.at(s)) < SAME_MM) {
+        if (Stretch.within(SAME_MM, a.at(t), b.at(s))) {
             add(t, s, oneMm);
         }
     }

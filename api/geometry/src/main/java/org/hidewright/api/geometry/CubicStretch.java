@@ -8,11 +8,15 @@ import org.hidewright.api.drawing.Segment;
 
 /** A cubic Bézier curve, also as the polynomial a t³ + b t² + c t + start. */
 final class CubicStretch extends Stretch {
+    /** Of the length of the control polygon, for a whole parameter. */
+    private static final double SLOW = 0.2;
+
     private final Segment.Cubic cubic;
     private final Vector a;
     private final Vector b;
     private final Vector c;
     private final double size;
+    private double[] slowest;
 
     CubicStretch(Segment.Cubic cubic) {
         this.cubic = cubic;
@@ -92,7 +96,30 @@ final class CubicStretch extends Stretch {
 
     @Override
     double length(double from, double to) {
-        return GaussLegendre.sum(t -> velocity(t).length(), from, to);
+        double sum = 0;
+        double start = from;
+        for (double slow : slowest()) {
+            if (slow > start && slow < to) {
+                sum += GaussLegendre.sum(t -> velocity(t).length(), start, slow);
+                start = slow;
+            }
+        }
+        return sum + GaussLegendre.sum(t -> velocity(t).length(), start, to);
+    }
+
+    /**
+     * Where the curve all but stops, in order: there its speed has a kink, and sums on either side of it are summed apart.
+     * At a least speed the acceleration is square to the velocity, which is a polynomial of the third degree.
+     */
+    private double[] slowest() {
+        if (slowest == null) {
+            slowest = new CubicRoots(18 * a.dot(a), 18 * a.dot(b), 4 * b.dot(b) + 6 * a.dot(c), 2 * b.dot(c))
+                    .inside().stream()
+                            .mapToDouble(t -> t)
+                            .filter(t -> velocity(t).length() < SLOW * size)
+                            .toArray();
+        }
+        return slowest;
     }
 
     /** De Casteljau's points, by blossoming at both ends of the part. */

@@ -9,6 +9,8 @@ import org.hidewright.api.drawing.Point;
 public final class Faults {
     /** Segments shorter than this cannot be cut, and are a slip of the pen. */
     private static final double SHORTEST_MM = 0.01;
+    /** Places nearer than this are told as one. */
+    private static final double ONE_MM = 1e-5;
     /** A turn so near to half a turn goes back on its own line. */
     private static final double BACK_RAD = 1e-4;
 
@@ -128,7 +130,8 @@ public final class Faults {
     }
 
     private static boolean isJoint(Stretch before, double end, Stretch after, double start) {
-        return before.at(end).distanceTo(before.end()) < 1e-5 && after.at(start).distanceTo(after.start()) < 1e-5;
+        return Stretch.within(ONE_MM, before.at(end), before.end())
+                && Stretch.within(ONE_MM, after.at(start), after.start());
     }
 
     private static List<Stretch> withoutLoops(Stretch stretch) {
@@ -148,7 +151,7 @@ public final class Faults {
     }
 
     private static void add(List<Point> places, Point place) {
-        if (places.stream().noneMatch(known -> known.distanceTo(place) < 1e-5)) {
+        if (places.stream().noneMatch(known -> Stretch.within(ONE_MM, known, place))) {
             places.add(place);
         }
     }

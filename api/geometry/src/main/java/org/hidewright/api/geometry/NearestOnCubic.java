@@ -38,7 +38,7 @@ final class NearestOnCubic {
 
     static double parameter(CubicStretch curve, Point place) {
         NearestOnCubic nearest = new NearestOnCubic(curve, place);
-        nearest.part(leaning(curve.cubic(), place), 0, 1, 0);
+        nearest.part(inside(leaning(curve.cubic(), place)), 0, 1, 0);
         return nearest.best;
     }
 
@@ -61,6 +61,29 @@ final class NearestOnCubic {
             }
         }
         return leaning;
+    }
+
+    /**
+     * The same polynomial divided by t, or by 1 - t, where it is nothing at that end because a handle has no length: the ends
+     * are offered anyway, and a root there would hide those between.
+     */
+    private static double[] inside(double[] f) {
+        int degree = f.length - 1;
+        if (degree > 0 && f[degree] == 0) {
+            double[] divided = new double[degree];
+            for (int i = 0; i < degree; i++) {
+                divided[i] = f[i] * degree / (degree - i);
+            }
+            return inside(divided);
+        }
+        if (degree > 0 && f[0] == 0) {
+            double[] divided = new double[degree];
+            for (int i = 0; i < degree; i++) {
+                divided[i] = f[i + 1] * degree / (i + 1);
+            }
+            return inside(divided);
+        }
+        return f;
     }
 
     private void part(double[] f, double from, double to, int depth) {
@@ -124,15 +147,15 @@ final class NearestOnCubic {
         return t;
     }
 
+    /** By Bernstein’s form, from its first coefficient on. */
     private static double value(double[] f, double t) {
-        double u = 1 - t;
-        double u2 = u * u;
-        double t2 = t * t;
-        return u2 * u2 * u * f[0]
-                + 5 * u2 * u2 * t * f[1]
-                + 10 * u2 * u * t2 * f[2]
-                + 10 * u2 * t2 * t * f[3]
-                + 5 * u * t2 * t2 * f[4]
-                + t2 * t2 * t * f[5];
+        int degree = f.length - 1;
+        double sum = 0;
+        double share = Math.pow(1 - t, degree);
+        for (int i = 0; i <= degree; i++) {
+            sum += share * f[i];
+            share *= t / (1 - t) * (degree - i) / (i + 1);
+        }
+        return sum;
     }
 }

@@ -90,7 +90,7 @@ public final class Parallel {
                 out.x() * Math.cos(turn) + out.y() * Math.sin(turn),
                 out.y() * Math.cos(turn) - out.x() * Math.sin(turn));
         Point start = in.left().times(distance).from(next.start());
-        if (start.distanceTo(end) < 10 * Crossings.SAME_MM) {
+        if (Stretch.within(10 * Crossings.SAME_MM, start, end)) {
             return;
         }
         double reach = 1 / Math.cos(turn / 2);

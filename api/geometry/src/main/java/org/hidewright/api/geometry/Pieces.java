@@ -54,8 +54,8 @@ final class Pieces {
         List<Stretch> pieces = new ArrayList<>();
         double from = 0;
         for (double at : cuts) {
-            if (stretch.at(from).distanceTo(stretch.at(at)) > 10 * Crossings.SAME_MM
-                    && stretch.at(1).distanceTo(stretch.at(at)) > 10 * Crossings.SAME_MM) {
+            if (!Stretch.within(10 * Crossings.SAME_MM, stretch.at(from), stretch.at(at))
+                    && !Stretch.within(10 * Crossings.SAME_MM, stretch.at(1), stretch.at(at))) {
                 pieces.add(stretch.part(from, at));
                 from = at;
             }
@@ -90,8 +90,8 @@ final class Pieces {
     }
 
     private static boolean isLoose(Stretch piece, List<Stretch> pieces, double reach) {
-        return pieces.stream().noneMatch(next -> next.start().distanceTo(piece.end()) < reach)
-                || pieces.stream().noneMatch(before -> before.end().distanceTo(piece.start()) < reach);
+        return pieces.stream().noneMatch(next -> Stretch.within(reach, next.start(), piece.end()))
+                || pieces.stream().noneMatch(before -> Stretch.within(reach, before.end(), piece.start()));
     }
 
     /** Lines with two ends made of pieces, each as long as can be. */
@@ -117,7 +117,7 @@ final class Pieces {
     private static boolean grow(List<Stretch> chain, List<Stretch> left, double reach) {
         while (true) {
             Stretch last = chain.get(chain.size() - 1);
-            if (last.end().distanceTo(chain.get(0).start()) < reach && lengthOf(chain) > 10 * reach) {
+            if (Stretch.within(reach, last.end(), chain.get(0).start()) && lengthOf(chain) > 10 * reach) {
                 return true;
             }
             Stretch next = takeStartingAt(last, left, reach);
@@ -137,7 +137,7 @@ final class Pieces {
         int best = -1;
         double leftmost = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < left.size(); i++) {
-            if (left.get(i).start().distanceTo(last.end()) < reach) {
+            if (Stretch.within(reach, left.get(i).start(), last.end())) {
                 double turn = last.tangent(1).turnTo(left.get(i).tangent(0));
                 if (turn > leftmost) {
                     leftmost = turn;
@@ -150,7 +150,7 @@ final class Pieces {
 
     private static Stretch takeEndingAt(Stretch next, List<Stretch> left) {
         for (int i = 0; i < left.size(); i++) {
-            if (left.get(i).end().distanceTo(next.start()) < NEAR_MM) {
+            if (Stretch.within(NEAR_MM, left.get(i).end(), next.start())) {
                 return left.remove(i);
             }
         }

@@ -111,7 +111,7 @@ public final class Rounding {
                 arrives += gap.cross(u) / cross;
             }
             boolean onBoth = leaves > 0 && leaves < 1 && arrives > 0 && arrives < 1;
-            return onBoth && in.beside(leaves, side).distanceTo(out.beside(arrives, side)) < Stretch.NOTHING_MM;
+            return onBoth && Stretch.within(Stretch.NOTHING_MM, in.beside(leaves, side), out.beside(arrives, side));
         }
 
         Stretch arc() {

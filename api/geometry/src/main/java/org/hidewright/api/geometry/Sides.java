@@ -23,8 +23,8 @@ final class Sides {
         Stretch here = stretches.get(spot.segment());
         double t = here.nearest(place);
         Vector out = Vector.between(spot.point(), place);
-        boolean atStart = here.at(t).distanceTo(here.start()) < Stretch.NOTHING_MM;
-        boolean atEnd = here.at(t).distanceTo(here.end()) < Stretch.NOTHING_MM;
+        boolean atStart = Stretch.within(Stretch.NOTHING_MM, here.at(t), here.start());
+        boolean atEnd = Stretch.within(Stretch.NOTHING_MM, here.at(t), here.end());
         if (!atStart && !atEnd) {
             return here.tangent(t).cross(out) > 0;
         }

@@ -22,6 +22,11 @@ abstract class Stretch {
         return new CubicStretch((Segment.Cubic) segment);
     }
 
+    /** Whether two places are nearer to each other than a distance. */
+    static boolean within(double mm, Point one, Point other) {
+        return one.distanceTo(other) < mm;
+    }
+
     abstract Segment segment();
 
     abstract Point at(double t);
