@@ -16,6 +16,11 @@ final class ArcStretch extends Stretch {
     }
 
     @Override
+    double swing(double from, double to) {
+        return Math.abs((to - from) * arc.sweep()) / 2;
+    }
+
+    @Override
     double turning() {
         return Math.abs(arc.sweep());
     }

@@ -161,7 +161,8 @@ final class Crossings {
                 return;
             }
             double cross = u.cross(v);
-            if (Math.abs(cross) > 10 * (offA * chordB + offB * chordA) + 1e-9 * chordA * chordB) {
+            boolean clear = Math.abs(cross) > 10 * (offA * chordB + offB * chordA) + 1e-9 * chordA * chordB;
+            if (clear && meetOnce(cross / (chordA * chordB), t0, t1, s0, s1)) {
                 double along = between.cross(v) / cross;
                 double other = between.cross(u) / cross;
                 double off = 2 * (offA + offB) * chordA * chordB / Math.abs(cross);
@@ -184,6 +185,11 @@ final class Crossings {
             search(t0, t1, s0, sm);
             search(t0, t1, sm, s1);
         }
+    }
+
+    /** Parts whose chords part by more than both point away from them cannot come together again. */
+    private boolean meetOnce(double sine, double t0, double t1, double s0, double s1) {
+        return Math.asin(Math.min(1, Math.abs(sine))) > a.swing(t0, t1) + b.swing(s0, s1);
     }
 
     /** Whether all of the second chord is on one side of the first, farther away than the curves leave their chords. */

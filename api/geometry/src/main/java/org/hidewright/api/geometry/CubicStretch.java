@@ -2,6 +2,7 @@ package org.hidewright.api.geometry;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Segment;
@@ -44,16 +45,39 @@ final class CubicStretch extends Stretch {
     double turning() {
         double turning = 0;
         Vector before = null;
-        for (Vector leg : List.of(
-                Vector.between(cubic.start(), cubic.control1()),
-                Vector.between(cubic.control1(), cubic.control2()),
-                Vector.between(cubic.control2(), cubic.end()))) {
-            if (leg.length() > 1e-9 * size) {
-                turning += before == null ? 0 : Math.abs(before.turnTo(leg));
-                before = leg;
-            }
+        for (Vector leg : legs()) {
+            turning += before == null ? 0 : Math.abs(before.turnTo(leg));
+            before = leg;
         }
         return turning;
+    }
+
+    /** A curve points nowhere that its control polygon does not point to, or between. */
+    @Override
+    double swing(double from, double to) {
+        Vector chord = Vector.between(at(from), at(to));
+        double third = (to - from) / 3;
+        Vector first = velocity(from).times(third);
+        Vector last = velocity(to).times(third);
+        Vector middle = new Vector(chord.x() - first.x() - last.x(), chord.y() - first.y() - last.y());
+        return Math.max(swing(chord, first), Math.max(swing(chord, middle), swing(chord, last)));
+    }
+
+    private double swing(Vector chord, Vector leg) {
+        if (!(chord.length() > 0)) {
+            return Math.PI;
+        }
+        return leg.length() > 1e-12 * size ? Math.abs(chord.turnTo(leg)) : 0;
+    }
+
+    /** The legs of the control polygon that have a length. */
+    private List<Vector> legs() {
+        return Stream.of(
+                        Vector.between(cubic.start(), cubic.control1()),
+                        Vector.between(cubic.control1(), cubic.control2()),
+                        Vector.between(cubic.control2(), cubic.end()))
+                .filter(leg -> leg.length() > 1e-9 * size)
+                .toList();
     }
 
     private double x(double t) {

@@ -14,6 +14,11 @@ final class LineStretch extends Stretch {
     }
 
     @Override
+    double swing(double from, double to) {
+        return 0;
+    }
+
+    @Override
     double turning() {
         return 0;
     }

@@ -56,6 +56,9 @@ abstract class Stretch {
     /** By how much the part between two parameters may leave its chord. */
     abstract double sagitta(double from, double to);
 
+    /** By how much, at most, the part between two parameters points away from its chord; π where it has none. */
+    abstract double swing(double from, double to);
+
     /** At least the sum of all its turning, to the left and to the right. */
     abstract double turning();
 

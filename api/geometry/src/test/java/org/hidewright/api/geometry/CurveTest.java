@@ -233,4 +233,46 @@ class CurveTest {
         assertEquals(PLATE.toString(), again.toString());
         assertNotEquals(PLATE, Curve.open(PLATE.segments()), "open and closed are not the same");
     }
+
+    @Test
+    void whatIsAlikeIsEqualAndWhatIsNotHasAnotherHash() {
+        Curve one = Outlines.rectangle(Point.of(0, 0), 30, 20);
+        Curve other = Outlines.rectangle(Point.of(0, 0), 30, 21);
+        assertEquals(one.hashCode(), Outlines.rectangle(Point.of(0, 0), 30, 20).hashCode());
+        assertNotEquals(one.hashCode(), other.hashCode());
+        assertNotEquals(Region.of(one).hashCode(), Region.of(other).hashCode());
+        assertNotEquals(one.at(1).hashCode(), one.at(2).hashCode());
+        assertTrue(one.toString().contains("30.0"), one.toString());
+        Fault here = new Fault(Fault.Kind.TOO_SHORT, Point.of(1, 2));
+        assertNotEquals(here.hashCode(), new Fault(Fault.Kind.TOO_SHORT, Point.of(1, 3)).hashCode());
+    }
+
+    @Test
+    void aMotionKnowsWhetherItTurnsOver() {
+        Motion turned = Motion.turn(Point.of(7, 3), 0.7);
+        Motion over = Motion.mirror(Point.of(1, 2), Point.of(4, 9));
+        assertFalse(turned.turnsOver());
+        assertTrue(over.turnsOver());
+        assertTrue(turned.then(over).turnsOver());
+        assertFalse(over.then(over).turnsOver());
+        assertEquals(0, turned.apply(Point.of(7, 3)).distanceTo(Point.of(7, 3)), 1e-12, "its centre stays");
+        Point twice = over.then(over).apply(Point.of(11, -5));
+        assertEquals(0, twice.distanceTo(Point.of(11, -5)), 1e-9);
+        Point both = turned.then(over).apply(Point.of(11, -5));
+        assertEquals(0, both.distanceTo(over.apply(turned.apply(Point.of(11, -5)))), 1e-9);
+    }
+
+    @Test
+    void anArcThroughThreePlacesGoesOverTheMiddleOne() {
+        for (double[] via : new double[][] {{0, 10}, {0, -10}, {9, 4}, {-9.5, -3}, {-3, 9.9}, {5, -0.1}}) {
+            Point start = Point.of(-10, 0);
+            Point end = Point.of(10, 0.5);
+            Curve arc = Curve.open(List.of(Arcs.through(start, Point.of(via[0], via[1]), end)));
+            assertEquals(0, arc.distanceTo(Point.of(via[0], via[1])), 1e-9);
+            assertEquals(0, arc.end().distanceTo(end), 1e-9);
+        }
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Arcs.through(Point.of(0, 0), Point.of(1, 1), Point.of(3000, 3000)));
+    }
 }

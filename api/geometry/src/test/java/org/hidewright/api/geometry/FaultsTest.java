@@ -86,4 +86,75 @@ class FaultsTest {
                         .map(Fault::kind)
                         .toList());
     }
+
+    @Test
+    void theLastSegmentMayCrossTheFirst() {
+        // an arc of three quarters, and lines that come back through it
+        Curve arc = Curve.closed(List.of(
+                Segment.arc(Point.of(10, 0), ORIGIN, 1.5 * Math.PI),
+                Segment.line(Point.of(0, -10), Point.of(-30, -10)),
+                Segment.line(Point.of(-30, -10), Point.of(-30, 5)),
+                Segment.line(Point.of(-30, 5), Point.of(10, 0))));
+        assertEquals(
+                1,
+                Faults.of(arc).stream()
+                        .filter(fault -> fault.kind() == Fault.Kind.CROSSES_ITSELF)
+                        .count());
+    }
+
+    @Test
+    void aSegmentMayCrossTheOneBeforeIt() {
+        // a line, then nearly back, then an arc over it
+        double back = Math.toRadians(170);
+        Point end = Point.of(20, 0);
+        Point centre = end.towards(back + Math.PI / 2, 15);
+        Curve hook = Curve.open(List.of(Segment.line(ORIGIN, end), Segment.arc(end, centre, Math.toRadians(60))));
+        assertEquals(1, Faults.of(hook).size(), Faults.of(hook)::toString);
+        Curve loop = Curve.open(List.of(
+                Segment.arc(Point.of(10, 0), ORIGIN, 1.7 * Math.PI), Segment.line(arcEnd(), Point.of(-20, 12))));
+        assertEquals(1, Faults.of(loop).size(), Faults.of(loop)::toString);
+        assertEquals(1, Faults.of(loop.reversed()).size());
+    }
+
+    private static Point arcEnd() {
+        return ORIGIN.towards(1.7 * Math.PI, 10);
+    }
+
+    @Test
+    void faultsComeInTheirOrderAlongTheCurve() {
+        Curve tie = Outlines.polygon(
+                ORIGIN, Point.of(40, 30), Point.of(40, 0), Point.of(0, 30), Point.of(0, 20), Point.of(0.005, 20));
+        List<Fault.Kind> kinds = Faults.of(tie).stream().map(Fault::kind).toList();
+        assertEquals(List.of(Fault.Kind.CROSSES_ITSELF, Fault.Kind.TOO_SHORT), kinds);
+    }
+
+    @Test
+    void anOpenCurveMayEndTheOtherWayThanItBegan() {
+        Curve open = Curve.open(List.of(
+                Segment.line(ORIGIN, Point.of(20, 0)),
+                Segment.line(Point.of(20, 0), Point.of(20, 10)),
+                Segment.line(Point.of(20, 10), Point.of(0, 10))));
+        assertEquals(List.of(), Faults.of(open));
+    }
+
+    @Test
+    void anOutlineMayStartOnASpike() {
+        Curve spike = Outlines.polygon(Point.of(60, 0), Point.of(40, 0), Point.of(40, 20), ORIGIN, Point.of(40, 0));
+        assertTrue(Faults.of(spike).stream()
+                .anyMatch(fault ->
+                        fault.kind() == Fault.Kind.TURNS_BACK && fault.place().equals(Point.of(60, 0))));
+    }
+
+    @Test
+    void aHoleMayBeFaultyInItselfOrRoundAnother() {
+        Curve plate = Outlines.rectangle(ORIGIN, 60, 40);
+        Curve tie = Outlines.polygon(Point.of(10, 10), Point.of(30, 30), Point.of(30, 12), Point.of(10, 28));
+        assertTrue(Faults.of(Region.of(plate, List.of(tie))).stream()
+                .anyMatch(fault -> fault.kind() == Fault.Kind.CROSSES_ITSELF));
+        Curve small = Outlines.circle(Point.of(20, 20), 4);
+        Curve large = Outlines.circle(Point.of(20, 20), 12);
+        assertEquals(
+                Faults.of(Region.of(plate, List.of(small, large))).size(),
+                Faults.of(Region.of(plate, List.of(large, small))).size());
+    }
 }

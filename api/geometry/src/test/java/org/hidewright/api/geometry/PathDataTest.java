@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Segment;
 import org.junit.jupiter.api.Test;
@@ -81,5 +82,33 @@ class PathDataTest {
         PathData.Unreadable trouble = assertThrows(PathData.Unreadable.class, () -> PathData.read(text));
         assertEquals(why, trouble.getMessage());
         assertEquals(near, trouble.near());
+    }
+
+    @Test
+    void aQuadraticCurveGoesOnWithItsControlTurnedRound() throws PathData.Unreadable {
+        List<Segment> bows = PathData.read("M5 7Q15 27 25 7T45 9t3 4").segments();
+        assertEquals(3, bows.size());
+        // the control 15, 27 turned round 25, 7 is 35, -13; that one round 45, 9 is 55, 31
+        Segment.Cubic second = (Segment.Cubic) bows.get(1);
+        assertEquals(0, second.control1().distanceTo(Point.of(25 + 10 * 2 / 3.0, 7 - 20 * 2 / 3.0)), 1e-9);
+        assertEquals(0, second.control2().distanceTo(Point.of(45 - 10 * 2 / 3.0, 9 - 22 * 2 / 3.0)), 1e-9);
+        Segment.Cubic third = (Segment.Cubic) bows.get(2);
+        assertEquals(0, third.control1().distanceTo(Point.of(45 + 10 * 2 / 3.0, 9 + 22 * 2 / 3.0)), 1e-9);
+        assertEquals(0, third.end().distanceTo(Point.of(48, 13)), 1e-9);
+    }
+
+    /** Each of the four arcs over one chord by its middle, worked by hand: radius 50, chord 60, so 40 from centre to chord. */
+    @Test
+    void anArcRisesToItsSide() throws PathData.Unreadable {
+        assertMiddle(-10, "M0 0A50 50 0 0 1 60 0");
+        assertMiddle(10, "M0 0A50 50 0 0 0 60 0");
+        assertMiddle(-90, "M0 0A50 50 0 1 1 60 0");
+        assertMiddle(90, "M0 0A50 50 0 1 0 60 0");
+        assertEquals(60, PathData.read("M0 0A0 0 0 0 1 60 0").length(), 1e-9, "without a radius it is a line");
+    }
+
+    private static void assertMiddle(double y, String text) throws PathData.Unreadable {
+        Curve arc = PathData.read(text);
+        assertEquals(0, arc.at(arc.length() / 2).point().distanceTo(Point.of(30, y)), 1e-9, text);
     }
 }

@@ -149,4 +149,26 @@ class SpacingTest {
         assertThrows(IllegalArgumentException.class, () -> Spacing.of(line, 4, AtCorners.PASS, List.of(100.1)));
         assertThrows(IllegalArgumentException.class, () -> Spacing.of(line, 4, AtCorners.PASS, List.of(-0.1)));
     }
+
+    @Test
+    void wantedMarksNeedNotBeInOrder() {
+        Curve line = Curve.open(List.of(Segment.line(Point.of(0, 0), Point.of(100, 0))));
+        Spacing spacing = Spacing.of(line, 4, AtCorners.PASS, List.of(71.5, 33.0, 33.0));
+        List<Double> along = spacing.marks().stream().map(Spot::along).toList();
+        assertEquals(along.stream().sorted().toList(), along);
+        assertEquals(26, along.size());
+        assertEquals(line, spacing.line());
+    }
+
+    @Test
+    void aSpannedRunThatIsShorterThanAGapHasItsOneMark() {
+        Curve notched = Outlines.polygon(
+                Point.of(0, 0), Point.of(40, 0), Point.of(40, 3), Point.of(80, 3), Point.of(80, 40), Point.of(0, 40));
+        Spacing spacing = Spacing.of(notched, 5, AtCorners.SPAN);
+        assertEquals(
+                1,
+                spacing.marks().stream()
+                        .filter(mark -> mark.along() > 40 && mark.along() < 43)
+                        .count());
+    }
 }
