@@ -51,6 +51,7 @@ class LandedProjectsIT {
         "hand-lens-pouch-1.json,",
         "hand-lens-pouch-2.json,",
         "hand-lens-pouch-3.json,",
+        "hand-lens-pouch-4.json,",
         "plant-press-straps-1.json,",
         "plant-press-straps-2.json,"
     })
