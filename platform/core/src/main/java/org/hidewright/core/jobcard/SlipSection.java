@@ -195,9 +195,17 @@ final class SlipSection {
         for (int i = 0; i < lines.size(); i++) {
             AskedLine line = lines.get(i);
             if (line.depth() == 0) {
-                table.row(words.label(line.question()), taken(line), origin(line));
-                for (List<AskedLine> row : inside(lines, i)) {
-                    table.row(row.get(0).row(), rowText(line, row), line.preset() ? origin(line) : rowOrigin(row));
+                Collection<List<AskedLine>> rows = inside(lines, i);
+                String label = words.label(line.question());
+                boolean group = line.question().kind() == Kind.GROUP && !rows.isEmpty();
+                if (!group) { // what stands in a group is told once, beside its label
+                    table.row(label, taken(line), origin(line));
+                }
+                for (List<AskedLine> row : rows) {
+                    table.row(
+                            group ? label : row.get(0).row(),
+                            rowText(line, row),
+                            line.preset() ? origin(line) : rowOrigin(row));
                 }
             }
         }
@@ -228,7 +236,10 @@ final class SlipSection {
                                                 .equals(row.get(0).row()))
                                 .findFirst())
                 .ifPresent(item -> parts.add(words.variant(holder.question(), ((Chosen) item).variant())));
-        row.stream().filter(line -> holder.preset() || !line.preset()).forEach(line -> parts.add(labelled(line)));
+        row.stream()
+                .filter(line -> holder.preset() || !line.preset())
+                .filter(line -> line.question().kind() != Kind.GROUP) // its lines follow
+                .forEach(line -> parts.add(labelled(line)));
         return String.join("; ", parts);
     }
 

@@ -3,6 +3,7 @@ package org.hidewright.core.jobcard;
 import static org.hidewright.core.bench.Shop.json;
 import static org.hidewright.core.bench.Shop.slip;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -50,6 +51,17 @@ class SlipSectionTest {
                 asked.contains(List.of("a", "Layer thickness 1\u00A0mm; Remark mine", "typed; preset: Skived no")),
                 () -> asked.toString());
         assertTrue(asked.contains(List.of("", "Diameter 6\u00A0mm", "typed; preset: Turns 1")), () -> asked.toString());
+    }
+
+    @Test
+    void whatStandsInAGroupIsToldOnceBesideItsLabel() {
+        List<List<String>> asked = asked(
+                section("edge", slip("edge", "sampler", json("'thickness': '2 mm', 'edge': {'bevel': '0.8 mm'}"))));
+        List<List<String>> ofBevel = asked.stream()
+                .filter(row -> row.stream().anyMatch(cell -> cell.contains("Bevel 0.8")))
+                .toList();
+        assertEquals(1, ofBevel.size(), ofBevel.toString());
+        assertFalse(ofBevel.get(0).get(0).isEmpty(), "it stands beside the label of the group");
     }
 
     @Test
