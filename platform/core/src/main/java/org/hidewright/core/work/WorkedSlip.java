@@ -1,11 +1,11 @@
 package org.hidewright.core.work;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
@@ -169,9 +169,12 @@ public final class WorkedSlip {
                 : installed().flatMap(known -> known.calculator().declaration().sourceOf(answer));
     }
 
-    /** Sources that the working named besides those declared. */
-    public Set<Source> otherSources() {
-        return Set.copyOf(otherSources.values());
+    /** Sources that the working named besides those declared, in the order of their keys. */
+    public List<Source> otherSources() {
+        return otherSources.values().stream()
+                .distinct()
+                .sorted(Comparator.comparing(Source::key))
+                .toList();
     }
 
     /** How each question stands, in the order asked. */

@@ -6,6 +6,7 @@ import java.util.List;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.core.paper.DrawingWriter.Named;
+import org.hidewright.documents.ArrowLines;
 
 /** The frame round the entities that a release wants. */
 final class DxfFile {
@@ -234,7 +235,7 @@ final class DxfFile {
     private void entities(boolean splines, String owner) {
         section("ENTITIES");
         DxfEntities entities = new DxfEntities(tags, splines, owner);
-        drawings.forEach(named -> named.drawing().shapes().forEach(entities::add));
+        drawings.forEach(named -> ArrowLines.in(named.drawing()).forEach(entities::add));
         endSection();
     }
 }

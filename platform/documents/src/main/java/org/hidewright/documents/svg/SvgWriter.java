@@ -14,6 +14,7 @@ import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.api.drawing.Shape;
 import org.hidewright.core.paper.DrawingWriter;
+import org.hidewright.documents.ArrowLines;
 import org.hidewright.documents.PlainDecimal;
 import org.hidewright.documents.Roles;
 import org.osgi.service.component.annotations.Component;
@@ -105,7 +106,7 @@ public final class SvgWriter implements DrawingWriter {
 
         private void group(Named named, Role role) throws XMLStreamException {
             List<Shape> shapes = new ArrayList<>();
-            named.drawing().shapes().stream()
+            ArrowLines.in(named.drawing()).stream()
                     .filter(shape -> shape.role() == role)
                     .forEach(shapes::add);
             if (shapes.isEmpty()) {

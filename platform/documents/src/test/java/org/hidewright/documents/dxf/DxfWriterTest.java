@@ -157,6 +157,23 @@ class DxfWriterTest {
         assertEquals(0, read.on("POLYLINE", "CUT").size());
     }
 
+    @ParameterizedTest
+    @MethodSource("writers")
+    void aDirectionHasPointsAtBothEnds(DrawingWriter writer) {
+        List<double[]> lines = read(writer, SamplePattern.drawing()).on("LINE", "DIRECTION");
+        assertEquals(5, lines.size());
+        assertEquals(
+                2,
+                lines.stream()
+                        .filter(line -> line[0] == 30 && line[2] > 32 && line[2] < 33.1)
+                        .count());
+        assertEquals(
+                2,
+                lines.stream()
+                        .filter(line -> line[0] == 60 && line[2] < 58 && line[2] > 56.9)
+                        .count());
+    }
+
     @Test
     void anArcOfAWholeTurnIsACircle() {
         Path round =
