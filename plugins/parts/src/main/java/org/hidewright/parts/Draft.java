@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Fault;
@@ -73,7 +74,7 @@ final class Draft {
         this.drawn = drawn;
     }
 
-    Item item() throws Trouble {
+    Item item() throws Refusal {
         for (DrawnPart part : drawn.parts()) {
             add(part);
         }
@@ -113,18 +114,18 @@ final class Draft {
             operations.add(operation(operation));
         }
         if (WorkOrder.of(operations).isEmpty()) {
-            throw new Trouble(WORK_IN_CIRCLE.at("operations"));
+            throw new Refusal(WORK_IN_CIRCLE.at("operations"));
         }
         operations.forEach(item::operation);
         return item.build();
     }
 
-    private Operation operation(DrawnOperation drawn) throws Trouble {
+    private Operation operation(DrawnOperation drawn) throws Refusal {
         String row = "operations[" + drawn.id() + "]";
         if (drawn.waitMost().isPresent()
                 && drawn.waitMost().get().seconds()
                         < drawn.waitLeast().orElse(Duration.ofSeconds(0)).seconds()) {
-            throw new Trouble(WAITS_CROSS.at(
+            throw new Refusal(WAITS_CROSS.at(
                     row + ".wait-most",
                     drawn.id(),
                     drawn.waitLeast().orElseThrow(),
@@ -142,43 +143,43 @@ final class Draft {
         return operation;
     }
 
-    private static void mustBeOf(Set<String> known, List<String> named, String place, String id) throws Trouble {
+    private static void mustBeOf(Set<String> known, List<String> named, String place, String id) throws Refusal {
         for (String name : named) {
             if (!known.contains(name)) {
-                throw new Trouble(WORK_ON_NOTHING.at(place, name, id, String.join(", ", known)));
+                throw new Refusal(WORK_ON_NOTHING.at(place, name, id, String.join(", ", known)));
             }
         }
     }
 
-    private static Curve straight(DrawnFold fold) throws Trouble {
+    private static Curve straight(DrawnFold fold) throws Refusal {
         List<Curve> line = fold.line().lines(null);
         if (line.isEmpty()) {
-            throw new Trouble(NO_ROOM.at("folds[" + fold.id() + "].line", fold.id()));
+            throw new Refusal(NO_ROOM.at("folds[" + fold.id() + "].line", fold.id()));
         }
         return line.get(0);
     }
 
     /** Ids that links use are there once in the whole item. */
-    private void own(String table, String id) throws Trouble {
+    private void own(String table, String id) throws Refusal {
         if (!known.add(id)) {
-            throw new Trouble(ID_TWICE.at(table, id));
+            throw new Refusal(ID_TWICE.at(table, id));
         }
     }
 
     /** What is on a part has the part before its own name: front.rim. */
-    private OnPart on(String table, String id) throws Trouble {
+    private OnPart on(String table, String id) throws Refusal {
         String part = builders.keySet().stream()
                 .filter(known -> id.startsWith(known + ".") && id.length() > known.length() + 1)
                 .max(Comparator.comparingInt(String::length))
                 .orElse(null);
         if (part == null) {
-            throw new Trouble(NO_SUCH_PART.at(table + "[" + id + "]", id, String.join(", ", builders.keySet())));
+            throw new Refusal(NO_SUCH_PART.at(table + "[" + id + "]", id, String.join(", ", builders.keySet())));
         }
         own(table, id);
         return new OnPart(part, id.substring(part.length() + 1));
     }
 
-    private void add(DrawnPart part) throws Trouble {
+    private void add(DrawnPart part) throws Refusal {
         own("parts", part.id());
         Curve outline = outline(part);
         outlines.put(part.id(), outline);
@@ -188,7 +189,7 @@ final class Draft {
                 .sanded(part.sanded().mm());
         part.shows().faces().forEach(builder::shows);
         if (part.count() + part.turnedOver() == 0) {
-            throw new Trouble(NONE_CUT.at("parts[" + part.id() + "].count", part.id()));
+            throw new Refusal(NONE_CUT.at("parts[" + part.id() + "].count", part.id()));
         }
         builder.pieces(part.count(), part.turnedOver());
         part.thickness().ifPresent(thickness -> builder.thickness(thickness.mm()));
@@ -196,24 +197,24 @@ final class Draft {
         builders.put(part.id(), builder);
     }
 
-    private static Curve outline(DrawnPart part) throws Trouble {
+    private static Curve outline(DrawnPart part) throws Refusal {
         String place = "parts[" + part.id() + "].shape";
         Curve outline;
         try {
             outline = part.shape().outline();
         } catch (PathData.Unreadable e) {
-            throw new Trouble(PATH_UNREADABLE.at(
+            throw new Refusal(PATH_UNREADABLE.at(
                     place, part.id(), e.getMessage(), e.near().isEmpty() ? "…" : e.near()));
         } catch (IllegalArgumentException e) {
-            throw new Trouble(CORNER_TOO_ROUND.at(place, part.id()));
+            throw new Refusal(CORNER_TOO_ROUND.at(place, part.id()));
         }
         if (!outline.isClosed()) {
-            throw new Trouble(PATH_OPEN.at(place, part.id()));
+            throw new Refusal(PATH_OPEN.at(place, part.id()));
         }
         List<Fault> faults = Faults.of(outline);
         if (!faults.isEmpty()) {
             Fault first = faults.get(0);
-            throw new Trouble(OUTLINE_FAULTY.at(
+            throw new Refusal(OUTLINE_FAULTY.at(
                     place,
                     part.id(),
                     Length.ofMm(first.place().x()),
@@ -222,7 +223,7 @@ final class Draft {
         return outline.area() > 0 ? outline : outline.reversed();
     }
 
-    private void add(DrawnEdge edge) throws Trouble {
+    private void add(DrawnEdge edge) throws Refusal {
         OnPart on = on("edges", edge.id());
         double round = outlines.get(on.part()).length();
         double to = edge.to().map(Length::mm).orElse(edge.from().mm());
@@ -230,14 +231,14 @@ final class Draft {
         builders.get(on.part()).edge(Edge.of(on.id(), edge.kind(), edge.from().mm(), Math.min(to, round)));
     }
 
-    private static void mustBeOn(Curve outline, double along, String table, String id) throws Trouble {
+    private static void mustBeOn(Curve outline, double along, String table, String id) throws Refusal {
         if (along > outline.length() + 1e-6) {
-            throw new Trouble(
+            throw new Refusal(
                     EDGE_TOO_LONG.at(table + "[" + id + "]", id, Length.ofMm(along), Length.ofMm(outline.length())));
         }
     }
 
-    private void add(DrawnOpening opening) throws Trouble {
+    private void add(DrawnOpening opening) throws Refusal {
         OnPart on = on("openings", opening.id());
         if (opening.isHole()) {
             builders.get(on.part())
@@ -252,17 +253,16 @@ final class Draft {
         }
     }
 
-    private void add(DrawnStitches stitches) throws Trouble {
+    private void add(DrawnStitches stitches) throws Refusal {
         OnPart on = on("stitches", stitches.id());
         Curve outline = outlines.get(on.part());
         mustBeOn(outline, stitches.along().end().orElse(0.0), "stitches", stitches.id());
         List<Curve> found = stitches.along().lines(outline);
         if (found.size() != 1) {
-            throw new Trouble(NO_ROOM.at("stitches[" + stitches.id() + "].along", stitches.id()));
+            throw new Refusal(NO_ROOM.at("stitches[" + stitches.id() + "].along", stitches.id()));
         }
         Curve line = found.get(0);
-        Spacing spacing =
-                Spacing.of(line, stitches.pitch().mm(), stitches.corners().spacing());
+        Spacing spacing = Spacing.of(line, stitches.pitch().mm(), stitches.corners());
         builders.get(on.part())
                 .stitchLine(StitchLine.of(
                         on.id(),
@@ -271,7 +271,7 @@ final class Draft {
         lines.add(on);
     }
 
-    private static List<OnPart> on(String table, String id, List<String> names, Set<OnPart> there) throws Trouble {
+    private static List<OnPart> on(String table, String id, List<String> names, Set<OnPart> there) throws Refusal {
         List<OnPart> found = new ArrayList<>();
         for (String name : names) {
             OnPart on = there.stream()
@@ -279,7 +279,7 @@ final class Draft {
                     .findFirst()
                     .orElse(null);
             if (on == null) {
-                throw new Trouble(NOT_ON_A_PART.at(
+                throw new Refusal(NOT_ON_A_PART.at(
                         table + "[" + id + "]",
                         name,
                         id,

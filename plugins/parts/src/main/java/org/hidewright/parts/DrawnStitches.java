@@ -2,6 +2,7 @@ package org.hidewright.parts;
 
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.RowId;
+import org.hidewright.api.geometry.AtCorners;
 import org.hidewright.api.measure.Length;
 
 /** A line of stitches on a part. */
@@ -12,4 +13,4 @@ public record DrawnStitches(
         @Asked(unit = "mm", min = "1 mm", max = "30 mm", usual = "2-8 mm", preset = "4 mm")
         Length pitch,
 
-        @Asked(preset = "mark") CornerHoles corners) {}
+        @Asked(preset = "mark") AtCorners corners) {}

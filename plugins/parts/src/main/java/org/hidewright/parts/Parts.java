@@ -8,6 +8,7 @@ import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
@@ -87,8 +88,8 @@ public final class Parts implements Calculator<Parts.Drawn, Parts.Made> {
                                     part.pieces() * Curve.of(part.outline()).area())
                             .sum()),
                     item));
-        } catch (Trouble e) {
-            return Outcome.refuse(e.notice());
+        } catch (Refusal e) {
+            return e.outcome();
         }
     }
 }

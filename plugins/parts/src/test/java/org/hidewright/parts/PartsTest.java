@@ -9,6 +9,7 @@ import java.util.Set;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.AtCorners;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.item.Face;
 import org.hidewright.api.item.Fitting;
@@ -54,7 +55,7 @@ class PartsTest {
     }
 
     private static DrawnStitches stitches(String id, Along along, double pitch) {
-        return new DrawnStitches(id, along, mm(pitch), CornerHoles.MARK);
+        return new DrawnStitches(id, along, mm(pitch), AtCorners.MARK);
     }
 
     private static DrawnOpening opening(String id, double x, double y, double width, double length) {

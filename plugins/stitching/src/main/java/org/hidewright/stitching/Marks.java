@@ -3,10 +3,12 @@ package org.hidewright.stitching;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.drawing.Circle;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
+import org.hidewright.api.geometry.AtCorners;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Spacing;
 import org.hidewright.api.geometry.Spot;
@@ -28,7 +30,7 @@ record Marks(Curve line, List<Double> along) {
     }
 
     /** Those a line of an item has, or as they come out even at a pitch. */
-    static Marks of(SewnLine sewn, String place, double pitchMm, CornerHoles corners) throws Trouble {
+    static Marks of(SewnLine sewn, String place, double pitchMm, AtCorners corners) throws Refusal {
         Curve line = sewn.curve(place);
         Optional<List<Point>> holes = sewn.holes(place);
         if (holes.isPresent()) {
@@ -36,7 +38,7 @@ record Marks(Curve line, List<Double> along) {
                     line,
                     holes.get().stream().map(hole -> line.nearest(hole).along()).toList());
         }
-        return of(Spacing.of(line, pitchMm, corners.spacing()));
+        return of(Spacing.of(line, pitchMm, corners));
     }
 
     int count() {

@@ -11,9 +11,11 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.geometry.AtCorners;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Spacing;
 import org.hidewright.api.measure.Length;
@@ -45,7 +47,7 @@ public final class MatedSeams implements Calculator<MatedSeams.Lines, MatedSeams
             @Asked(unit = "mm", min = "0.8 mm", max = "15 mm", usual = "2-6 mm", preset = "3.85 mm")
             Length pitch,
 
-            @Asked(preset = "pass") CornerHoles corners) {}
+            @Asked(preset = "pass") AtCorners corners) {}
 
     /** What is answered. */
     public record Mated(
@@ -76,16 +78,16 @@ public final class MatedSeams implements Calculator<MatedSeams.Lines, MatedSeams
         try {
             line = asked.line().curve("line");
             mate = asked.mate().curve("mate");
-        } catch (Trouble e) {
-            return Outcome.refuse(e.notice());
+        } catch (Refusal e) {
+            return e.outcome();
         }
         if (line.isClosed() != mate.isClosed()) {
             return Outcome.refuse(OPEN_AND_CLOSED.at("mate"));
         }
-        Spacing spacing = Spacing.of(line, asked.pitch().mm(), asked.corners().spacing());
+        Spacing spacing = Spacing.of(line, asked.pitch().mm(), asked.corners());
         Spacing mated;
         try {
-            mated = spacing.on(mate, asked.corners().spacing());
+            mated = spacing.on(mate, asked.corners());
         } catch (IllegalArgumentException e) {
             return Outcome.refuse(CORNERS_DIFFER.at(
                     "mate", line.corners().size(), mate.corners().size()));

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
@@ -48,17 +49,17 @@ public sealed interface Seamed permits Seamed.Measured, Seamed.OfItem {
             Optional<Length> stack)
             implements Seamed {
         @Override
-        public Sizes sizes() throws Trouble {
+        public Sizes sizes() throws Refusal {
             Seam found = item.seams().stream()
                     .filter(one -> one.id().equals(seam.strip()))
                     .findFirst()
-                    .orElseThrow(() -> new Trouble(NO_SEAM.at(
+                    .orElseThrow(() -> new Refusal(NO_SEAM.at(
                             "seam",
                             seam,
                             item.seams().stream().map(Seam::id).sorted().collect(Collectors.joining(", ")))));
             StitchLine seen = item.stitchLine(found.lines().get(0)).orElseThrow();
             if (seen.holes().size() < 2) {
-                throw new Trouble(NO_HOLES.at("seam", seam));
+                throw new Refusal(NO_HOLES.at("seam", seam));
             }
             int stitches =
                     seen.line().isClosed() ? seen.holes().size() : seen.holes().size() - 1;
@@ -66,18 +67,18 @@ public sealed interface Seamed permits Seamed.Measured, Seamed.OfItem {
             return new Sizes(length, stackOf(found), length / stitches, stitches, found.joins());
         }
 
-        private double stackOf(Seam found) throws Trouble {
+        private double stackOf(Seam found) throws Refusal {
             if (stack.isPresent()) {
                 return stack.get().mm();
             }
             double sum = 0;
             for (OnPart on : found.lines()) {
                 Part part = item.part(on.part()).orElseThrow();
-                sum += part.thickness().orElseThrow(() -> new Trouble(NO_STACK.at("seam", seam, part.name())));
+                sum += part.thickness().orElseThrow(() -> new Refusal(NO_STACK.at("seam", seam, part.name())));
             }
             return sum;
         }
     }
 
-    Sizes sizes() throws Trouble;
+    Sizes sizes() throws Refusal;
 }

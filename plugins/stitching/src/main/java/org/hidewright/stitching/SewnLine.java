@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.geometry.Curve;
@@ -38,18 +39,18 @@ public sealed interface SewnLine permits SewnLine.Straight, SewnLine.Drawn, Sewn
             @Asked(example = "M 0 40 V 15 A 15 15 0 0 1 30 15 V 40")
             String data) implements SewnLine {
         @Override
-        public Curve curve(String place) throws Trouble {
+        public Curve curve(String place) throws Refusal {
             Curve curve;
             try {
                 curve = PathData.read(data);
             } catch (PathData.Unreadable e) {
                 String near = e.near().isEmpty() ? "…" : e.near();
-                throw new Trouble(UNREADABLE.at(place, e.getMessage(), near));
+                throw new Refusal(UNREADABLE.at(place, e.getMessage(), near));
             }
             List<Fault> faults = Faults.of(curve);
             if (!faults.isEmpty()) {
                 Point fault = faults.get(0).place();
-                throw new Trouble(FAULTY.at(place, Length.ofMm(fault.x()), Length.ofMm(fault.y())));
+                throw new Refusal(FAULTY.at(place, Length.ofMm(fault.x()), Length.ofMm(fault.y())));
             }
             return curve;
         }
@@ -63,24 +64,24 @@ public sealed interface SewnLine permits SewnLine.Straight, SewnLine.Drawn, Sewn
     record OfItem(
             @Asked Item item, @Asked(example = "front.rim") String line) implements SewnLine {
         @Override
-        public Curve curve(String place) throws Trouble {
+        public Curve curve(String place) throws Refusal {
             return Curve.of(stitches(place).line());
         }
 
         @Override
-        public Optional<List<Point>> holes(String place) throws Trouble {
+        public Optional<List<Point>> holes(String place) throws Refusal {
             List<Point> holes = stitches(place).holes();
             return holes.isEmpty() ? Optional.empty() : Optional.of(holes);
         }
 
-        private StitchLine stitches(String place) throws Trouble {
+        private StitchLine stitches(String place) throws Refusal {
             return item.parts().stream()
                     .flatMap(part -> part.stitchLines().stream()
                             .filter(stitches -> new OnPart(part.id(), stitches.id())
                                     .toString()
                                     .equals(line.strip())))
                     .findFirst()
-                    .orElseThrow(() -> new Trouble(NOT_ON_ITEM.at(place, line, there())));
+                    .orElseThrow(() -> new Refusal(NOT_ON_ITEM.at(place, line, there())));
         }
 
         private String there() {
@@ -97,10 +98,10 @@ public sealed interface SewnLine permits SewnLine.Straight, SewnLine.Drawn, Sewn
      *
      * @param place the question it answers, for what is told of it
      */
-    Curve curve(String place) throws Trouble;
+    Curve curve(String place) throws Refusal;
 
     /** The holes it has already, in order; empty where they are still to be spaced. */
-    default Optional<List<Point>> holes(String place) throws Trouble {
+    default Optional<List<Point>> holes(String place) throws Refusal {
         return Optional.empty();
     }
 }

@@ -12,9 +12,11 @@ import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.geometry.AtCorners;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Spacing;
 import org.hidewright.api.measure.Length;
@@ -43,7 +45,7 @@ public final class StitchMarks implements Calculator<StitchMarks.Line, StitchMar
             @Asked(unit = "mm", min = "0.8 mm", max = "15 mm", usual = "2-6 mm", preset = "3.85 mm")
             Length pitch,
 
-            @Asked(preset = "mark") CornerHoles corners,
+            @Asked(preset = "mark") AtCorners corners,
 
             @Asked(example = "[{\"id\":\"pocket\",\"at\":\"42 mm\"}]")
             Optional<List<BuriedEdge>> steps,
@@ -73,12 +75,12 @@ public final class StitchMarks implements Calculator<StitchMarks.Line, StitchMar
     public Outcome<Made> calculate(Line asked, Working working) {
         try {
             return work(asked, working);
-        } catch (Trouble e) {
-            return Outcome.refuse(e.notice());
+        } catch (Refusal e) {
+            return e.outcome();
         }
     }
 
-    private static Outcome<Made> work(Line asked, Working working) throws Trouble {
+    private static Outcome<Made> work(Line asked, Working working) throws Refusal {
         Curve line = asked.line().curve("line");
         List<BuriedEdge> steps = asked.steps().orElse(List.of());
         List<Double> beside = new ArrayList<>();
@@ -86,7 +88,7 @@ public final class StitchMarks implements Calculator<StitchMarks.Line, StitchMar
             beside.add(beside(step, line, asked.clearOfStep().mm()));
         }
         double pitch = asked.pitch().mm();
-        Marks marks = Marks.of(Spacing.of(line, pitch, asked.corners().spacing(), beside));
+        Marks marks = Marks.of(Spacing.of(line, pitch, asked.corners(), beside));
         List<Notice> notices = new ArrayList<>();
         for (BuriedEdge step : steps) {
             nearest(marks, step.at().mm())
@@ -112,10 +114,10 @@ public final class StitchMarks implements Calculator<StitchMarks.Line, StitchMar
     }
 
     /** The place of the hole just outside a buried edge, on its thinner side. */
-    private static double beside(BuriedEdge step, Curve line, double clear) throws Trouble {
+    private static double beside(BuriedEdge step, Curve line, double clear) throws Refusal {
         double at = step.at().mm() + (step.thinner() == BuriedEdge.Thinner.AFTER ? clear : -clear);
         if (at < 0 || at > line.length()) {
-            throw new Trouble(STEP_OFF_LINE.at(
+            throw new Refusal(STEP_OFF_LINE.at(
                     "steps[" + step.id() + "].at", step.id(), Length.ofMm(at), Length.ofMm(line.length())));
         }
         return at;

@@ -11,12 +11,14 @@ import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
+import org.hidewright.api.geometry.AtCorners;
 import org.hidewright.api.measure.Length;
 import org.osgi.service.component.annotations.Component;
 
@@ -43,7 +45,7 @@ public final class StrikePlan implements Calculator<StrikePlan.Line, StrikePlan.
             @Asked(unit = "mm", min = "0.05 mm", max = "3 mm", usual = "0.1-0.5 mm", preset = "0.3 mm")
             Length mostOff,
 
-            @Asked(preset = "mark") CornerHoles corners) {}
+            @Asked(preset = "mark") AtCorners corners) {}
 
     /** What is answered. */
     public record Planned(
@@ -61,8 +63,8 @@ public final class StrikePlan implements Calculator<StrikePlan.Line, StrikePlan.
         Marks marks;
         try {
             marks = Marks.of(asked.line(), "line", asked.pitch().mm(), asked.corners());
-        } catch (Trouble e) {
-            return Outcome.refuse(e.notice());
+        } catch (Refusal e) {
+            return e.outcome();
         }
         Strikes strikes = new Strikes(
                 marks, asked.pitch().mm(), asked.prongs(), asked.mostOff().mm());

@@ -11,6 +11,7 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
@@ -82,8 +83,8 @@ public final class ThreadLength implements Calculator<ThreadLength.Sewn, ThreadL
         Seamed.Sizes seam;
         try {
             seam = asked.seam().sizes();
-        } catch (Trouble e) {
-            return Outcome.refuse(e.notice());
+        } catch (Refusal e) {
+            return e.outcome();
         }
         double perStitch = 2 * (seam.pitch() + seam.stack());
         double ratio = 2 * (1 + seam.stack() / seam.pitch());

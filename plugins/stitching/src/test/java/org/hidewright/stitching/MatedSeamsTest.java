@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.hidewright.api.drawing.Role;
+import org.hidewright.api.geometry.AtCorners;
 import org.junit.jupiter.api.Test;
 
 class MatedSeamsTest {
@@ -18,13 +19,13 @@ class MatedSeamsTest {
 
     private final MatedSeams seams = new MatedSeams();
 
-    private static MatedSeams.Lines lines(SewnLine line, SewnLine mate, CornerHoles corners) {
+    private static MatedSeams.Lines lines(SewnLine line, SewnLine mate, AtCorners corners) {
         return new MatedSeams.Lines(line, mate, mm(4), corners);
     }
 
     @Test
     void bothLinesHaveTheSameNumberOfHoles() {
-        MatedSeams.Lines asked = lines(straight(40), straight(42), CornerHoles.PASS);
+        MatedSeams.Lines asked = lines(straight(40), straight(42), AtCorners.PASS);
         MatedSeams.Mated mated = answers(seams, asked);
         assertEquals(11, mated.holes());
         assertEquals("4", shown(mated.gap()));
@@ -49,27 +50,27 @@ class MatedSeamsTest {
     void cornersAnswerCorners() {
         SewnLine panel = drawn("M 0 40 V 0 H 60 V 40");
         SewnLine gusset = drawn("M 0 42 V 0 H 63 V 42");
-        MatedSeams.Mated mated = answers(seams, lines(panel, gusset, CornerHoles.MARK));
+        MatedSeams.Mated mated = answers(seams, lines(panel, gusset, AtCorners.MARK));
         assertEquals(36, mated.holes());
         assertEquals("42", shown(mated.placesOnMate().get(10)));
         assertEquals("105", shown(mated.placesOnMate().get(25)));
         assertEquals(
-                List.of("corners-differ at mate [2, 0]"), told(seams, lines(panel, straight(140), CornerHoles.MARK)));
-        assertEquals(List.of(SLANT), told(seams, lines(panel, straight(140), CornerHoles.PASS)));
+                List.of("corners-differ at mate [2, 0]"), told(seams, lines(panel, straight(140), AtCorners.MARK)));
+        assertEquals(List.of(SLANT), told(seams, lines(panel, straight(140), AtCorners.PASS)));
     }
 
     @Test
     void whatCannotMeetIsTold() {
         assertEquals(
                 List.of("open-and-closed at mate []"),
-                told(seams, lines(straight(40), drawn("M 0 0 H 10 V 10 H 0 Z"), CornerHoles.PASS)));
+                told(seams, lines(straight(40), drawn("M 0 0 H 10 V 10 H 0 Z"), AtCorners.PASS)));
         assertEquals(
                 List.of(SLANT, "much-ease at mate [9]"),
-                told(seams, lines(straight(100), straight(91), CornerHoles.PASS)));
-        assertEquals(List.of(SLANT), told(seams, lines(straight(100), straight(108), CornerHoles.PASS)));
+                told(seams, lines(straight(100), straight(91), AtCorners.PASS)));
+        assertEquals(List.of(SLANT), told(seams, lines(straight(100), straight(108), AtCorners.PASS)));
         assertEquals(
                 "line-unreadable at mate",
-                told(seams, lines(straight(100), drawn("?"), CornerHoles.PASS))
+                told(seams, lines(straight(100), drawn("?"), AtCorners.PASS))
                         .get(0)
                         .substring(0, 23));
     }

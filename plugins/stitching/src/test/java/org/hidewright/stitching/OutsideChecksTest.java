@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
+import org.hidewright.api.geometry.AtCorners;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -47,7 +48,7 @@ class OutsideChecksTest {
                                     new StitchMarks.Line(
                                             new SewnLine.Straight(mm(300)),
                                             mm(3),
-                                            CornerHoles.MARK,
+                                            AtCorners.MARK,
                                             Optional.empty(),
                                             mm(1)))
                             .holes()),
@@ -169,7 +170,7 @@ class OutsideChecksTest {
         StitchMarks.Made made = answers(
                 new StitchMarks(),
                 new StitchMarks.Line(
-                        new SewnLine.Straight(mm(40 * pitch)), mm(pitch), CornerHoles.PASS, Optional.empty(), mm(1)));
+                        new SewnLine.Straight(mm(40 * pitch)), mm(pitch), AtCorners.PASS, Optional.empty(), mm(1)));
         assertEquals(41, made.holes());
         assertEquals(pitch, made.smallestGap().mm(), 1e-9);
         assertEquals(pitch, made.largestGap().mm(), 1e-9);

@@ -29,7 +29,7 @@ class StrikePlanTest {
     private final StrikePlan plan = new StrikePlan();
 
     private static StrikePlan.Line line(SewnLine line, List<Integer> prongs, double most) {
-        return new StrikePlan.Line(line, mm(4), prongs, mm(most), CornerHoles.MARK);
+        return new StrikePlan.Line(line, mm(4), prongs, mm(most), AtCorners.MARK);
     }
 
     private static List<String> blows(StrikePlan.Planned planned) {
