@@ -26,6 +26,7 @@ import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.item.ItemNotices;
 import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.store.StoreNotices;
@@ -37,7 +38,10 @@ import org.junit.jupiter.api.Test;
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final Pattern USE = Pattern.compile(
-            "(?:AddOnNotices|JsonNotices|ProjectNotices|CatalogueNotices|StoreNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
+            "(?:AddOnNotices|JsonNotices|ProjectNotices|CatalogueNotices|ItemNotices|StoreNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
+
+    /** Notices of items are given their number, part and place by the check they are of. */
+    private static final Pattern ITEM_USE = Pattern.compile("ItemCheck\\s*\\.of\\((?=\\s*ItemNotices\\.([A-Z0-9_]+))");
 
     private static Properties texts() throws Exception {
         Properties texts = new Properties();
@@ -54,6 +58,7 @@ class CoreTextsTest {
                         JsonNotices.all(),
                         ProjectNotices.all(),
                         CatalogueNotices.all(),
+                        ItemNotices.all(),
                         StoreNotices.all(),
                         WorkshopNotices.all())
                 .flatMap(List::stream)
@@ -68,7 +73,7 @@ class CoreTextsTest {
             assertFalse(text.replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe");
             assertFalse(
                     new MessageFormat(text, Locale.ROOT)
-                            .format(new Object[] {"a", "b", "c", "d", "e"})
+                            .format(new Object[] {"a", "b", "c", "d", "e", "f", "g", "h", "i"})
                             .matches(".*\\{\\d}.*"),
                     key::toString);
         });
@@ -94,6 +99,7 @@ class CoreTextsTest {
                 JsonNotices.class,
                 ProjectNotices.class,
                 CatalogueNotices.class,
+                ItemNotices.class,
                 StoreNotices.class,
                 WorkshopNotices.class)) {
             List<Object> constants = new ArrayList<>();
@@ -147,21 +153,25 @@ class CoreTextsTest {
         Properties texts = texts();
         Set<String> used = new TreeSet<>();
         for (String source : sources()) {
-            Matcher use = USE.matcher(source);
-            while (use.find()) {
-                String key = "notice." + use.group(1).toLowerCase(Locale.ROOT).replace('_', '-');
-                used.add(key);
-                int given = arguments(source, use.end());
-                for (String part : List.of("what", "why", "next")) {
-                    assertTrue(
-                            places(texts.getProperty(key + "." + part)) <= given,
-                            key + "." + part + " is given " + given);
-                }
-            }
+            raised(source, USE, 0, texts, used);
+            raised(source, ITEM_USE, 1, texts, used); // four stand for the kind, the part and the place
         }
         Set<String> all = new TreeSet<>();
         all().forEach(kind -> all.add("notice." + kind.key()));
         assertEquals(all, used, "a notice that nobody raises, or one whose constant is not called like its key");
+    }
+
+    private static void raised(String source, Pattern uses, int more, Properties texts, Set<String> used) {
+        Matcher use = uses.matcher(source);
+        while (use.find()) {
+            String key = "notice." + use.group(1).toLowerCase(Locale.ROOT).replace('_', '-');
+            used.add(key);
+            int given = arguments(source, use.end()) + more;
+            for (String part : List.of("what", "why", "next")) {
+                assertTrue(
+                        places(texts.getProperty(key + "." + part)) <= given, key + "." + part + " is given " + given);
+            }
+        }
     }
 
     /** The core, and the bundles that raise notices of it. */

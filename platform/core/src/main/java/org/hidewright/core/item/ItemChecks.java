@@ -31,7 +31,7 @@ public final class ItemChecks {
             told.add(check.notice(told.size() + 1));
         }
         if (all.size() > MOST) {
-            told.add(ItemNotices.MORE.with(all.size() - MOST));
+            told.add(ItemNotices.ITEM_MORE_CHECKS.with(all.size() - MOST));
         }
         return List.copyOf(told);
     }
@@ -60,7 +60,7 @@ public final class ItemChecks {
             StitchLine line = item.stitchLine(on).orElseThrow();
             if (line.holes().size() != wanted) {
                 checks.add(ItemCheck.of(
-                        ItemNotices.COUNTS_DIFFER,
+                        ItemNotices.ITEM_COUNTS_DIFFER,
                         item.part(on.part()).orElseThrow(),
                         line.line().segments().get(0).start(),
                         seam.id(),

@@ -74,14 +74,13 @@ final class PartChecks {
 
     private void faults() {
         for (Fault fault : Faults.of(leather)) {
-            checks.add(ItemCheck.of(
+            checks.add(
                     switch (fault.kind()) {
-                        case HOLE_OUTSIDE, HOLE_CROSSES_EDGE -> ItemNotices.HOLE_OUTSIDE;
-                        case HOLES_CROSS -> ItemNotices.HOLES_MEET;
-                        default -> ItemNotices.CROSSES;
-                    },
-                    part,
-                    fault.place()));
+                        case HOLE_OUTSIDE, HOLE_CROSSES_EDGE ->
+                            ItemCheck.of(ItemNotices.ITEM_HOLE_OUTSIDE, part, fault.place());
+                        case HOLES_CROSS -> ItemCheck.of(ItemNotices.ITEM_HOLES_MEET, part, fault.place());
+                        default -> ItemCheck.of(ItemNotices.ITEM_CROSSES, part, fault.place());
+                    });
         }
     }
 
@@ -92,10 +91,10 @@ final class PartChecks {
             double edge = leather.edgeDistance(hole.centre());
             double least = isWindow(hole) ? hole.diameter() / 2 + LEFT_MM : EDGE_DIAMETERS * hole.diameter();
             if (!leather.contains(hole.centre())) {
-                checks.add(ItemCheck.of(ItemNotices.HOLE_OUTSIDE, part, hole.centre()));
+                checks.add(ItemCheck.of(ItemNotices.ITEM_HOLE_OUTSIDE, part, hole.centre()));
             } else if (edge < least) {
                 checks.add(ItemCheck.of(
-                        ItemNotices.HOLE_NEAR_EDGE,
+                        ItemNotices.ITEM_HOLE_NEAR_EDGE,
                         part,
                         hole.centre(),
                         hole.id(),
@@ -121,7 +120,7 @@ final class PartChecks {
                 : PITCH_DIAMETERS * Math.max(hole.diameter(), other.diameter());
         if (apart < least) {
             checks.add(ItemCheck.of(
-                    ItemNotices.HOLES_NEAR,
+                    ItemNotices.ITEM_HOLES_NEAR,
                     part,
                     hole.centre(),
                     hole.id(),
@@ -138,7 +137,7 @@ final class PartChecks {
         double apart = Curve.of(fold.line()).distanceTo(hole.centre());
         if (apart < least) {
             checks.add(ItemCheck.of(
-                    ItemNotices.HOLE_NEAR_FOLD,
+                    ItemNotices.ITEM_HOLE_NEAR_FOLD,
                     part,
                     hole.centre(),
                     hole.id(),
@@ -170,7 +169,7 @@ final class PartChecks {
         double left = other.distanceTo(nearest.point());
         if (left < LEFT_MM) {
             checks.add(ItemCheck.of(
-                    ItemNotices.LITTLE_LEFT, part, nearest.point(), Length.ofMm(left), Length.ofMm(LEFT_MM)));
+                    ItemNotices.ITEM_LITTLE_LEFT, part, nearest.point(), Length.ofMm(left), Length.ofMm(LEFT_MM)));
         }
     }
 
@@ -200,7 +199,7 @@ final class PartChecks {
         for (Fold fold : part.folds()) {
             if (fold.outside() == Face.GRAIN && fold.insideRadius() < FOLD_SHARE * thickness) {
                 checks.add(ItemCheck.of(
-                        ItemNotices.FOLD_TIGHT,
+                        ItemNotices.ITEM_FOLD_TIGHT,
                         part,
                         Curve.of(fold.line()).at(0).point(),
                         fold.id(),
@@ -241,7 +240,7 @@ final class PartChecks {
             before = hole;
             clear = edge;
             if (!besideLast && !leather.contains(hole)) {
-                checks.add(ItemCheck.of(ItemNotices.STITCH_OFF_PART, part, hole, line.id()));
+                checks.add(ItemCheck.of(ItemNotices.ITEM_STITCH_OFF_PART, part, hole, line.id()));
                 return;
             }
             if (edge < least && !isEnd(line, hole)) {
@@ -251,7 +250,7 @@ final class PartChecks {
         }
         if (nearest != null) {
             checks.add(ItemCheck.of(
-                    ItemNotices.STITCH_NEAR_EDGE,
+                    ItemNotices.ITEM_STITCH_NEAR_EDGE,
                     part,
                     nearest,
                     line.id(),
@@ -270,7 +269,7 @@ final class PartChecks {
         double clear = curve.distanceTo(hole.centre()) - hole.diameter() / 2;
         if (clear < FITTING_MM) {
             checks.add(ItemCheck.of(
-                    ItemNotices.STITCH_THROUGH_FITTING,
+                    ItemNotices.ITEM_STITCH_THROUGH_FITTING,
                     part,
                     hole.centre(),
                     line.id(),
@@ -286,7 +285,7 @@ final class PartChecks {
                 double apart = hole.distanceTo(beside);
                 if (apart < STITCHES_MM && apart > 1e-6) { // lines may share a hole where they meet
                     checks.add(ItemCheck.of(
-                            ItemNotices.STITCHES_NEAR,
+                            ItemNotices.ITEM_STITCHES_NEAR,
                             part,
                             hole,
                             line.id(),
@@ -329,7 +328,7 @@ final class PartChecks {
         double left = fromEnd.applyAsDouble(holes.get(0));
         if (row && left < width) {
             checks.add(ItemCheck.of(
-                    ItemNotices.ENDS_SOON,
+                    ItemNotices.ITEM_ENDS_SOON,
                     part,
                     holes.get(0).centre(),
                     holes.get(0).id(),
