@@ -33,7 +33,7 @@ public final class MatedSeams implements Calculator<MatedSeams.Lines, MatedSeams
     private static final NoticeKind MUCH_EASE = NoticeKind.check("much-ease");
     private static final NoticeKind SLANT = NoticeKind.note("slant-mirrored");
 
-    /** From here leather puckers or has to be stretched to meet. */
+    /** From here leather puckers or has to be stretched to meet (from memory). */
     private static final double MUCH = 0.08;
 
     /** What is asked. */

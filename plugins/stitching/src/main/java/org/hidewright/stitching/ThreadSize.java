@@ -37,7 +37,7 @@ public final class ThreadSize implements Calculator<ThreadSize.Label, ThreadSize
 
     private static final double ROUND = Math.sqrt(4 / (1000 * Math.PI));
 
-    /** From a sixth to a quarter of the pitch looks and holds well (common practice). */
+    /** From about an eighth to a quarter of the pitch looks and holds well (common practice). */
     private static final double LEAST_SHARE = 0.13;
 
     private static final double MOST_SHARE = 0.25;

@@ -7,8 +7,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
-/** A thing to make: its parts, the seams that hold them together, the fittings that go through
- * them, and what is done to make it. */
+/**
+ * A thing to make: its parts, the seams that hold them together, the fittings that go through them, and what is done to make
+ * it.
+ */
 public final class Item {
     private final List<Part> parts;
     private final List<Seam> seams;

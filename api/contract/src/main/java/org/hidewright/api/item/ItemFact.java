@@ -8,7 +8,8 @@ import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
 
 /**
- * What a link can take from an item: one row for each part, for each edge, stitch line and fold of it, each seam, fitting and operation,
+ * What a link can take from an item: one row for each part, for each edge, stitch line and fold of it, each seam, fitting
+ * and operation,
  * and each kind of edge. The host works them out; nobody answers them.
  *
  * @param id {@code part}, {@code part.edge}, a seam’s or a fitting’s own, {@code edges.kind}, or {@code all}

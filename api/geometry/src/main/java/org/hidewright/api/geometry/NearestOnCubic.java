@@ -147,15 +147,14 @@ final class NearestOnCubic {
         return t;
     }
 
-    /** By Bernstein’s form, from its first coefficient on. */
+    /** By De Casteljau’s halving of what lies between two coefficients, which divides by nothing. */
     private static double value(double[] f, double t) {
-        int degree = f.length - 1;
-        double sum = 0;
-        double share = Math.pow(1 - t, degree);
-        for (int i = 0; i <= degree; i++) {
-            sum += share * f[i];
-            share *= t / (1 - t) * (degree - i) / (i + 1);
+        double[] level = f.clone();
+        for (int left = f.length - 1; left > 0; left--) {
+            for (int i = 0; i < left; i++) {
+                level[i] += t * (level[i + 1] - level[i]);
+            }
         }
-        return sum;
+        return level[0];
     }
 }

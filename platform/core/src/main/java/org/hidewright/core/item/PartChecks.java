@@ -27,11 +27,11 @@ final class PartChecks {
     private static final double PITCH_DIAMETERS = 3;
     /** Stitch holes to the edge (common practice: 2.5 to 3 mm). */
     private static final double STITCH_EDGE_MM = 2.5;
-    /** Holes of two lines of stitches from each other. */
+    /** Holes of two lines of stitches from each other (from memory). */
     private static final double STITCHES_MM = 1.5;
-    /** A line of stitches beside the rim of a fitting’s hole, for its head and the needle. */
+    /** A line of stitches beside the rim of a fitting’s hole, for its head and the needle (from memory). */
     private static final double FITTING_MM = 1.5;
-    /** Leather between two windows, or between one and the edge (common practice). */
+    /** Leather between two windows, or between one and the edge (from memory). */
     private static final double LEFT_MM = 3;
     /** A hole that nothing is known to go through, and yet something may. */
     private static final double LARGEST_FREE_MM = 8;

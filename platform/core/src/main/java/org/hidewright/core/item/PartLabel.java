@@ -24,9 +24,6 @@ final class PartLabel {
     private static final double[] LETTERS_MM = {3.5, 3, 2.6, 2.2, 1.9};
     private static final double BESIDE_MM = 2.6;
     private static final double LINE = 1.8;
-    /** Of a letter; a page that knows its typeface sets them narrower. */
-    private static final double LETTER_LENGTH = 0.85;
-
     private static final double STEP_MM = 0.8;
     private static final int GRID = 24;
 
@@ -91,7 +88,11 @@ final class PartLabel {
     }
 
     private Optional<Point> place(List<String> lines, double height, double turn) {
-        double length = lines.stream().mapToInt(String::length).max().orElseThrow() * LETTER_LENGTH * height;
+        double length = lines.stream()
+                .map(line -> Label.of(line, Point.of(0, 0), Anchor.CENTRE, height))
+                .mapToDouble(label -> label.bounds().width()) // a page that knows its typeface sets them narrower
+                .max()
+                .orElseThrow();
         double across = lines.size() * LINE * height;
         double halfX = (turn == 0 ? length : across) / 2 + height / 2;
         double halfY = (turn == 0 ? across : length) / 2 + height / 2;

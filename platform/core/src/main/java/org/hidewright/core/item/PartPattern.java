@@ -7,7 +7,6 @@ import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Motion;
-import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Part;
 
 /** Parts to cut by: in true size, with what the maker must know of each written on it. */
@@ -27,12 +26,16 @@ public final class PartPattern {
                 .build();
     }
 
-    /** A part of an item with marks where something is wrong with it, numbered as the checks are told. */
-    public static Drawing marked(Item item, Part part, List<String> lines) {
+    /**
+     * A part with marks where something is wrong with it.
+     *
+     * @param checks those of the whole item, numbered by their place among all
+     */
+    public static Drawing marked(Part part, List<ItemCheck> checks, List<String> lines) {
         Drawing.Builder drawing = Drawing.builder().all(of(part, lines));
         CheckMark.addAll(
                 drawing,
-                ItemChecks.of(item),
+                checks,
                 check -> Optional.of(check.place()).filter(place -> check.part().equals(part)));
         return drawing.build();
     }

@@ -26,6 +26,8 @@ import org.hidewright.api.item.Face;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
+import org.hidewright.core.item.ItemCheck;
+import org.hidewright.core.item.ItemChecks;
 import org.hidewright.core.item.PartPattern;
 import org.hidewright.core.paper.DrawingWriter.Named;
 import org.hidewright.core.wording.Wording;
@@ -102,8 +104,9 @@ final class Patterns {
                 .numbers(wording.host("patterns.size"));
         List<PatternSheets.Pattern> printed = new ArrayList<>();
         List<Block> large = new ArrayList<>();
+        List<ItemCheck> checks = ItemChecks.of(item);
         for (Part part : item.parts()) {
-            Drawing pattern = PartPattern.marked(item, part, lines(part, count(part)));
+            Drawing pattern = PartPattern.marked(part, checks, lines(part, count(part)));
             Box box = part.outline().bounds();
             String size = wording.host(
                     "patterns.by", wording.drawn(Length.ofMm(box.width())), wording.drawn(Length.ofMm(box.height())));

@@ -246,7 +246,7 @@ class ItemChecksTest {
         Item item = plate(part -> part.hole(Hole.of("a", at(50, 5), 4)).hole(Hole.of("b", at(90, 5), 4)));
         Drawing picture = ItemPicture.of(item);
         assertEquals(List.of("Plate", "1", "2"), labels(picture));
-        Drawing pattern = PartPattern.marked(item, item.parts().get(0), List.of("Plate"));
+        Drawing pattern = PartPattern.marked(item.parts().get(0), ItemChecks.of(item), List.of("Plate"));
         assertEquals(List.of("Plate", "1", "2"), labels(pattern));
         assertTrue(pattern.shapes().stream()
                 .anyMatch(shape -> shape instanceof Circle ring

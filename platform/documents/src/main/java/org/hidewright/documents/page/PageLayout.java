@@ -119,7 +119,7 @@ public final class PageLayout {
             return new StepLayout(typeface, frame.width()).pieces(space);
         }
         if (block instanceof PatternSheets sheets) {
-            return new PatternLayout(typeface, frame.width(), frame.bodyHeight(), squares).pieces(sheets);
+            return new PatternLayout(sheets, typeface, frame.width(), frame.bodyHeight(), squares).pieces();
         }
         return new FigureLayout(typeface, frame.width(), figureRoom, squares).pieces((Figure) block);
     }

@@ -3,6 +3,7 @@ package org.hidewright.documents.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.hidewright.api.document.PatternSheets;
 import org.hidewright.api.document.PatternSheets.Pattern;
 import org.hidewright.api.drawing.Box;
@@ -23,36 +24,40 @@ final class PatternLayout {
     private final double width;
     private final double height;
     private final CheckSquares squares;
+    private final PatternSheets sheets;
+    private final double top;
+    private final double room;
 
-    PatternLayout(Typeface typeface, double width, double pageHeight, CheckSquares squares) {
+    PatternLayout(PatternSheets sheets, Typeface typeface, double width, double pageHeight, CheckSquares squares) {
         this.typeface = typeface;
         this.width = width;
         this.height = pageHeight;
         this.squares = squares;
+        this.sheets = sheets;
+        this.top = headHeight();
+        this.room = height - top;
     }
 
-    List<Piece> pieces(PatternSheets sheets) {
-        double headHeight = headHeight(sheets);
-        double room = height - headHeight;
+    List<Piece> pieces() {
         List<FigurePlan> small = new ArrayList<>();
         List<Piece> large = new ArrayList<>();
         for (Pattern pattern : sheets.patterns()) {
             FigurePlan upright = plan(pattern, false);
             FigurePlan turned = plan(pattern, true);
-            if (fits(upright, room)) {
+            if (fits(upright)) {
                 small.add(upright);
-            } else if (fits(turned, room)) {
+            } else if (fits(turned)) {
                 small.add(turned);
             } else {
                 Tiling one = new Tiling(upright.box(), width, room, OVERLAP);
                 Tiling other = new Tiling(turned.box(), width, room, OVERLAP);
                 large.addAll(
                         other.sheets() < one.sheets()
-                                ? tiles(sheets, pattern.name(), turned, other)
-                                : tiles(sheets, pattern.name(), upright, one));
+                                ? tiles(pattern.name(), turned, other)
+                                : tiles(pattern.name(), upright, one));
             }
         }
-        List<Piece> pieces = new ArrayList<>(shelves(sheets, small, room));
+        List<Piece> pieces = new ArrayList<>(shelves(small));
         pieces.addAll(large);
         return pieces;
     }
@@ -61,29 +66,29 @@ final class PatternLayout {
         return new FigurePlan(pattern.drawing(), new PaperScale(1, turned), Double.POSITIVE_INFINITY, typeface);
     }
 
-    private boolean fits(FigurePlan plan, double room) {
+    private boolean fits(FigurePlan plan) {
         return plan.box().width() <= width && plan.box().height() <= room;
     }
 
-    private double headHeight(PatternSheets sheets) {
+    private double headHeight() {
         double tile = sheets.patterns().stream()
-                .mapToDouble(pattern -> head(sheets.tileText(pattern.name(), 88, 88, 88, 88), sheets, true))
+                .mapToDouble(pattern -> head(sheets.tileText(pattern.name(), 88, 88, 88, 88)))
                 .max()
                 .orElse(0);
-        return Math.max(tile, head("", sheets, true)) + HEAD_GAP;
+        return Math.max(tile, head("")) + HEAD_GAP;
     }
 
-    private double head(String text, PatternSheets sheets, boolean pale) {
-        return head(new PieceBuilder(typeface), text, sheets, pale);
+    private double head(String text) {
+        return head(new PieceBuilder(typeface), text, true);
     }
 
-    private double head(PieceBuilder piece, String text, PatternSheets sheets, boolean pale) {
+    private double head(PieceBuilder piece, String text, boolean pale) {
         double y = piece.text(text, 0, 0, width, Style.CHECK);
         return pale ? piece.text(sheets.behindText(), 0, y, width, Style.REASON) : y;
     }
 
     /** Small patterns in rows, the highest first, row under row while there is room. */
-    private List<Piece> shelves(PatternSheets sheets, List<FigurePlan> plans, double room) {
+    private List<Piece> shelves(List<FigurePlan> plans) {
         List<FigurePlan> byHeight = new ArrayList<>(plans);
         byHeight.sort(Comparator.comparingDouble(plan -> -plan.box().height()));
         List<Piece> pieces = new ArrayList<>();
@@ -98,7 +103,7 @@ final class PatternLayout {
                 rowHeight = 0;
             }
             if (!sheet.isEmpty() && y + plan.box().height() > room) {
-                pieces.add(sheet(sheets, "", sheet, null));
+                pieces.add(sheet("", sheet, null));
                 sheet.clear();
                 x = 0;
                 y = 0;
@@ -109,30 +114,26 @@ final class PatternLayout {
             rowHeight = Math.max(rowHeight, plan.box().height());
         }
         if (!sheet.isEmpty()) {
-            pieces.add(sheet(sheets, "", sheet, null));
+            pieces.add(sheet("", sheet, null));
         }
         return pieces;
     }
 
-    private List<Piece> tiles(PatternSheets sheets, String name, FigurePlan plan, Tiling tiling) {
+    private List<Piece> tiles(String name, FigurePlan plan, Tiling tiling) {
         List<Piece> pieces = new ArrayList<>();
         for (int row = 0; row < tiling.rows(); row++) {
             for (int column = 0; column < tiling.columns(); column++) {
                 String text = sheets.tileText(name, pieces.size() + 1, tiling.sheets(), row + 1, column + 1);
-                pieces.add(sheet(
-                        sheets,
-                        text,
-                        List.of(new PlacedPattern(plan, -tiling.left(column), -tiling.top(row))),
-                        tiling));
+                pieces.add(
+                        sheet(text, List.of(new PlacedPattern(plan, -tiling.left(column), -tiling.top(row))), tiling));
             }
         }
         return pieces;
     }
 
     /** @param tiling of the pattern that goes over several sheets; {@code null} for patterns that are whole on this one */
-    private Piece sheet(PatternSheets sheets, String text, List<PlacedPattern> patterns, Tiling tiling) {
-        double top = headHeight(sheets);
-        Box window = Box.around(Point.of(0, 0), Point.of(width, height - top));
+    private Piece sheet(String text, List<PlacedPattern> patterns, Tiling tiling) {
+        Box window = Box.around(Point.of(0, 0), Point.of(width, room));
         FreePlace free = new FreePlace(window, CheckSquares.WIDTH);
         patterns.forEach(pattern -> pattern.ink(free));
         if (tiling != null) {
@@ -140,15 +141,12 @@ final class PatternLayout {
         }
         PieceBuilder piece = new PieceBuilder(typeface);
         Piece check = squares.piece(sheets.trueSizeText());
-        boolean behind = free.place().isEmpty();
-        head(piece, text, sheets, behind);
-        if (behind) {
-            squares.pale(0, top + window.height() - CheckSquares.WIDTH).forEach(piece::add);
-        } else {
-            double[] at = free.place().orElseThrow();
-            check.marks().forEach(mark -> piece.add(mark.moved(at[0], top + at[1])));
-        }
-        piece.add(new SheetMark(List.copyOf(patterns), tiling, top, width, window.height()));
+        Optional<double[]> place = free.place();
+        head(piece, text, place.isEmpty());
+        place.ifPresentOrElse(
+                at -> check.marks().forEach(mark -> piece.add(mark.moved(at[0], top + at[1]))),
+                () -> squares.pale(0, height - CheckSquares.WIDTH).forEach(piece::add));
+        piece.add(new SheetMark(List.copyOf(patterns), tiling, top, width, room));
         return piece.downTo(height).build(0).onNewPage();
     }
 
