@@ -10,7 +10,7 @@ import org.hidewright.api.measure.Length;
  * @param prongs of the iron taken
  * @param first number of the hole its first prong stands in, counted from 1
  * @param last number of the hole of its last prong
- * @param off how far its prongs leave the line at most
+ * @param off how far its prongs stand from their holes at most
  */
 public record Strike(
         @RowId String id,

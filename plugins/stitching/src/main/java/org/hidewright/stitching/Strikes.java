@@ -5,10 +5,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.drawing.Point;
-import org.hidewright.api.geometry.Curve;
 
 /**
- * The fewest blows that make all holes of a line with straight irons, so that no prong leaves the line too far.
+ * The fewest blows that make all holes of a line with straight irons, so that no prong stands too far from its hole, and so
+ * from the line: an iron whose pitch is not that of the holes does not pass either.
  *
  * <p>An iron of n prongs makes n holes from one hole to the n-th; it stands with its middle over the middle of those two,
  * along the line through them. But for the first blow its first prong stands in the last hole made, so that the pitch
@@ -19,7 +19,7 @@ final class Strikes {
      * A blow.
      *
      * @param from mark of the first prong, from 0
-     * @param off millimetres from the line to the prong farthest from it
+     * @param off millimetres from its hole to the prong that is farthest from its own
      */
     record Blow(int prongs, int from, double off) {
         int to() {
@@ -95,10 +95,14 @@ final class Strikes {
         return Optional.of(List.copyOf(plan));
     }
 
-    /** How far the farthest of its prongs stands from the line. */
+    /** How far the farthest of its prongs stands from its hole. */
     double off(int from, int prongs) {
-        Curve line = marks.line();
-        return prongs(from, prongs).stream().mapToDouble(line::distanceTo).max().orElseThrow();
+        List<Point> places = prongs(from, prongs);
+        double off = 0;
+        for (int i = 0; i < prongs; i++) {
+            off = Math.max(off, places.get(i).distanceTo(marks.point((from + i) % marks.count())));
+        }
+        return off;
     }
 
     /** Where the prongs stand. */

@@ -174,7 +174,7 @@ class StrikePlanTest {
             if (prongs > 1 && length == 0) {
                 prong = start.plus((i - (prongs - 1) / 2.0) * 4, 0);
             }
-            if (marks.line().distanceTo(prong) > most) {
+            if (marks.point((from + i) % marks.count()).distanceTo(prong) > most) {
                 return false;
             }
         }
@@ -191,5 +191,13 @@ class StrikePlanTest {
             }
         }
         assertEquals(marks.count(), made.get(0, marks.count()).cardinality());
+    }
+
+    /** Two prongs 4 mm apart over holes 5 mm apart stand half a millimetre from each, though both are on the line. */
+    @Test
+    void anIronOfAnotherPitchDoesNotPassThoughItKeepsToTheLine() {
+        SewnLine rim = new SewnLine.OfItem(plates(Optional.empty()), "front.rim");
+        assertEquals(List.of("no-strike-plan at prongs [2, 6, 0.3]"), told(plan, line(rim, List.of(2, 6), 0.3)));
+        assertEquals("0.5", shown(answers(plan, line(rim, List.of(2, 6), 0.5)).off()));
     }
 }
