@@ -58,7 +58,7 @@ final class ArcStretch extends Stretch {
 
     @Override
     double parameterAt(double lengthMm) {
-        return Math.min(1, Math.max(0, lengthMm / length()));
+        return inside(lengthMm / length());
     }
 
     @Override
@@ -73,23 +73,13 @@ final class ArcStretch extends Stretch {
 
     /** The parameter of a place as it is seen from the centre; outside 0 to 1 when the arc does not go there. */
     double parameterTowards(Point point) {
-        double turned = (arc.centre().directionTo(point) - arc.startAngle()) * Math.signum(arc.sweep());
-        double full = 2 * Math.PI;
-        double after = turned - full * Math.floor(turned / full);
-        double sweep = Math.abs(arc.sweep());
-        return after <= sweep || after - sweep <= full - after ? after / sweep : (after - full) / sweep;
+        double toMiddle = arc.centre().directionTo(point) - angle(0.5);
+        return 0.5 + Math.IEEEremainder(toMiddle, 2 * Math.PI) / arc.sweep();
     }
 
     @Override
     double nearest(Point point) {
-        if (point.equals(arc.centre())) {
-            return 0;
-        }
-        double t = parameterTowards(point);
-        if (t >= 0 && t <= 1) {
-            return t;
-        }
-        return point.distanceTo(arc.start()) <= point.distanceTo(arc.end()) ? 0 : 1;
+        return inside(parameterTowards(point));
     }
 
     @Override
@@ -107,7 +97,6 @@ final class ArcStretch extends Stretch {
 
     @Override
     double sagitta(double from, double to) {
-        double half = Math.abs((to - from) * arc.sweep()) / 2;
-        return half >= Math.PI / 2 ? 2 * arc.radius() : arc.radius() * (1 - Math.cos(half));
+        return arc.radius() * (1 - Math.cos(swing(from, to)));
     }
 }

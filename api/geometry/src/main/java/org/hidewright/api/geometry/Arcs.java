@@ -16,7 +16,7 @@ public final class Arcs {
         Vector toVia = Vector.between(start, via);
         Vector toEnd = Vector.between(start, end);
         double cross = toVia.cross(toEnd);
-        if (Math.abs(cross) <= 1e-12 * (toVia.dot(toVia) + toEnd.dot(toEnd))) {
+        if (!(Math.abs(cross) > 1e-12 * toVia.length() * toEnd.length())) {
             throw new IllegalArgumentException(
                     "no arc goes through " + start + ", " + via + " and " + end + "; they are in one line");
         }
@@ -25,9 +25,7 @@ public final class Arcs {
         Point centre = start.plus(
                 (toEnd.y() * via2 - toVia.y() * end2) / (2 * cross),
                 (toVia.x() * end2 - toEnd.x() * via2) / (2 * cross));
-        double sweep = Vector.between(centre, start).turnTo(Vector.between(centre, end));
-        double side = Math.signum(cross);
-        return Segment.arc(start, centre, sweep * side > 0 ? sweep : sweep + side * 2 * Math.PI);
+        return Segment.arc(start, centre, Vector.between(centre, start).turnTo(Vector.between(centre, end), cross));
     }
 
     /**

@@ -14,7 +14,6 @@ final class Crossings {
     static final double SAME_MM = 1e-8;
 
     private static final int MOST_LOOKS = 4000;
-    private static final double STRAIGHT = 0.02;
     private static final double TINY_MM = 1e-6;
     /** Curves that only touch are within {@link #SAME_MM} of each other over about this length. */
     private static final double TOUCH_MM = 2e-5;
@@ -34,6 +33,7 @@ final class Crossings {
             return List.of();
         }
         Crossings crossings = new Crossings(a, b);
+        crossings.ends();
         if (a instanceof LineStretch line && b instanceof LineStretch other) {
             crossings.lines(line, other);
         } else if (a instanceof LineStretch line && b instanceof ArcStretch arc) {
@@ -43,17 +43,15 @@ final class Crossings {
         } else if (a instanceof ArcStretch arc && b instanceof ArcStretch other) {
             crossings.arcs(arc, other);
         } else {
-            crossings.ends();
             crossings.search(0, 1, 0, 1);
         }
         return crossings.found;
     }
 
     static boolean apart(Box one, Box other) {
-        return one.minX() > other.maxX() + SAME_MM
-                || other.minX() > one.maxX() + SAME_MM
-                || one.minY() > other.maxY() + SAME_MM
-                || other.minY() > one.maxY() + SAME_MM;
+        double acrossX = Math.max(one.minX() - other.maxX(), other.minX() - one.maxX());
+        double acrossY = Math.max(one.minY() - other.maxY(), other.minY() - one.maxY());
+        return Math.max(acrossX, acrossY) > SAME_MM;
     }
 
     /** Keeps a meeting if it is on both stretches and not known yet. */
@@ -62,33 +60,22 @@ final class Crossings {
     }
 
     private void add(double t, double s, double oneMm) {
-        double slackA = SAME_MM / Math.max(a.length(), SAME_MM);
-        double slackB = SAME_MM / Math.max(b.length(), SAME_MM);
-        if (t < -slackA || t > 1 + slackA || s < -slackB || s > 1 + slackB) {
-            return;
+        Crossing crossing = new Crossing(Stretch.inside(t), Stretch.inside(s));
+        Point onA = a.at(crossing.first());
+        Point onB = b.at(crossing.second());
+        boolean known = found.stream()
+                .anyMatch(other -> Stretch.within(oneMm, a.at(other.first()), onA)
+                        && Stretch.within(oneMm, b.at(other.second()), onB));
+        if (!known && Stretch.within(SAME_MM, onA, onB)) {
+            found.add(crossing);
         }
-        Crossing crossing = new Crossing(inside(t), inside(s));
-        Point place = a.at(crossing.first());
-        for (Crossing known : found) {
-            if (Stretch.within(oneMm, a.at(known.first()), place)
-                    && Stretch.within(oneMm, b.at(known.second()), b.at(crossing.second()))) {
-                return;
-            }
-        }
-        found.add(crossing);
     }
 
     /** Ends of one that lie on the other. */
     private void ends() {
         for (int end = 0; end <= 1; end++) {
-            double s = b.nearest(a.at(end));
-            if (Stretch.within(SAME_MM, b.at(s), a.at(end))) {
-                add(end, s);
-            }
-            double t = a.nearest(b.at(end));
-            if (Stretch.within(SAME_MM, a.at(t), b.at(end))) {
-                add(t, end);
-            }
+            add(end, b.nearest(a.at(end)));
+            add(a.nearest(b.at(end)), end);
         }
     }
 
@@ -96,10 +83,6 @@ final class Crossings {
         Vector u = one.velocity(0);
         Vector v = other.velocity(0);
         double cross = u.cross(v);
-        if (Math.abs(cross) <= 1e-10 * u.length() * v.length()) {
-            ends();
-            return;
-        }
         Vector between = Vector.between(one.start(), other.start());
         add(between.cross(v) / cross, between.cross(u) / cross);
     }
@@ -110,15 +93,11 @@ final class Crossings {
         double foot = toCentre.dot(along);
         double off = along.cross(toCentre);
         double radius = arc.arc().radius();
-        if (Math.abs(off) > radius + SAME_MM) {
-            return;
-        }
         double half = Math.sqrt(Math.max(0, (radius - off) * (radius + off)));
         for (double at : new double[] {foot - half, foot + half}) {
             Point place = along.times(at).from(line.start());
             add(at / line.length(), arc.parameterTowards(place));
         }
-        ends();
     }
 
     private void arcs(ArcStretch one, ArcStretch other) {
@@ -127,10 +106,7 @@ final class Crossings {
         double r1 = one.arc().radius();
         double r2 = other.arc().radius();
         double apart = c1.distanceTo(c2);
-        if (apart < SAME_MM || apart > r1 + r2 + SAME_MM || apart < Math.abs(r1 - r2) - SAME_MM) {
-            if (apart < SAME_MM && Math.abs(r1 - r2) < SAME_MM) {
-                ends();
-            }
+        if (apart == 0) {
             return;
         }
         double along = (apart * apart + r1 * r1 - r2 * r2) / (2 * apart);
@@ -140,7 +116,6 @@ final class Crossings {
             Point place = towards.left().times(side).from(towards.times(along).from(c1));
             add(one.parameterTowards(place), other.parameterTowards(place));
         }
-        ends();
     }
 
     private void search(double t0, double t1, double s0, double s1) {
@@ -154,42 +129,35 @@ final class Crossings {
         Vector u = Vector.between(a.at(t0), a.at(t1));
         Vector v = Vector.between(b.at(s0), b.at(s1));
         Vector between = Vector.between(a.at(t0), b.at(s0));
-        boolean straightA = offA < STRAIGHT * chordA;
-        boolean straightB = offB < STRAIGHT * chordB;
-        if (straightA && straightB) {
-            if (isBeside(u, between, v, offA + offB)) {
-                return;
+        if (isBeside(u, between, v, offA + offB)) {
+            return;
+        }
+        double cross = u.cross(v);
+        double sine = Math.abs(cross) / (chordA * chordB);
+        boolean clear = sine > 10 * (offA / chordA + offB / chordB) + 1e-9;
+        if (clear && Math.asin(Math.min(1, sine)) > a.swing(t0, t1) + b.swing(s0, s1)) {
+            // chords that part by more than both curves point away from them: these meet once or not at all
+            double along = between.cross(v) / cross;
+            double other = between.cross(u) / cross;
+            double off = 2 * (offA + offB) / sine;
+            if (Math.max(beyond(along) * chordA, beyond(other) * chordB) < off) {
+                refine(t0 + Stretch.inside(along) * (t1 - t0), s0 + Stretch.inside(other) * (s1 - s0));
             }
-            double cross = u.cross(v);
-            boolean clear = Math.abs(cross) > 10 * (offA * chordB + offB * chordA) + 1e-9 * chordA * chordB;
-            if (clear && meetOnce(cross / (chordA * chordB), t0, t1, s0, s1)) {
-                double along = between.cross(v) / cross;
-                double other = between.cross(u) / cross;
-                double off = 2 * (offA + offB) * chordA * chordB / Math.abs(cross);
-                if (isAbout(along, off / chordA) && isAbout(other, off / chordB)) {
-                    refine(t0 + inside(along) * (t1 - t0), s0 + inside(other) * (s1 - s0));
-                }
-                return;
-            }
+            return;
         }
         if (chordA < TINY_MM && chordB < TINY_MM) {
-            touch((t0 + t1) / 2, (s0 + s1) / 2, TOUCH_MM);
+            add((t0 + t1) / 2, (s0 + s1) / 2, TOUCH_MM);
             return;
         }
         double tm = (t0 + t1) / 2;
         double sm = (s0 + s1) / 2;
-        if ((chordA + offA) * (straightA ? 1 : 2) >= (chordB + offB) * (straightB ? 1 : 2)) {
+        if (chordA + offA > chordB + offB) {
             search(t0, tm, s0, s1);
             search(tm, t1, s0, s1);
         } else {
             search(t0, t1, s0, sm);
             search(t0, t1, sm, s1);
         }
-    }
-
-    /** Parts whose chords part by more than both point away from them cannot come together again. */
-    private boolean meetOnce(double sine, double t0, double t1, double s0, double s1) {
-        return Math.asin(Math.min(1, Math.abs(sine))) > a.swing(t0, t1) + b.swing(s0, s1);
     }
 
     /** Whether all of the second chord is on one side of the first, farther away than the curves leave their chords. */
@@ -200,13 +168,9 @@ final class Crossings {
         return Math.min(start, end) > off + SAME_MM || Math.max(start, end) < -off - SAME_MM;
     }
 
-    /** Whether a share is within 0 to 1, or misses it by no more than the curves leave their chords. */
-    private static boolean isAbout(double share, double slack) {
-        return share > -0.1 - slack && share < 1.1 + slack;
-    }
-
-    private static double inside(double share) {
-        return Math.min(1, Math.max(0, share));
+    /** By how much a share is outside 0 to 1, but for a tenth. */
+    private static double beyond(double share) {
+        return Math.abs(share - 0.5) - 0.6;
     }
 
     private void refine(double t, double s) {
@@ -217,18 +181,12 @@ final class Crossings {
             Vector u = a.velocity(atA);
             Vector v = b.velocity(atB);
             double cross = u.cross(v);
-            if (gap.length() < 1e-12 || cross == 0) {
+            if (gap.length() < 1e-12) {
                 break;
             }
-            atA = Math.min(1.05, Math.max(-0.05, atA + gap.cross(v) / cross));
-            atB = Math.min(1.05, Math.max(-0.05, atB + gap.cross(u) / cross));
+            atA = Stretch.inside(atA + gap.cross(v) / cross);
+            atB = Stretch.inside(atB + gap.cross(u) / cross);
         }
-        touch(atA, atB, 10 * SAME_MM);
-    }
-
-    private void touch(double t, double s, double oneMm) {
-        if (Stretch.within(SAME_MM, a.at(t), b.at(s))) {
-            add(t, s, oneMm);
-        }
+        add(atA, atB);
     }
 }

@@ -2,6 +2,9 @@ package org.hidewright.api.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Segment;
 
@@ -18,6 +21,7 @@ final class CubicBeside {
     private static final double NEAR_MM = 1e-6;
     private static final double SHORTEST_MM = 2e-4;
     private static final int LOOKS = 128;
+    private static final int MOST_STEPS = 8;
 
     private final CubicStretch curve;
     private final double distance;
@@ -45,91 +49,64 @@ final class CubicBeside {
         return curve.velocity(t).length() == 0 ? 1 : 1 - curve.curvature(t) * distance;
     }
 
-    /** Parameters where the line beside turns back, or where the bend of the curve changes; 1 at the end. */
-    private List<Double> breaks() {
-        List<Double> breaks = new ArrayList<>();
-        double[] turns = curve.turningPoints();
-        int next = 0;
-        double before = 0;
-        for (int i = 1; i <= LOOKS; i++) {
-            double t = (double) i / LOOKS;
-            if ((forward(before) > 0) != (forward(t) > 0)) {
-                breaks.add(sign(before, t));
-            }
-            while (next < turns.length && turns[next] <= t) {
-                breaks.add(turns[next++]);
-            }
-            before = t;
-        }
-        breaks.add(1.0);
-        breaks.sort(null);
-        return breaks;
-    }
-
-    private double sign(double low, double high) {
-        boolean atLow = forward(low) > 0;
-        double from = low;
-        double to = high;
-        for (int step = 0; step < 60; step++) {
-            double middle = (from + to) / 2;
-            if ((forward(middle) > 0) == atLow) {
-                from = middle;
-            } else {
-                to = middle;
-            }
-        }
-        return (from + to) / 2;
+    /** Parameters where the line beside turns back, or where the bend of the curve changes; 1 at the end; in order. */
+    private double[] breaks() {
+        DoubleStream turnsBack = IntStream.range(0, LOOKS)
+                .filter(i -> forward((double) i / LOOKS) > 0 != forward((i + 1.0) / LOOKS) > 0)
+                .mapToDouble(i -> SignChange.between((double) i / LOOKS, (i + 1.0) / LOOKS, this::forward));
+        return DoubleStream.concat(
+                        DoubleStream.concat(turnsBack, DoubleStream.of(curve.turningPoints())), DoubleStream.of(1))
+                .sorted()
+                .toArray();
     }
 
     private void follow(double from, double to) {
         Point start = curve.beside(from, distance);
         Point end = curve.beside(to, distance);
-        double chord = start.distanceTo(end);
-        if (chord < Stretch.NOTHING_MM && curve.length(from, to) < 10 * SHORTEST_MM) {
+        if (Stretch.within(SHORTEST_MM, start, end)) {
+            if (!start.equals(end)) {
+                fitted.add(Stretch.of(Segment.line(start, end)));
+            }
             return;
         }
-        Stretch fit = fit(from, to, start, end);
-        if (fit != null && (isNear(fit, from, to) || chord < SHORTEST_MM)) {
-            fitted.add(fit);
-            return;
-        }
-        if (chord < SHORTEST_MM) {
-            fitted.add(Stretch.of(Segment.line(start, end)));
+        Optional<CubicStretch> fit = fit(from, to, start, end).filter(cubic -> isNear(cubic, from, to));
+        if (fit.isPresent()) {
+            fitted.add(fit.get());
             return;
         }
         follow(from, (from + to) / 2);
         follow((from + to) / 2, to);
     }
 
-    /** @return null if no pair of handles does */
-    private Stretch fit(double from, double to, Point start, Point end) {
+    /** @return empty if no pair of handles does */
+    private Optional<CubicStretch> fit(double from, double to, Point start, Point end) {
         Vector leaving = curve.tangent(from);
         Vector arriving = curve.tangent(to);
-        double alpha = Math.max(forward(from), 0.01) * curve.velocity(from).length() * (to - from) / 3;
-        double beta = Math.max(forward(to), 0.01) * curve.velocity(to).length() * (to - from) / 3;
-        if (alpha == 0 || beta == 0) {
-            double third = start.distanceTo(end) / 3;
-            alpha = alpha == 0 ? third : alpha;
-            beta = beta == 0 ? third : beta;
-        }
+        double chord = start.distanceTo(end);
+        double alpha = Math.max(chord / 12, handle(from, to - from));
+        double beta = Math.max(chord / 12, handle(to, to - from));
         Point first = curve.beside(from + (to - from) / 3, distance);
         Point second = curve.beside(from + 2 * (to - from) / 3, distance);
-        CubicStretch fit = cubic(start, leaving, alpha, arriving, beta, end);
-        for (int step = 0; step < 8; step++) {
+        for (int step = 0; step < MOST_STEPS; step++) {
+            CubicStretch fit = cubic(start, leaving, alpha, arriving, beta, end);
             Miss one = miss(fit, first, leaving, arriving);
             Miss two = miss(fit, second, leaving, arriving);
-            double determinant = one.byAlpha * two.byBeta - one.byBeta * two.byAlpha;
-            if (Math.abs(one.off) + Math.abs(two.off) < NEAR_MM / 100 || Math.abs(determinant) < 1e-12) {
-                break;
+            if (Math.abs(one.off) + Math.abs(two.off) < NEAR_MM / 100) {
+                return Optional.of(fit);
             }
+            double determinant = one.byAlpha * two.byBeta - one.byBeta * two.byAlpha;
             alpha -= (one.off * two.byBeta - two.off * one.byBeta) / determinant;
             beta -= (two.off * one.byAlpha - one.off * two.byAlpha) / determinant;
-            if (!(alpha > 0 && beta > 0 && alpha + beta < 4 * start.distanceTo(end))) {
-                return null;
+            if (!(Math.min(alpha, beta) > 0 && alpha + beta < 4 * chord)) {
+                return Optional.empty();
             }
-            fit = cubic(start, leaving, alpha, arriving, beta, end);
         }
-        return fit;
+        return Optional.empty();
+    }
+
+    /** A third of the way that the line beside would go in a part of the curve, were it as fast in all of it as here. */
+    private double handle(double t, double part) {
+        return forward(t) * curve.velocity(t).length() * part / 3;
     }
 
     /** How far a place is to the right of the fit, and how that changes with the handles. */
@@ -152,11 +129,8 @@ final class CubicBeside {
     }
 
     private boolean isNear(Stretch fit, double from, double to) {
-        for (double share : new double[] {0.1, 0.22, 0.5, 0.78, 0.9}) {
-            if (fit.distanceTo(curve.beside(from + share * (to - from), distance)) > NEAR_MM) {
-                return false;
-            }
-        }
-        return true;
+        return DoubleStream.of(0.1, 0.22, 0.5, 0.78, 0.9)
+                .mapToObj(share -> curve.beside(from + share * (to - from), distance))
+                .allMatch(place -> fit.distanceTo(place) < NEAR_MM);
     }
 }

@@ -1,7 +1,6 @@
 package org.hidewright.api.geometry;
 
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
@@ -110,8 +109,7 @@ final class CubicStretch extends Stretch {
         if (velocity.length() > 1e-9 * size) {
             return velocity.unit();
         }
-        double away = t < 0.5 ? 1 : -1;
-        Vector bend = acceleration(t).times(away);
+        Vector bend = acceleration(t).times(Math.copySign(1, 0.5 - t));
         if (bend.length() > 1e-9 * size) {
             return bend.unit();
         }
@@ -123,12 +121,17 @@ final class CubicStretch extends Stretch {
         double sum = 0;
         double start = from;
         for (double slow : slowest()) {
-            if (slow > start && slow < to) {
-                sum += GaussLegendre.sum(t -> velocity(t).length(), start, slow);
-                start = slow;
-            }
+            double end = Math.min(to, Math.max(from, slow));
+            sum += GaussLegendre.sum(t -> velocity(t).length(), start, end);
+            start = end;
         }
         return sum + GaussLegendre.sum(t -> velocity(t).length(), start, to);
+    }
+
+    @Override
+    double parameterAt(double lengthMm) {
+        double along = Math.min(length(), Math.max(0, lengthMm));
+        return SignChange.between(0, 1, t -> length(0, t) - along);
     }
 
     /**
@@ -138,10 +141,9 @@ final class CubicStretch extends Stretch {
     private double[] slowest() {
         if (slowest == null) {
             slowest = new CubicRoots(18 * a.dot(a), 18 * a.dot(b), 4 * b.dot(b) + 6 * a.dot(c), 2 * b.dot(c))
-                    .inside().stream()
-                            .mapToDouble(t -> t)
-                            .filter(t -> velocity(t).length() < SLOW * size)
-                            .toArray();
+                    .inside()
+                    .filter(t -> velocity(t).length() < SLOW * size)
+                    .toArray();
         }
         return slowest;
     }
@@ -203,22 +205,14 @@ final class CubicStretch extends Stretch {
         return Math.max(chord.distanceTo(part.control1()), chord.distanceTo(part.control2()));
     }
 
-    /** Where it turns round in x or y, or bends over: between these it does not cross itself. */
+    /** Where it turns round in x or y, or bends over, in order: between these it does not cross itself. */
     double[] turningPoints() {
-        return DoubleStream.concat(
-                        DoubleStream.concat(roots(3 * a.x(), 2 * b.x(), c.x()), roots(3 * a.y(), 2 * b.y(), c.y())),
-                        roots(3 * a.cross(b) * -1, 3 * c.cross(a), c.cross(b)))
-                .filter(t -> t > 1e-9 && t < 1 - 1e-9)
+        return Stream.of(
+                        new CubicRoots(0, 3 * a.x(), 2 * b.x(), c.x()),
+                        new CubicRoots(0, 3 * a.y(), 2 * b.y(), c.y()),
+                        new CubicRoots(0, 3 * b.cross(a), 3 * c.cross(a), c.cross(b)))
+                .flatMapToDouble(CubicRoots::inside)
                 .sorted()
                 .toArray();
-    }
-
-    private static DoubleStream roots(double a, double b, double c) {
-        double inner = b * b - 4 * a * c;
-        if (inner < 0) {
-            return DoubleStream.empty();
-        }
-        double q = -0.5 * (b + Math.copySign(Math.sqrt(inner), b));
-        return DoubleStream.of(q / a, c / q).filter(Double::isFinite);
     }
 }

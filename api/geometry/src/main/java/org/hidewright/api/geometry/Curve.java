@@ -1,6 +1,7 @@
 package org.hidewright.api.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
@@ -141,11 +142,8 @@ public final class Curve {
     }
 
     private int segmentAt(double along) {
-        int segment = 0;
-        while (segment + 1 < stretches.size() && startsAt[segment + 1] <= along) {
-            segment++;
-        }
-        return segment;
+        int found = Arrays.binarySearch(startsAt, 0, stretches.size(), along);
+        return found >= 0 ? found : Math.max(0, -found - 2);
     }
 
     private Spot spot(int segment, double t) {
@@ -157,32 +155,28 @@ public final class Curve {
 
     /** The spot nearest to a place; the first of equals. */
     public Spot nearest(Point place) {
-        int nearest = 0;
-        double least = Double.POSITIVE_INFINITY;
-        double at = 0;
-        for (int i = 0; i < stretches.size(); i++) {
-            if (boxDistance(stretches.get(i).box(), place) < least) {
-                double t = stretches.get(i).nearest(place);
-                double distance = stretches.get(i).at(t).distanceTo(place);
-                if (distance < least) {
-                    least = distance;
-                    nearest = i;
-                    at = t;
-                }
-            }
-        }
-        return spot(nearest, at);
+        Near near = near(place);
+        return spot(near.segment(), near.t());
     }
 
     /** Millimetres from a place to the nearest spot. */
     public double distanceTo(Point place) {
-        double least = Double.POSITIVE_INFINITY;
-        for (Stretch stretch : stretches) {
-            if (boxDistance(stretch.box(), place) < least) {
-                least = Math.min(least, stretch.distanceTo(place));
+        return near(place).distance();
+    }
+
+    private record Near(int segment, double t, double distance) {}
+
+    private Near near(Point place) {
+        Near near = new Near(0, 0, Double.POSITIVE_INFINITY);
+        for (int i = 0; i < stretches.size(); i++) {
+            Stretch stretch = stretches.get(i);
+            if (boxDistance(stretch.box(), place) < near.distance()) {
+                double t = stretch.nearest(place);
+                double distance = stretch.at(t).distanceTo(place);
+                near = distance < near.distance() ? new Near(i, t, distance) : near;
             }
         }
-        return least;
+        return near;
     }
 
     static double boxDistance(Box box, Point place) {

@@ -67,14 +67,10 @@ public final class Faults {
 
     private static List<Point> crossings(Curve one, Curve other) {
         List<Point> places = new ArrayList<>();
-        if (Crossings.apart(one.bounds(), other.bounds())) {
-            return places;
-        }
-        for (Stretch a : one.stretches()) {
-            for (Stretch b : other.stretches()) {
-                for (Crossing crossing : Crossings.of(a, b)) {
-                    add(places, a.at(crossing.first()));
-                }
+        if (!Crossings.apart(one.bounds(), other.bounds())) {
+            for (Stretch a : one.stretches()) {
+                other.stretches()
+                        .forEach(b -> Crossings.of(a, b).forEach(crossing -> add(places, a.at(crossing.first()))));
             }
         }
         return places;
@@ -98,12 +94,9 @@ public final class Faults {
             for (int j = i + 1; j < parts.size(); j++) {
                 boolean follows = j == i + 1;
                 boolean closes = curve.isClosed() && i == 0 && j == parts.size() - 1;
-                boolean onlyGoesOver = (follows || closes)
-                        && !(follows && closes)
-                        && !(follows
-                                ? mayComeBack(parts.get(i), parts.get(j))
-                                : mayComeBack(parts.get(j), parts.get(i)));
-                if (!onlyGoesOver) {
+                Stretch before = parts.get(follows ? i : j);
+                Stretch after = parts.get(follows ? j : i);
+                if (follows == closes || mayComeBack(before, after)) {
                     crossings(parts.get(i), parts.get(j), follows, closes).forEach(place -> add(places, place));
                 }
             }

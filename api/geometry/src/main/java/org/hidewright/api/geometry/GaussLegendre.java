@@ -9,7 +9,6 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class GaussLegendre {
     private static final int NODES = 16;
-    private static final int DEEPEST = 24;
     private static final double[] AT = new double[NODES];
     private static final double[] WEIGHT = new double[NODES];
 
@@ -36,17 +35,17 @@ final class GaussLegendre {
     private GaussLegendre() {}
 
     static double sum(DoubleUnaryOperator f, double from, double to) {
-        return halved(f, from, to, once(f, from, to), 0);
+        return halved(f, from, to, once(f, from, to));
     }
 
-    private static double halved(DoubleUnaryOperator f, double from, double to, double whole, int depth) {
+    private static double halved(DoubleUnaryOperator f, double from, double to, double whole) {
         double middle = (from + to) / 2;
         double first = once(f, from, middle);
         double second = once(f, middle, to);
-        if (depth == DEEPEST || Math.abs(first + second - whole) <= 1e-12 * Math.abs(whole) + 1e-15) {
-            return first + second;
+        if (Math.abs(first + second - whole) > 1e-12 * Math.abs(whole) + 1e-15) {
+            return halved(f, from, middle, first) + halved(f, middle, to, second);
         }
-        return halved(f, from, middle, first, depth + 1) + halved(f, middle, to, second, depth + 1);
+        return first + second;
     }
 
     private static double once(DoubleUnaryOperator f, double from, double to) {

@@ -50,7 +50,7 @@ final class LineStretch extends Stretch {
 
     @Override
     double parameterAt(double lengthMm) {
-        return Math.min(1, Math.max(0, lengthMm / along.length()));
+        return inside(lengthMm / along.length());
     }
 
     @Override
@@ -65,10 +65,7 @@ final class LineStretch extends Stretch {
 
     @Override
     double nearest(Point point) {
-        double squared = along.dot(along);
-        return squared == 0
-                ? 0
-                : Math.min(1, Math.max(0, Vector.between(line.start(), point).dot(along) / squared));
+        return inside(Vector.between(line.start(), point).dot(along) / along.dot(along));
     }
 
     @Override

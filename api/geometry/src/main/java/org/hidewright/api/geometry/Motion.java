@@ -71,7 +71,7 @@ public final class Motion {
 
     /** Whether left becomes right. */
     public boolean turnsOver() {
-        return over < 0;
+        return over == -1;
     }
 
     public Point apply(Point point) {

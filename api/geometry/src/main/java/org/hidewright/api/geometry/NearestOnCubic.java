@@ -9,7 +9,8 @@ import org.hidewright.api.drawing.Segment;
  * overlooked however near to each other they are.
  */
 final class NearestOnCubic {
-    private static final int DEEPEST = 40;
+    /** Roots nearer to each other than this are one. */
+    private static final double SAME = 1e-12;
     /** C(3, i) C(2, j) / C(5, i + j). */
     private static final double[][] SHARE = new double[4][3];
 
@@ -38,7 +39,7 @@ final class NearestOnCubic {
 
     static double parameter(CubicStretch curve, Point place) {
         NearestOnCubic nearest = new NearestOnCubic(curve, place);
-        nearest.part(inside(leaning(curve.cubic(), place)), 0, 1, 0);
+        nearest.part(inside(leaning(curve.cubic(), place)), 0, 1);
         return nearest.best;
     }
 
@@ -64,44 +65,38 @@ final class NearestOnCubic {
     }
 
     /**
-     * The same polynomial divided by t, or by 1 - t, where it is nothing at that end because a handle has no length: the ends
+     * The same polynomial, but for a factor, divided by t, or by 1 - t, where it is nothing at that end because a handle has no length: the ends
      * are offered anyway, and a root there would hide those between.
      */
     private static double[] inside(double[] f) {
         int degree = f.length - 1;
-        if (degree > 0 && f[degree] == 0) {
-            double[] divided = new double[degree];
-            for (int i = 0; i < degree; i++) {
-                divided[i] = f[i] * degree / (degree - i);
-            }
-            return inside(divided);
+        if (degree == 0 || f[0] != 0 && f[degree] != 0) {
+            return f;
         }
-        if (degree > 0 && f[0] == 0) {
-            double[] divided = new double[degree];
-            for (int i = 0; i < degree; i++) {
-                divided[i] = f[i + 1] * degree / (i + 1);
-            }
-            return inside(divided);
+        int first = f[0] == 0 ? 1 : 0;
+        double[] divided = new double[degree];
+        for (int i = 0; i < degree; i++) {
+            divided[i] = f[i + first] / (first == 1 ? i + 1 : degree - i);
         }
-        return f;
+        return inside(divided);
     }
 
-    private void part(double[] f, double from, double to, int depth) {
+    private void part(double[] f, double from, double to) {
         int changes = 0;
         for (int i = 1; i < f.length; i++) {
-            changes += (f[i - 1] < 0) != (f[i] < 0) ? 1 : 0;
+            changes += f[i - 1] < 0 == f[i] < 0 ? 0 : 1;
         }
         if (changes == 0) {
             return;
         }
         if (changes == 1) {
             if (f[0] < 0) {
-                offer(from + (to - from) * root(f));
+                offer(from + (to - from) * SignChange.between(0, 1, t -> value(f, t)));
             }
             return;
         }
-        if (depth == DEEPEST) {
-            offer((from + to) / 2);
+        if (to - from < SAME) {
+            offer(from);
             return;
         }
         double[] first = new double[f.length];
@@ -114,37 +109,8 @@ final class NearestOnCubic {
         }
         // what is left in the triangle, from its last row up, are the coefficients of the second half
         double middle = (from + to) / 2;
-        part(first, from, middle, depth + 1);
-        part(second, middle, to, depth + 1);
-    }
-
-    /** The only root between 0 and 1, where the sign goes from minus to plus; by the Illinois rule. */
-    private static double root(double[] f) {
-        double from = 0;
-        double to = 1;
-        double atFrom = f[0];
-        double atTo = f[f.length - 1];
-        int side = 0;
-        double t = 0;
-        for (int step = 0; step < 80 && to - from > 1e-15; step++) {
-            t = (atTo * from - atFrom * to) / (atTo - atFrom);
-            double value = value(f, t);
-            if (value == 0) {
-                break;
-            }
-            if (value > 0) {
-                to = t;
-                atTo = value;
-                atFrom = side == 1 ? atFrom / 2 : atFrom;
-                side = 1;
-            } else {
-                from = t;
-                atFrom = value;
-                atTo = side == -1 ? atTo / 2 : atTo;
-                side = -1;
-            }
-        }
-        return t;
+        part(first, from, middle);
+        part(second, middle, to);
     }
 
     /** By De Casteljau’s halving of what lies between two coefficients, which divides by nothing. */

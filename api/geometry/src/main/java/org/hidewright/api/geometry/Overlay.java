@@ -11,7 +11,6 @@ import org.hidewright.api.drawing.Point;
  */
 final class Overlay {
     private static final double ALONG_MM = 1e-6;
-    private static final double NO_WIDTH_MM = 1e-4;
 
     private enum Lies {
         INSIDE,
@@ -72,21 +71,11 @@ final class Overlay {
         if (edgeDistance(other, piece) >= ALONG_MM) {
             return other.contains(middle) ? Lies.INSIDE : Lies.OUTSIDE;
         }
-        double least = Double.POSITIVE_INFINITY;
-        double direction = 0;
-        for (Curve edge : other.edges()) {
-            Spot spot = edge.nearest(middle);
-            if (spot.point().distanceTo(middle) < least) {
-                least = spot.point().distanceTo(middle);
-                direction = spot.direction();
-            }
-        }
+        double direction = Sides.nearest(other.edges(), middle).nearest(middle).direction();
         return Math.cos(direction - piece.tangent(0.5).angle()) > 0 ? Lies.ALONG : Lies.AGAINST;
     }
 
     private List<Region> regions() {
-        return Region.sorted(Pieces.rings(kept).stream()
-                .filter(ring -> Math.abs(ring.area()) > NO_WIDTH_MM * ring.length())
-                .toList());
+        return Region.sorted(Pieces.rings(kept));
     }
 }

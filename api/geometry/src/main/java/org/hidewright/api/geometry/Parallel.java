@@ -15,8 +15,6 @@ import org.hidewright.api.drawing.Segment;
 public final class Parallel {
     /** What is nearer than the distance by more than this falls away. */
     private static final double SLACK_MM = 1e-5;
-    /** A ring of less area than its length times this is no room. */
-    private static final double NO_WIDTH_MM = 1e-4;
     /** The point of a corner is at most this many distances from it. */
     private static final double LONGEST_POINT = 4;
 
@@ -81,7 +79,7 @@ public final class Parallel {
 
     /** On the outer side of a corner the two lines beside do not meet. */
     private void join(Stretch next, double turn) {
-        if (turn * distance >= 0 || Math.abs(turn) < 1e-12) {
+        if (Math.signum(turn) == Math.signum(distance)) {
             return;
         }
         Vector out = next.tangent(0);
@@ -94,7 +92,7 @@ public final class Parallel {
             return;
         }
         double reach = 1 / Math.cos(turn / 2);
-        if (corner == Corner.POINTED && reach > 0 && reach <= LONGEST_POINT) {
+        if (corner == Corner.POINTED && reach < LONGEST_POINT) {
             Point point =
                     in.times(Math.abs(distance) * Math.tan(Math.abs(turn) / 2)).from(start);
             raw.add(Stretch.of(Segment.line(start, point)));
@@ -109,11 +107,10 @@ public final class Parallel {
     private record PointedCorner(Point place, Vector in, Vector out, double distance) {
         boolean covers(Point other) {
             Vector to = Vector.between(place, other);
+            double ahead = Math.min(to.dot(in), -to.dot(out));
             double side = Math.signum(distance);
-            return to.dot(in) > 0
-                    && to.dot(out) < 0
-                    && side * to.dot(in.left()) < Math.abs(distance) - SLACK_MM
-                    && side * to.dot(out.left()) < Math.abs(distance) - SLACK_MM;
+            double beside = Math.max(side * to.dot(in.left()), side * to.dot(out.left()));
+            return ahead > 0 && beside < Math.abs(distance) - SLACK_MM;
         }
     }
 
@@ -124,11 +121,7 @@ public final class Parallel {
                 kept.add(piece);
             }
         }
-        return curves.get(0).isClosed()
-                ? Pieces.rings(kept).stream()
-                        .filter(ring -> Math.abs(ring.area()) > NO_WIDTH_MM * ring.length())
-                        .toList()
-                : Pieces.lines(kept);
+        return curves.get(0).isClosed() ? Pieces.rings(kept) : Pieces.lines(kept);
     }
 
     private boolean farEnough(Point place) {

@@ -84,7 +84,7 @@ public final class PathData {
 
     private Unreadable trouble(String why) {
         String rest = text.substring(Math.min(position, text.length())).strip();
-        return new Unreadable(why, rest.length() > 12 ? rest.substring(0, 12) : rest);
+        return new Unreadable(why, rest.substring(0, Math.min(12, rest.length())));
     }
 
     private boolean next() {
@@ -151,7 +151,7 @@ public final class PathData {
             case 'T' -> quadratic(turned, place(step));
             case 'A' -> arc(step);
             default -> {
-                if (pen.distanceTo(start) > 0) {
+                if (!pen.equals(start)) {
                     line(start);
                 }
                 closed = true;
@@ -203,11 +203,12 @@ public final class PathData {
         double half = pen.distanceTo(end) / 2;
         radius = Math.max(radius, half);
         double turn = 2 * Math.asin(Math.min(1, half / radius));
-        double sweep = (large ? 2 * Math.PI - turn : turn) * (left ? 1 : -1);
-        double off = Math.sqrt(Math.max(0, (radius - half) * (radius + half))) * (large == left ? -1 : 1);
+        double sweep = large ? 2 * Math.PI - turn : turn;
+        double off = Math.sqrt(Math.max(0, (radius - half) * (radius + half)));
         Vector chord = Vector.between(pen, end);
         Point middle = chord.times(0.5).from(pen);
-        segments.add(Segment.arc(pen, chord.unit().left().times(off).from(middle), sweep));
+        Point centre = chord.unit().left().times(large == left ? -off : off).from(middle);
+        segments.add(Segment.arc(pen, centre, left ? sweep : -sweep));
         pen = end;
     }
 }

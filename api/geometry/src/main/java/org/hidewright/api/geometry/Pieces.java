@@ -1,9 +1,9 @@
 package org.hidewright.api.geometry;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Segment;
@@ -14,6 +14,8 @@ final class Pieces {
     private static final double NEAR_MM = 2e-5;
     /** So far where nothing meets nearer: beside the tip of a bend, where lines cross too flat to be told apart. */
     private static final double FAR_MM = 1e-3;
+    /** A ring of less area than its length times this is no room. */
+    private static final double NO_WIDTH_MM = 1e-4;
     /** So much may be left over when rings are closed. */
     private static final double OVER_MM = 0.05;
 
@@ -28,15 +30,8 @@ final class Pieces {
     static List<List<Stretch>> cutEach(List<Stretch> stretches) {
         List<TreeSet<Double>> cuts = new ArrayList<>();
         stretches.forEach(stretch -> cuts.add(new TreeSet<>()));
-        Integer[] byLeft = new Integer[stretches.size()];
-        Arrays.setAll(byLeft, i -> i);
-        double[] left = stretches.stream().mapToDouble(s -> s.box().minX()).toArray();
-        double[] right = stretches.stream().mapToDouble(s -> s.box().maxX()).toArray();
-        Arrays.sort(byLeft, Comparator.comparingDouble(i -> left[i]));
-        for (int i = 0; i < byLeft.length; i++) {
-            for (int j = i + 1; j < byLeft.length && left[byLeft[j]] <= right[byLeft[i]] + Crossings.SAME_MM; j++) {
-                int one = Math.min(byLeft[i], byLeft[j]);
-                int other = Math.max(byLeft[i], byLeft[j]);
+        for (int other = 1; other < stretches.size(); other++) {
+            for (int one = 0; one < other; one++) {
                 for (Crossing crossing : Crossings.of(stretches.get(one), stretches.get(other))) {
                     cuts.get(one).add(crossing.first());
                     cuts.get(other).add(crossing.second());
@@ -86,6 +81,7 @@ final class Pieces {
                 rings.add(Curve.ofStretches(welded(chain, true), true));
             }
         }
+        rings.removeIf(ring -> Math.abs(ring.area()) < NO_WIDTH_MM * ring.length());
         return rings;
     }
 
@@ -101,11 +97,6 @@ final class Pieces {
         while (!left.isEmpty()) {
             List<Stretch> chain = new ArrayList<>(List.of(left.remove(0)));
             boolean closed = grow(chain, left, NEAR_MM);
-            for (Stretch before = takeEndingAt(chain.get(0), left);
-                    !closed && before != null;
-                    before = takeEndingAt(before, left)) {
-                chain.add(0, before);
-            }
             if (lengthOf(chain) > OVER_MM) {
                 lines.add(Curve.ofStretches(welded(chain, closed), closed));
             }
@@ -120,11 +111,11 @@ final class Pieces {
             if (Stretch.within(reach, last.end(), chain.get(0).start()) && lengthOf(chain) > 10 * reach) {
                 return true;
             }
-            Stretch next = takeStartingAt(last, left, reach);
-            if (next == null) {
+            Optional<Stretch> next = takeStartingAt(last, left, reach);
+            if (next.isEmpty()) {
                 return false;
             }
-            chain.add(next);
+            chain.add(next.get());
         }
     }
 
@@ -133,28 +124,12 @@ final class Pieces {
     }
 
     /** Of several that go on from here the leftmost, so that rings that only touch come apart. */
-    private static Stretch takeStartingAt(Stretch last, List<Stretch> left, double reach) {
-        int best = -1;
-        double leftmost = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < left.size(); i++) {
-            if (Stretch.within(reach, left.get(i).start(), last.end())) {
-                double turn = last.tangent(1).turnTo(left.get(i).tangent(0));
-                if (turn > leftmost) {
-                    leftmost = turn;
-                    best = i;
-                }
-            }
-        }
-        return best < 0 ? null : left.remove(best);
-    }
-
-    private static Stretch takeEndingAt(Stretch next, List<Stretch> left) {
-        for (int i = 0; i < left.size(); i++) {
-            if (Stretch.within(NEAR_MM, left.get(i).end(), next.start())) {
-                return left.remove(i);
-            }
-        }
-        return null;
+    private static Optional<Stretch> takeStartingAt(Stretch last, List<Stretch> left, double reach) {
+        Optional<Stretch> next = left.stream()
+                .filter(piece -> Stretch.within(reach, piece.start(), last.end()))
+                .max(Comparator.comparingDouble(piece -> last.tangent(1).turnTo(piece.tangent(0))));
+        next.ifPresent(left::remove);
+        return next;
     }
 
     /** Lines and cubics moved by the millionths that separate them from the piece before. */
@@ -163,9 +138,16 @@ final class Pieces {
         for (int i = 0; i < chain.size(); i++) {
             Stretch piece = chain.get(i);
             Point start = i > 0 ? welded.get(i - 1).end() : piece.start();
-            boolean last = closed && i == chain.size() - 1 && i > 0;
-            Point end = last ? welded.get(0).start() : piece.end();
-            welded.add(between(piece, start, end));
+            welded.add(between(piece, start, piece.end()));
+        }
+        if (closed) {
+            int last = chain.size() - 1;
+            welded.set(
+                    last,
+                    between(
+                            welded.get(last),
+                            welded.get(last).start(),
+                            welded.get(0).start()));
         }
         return welded;
     }

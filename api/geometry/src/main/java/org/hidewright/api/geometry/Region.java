@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
 
@@ -100,18 +101,17 @@ public final class Region {
         Box box = bounds();
         double size = Math.max(box.width(), box.height());
         PriorityQueue<Square> open = new PriorityQueue<>(Comparator.comparingDouble(square -> -square.most()));
-        Square best = square(box.minX() + box.width() / 2, box.minY() + box.height() / 2, size / 2);
+        Square best = square(Point.of((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2), size / 2);
         open.add(best);
         while (!open.isEmpty() && open.peek().most() > best.room() + size / 1000) {
             Square square = open.remove();
             double half = square.half() / 2;
-            for (int quarter = 0; quarter < 4; quarter++) {
-                Square part = square(
-                        square.middle().x() + (quarter % 2 == 0 ? -half : half),
-                        square.middle().y() + (quarter < 2 ? -half : half),
-                        half);
-                open.add(part);
-                best = part.room() > best.room() ? part : best;
+            for (double dx : new double[] {-half, half}) {
+                for (double dy : new double[] {-half, half}) {
+                    Square part = square(square.middle().plus(dx, dy), half);
+                    open.add(part);
+                    best = part.room() > best.room() ? part : best;
+                }
             }
         }
         return best.middle();
@@ -124,8 +124,7 @@ public final class Region {
         }
     }
 
-    private Square square(double x, double y, double half) {
-        Point middle = Point.of(x, y);
+    private Square square(Point middle, double half) {
         return new Square(middle, half, contains(middle) ? edgeDistance(middle) : -edgeDistance(middle));
     }
 
@@ -167,36 +166,31 @@ public final class Region {
 
     /** Regions from edges that have their leather to the left. */
     static List<Region> sorted(List<Curve> edges) {
+        List<Curve> outlines = edges.stream().filter(edge -> edge.area() > 0).toList();
         List<Region> regions = new ArrayList<>();
-        for (Curve outline : edges) {
-            if (outline.area() > 0) {
-                List<Curve> holes = edges.stream()
-                        .filter(hole -> hole.area() < 0 && isSmallestRound(outline, hole, edges))
-                        .toList();
-                regions.add(new Region(outline, holes));
-            }
+        for (Curve outline : outlines) {
+            List<Curve> holes = edges.stream()
+                    .filter(edge -> !outlines.contains(edge) && smallestRound(edge, outlines) == outline)
+                    .toList();
+            regions.add(new Region(outline, holes));
         }
         return List.copyOf(regions);
     }
 
-    private static boolean isSmallestRound(Curve outline, Curve hole, List<Curve> edges) {
-        return isRound(outline, hole)
-                && edges.stream()
-                        .noneMatch(other -> other != outline
-                                && other.area() > 0
-                                && other.area() < outline.area()
-                                && isRound(other, hole));
+    private static Curve smallestRound(Curve hole, List<Curve> outlines) {
+        return outlines.stream()
+                .filter(outline -> isRound(outline, hole))
+                .min(Comparator.comparingDouble(Curve::area))
+                .orElse(null);
     }
 
-    /** Judged at places of the hole until one is not on the outline. */
+    /** Judged at the place of the hole that is farthest from the outline, of some: it may touch it. */
     private static boolean isRound(Curve outline, Curve hole) {
-        for (int i = 0; i < 8; i++) {
-            Point place = hole.at(hole.length() * (i + 0.5) / 8).point();
-            if (outline.distanceTo(place) > 1e-6) {
-                return outline.surrounds(place);
-            }
-        }
-        return outline.area() > -hole.area();
+        return IntStream.range(0, 8)
+                .mapToObj(i -> hole.at(hole.length() * i / 8).point())
+                .max(Comparator.comparingDouble(outline::distanceTo))
+                .filter(outline::surrounds)
+                .isPresent();
     }
 
     @Override

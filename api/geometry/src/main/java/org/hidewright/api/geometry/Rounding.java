@@ -2,6 +2,7 @@ package org.hidewright.api.geometry;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.drawing.Point;
@@ -35,15 +36,14 @@ public final class Rounding {
             return corner(Curve.ofStretches(List.of(only.part(0, 0.5), only.part(0.5, 1)), true), 0, radiusMm);
         }
         int before = (segment + count - 1) % count;
-        Fit fit = Fit.of(stretches.get(before), stretches.get(segment), curve.turnBefore(segment), radiusMm);
-        if (fit == null) {
-            return Optional.empty();
-        }
-        List<Stretch> rounded = new ArrayList<>(stretches);
-        rounded.set(before, stretches.get(before).part(0, fit.leaves));
-        rounded.set(segment, stretches.get(segment).part(fit.arrives, 1));
-        rounded.add(segment == 0 ? count : segment, fit.arc());
-        return Optional.of(Curve.ofStretches(rounded, curve.isClosed()));
+        return Fit.of(stretches.get(before), stretches.get(segment), curve.turnBefore(segment), radiusMm)
+                .map(fit -> {
+                    List<Stretch> rounded = new ArrayList<>(stretches);
+                    rounded.set(before, stretches.get(before).part(0, fit.leaves));
+                    rounded.set(segment, stretches.get(segment).part(fit.arrives, 1));
+                    rounded.add(segment == 0 ? count : segment, fit.arc());
+                    return Curve.ofStretches(rounded, curve.isClosed());
+                });
     }
 
     /**
@@ -77,22 +77,19 @@ public final class Rounding {
             this.arrives = arrives;
         }
 
-        /** @return the fit that is nearest to the corner, or null */
-        static Fit of(Stretch in, Stretch out, double turn, double radiusMm) {
+        /** The fit that is nearest to the corner. */
+        static Optional<Fit> of(Stretch in, Stretch out, double turn, double radiusMm) {
             double side = Math.copySign(radiusMm, turn);
-            Fit best = null;
+            List<Fit> fits = new ArrayList<>();
             for (Stretch one : Parallel.beside(in, side)) {
                 for (Stretch other : Parallel.beside(out, side)) {
                     for (Crossing crossing : Crossings.of(one, other)) {
                         Point centre = one.at(crossing.first());
-                        Fit fit = new Fit(in, out, side, in.nearest(centre), out.nearest(centre));
-                        if (fit.refined() && (best == null || fit.leaves > best.leaves)) {
-                            best = fit;
-                        }
+                        fits.add(new Fit(in, out, side, in.nearest(centre), out.nearest(centre)));
                     }
                 }
             }
-            return best;
+            return fits.stream().filter(Fit::refined).max(Comparator.comparingDouble(fit -> fit.leaves));
         }
 
         private boolean refined() {
@@ -104,19 +101,14 @@ public final class Rounding {
                 Vector u = in.velocity(leaves).times(1 - in.curvature(leaves) * side);
                 Vector v = out.velocity(arrives).times(1 - out.curvature(arrives) * side);
                 double cross = u.cross(v);
-                if (cross == 0) {
-                    return false;
-                }
-                leaves += gap.cross(v) / cross;
-                arrives += gap.cross(u) / cross;
+                leaves = Stretch.inside(leaves + gap.cross(v) / cross);
+                arrives = Stretch.inside(arrives + gap.cross(u) / cross);
             }
-            boolean onBoth = leaves > 0 && leaves < 1 && arrives > 0 && arrives < 1;
-            return onBoth && Stretch.within(Stretch.NOTHING_MM, in.beside(leaves, side), out.beside(arrives, side));
+            return Stretch.within(Stretch.NOTHING_MM, in.beside(leaves, side), out.beside(arrives, side));
         }
 
         Stretch arc() {
-            double turn = in.tangent(leaves).turnTo(out.tangent(arrives));
-            double sweep = turn * side >= 0 ? turn : turn + Math.copySign(2 * Math.PI, side);
+            double sweep = in.tangent(leaves).turnTo(out.tangent(arrives), side);
             return Stretch.of(Segment.arc(in.at(leaves), in.beside(leaves, side), sweep));
         }
     }

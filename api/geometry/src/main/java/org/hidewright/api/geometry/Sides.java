@@ -1,5 +1,6 @@
 package org.hidewright.api.geometry;
 
+import java.util.Comparator;
 import java.util.List;
 import org.hidewright.api.drawing.Point;
 
@@ -9,15 +10,7 @@ final class Sides {
 
     /** Whether the place is to the left of the line it is nearest to; at a corner both of its sides count. */
     static boolean isLeftOf(List<Curve> curves, Point place) {
-        Curve nearest = curves.get(0);
-        double least = Double.POSITIVE_INFINITY;
-        for (Curve curve : curves) {
-            double distance = curve.distanceTo(place);
-            if (distance < least) {
-                least = distance;
-                nearest = curve;
-            }
-        }
+        Curve nearest = nearest(curves, place);
         Spot spot = nearest.nearest(place);
         List<Stretch> stretches = nearest.stretches();
         Stretch here = stretches.get(spot.segment());
@@ -33,8 +26,15 @@ final class Sides {
         int after = atStart ? spot.segment() : (spot.segment() + 1) % count;
         Vector in = stretches.get(before).tangent(1);
         Vector on = stretches.get(after).tangent(0);
-        boolean leftOfBoth = in.cross(out) > 0 && on.cross(out) > 0;
-        boolean leftOfOne = in.cross(out) > 0 || on.cross(out) > 0;
-        return in.turnTo(on) >= 0 ? leftOfBoth : leftOfOne;
+        double leftOfIn = in.cross(out);
+        double leftOfOn = on.cross(out);
+        return (in.cross(on) > 0 ? Math.min(leftOfIn, leftOfOn) : Math.max(leftOfIn, leftOfOn)) > 0;
+    }
+
+    /** The curve that comes nearest to a place, the first of equals. */
+    static Curve nearest(List<Curve> curves, Point place) {
+        return curves.stream()
+                .min(Comparator.comparingDouble(curve -> curve.distanceTo(place)))
+                .orElseThrow();
     }
 }

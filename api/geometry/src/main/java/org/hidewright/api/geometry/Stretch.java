@@ -27,6 +27,11 @@ abstract class Stretch {
         return one.distanceTo(other) < mm;
     }
 
+    /** A share of a stretch, kept from 0 to 1; 0 for what is no number. */
+    static double inside(double share) {
+        return share > 0 ? Math.min(1, share) : 0;
+    }
+
     abstract Segment segment();
 
     abstract Point at(double t);
@@ -96,33 +101,8 @@ abstract class Stretch {
         return velocity.cross(acceleration(t)) / (speed * speed * speed);
     }
 
-    /** The parameter at a length from the start, by Newton's method kept between bounds. */
-    double parameterAt(double lengthMm) {
-        double whole = length();
-        if (lengthMm <= 0) {
-            return 0;
-        }
-        if (lengthMm >= whole) {
-            return 1;
-        }
-        double low = 0;
-        double high = 1;
-        double t = lengthMm / whole;
-        for (int step = 0; step < 60; step++) {
-            double off = length(0, t) - lengthMm;
-            if (Math.abs(off) < 1e-11) {
-                break;
-            }
-            if (off > 0) {
-                high = t;
-            } else {
-                low = t;
-            }
-            double next = t - off / velocity(t).length();
-            t = next > low && next < high ? next : (low + high) / 2;
-        }
-        return t;
-    }
+    /** The parameter at a length from the start; 0 before it, 1 past the end. */
+    abstract double parameterAt(double lengthMm);
 
     /** The place beside the curve at a distance, positive to the left. */
     Point beside(double t, double distanceMm) {

@@ -44,6 +44,12 @@ record Vector(double x, double y) {
         return Math.atan2(cross(other), dot(other));
     }
 
+    /** By how much one has to turn to that side to go on along the other, 0 to 2π with the sign of the side. */
+    double turnTo(Vector other, double side) {
+        double turn = turnTo(other);
+        return turn * side < 0 ? turn + Math.copySign(2 * Math.PI, side) : turn;
+    }
+
     Point from(Point place) {
         return place.plus(x, y);
     }

@@ -275,4 +275,55 @@ class CurveTest {
                 IllegalArgumentException.class,
                 () -> Arcs.through(Point.of(0, 0), Point.of(1, 1), Point.of(3000, 3000)));
     }
+
+    /** A ten-millionth beyond the ends is still the end: so much is lost in adding lengths up. */
+    @Test
+    void aSpotAHairBeyondAnEndIsTheEnd() {
+        assertPlace(0, 0, BENT.at(-Stretch.NOTHING_MM).point());
+        assertPlace(30, 10, BENT.at(BENT.length() + Stretch.NOTHING_MM).point());
+        assertEquals(
+                BENT.length(),
+                BENT.between(-Stretch.NOTHING_MM, BENT.length() + Stretch.NOTHING_MM)
+                        .length(),
+                1e-9);
+    }
+
+    @Test
+    void onceRoundFromAnyPlaceIsTheWholeOutline() {
+        Curve round = PLATE.between(50, 50);
+        assertEquals(140, round.length(), 1e-9);
+        assertPlace(40, 10, round.start());
+        assertPlace(40, 10, round.end());
+    }
+
+    @Test
+    void everySegmentHasItsSpots() {
+        for (double along = 0.5; along < 140; along += 0.5) {
+            Spot spot = PLATE.at(along);
+            assertEquals(along, spot.along(), 1e-9);
+            assertEquals(along < 40 ? 0 : along < 70 ? 1 : along < 110 ? 2 : 3, spot.segment(), "at " + along);
+        }
+        assertEquals(0, PLATE.at(140).segment());
+    }
+
+    @Test
+    void theNearestOfSeveralSegmentsIsFoundFromAllSides() {
+        assertEquals(5, PLATE.distanceTo(Point.of(20, -5)), 1e-12);
+        assertEquals(5, PLATE.distanceTo(Point.of(45, 15)), 1e-12);
+        assertEquals(5, PLATE.distanceTo(Point.of(43, 34)), 1e-12);
+        assertEquals(1, PLATE.nearest(Point.of(45, 15)).segment());
+        assertEquals(0, PLATE.nearest(Point.of(40, -5)).segment(), "the first of equals");
+    }
+
+    @Test
+    void threePlacesThatAreNotThreeHaveNoArc() {
+        Point place = Point.of(7, 3);
+        assertThrows(IllegalArgumentException.class, () -> Arcs.through(place, place, ORIGIN));
+        assertThrows(IllegalArgumentException.class, () -> Arcs.through(place, ORIGIN, place));
+        assertThrows(IllegalArgumentException.class, () -> Arcs.over(ORIGIN, place, 0));
+        assertEquals(
+                2.5,
+                Curve.open(List.of(Arcs.over(ORIGIN, Point.of(1000, 0), 2.5))).distanceTo(Point.of(500, 0)),
+                1e-6);
+    }
 }

@@ -63,4 +63,10 @@ class OutlinesTest {
         assertEquals(-12, right.bounds().minY(), 1e-9);
         assertThrows(IllegalArgumentException.class, () -> Arcs.over(Point.of(0, 0), Point.of(100, 0), 0));
     }
+
+    @Test
+    void anEllipseNeedsBothAxes() {
+        assertThrows(IllegalArgumentException.class, () -> Outlines.ellipse(Point.of(0, 0), 0, 5));
+        assertThrows(IllegalArgumentException.class, () -> Outlines.ellipse(Point.of(0, 0), 5, 0));
+    }
 }

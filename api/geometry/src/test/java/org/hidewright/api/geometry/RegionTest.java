@@ -183,4 +183,57 @@ class RegionTest {
         assertEquals(List.of(), half.common(other));
         assertEquals(List.of(half), half.minus(other));
     }
+
+    /** Two plates that overlap by a hundred-thousandth of a millimetre share no leather. */
+    @Test
+    void aSliverIsNoPiece() {
+        Region beside = Region.of(Outlines.rectangle(Point.of(60 - 1e-5, 0), 20, 40));
+        assertEquals(List.of(), PLATE.common(beside));
+        Region over = Region.of(Outlines.rectangle(Point.of(60 - 0.01, 0), 20, 40));
+        assertEquals(0.4, one(PLATE.common(over)).area(), 1e-9, "a hundredth is");
+    }
+
+    /** A hole that touches the outline at its corners or in one place belongs to it as another does. */
+    @Test
+    void aHoleThatTouchesTheOutlineIsItsHole() {
+        Curve plate = Outlines.rectangle(ORIGIN, 40, 40);
+        Curve diamond = Outlines.polygon(Point.of(20, 0), Point.of(40, 20), Point.of(20, 40), Point.of(0, 20));
+        Region sorted = one(Region.sorted(List.of(plate, diamond.reversed())));
+        assertEquals(1, sorted.holes().size());
+        assertEquals(800, sorted.area(), 1e-9);
+        Curve circle = Outlines.circle(Point.of(10, 20), 20).reversed();
+        assertEquals(1, one(Region.sorted(List.of(plate, circle))).holes().size());
+    }
+
+    /** Plates beside each other, each with a hole; one has a second plate in its hole. */
+    @Test
+    void everyHoleGoesToItsOwnPlate() {
+        Curve left = Outlines.rectangle(ORIGIN, 40, 40);
+        Curve right = Outlines.rectangle(Point.of(50, 0), 30, 40);
+        Curve inLeft = Outlines.circle(Point.of(20, 20), 30).reversed();
+        Curve inRight = Outlines.circle(Point.of(65, 20), 10).reversed();
+        Curve island = Outlines.circle(Point.of(20, 20), 16);
+        List<Region> sorted = Region.sorted(List.of(inLeft, right, inRight, left, island));
+        assertEquals(
+                List.of(right, left, island),
+                sorted.stream().map(Region::outline).toList());
+        assertEquals(List.of(inRight), sorted.get(0).holes());
+        assertEquals(List.of(inLeft), sorted.get(1).holes());
+        assertEquals(List.of(), sorted.get(2).holes());
+    }
+
+    /** The roomiest place, where it is in one quarter only. */
+    @Test
+    void theRoomiestPlaceMayBeInAnyQuarter() {
+        for (double[] middle : new double[][] {{10, 10}, {50, 10}, {10, 50}, {50, 50}}) {
+            Region ball = Region.of(Outlines.circle(Point.of(middle[0], middle[1]), 18));
+            Region bars = one(Region.of(Outlines.rectangle(ORIGIN, 60, 4))
+                    .plus(one(Region.of(Outlines.rectangle(ORIGIN, 4, 60))
+                            .plus(Region.of(Outlines.rectangle(Point.of(0, 56), 60, 4))))));
+            Region frame = one(bars.plus(one(Region.of(Outlines.rectangle(Point.of(56, 0), 4, 60))
+                    .plus(Region.of(Outlines.rectangle(Point.of(56, 0), 4, 60))))));
+            Point roomiest = one(frame.plus(ball)).roomiest();
+            assertEquals(0, roomiest.distanceTo(Point.of(middle[0], middle[1])), 2, roomiest.toString());
+        }
+    }
 }

@@ -96,4 +96,36 @@ class RoundingTest {
         assertEquals(0, rounded.turnBefore(at), 1e-7, seed);
         assertEquals(0, rounded.turnBefore((at + 1) % rounded.segments().size()), 1e-7, seed);
     }
+
+    /** A strap end fully round: the radius is half the width, and nothing is left of the short side. */
+    @Test
+    void aRadiusOfHalfTheWidthMakesAFullyRoundEnd() {
+        Curve rounded = Rounding.all(Outlines.rectangle(ORIGIN, 80, 50), 25).orElseThrow();
+        assertEquals(2 * 30 + 2 * Math.PI * 25, rounded.length(), 1e-6);
+        assertEquals(80 * 50 - (4 - Math.PI) * 625, rounded.area(), 1e-6);
+        assertEquals(List.of(), rounded.corners());
+    }
+
+    /** A line that runs into a bow: a small circle touches both near the corner, and again at the bow's other end. */
+    @Test
+    void ofTwoArcsThatFitTheOneAtTheCornerIsTaken() {
+        Curve bow = Curve.open(List.of(
+                Segment.line(Point.of(-60, 0), Point.of(30, 0)), Arcs.over(Point.of(30, 0), Point.of(-50, 0), -30)));
+        Curve rounded = Rounding.corner(bow, 1, 4).orElseThrow();
+        Segment.Arc arc = (Segment.Arc) rounded.segments().get(1);
+        assertTrue(arc.centre().x() > 0, arc.centre().toString());
+        assertEquals(4, bow.distanceTo(arc.centre()), 1e-9);
+        assertEquals(0, rounded.turnBefore(1), 1e-9);
+        assertEquals(0, rounded.turnBefore(2), 1e-9);
+    }
+
+    @Test
+    void cornersHardlyBentAreRoundedTooAndSmoothJointsAreNot() {
+        Curve bend = Curve.open(
+                List.of(Segment.line(ORIGIN, Point.of(50, 0)), Segment.line(Point.of(50, 0), Point.of(100, 0.5))));
+        Segment.Arc arc = (Segment.Arc)
+                Rounding.corner(bend, 1, 300).orElseThrow().segments().get(1);
+        assertEquals(Math.atan2(0.5, 50), arc.sweep(), 1e-9);
+        assertEquals(300, arc.radius(), 1e-9);
+    }
 }

@@ -128,22 +128,28 @@ class SampledTest {
     @Test
     void rootsAreThoseThatWereMultipliedTogether() {
         // (t - 0.2) (t - 0.5) (t - 0.9) = t³ - 1.6 t² + 0.73 t - 0.09
-        List<Double> three = new CubicRoots(1, -1.6, 0.73, -0.09).inside();
+        List<Double> three =
+                new CubicRoots(1, -1.6, 0.73, -0.09).inside().boxed().toList();
         assertEquals(3, three.size());
         assertEquals(0.2, three.get(0), 1e-12);
         assertEquals(0.5, three.get(1), 1e-12);
         assertEquals(0.9, three.get(2), 1e-12);
         // (t - 0.25) (t² + 1), (2 t - 1) alone, none: t² + 1
-        assertEquals(0.25, new CubicRoots(1, -0.25, 1, -0.25).inside().get(0), 1e-12);
-        assertEquals(List.of(0.5), new CubicRoots(0, 0, 2, -1).inside());
-        assertEquals(List.of(), new CubicRoots(0, 1, 0, 1).inside());
+        assertEquals(
+                0.25,
+                new CubicRoots(1, -0.25, 1, -0.25).inside().boxed().toList().get(0),
+                1e-12);
+        assertEquals(List.of(0.5), new CubicRoots(0, 0, 2, -1).inside().boxed().toList());
+        assertEquals(List.of(), new CubicRoots(0, 1, 0, 1).inside().boxed().toList());
         // (t - 0.3) (t - 2) (t + 1) = t³ - 1.3 t² - 1.7 t + 0.6: one is inside
-        List<Double> one = new CubicRoots(1, -1.3, -1.7, 0.6).inside();
+        List<Double> one = new CubicRoots(1, -1.3, -1.7, 0.6).inside().boxed().toList();
         assertEquals(1, one.size());
         assertEquals(0.3, one.get(0), 1e-12);
         // t² - 0.36 and its negative
-        assertEquals(0.6, new CubicRoots(0, 1, 0, -0.36).inside().get(0), 1e-12);
-        assertEquals(0.6, new CubicRoots(0, -1, 0, 0.36).inside().get(0), 1e-12);
+        assertEquals(
+                0.6, new CubicRoots(0, 1, 0, -0.36).inside().boxed().toList().get(0), 1e-12);
+        assertEquals(
+                0.6, new CubicRoots(0, -1, 0, 0.36).inside().boxed().toList().get(0), 1e-12);
     }
 
     @Test

@@ -171,4 +171,27 @@ class SpacingTest {
                         .filter(mark -> mark.along() > 40 && mark.along() < 43)
                         .count());
     }
+
+    @Test
+    void placesAskedForMayComeInAnyOrderAndBesideCorners() {
+        Spacing spacing = Spacing.of(PLATE, 10, AtCorners.MARK, List.of(105.0, 25.0, 40.0));
+        List<Double> along = along(spacing);
+        assertTrue(along.containsAll(List.of(0.0, 25.0, 40.0, 70.0, 105.0, 110.0)), along.toString());
+        assertEquals(along.stream().sorted().toList(), along);
+        assertEquals(along.stream().distinct().toList(), along);
+    }
+
+    /** An outline that starts half-way along a side: its last run goes on over the start. */
+    @Test
+    void aRunGoesOnOverTheStart() {
+        Curve plate =
+                Outlines.polygon(Point.of(20, 0), Point.of(40, 0), Point.of(40, 30), Point.of(0, 30), Point.of(0, 0));
+        Spacing spacing = Spacing.of(plate, 10, AtCorners.MARK);
+        assertEquals(14, spacing.marks().size());
+        List<Spot> marks = spacing.marks();
+        for (int i = 0; i < marks.size(); i++) {
+            double gap = marks.get(i).point().distanceTo(marks.get((i + 1) % 14).point());
+            assertEquals(10, gap, 1e-9, "gap " + i);
+        }
+    }
 }
