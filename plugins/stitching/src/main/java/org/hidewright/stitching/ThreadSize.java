@@ -30,6 +30,7 @@ public final class ThreadSize implements Calculator<ThreadSize.Label, ThreadSize
 
     private static final NoticeKind TOO_THICK = NoticeKind.check("thread-thick-for-pitch");
     private static final NoticeKind TOO_THIN = NoticeKind.check("thread-thin-for-pitch");
+    private static final NoticeKind NO_HAND_NEEDLE = NoticeKind.check("no-hand-needle");
     private static final NoticeKind NO_MACHINE_NEEDLE = NoticeKind.note("no-machine-needle");
 
     /** Pounds and yards are exact: 453.59237 g, 0.9144 m. */
@@ -41,7 +42,6 @@ public final class ThreadSize implements Calculator<ThreadSize.Label, ThreadSize
     private static final double LEAST_SHARE = 0.13;
 
     private static final double MOST_SHARE = 0.25;
-    private static final double EYE = 1.4;
 
     /** What is asked. */
     public record Label(
@@ -52,7 +52,10 @@ public final class ThreadSize implements Calculator<ThreadSize.Label, ThreadSize
             double packing,
 
             @Asked(unit = "mm", min = "0.8 mm", max = "15 mm", usual = "2-6 mm", preset = "3.85 mm")
-            Length pitch) {}
+            Length pitch,
+
+            @Asked(example = "[{\"id\":\"harness-2\",\"eye\":\"1 mm\"}]")
+            Optional<List<HandNeedle>> handNeedles) {}
 
     /** What is answered. */
     public record Sized(
@@ -76,6 +79,8 @@ public final class ThreadSize implements Calculator<ThreadSize.Label, ThreadSize
             @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "needle-eyes")
             Length handNeedleEye,
 
+            @Answered List<HandNeedle.Taking> handNeedles,
+
             @Answered List<MachineNeedle> machineNeedles) {}
 
     @Override
@@ -91,6 +96,11 @@ public final class ThreadSize implements Calculator<ThreadSize.Label, ThreadSize
         List<MachineNeedle> needles = MachineNeedle.taking(diameter.mm());
         List<Notice> notices = new ArrayList<>();
         suits(share, diameter, asked.pitch()).ifPresent(notices::add);
+        List<HandNeedle> byHand = asked.handNeedles().orElse(List.of());
+        List<HandNeedle.Taking> takingByHand = HandNeedle.taking(byHand, diameter.mm());
+        if (takingByHand.isEmpty() && !byHand.isEmpty()) {
+            notices.add(NO_HAND_NEEDLE.at("hand-needles", diameter, Length.ofMm(HandNeedle.EYE * diameter.mm())));
+        }
         if (needles.isEmpty()) {
             notices.add(NO_MACHINE_NEEDLE.at("thread", diameter));
         }
@@ -102,7 +112,8 @@ public final class ThreadSize implements Calculator<ThreadSize.Label, ThreadSize
                         share,
                         Length.ofMm(LEAST_SHARE * asked.pitch().mm()),
                         Length.ofMm(MOST_SHARE * asked.pitch().mm()),
-                        Length.ofMm(EYE * diameter.mm()),
+                        Length.ofMm(HandNeedle.EYE * diameter.mm()),
+                        takingByHand,
                         needles),
                 notices);
     }
@@ -143,7 +154,7 @@ public final class ThreadSize implements Calculator<ThreadSize.Label, ThreadSize
 
     @Override
     public List<NoticeKind> notices() {
-        return List.of(TOO_THICK, TOO_THIN, NO_MACHINE_NEEDLE);
+        return List.of(TOO_THICK, TOO_THIN, NO_HAND_NEEDLE, NO_MACHINE_NEEDLE);
     }
 
     @Override

@@ -62,7 +62,7 @@ class OutsideChecksTest {
                     () -> MachineNeedle.taking(0.56).get(0).thickestThread().mm()));
 
     private static ThreadSize.Sized size(ThreadCount thread, Fibre fibre, double packing) {
-        return answers(new ThreadSize(), new ThreadSize.Label(thread, fibre, packing, mm(3.85)));
+        return answers(new ThreadSize(), new ThreadSize.Label(thread, fibre, packing, mm(3.85), Optional.empty()));
     }
 
     private static ThreadSize.Sized linen(double lea, int plies) {

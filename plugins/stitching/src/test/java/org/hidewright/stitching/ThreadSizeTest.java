@@ -9,13 +9,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ThreadSizeTest {
     private final ThreadSize size = new ThreadSize();
 
     private static ThreadSize.Label label(ThreadCount thread, Fibre fibre, double pitch) {
-        return new ThreadSize.Label(thread, fibre, 0.6, mm(pitch));
+        return new ThreadSize.Label(thread, fibre, 0.6, mm(pitch), Optional.empty());
     }
 
     @Test
@@ -81,5 +82,40 @@ class ThreadSizeTest {
                 answers(size, label(new ThreadCount.Measured(mm(1)), Fibre.LINEN, 5)).machineNeedles().stream()
                         .map(MachineNeedle::id)
                         .toList());
+    }
+
+    /** An eye 1.4 times as wide as the thread (common practice): 0.84 mm for 0.6 mm, so 0.84 takes it and 0.8 does not. */
+    @Test
+    void ofTheHandNeedlesThereAreThoseThatTakeTheThreadAreNamed() {
+        ThreadSize.Label asked = withNeedles(0.6, "wide", 1.2, "narrow", 0.8, "just", 0.84);
+        List<HandNeedle.Taking> taking = answers(size, asked).handNeedles();
+        assertEquals(
+                List.of("just", "wide"),
+                taking.stream().map(HandNeedle.Taking::id).toList());
+        assertEquals("0.6", shown(taking.get(0).thickestThread()));
+        assertEquals("1.2", shown(taking.get(1).eye()));
+        assertEquals(List.of(), told(size, asked));
+    }
+
+    @Test
+    void whereNoHandNeedleTakesTheThreadTheEyeThatDoesIsTold() {
+        ThreadSize.Label asked = withNeedles(0.6, "narrow", 0.8, "narrower", 0.7, "narrowest", 0.5);
+        assertEquals(List.of(), answers(size, asked).handNeedles());
+        assertEquals(List.of("no-hand-needle at hand-needles [0.6, 0.84]"), told(size, asked));
+        assertEquals(
+                List.of(),
+                answers(size, label(new ThreadCount.Measured(mm(0.6)), Fibre.LINEN, 4))
+                        .handNeedles());
+    }
+
+    private static ThreadSize.Label withNeedles(
+            double thread, String id1, double eye1, String id2, double eye2, String id3, double eye3) {
+        return new ThreadSize.Label(
+                new ThreadCount.Measured(mm(thread)),
+                Fibre.LINEN,
+                0.6,
+                mm(4),
+                Optional.of(List.of(
+                        new HandNeedle(id1, mm(eye1)), new HandNeedle(id2, mm(eye2)), new HandNeedle(id3, mm(eye3)))));
     }
 }
