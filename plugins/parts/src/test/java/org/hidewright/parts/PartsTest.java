@@ -283,4 +283,82 @@ class PartsTest {
         typed.refused(
                 "waits-cross", "operations[dry].wait-most", "dry", Duration.ofSeconds(120), Duration.ofSeconds(60));
     }
+
+    /** Two parts that share nothing, with a line and a hole each. */
+    private static Typed pair() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0)), part("back", rectangle(100, 80, 0)));
+        typed.stitches = List.of(
+                stitches("front.rim", new Along.AllRound(mm(4)), 4),
+                stitches("back.rim", new Along.AllRound(mm(4)), 4));
+        typed.openings = List.of(opening("front.rivet", 50, 65, 3, 0), opening("back.rivet", 50, 65, 3, 0));
+        typed.seams = List.of(new DrawnSeam("side", List.of("front.rim", "back.rim")));
+        typed.fittings = List.of(new DrawnFitting("loop", Optional.empty(), List.of("front.rivet", "back.rivet")));
+        return typed;
+    }
+
+    @Test
+    void anIdThatLinksUseStandsOnceInTheWholeItem() {
+        Typed typed = pair();
+        assertEquals("loop", typed.item().fittings().get(0).name(), "what has no name is called by its id");
+        typed.seams = List.of(new DrawnSeam("front", List.of("front.rim")));
+        typed.refused("id-twice", "seams", "front");
+        typed = pair();
+        typed.fittings = List.of(new DrawnFitting("side", Optional.empty(), List.of("front.rivet")));
+        typed.refused("id-twice", "fittings", "side");
+        typed = pair();
+        typed.operations = List.of(work("side", List.of(), List.of()));
+        typed.refused("id-twice", "operations", "side");
+        typed = pair();
+        typed.openings = List.of(opening("front.rim", 50, 65, 3, 0));
+        typed.refused("id-twice", "stitches", "front.rim");
+    }
+
+    @Test
+    void workIsDoneOnPartsSeamsAndFittings() {
+        Typed typed = pair();
+        typed.operations = List.of(new DrawnOperation(
+                "sew",
+                "Sew and rivet",
+                Optional.of(List.of("front", "side", "loop")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Duration.ofSeconds(600)),
+                Optional.of(Duration.ofSeconds(60)),
+                Optional.of(Duration.ofSeconds(60))));
+        Operation sew = typed.item().operations().get(0);
+        assertEquals(List.of("front", "side", "loop"), sew.on());
+        assertEquals(600, sew.handsOn().orElseThrow().seconds());
+        assertEquals(60, sew.leastWait().orElseThrow().seconds());
+        assertEquals(60, sew.mostWait().orElseThrow().seconds(), "the least may be the most");
+    }
+
+    /** Of parts called front and front.lid what is called front.lid.x is on the longer one. */
+    @Test
+    void theLongestNameThatFitsIsThePart() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0)), part("front.lid", rectangle(60, 40, 0)));
+        typed.openings = List.of(opening("front.lid.rivet", 30, 20, 3, 0), opening("front.x", 50, 65, 3, 0));
+        Item item = typed.item();
+        assertEquals(
+                "rivet", item.part("front.lid").orElseThrow().holes().get(0).id());
+        assertEquals("x", item.part("front").orElseThrow().holes().get(0).id());
+    }
+
+    @Test
+    void anOpeningWithoutAPlaceIsInTheMiddle() {
+        Typed typed = new Typed(part("back", new Shape.Path("M20 10H120V50H20Z")));
+        typed.openings = List.of(
+                new DrawnOpening("back.hole", Optional.empty(), Optional.empty(), mm(3), mm(3), Angle.ofRadians(0)));
+        assertEquals(
+                List.of(Hole.of("hole", Point.of(70, 30), 3)),
+                typed.item().part("back").orElseThrow().holes(),
+                "and as long as it is wide it is punched");
+    }
+
+    @Test
+    void anEdgeMayGoOnceRound() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0)));
+        typed.edges = List.of(new DrawnEdge("front.rim", "rim", mm(0), Optional.of(mm(360))));
+        assertEquals(
+                360, typed.item().part("front").orElseThrow().edges().get(0).to(), 1e-9);
+    }
 }
