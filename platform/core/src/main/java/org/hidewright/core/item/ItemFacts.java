@@ -153,7 +153,7 @@ public final class ItemFacts {
     }
 
     private Row row(String id) {
-        rows.add(null);
+        rows.add(Values.row(id, Map.of())); // of an operation that takes no time, nothing more is known
         return new Row(rows.size() - 1, id);
     }
 

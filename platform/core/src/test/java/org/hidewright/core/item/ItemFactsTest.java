@@ -22,6 +22,7 @@ import org.hidewright.api.item.Fold;
 import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
+import org.hidewright.api.item.Operation;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.item.StitchLine;
@@ -143,5 +144,18 @@ class ItemFactsTest {
                         .filter(Label.class::isInstance)
                         .map(label -> ((Label) label).text())
                         .toList());
+    }
+
+    /** Work of which nobody said how long it takes is there, and nothing more is known of it. */
+    @Test
+    void workWithoutATimeIsARowWithoutFacts() {
+        Item item = Item.builder()
+                .part(Part.of("strip", "Strip", Path.rectangle(Role.CUT, Point.of(0, 0), 100, 20))
+                        .build())
+                .operation(Operation.of("lay", "Lay it round the ring").build())
+                .build();
+        Map<String, Values> rows = facts(item);
+        assertEquals(Map.of(), rows.get("lay").entries());
+        assertTrue(rows.get("all").get("hands-on").isEmpty());
     }
 }
