@@ -47,6 +47,13 @@ record Components(List<String> calculators, List<String> tables) {
         return new Components(List.copyOf(calculators), List.copyOf(tables));
     }
 
+    /** These and the templates that are carried as texts, which are calculators too. */
+    Components with(Set<String> templates) {
+        Set<String> all = new TreeSet<>(calculators);
+        all.addAll(templates);
+        return new Components(List.copyOf(all), tables);
+    }
+
     private static Pattern pattern(String name) {
         String quoted = "\\Q" + name.replace("*", "\\E[^/]*\\Q") + "\\E";
         return Pattern.compile(quoted);

@@ -9,6 +9,7 @@ import java.util.jar.Manifest;
 import java.util.regex.Pattern;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.template.TemplateFiles;
 import org.osgi.framework.Constants;
 import org.osgi.framework.Version;
 
@@ -46,7 +47,9 @@ record Described(String id, String name, String version, Components components) 
                 id,
                 called == null || called.isBlank() ? id : called.strip(),
                 version(named, headers),
-                Components.read(headers.getValue("Service-Component"), entries));
+                Components.read(headers.getValue("Service-Component"), entries)
+                        .with(TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER))
+                                .keySet()));
     }
 
     private static Attributes headers(Path named, Entries entries) throws IOException, FileTrouble {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.hidewright.api.calculator.Calculates;
@@ -28,7 +30,7 @@ import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicy;
 
 /**
- * The calculators that bundles publish as services.
+ * The calculators that bundles publish as services, and the templates that they carry as texts.
  *
  * <p>Their ids are read off the services' properties, so that listing them loads no class of theirs. Of two with one id
  * the one installed first is used and the other is told.
@@ -39,6 +41,7 @@ public final class ServiceCatalogue implements Catalogue {
     private final Services services;
     private final ServiceTables tables;
     private final ServiceSections sections;
+    private final TemplateBundles templates;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
     private final Map<ServiceReference<?>, Optional<Installed>> looked = new ConcurrentHashMap<>();
     private final Map<ServiceReference<?>, Remark> faults = new ConcurrentHashMap<>();
@@ -53,6 +56,7 @@ public final class ServiceCatalogue implements Catalogue {
         this.services = new Services(context, guard);
         this.tables = tables;
         this.sections = sections;
+        this.templates = new TemplateBundles(context, id -> published(id).map(Installed::calculator));
     }
 
     @Reference(
@@ -73,12 +77,18 @@ public final class ServiceCatalogue implements Catalogue {
 
     @Override
     public Optional<Installed> find(String id) {
+        return published(id).or(() -> templates.find(id));
+    }
+
+    private Optional<Installed> published(String id) {
         return Optional.ofNullable(byId(new ArrayList<>()).get(id)).flatMap(this::look);
     }
 
     @Override
     public List<String> ids() {
-        return List.copyOf(byId(new ArrayList<>()).keySet());
+        Set<String> ids = new TreeSet<>(byId(new ArrayList<>()).keySet());
+        ids.addAll(templates.byId().keySet());
+        return List.copyOf(ids);
     }
 
     @Override
@@ -94,10 +104,17 @@ public final class ServiceCatalogue implements Catalogue {
     @Override
     public List<Remark> problems() {
         List<Remark> taken = new ArrayList<>();
-        byId(taken);
+        Map<String, ServiceReference<?>> byId = byId(taken);
+        templates.byId().forEach((id, file) -> {
+            if (byId.containsKey(id)) {
+                taken.add(Services.remark(
+                        CatalogueNotices.ID_TAKEN.with(file.name(), id, Services.bundle(byId.get(id)))));
+            }
+        });
         List<Remark> problems = new ArrayList<>();
         published.stream().map(faults::get).filter(Objects::nonNull).forEach(problems::add);
         problems.addAll(taken);
+        problems.addAll(templates.problems());
         problems.addAll(tables.problems());
         return List.copyOf(problems);
     }

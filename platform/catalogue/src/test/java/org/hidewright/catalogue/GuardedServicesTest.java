@@ -35,6 +35,10 @@ class GuardedServicesTest {
     private final ServiceCatalogue catalogue =
             new ServiceCatalogue(context, new ServiceTables(context, guard), sections, guard);
 
+    {
+        when(context.getBundles()).thenReturn(new Bundle[0]);
+    }
+
     record Asks(@Asked(preset = "1") int number) {}
 
     record Gives(@Answered int number) {}

@@ -30,9 +30,15 @@ import org.osgi.framework.ServiceReference;
 
 class ServiceCatalogueTest {
     private static final Guard GUARD = new ThreadGuard(5);
-    private final BundleContext context = mock(BundleContext.class);
+    private final BundleContext context = context();
     private final ServiceCatalogue catalogue = new ServiceCatalogue(
             context, new ServiceTables(context, GUARD), new ServiceSections(context, GUARD), GUARD);
+
+    private static BundleContext context() {
+        BundleContext context = mock(BundleContext.class);
+        when(context.getBundles()).thenReturn(new Bundle[0]);
+        return context;
+    }
 
     @Calculates("spoilt")
     static final class Spoilt implements Calculator<Spoilt.Asks, Spoilt.Gives> {

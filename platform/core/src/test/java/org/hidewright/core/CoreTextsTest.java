@@ -26,10 +26,12 @@ import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.catalogue.CatalogueNotices;
+import org.hidewright.core.expression.ExpressionNotices;
 import org.hidewright.core.item.ItemNotices;
 import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.store.StoreNotices;
+import org.hidewright.core.template.TemplateNotices;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.workshop.WorkshopNotices;
 import org.junit.jupiter.api.Test;
@@ -38,7 +40,7 @@ import org.junit.jupiter.api.Test;
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final Pattern USE = Pattern.compile(
-            "(?:AddOnNotices|JsonNotices|ProjectNotices|CatalogueNotices|ItemNotices|StoreNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
+            "(?:AddOnNotices|ExpressionNotices|JsonNotices|ProjectNotices|CatalogueNotices|ItemNotices|StoreNotices|TemplateNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
 
     /** Notices of items are given their number, part and place by the check they are of. */
     private static final Pattern ITEM_USE = Pattern.compile("ItemCheck\\s*\\.of\\((?=\\s*ItemNotices\\.([A-Z0-9_]+))");
@@ -55,11 +57,13 @@ class CoreTextsTest {
     private static List<NoticeKind> all() {
         return Stream.of(
                         AddOnNotices.all(),
+                        ExpressionNotices.all(),
                         JsonNotices.all(),
                         ProjectNotices.all(),
                         CatalogueNotices.all(),
                         ItemNotices.all(),
                         StoreNotices.all(),
+                        TemplateNotices.all(),
                         WorkshopNotices.all())
                 .flatMap(List::stream)
                 .toList();
@@ -96,11 +100,13 @@ class CoreTextsTest {
     void everyConstantOfTheseClassesIsListed() throws Exception {
         for (Class<?> notices : List.of(
                 AddOnNotices.class,
+                ExpressionNotices.class,
                 JsonNotices.class,
                 ProjectNotices.class,
                 CatalogueNotices.class,
                 ItemNotices.class,
                 StoreNotices.class,
+                TemplateNotices.class,
                 WorkshopNotices.class)) {
             List<Object> constants = new ArrayList<>();
             for (var field : notices.getFields()) {

@@ -48,7 +48,8 @@ final class AnswerReader {
         if (answered.keepUnit() && answered.unit().isEmpty()) {
             throw new InvalidDeclaration(record, component.getName(), "there is no unit to keep; give it one");
         }
-        double step = answered.step().isEmpty() ? 0 : step(record, component, type, answered.step(), unit);
+        String where = InvalidDeclaration.where(record, component.getName());
+        double step = answered.step().isEmpty() ? 0 : step(where, type.itemKind(), answered.step(), unit);
         return new Answer(
                 key,
                 owner + "." + key,
@@ -67,23 +68,27 @@ final class AnswerReader {
     private static List<Answer> columns(ComponentType type, Nesting nesting) {
         return switch (type.itemKind()) {
             case GROUP -> answers(type.type(), Keys.of(type.type()), nesting);
-            case ITEM -> answers(ItemFact.class, Keys.of(ItemFact.class), nesting);
+            case ITEM -> ofItem();
             default -> List.of();
         };
     }
 
-    private static double step(Class<?> record, RecordComponent component, ComponentType type, String text, Unit unit) {
-        Kind stepped = type.itemKind() == Kind.SIZE ? Kind.LENGTH : type.itemKind();
-        Dimension dimension = stepped.dimension()
-                .orElseThrow(() -> new InvalidDeclaration(record, component.getName(), stepped + " has no step"));
+    /** What links can take from an item. */
+    static List<Answer> ofItem() {
+        return answers(ItemFact.class, Keys.of(ItemFact.class));
+    }
+
+    /** A step as it is written, in base units. */
+    static double step(String where, Kind itemKind, String text, Unit unit) {
+        Kind stepped = itemKind == Kind.SIZE ? Kind.LENGTH : itemKind;
+        Dimension dimension =
+                stepped.dimension().orElseThrow(() -> new InvalidDeclaration(where, stepped + " has no step"));
         if (stepped == Kind.MONEY) {
-            throw new InvalidDeclaration(record, component.getName(), "money is shown in the coins of its currency");
+            throw new InvalidDeclaration(where, "money is shown in the coins of its currency");
         }
-        double step = QuestionReader.typed(record, component, text, dimension, unit)
-                .range()
-                .nominal();
+        double step = QuestionReader.typed(where, text, dimension, unit).range().nominal();
         if (step <= 0) {
-            throw new InvalidDeclaration(record, component.getName(), "a step is above nothing, not " + text);
+            throw new InvalidDeclaration(where, "a step is above nothing, not " + text);
         }
         return step;
     }

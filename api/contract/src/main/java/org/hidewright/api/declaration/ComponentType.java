@@ -150,24 +150,25 @@ final class ComponentType {
 
     /** The unit with this symbol that fits the kind; null where the kind has none. */
     Unit unit(Class<?> record, RecordComponent component, String symbol) {
+        return unit(InvalidDeclaration.where(record, component.getName()), itemKind, symbol);
+    }
+
+    static Unit unit(String where, Kind itemKind, String symbol) {
         Kind unitKind = itemKind == Kind.SIZE ? Kind.LENGTH : itemKind;
         if (unitKind.dimension().isEmpty() || unitKind == Kind.COUNT || unitKind == Kind.MONEY) {
             if (!symbol.isEmpty()) {
-                throw new InvalidDeclaration(
-                        record, component.getName(), kind + " has no unit, but \"" + symbol + "\" is given");
+                throw new InvalidDeclaration(where, itemKind + " has no unit, but \"" + symbol + "\" is given");
             }
             return null;
         }
         if (symbol.isEmpty() && unitKind != Kind.RATIO) {
             throw new InvalidDeclaration(
-                    record,
-                    component.getName(),
+                    where,
                     "name the unit, for example unit = \""
                             + Units.base(unitKind.dimension().get()) + "\"");
         }
         return Units.find(unitKind.dimension().get(), symbol)
-                .orElseThrow(() -> new InvalidDeclaration(
-                        record, component.getName(), "\"" + symbol + "\" is no unit of " + unitKind));
+                .orElseThrow(() -> new InvalidDeclaration(where, "\"" + symbol + "\" is no unit of " + unitKind));
     }
 
     static boolean isRowId(RecordComponent component) {

@@ -1,12 +1,10 @@
 package org.hidewright.api.declaration;
 
-import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Reading;
 import org.hidewright.api.measure.Typed;
@@ -20,14 +18,20 @@ import org.hidewright.api.measure.TypedText;
 final class Exemplar {
     private static final List<String> YES_OR_NO = List.of("true", "yes", "on", "false", "no", "off");
 
-    private final Class<?> record;
-    private final RecordComponent component;
+    private final String where;
     private final Question question;
+    private final String min;
+    private final String max;
 
-    Exemplar(Class<?> record, RecordComponent component, Question question) {
-        this.record = record;
-        this.component = component;
+    /**
+     * @param min as it is written
+     * @param max as it is written
+     */
+    Exemplar(String where, Question question, String min, String max) {
+        this.where = where;
         this.question = question;
+        this.min = min;
+        this.max = max;
     }
 
     /** @throws InvalidDeclaration if the text is not empty and could not be typed */
@@ -89,9 +93,8 @@ final class Exemplar {
     }
 
     private void withinLimits(String text, double value) {
-        Asked asked = component.getAnnotation(Asked.class);
-        require(!(value < question.min().orElse(value)), text, "is below min " + asked.min());
-        require(!(value > question.max().orElse(value)), text, "is above max " + asked.max());
+        require(!(value < question.min().orElse(value)), text, "is below min " + min);
+        require(!(value > question.max().orElse(value)), text, "is above max " + max);
     }
 
     private <T> T understood(String text, Reading<T> reading) {
@@ -105,6 +108,6 @@ final class Exemplar {
     }
 
     private InvalidDeclaration invalid(String text, String problem) {
-        return new InvalidDeclaration(record, component.getName(), "\"" + text + "\" " + problem);
+        return new InvalidDeclaration(where, "\"" + text + "\" " + problem);
     }
 }

@@ -11,4 +11,13 @@ public final class InvalidDeclaration extends RuntimeException {
     InvalidDeclaration(Class<?> where, String problem) {
         this(where, "", problem);
     }
+
+    /** @param where for who wrote it: a class and component, or a key in a text */
+    InvalidDeclaration(String where, String problem) {
+        super(where + ": " + problem);
+    }
+
+    static String where(Class<?> record, String component) {
+        return record.getName() + ", component " + component;
+    }
 }

@@ -59,6 +59,7 @@ final class QuestionReader {
                     record, component.getName(), "with a preset it is never absent: leave Optional out");
         }
         String key = Keys.of(component.getName());
+        String where = InvalidDeclaration.where(record, component.getName());
         Unit unit = type.unit(record, component, asked.unit());
         Question question = new Question(
                 key,
@@ -67,14 +68,14 @@ final class QuestionReader {
                 type.kind() == Kind.LIST ? type.itemKind() : type.kind(),
                 unit,
                 type.options(),
-                limits(record, component, type, asked, unit),
+                limits(where, type.itemKind(), asked.min(), asked.max(), asked.usual(), unit),
                 asked.preset(),
                 asked.example(),
                 type.optional(),
                 type.itemKind() == Kind.VARIANTS ? variants(type.type(), nesting) : List.of(),
                 type.itemKind() == Kind.GROUP ? questions(type.type(), Keys.of(type.type()), nesting) : List.of());
         reserved(record, component, question);
-        Exemplar exemplar = new Exemplar(record, component, question);
+        Exemplar exemplar = new Exemplar(where, question, asked.min(), asked.max());
         exemplar.check(asked.preset());
         exemplar.check(asked.example());
         return question;
@@ -114,42 +115,39 @@ final class QuestionReader {
         return variants;
     }
 
-    private static Question.Limits limits(
-            Class<?> record, RecordComponent component, ComponentType type, Asked asked, Unit unit) {
-        Kind limited = type.itemKind() == Kind.SIZE ? Kind.LENGTH : type.itemKind();
+    /** Limits as they are written; empty texts are none. */
+    static Question.Limits limits(String where, Kind itemKind, String min, String max, String usual, Unit unit) {
+        Kind limited = itemKind == Kind.SIZE ? Kind.LENGTH : itemKind;
         // an amount of money is limited as a number, whatever its currency
         Optional<Dimension> dimension = limited == Kind.MONEY ? Optional.of(Dimension.NUMBER) : limited.dimension();
         if (dimension.isEmpty()) {
-            if (!(asked.min() + asked.max() + asked.usual()).isEmpty()) {
-                throw new InvalidDeclaration(record, component.getName(), type.kind() + " has no limits");
+            if (!(min + max + usual).isEmpty()) {
+                throw new InvalidDeclaration(where, itemKind + " has no limits");
             }
             return Question.Limits.NONE;
         }
-        OptionalDouble min = limit(record, component, asked.min(), dimension.get(), unit);
-        OptionalDouble max = limit(record, component, asked.max(), dimension.get(), unit);
-        if (min.isPresent() && max.isPresent() && min.getAsDouble() > max.getAsDouble()) {
-            throw new InvalidDeclaration(
-                    record, component.getName(), "min " + asked.min() + " is above max " + asked.max());
+        OptionalDouble least = limit(where, min, dimension.get(), unit);
+        OptionalDouble most = limit(where, max, dimension.get(), unit);
+        if (least.isPresent() && most.isPresent() && least.getAsDouble() > most.getAsDouble()) {
+            throw new InvalidDeclaration(where, "min " + min + " is above max " + max);
         }
-        Range usual = asked.usual().isEmpty()
+        Range range = usual.isEmpty()
                 ? null
-                : typed(record, component, asked.usual(), dimension.get(), unit).range();
-        return new Question.Limits(min, max, usual);
+                : typed(where, usual, dimension.get(), unit).range();
+        return new Question.Limits(least, most, range);
     }
 
-    private static OptionalDouble limit(
-            Class<?> record, RecordComponent component, String text, Dimension dimension, Unit unit) {
+    private static OptionalDouble limit(String where, String text, Dimension dimension, Unit unit) {
         return text.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        typed(record, component, text, dimension, unit).range().nominal());
+                : OptionalDouble.of(typed(where, text, dimension, unit).range().nominal());
     }
 
-    static Typed typed(Class<?> record, RecordComponent component, String text, Dimension dimension, Unit unit) {
+    static Typed typed(String where, String text, Dimension dimension, Unit unit) {
         Reading<Typed> reading = TypedText.quantity(text, dimension, Optional.ofNullable(unit));
         if (reading instanceof Understood<Typed> understood) {
             return understood.value();
         }
-        throw new InvalidDeclaration(record, component.getName(), "\"" + text + "\" cannot be read as " + dimension);
+        throw new InvalidDeclaration(where, "\"" + text + "\" cannot be read as " + dimension);
     }
 }

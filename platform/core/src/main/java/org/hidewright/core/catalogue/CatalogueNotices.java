@@ -7,6 +7,8 @@ import org.hidewright.api.calculator.NoticeKind;
 public final class CatalogueNotices {
     public static final NoticeKind INVALID_DECLARATION = NoticeKind.check("invalid-declaration");
     public static final NoticeKind INVALID_TABLE = NoticeKind.check("invalid-table");
+    public static final NoticeKind INVALID_TEMPLATE = NoticeKind.check("invalid-template");
+    public static final NoticeKind TEMPLATE_NOT_THERE = NoticeKind.check("template-not-there");
     public static final NoticeKind OTHER_ID = NoticeKind.check("other-id");
     public static final NoticeKind ID_TAKEN = NoticeKind.check("id-taken");
     public static final NoticeKind DID_NOT_START = NoticeKind.check("did-not-start");
@@ -18,6 +20,14 @@ public final class CatalogueNotices {
     /** Every kind, so that texts can be checked and listed. */
     public static List<NoticeKind> all() {
         return List.of(
-                INVALID_DECLARATION, INVALID_TABLE, OTHER_ID, ID_TAKEN, DID_NOT_START, NO_SERVICE, SECTION_FAILED);
+                INVALID_DECLARATION,
+                INVALID_TABLE,
+                INVALID_TEMPLATE,
+                TEMPLATE_NOT_THERE,
+                OTHER_ID,
+                ID_TAKEN,
+                DID_NOT_START,
+                NO_SERVICE,
+                SECTION_FAILED);
     }
 }

@@ -1,0 +1,100 @@
+package org.hidewright.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Hashtable;
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.template.TemplateFiles;
+import org.hidewright.core.wording.Remark;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+
+class TemplateBundlesTest {
+    private static final String TEMPLATE = """
+            {"template": 1, "id": "key-fob", "title": "Key fob", "purpose": "A strip over a ring.",
+             "questions": [], "answers": [],
+             "draws": {"calculator": "parts", "questions": {"parts": []}}}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private final BundleContext context = mock(BundleContext.class);
+    private final TemplateBundles templates = new TemplateBundles(context, id -> Optional.empty());
+
+    private Bundle bundle(long id, String name, String header, int state) throws Exception {
+        Bundle bundle = mock(Bundle.class);
+        Hashtable<String, String> headers = new Hashtable<>();
+        if (header != null) {
+            headers.put(TemplateFiles.HEADER, header);
+        }
+        when(bundle.getBundleId()).thenReturn(id);
+        when(bundle.getSymbolicName()).thenReturn(name);
+        when(bundle.getHeaders("")).thenReturn(headers);
+        when(bundle.getState()).thenReturn(state);
+        return bundle;
+    }
+
+    private void has(Bundle bundle, String path, String text) throws Exception {
+        Path file = Files.writeString(folder.resolve(bundle.getBundleId() + path.replace('/', '-')), text);
+        when(bundle.getEntry(path)).thenReturn(file.toUri().toURL());
+    }
+
+    private static List<String> keys(List<Remark> remarks) {
+        return remarks.stream()
+                .map(remark -> remark.key().replace("notice.", ""))
+                .toList();
+    }
+
+    @Test
+    void filesAreListedByTheIdsTheyAreCalledBy() throws Exception {
+        Bundle shop = bundle(5, "org.example.shop", "templates/key-fob.json, belt.json, notes.txt", Bundle.ACTIVE);
+        Bundle code = bundle(3, "org.example.code", null, Bundle.ACTIVE);
+        Bundle off = bundle(4, "org.example.off", "tray.json", Bundle.INSTALLED);
+        Bundle later = bundle(9, "org.example.later", "belt.json,wallet.json, Odd Name.json", Bundle.ACTIVE);
+        when(context.getBundles()).thenReturn(new Bundle[] {later, shop, code, off});
+        assertEquals(
+                List.of("belt", "key-fob", "wallet"),
+                List.copyOf(templates.byId().keySet()));
+        assertEquals("org.example.shop", templates.byId().get("belt").name(), "of two the one installed first");
+        assertEquals("templates/key-fob.json", templates.byId().get("key-fob").path());
+    }
+
+    @Test
+    void aTemplateIsReadOnceWhenItIsLookedFor() throws Exception {
+        Bundle shop = bundle(5, "org.example.shop", "key-fob.json", Bundle.ACTIVE);
+        has(shop, "key-fob.json", TEMPLATE);
+        when(context.getBundles()).thenReturn(new Bundle[] {shop});
+        Installed installed = templates.find("key-fob").orElseThrow();
+        assertEquals("org.example.shop", installed.bundle());
+        assertEquals("key-fob", installed.id());
+        assertTrue(installed == templates.find("key-fob").orElseThrow(), "read once");
+        assertEquals(Optional.empty(), templates.find("belt"));
+        assertEquals(List.of(), templates.problems());
+    }
+
+    @Test
+    void whatCannotBeUsedIsToldWithTheFileAndThePlace() throws Exception {
+        Bundle shop = bundle(5, "org.example.shop", "key-fob.json,belt.json,tray.json", Bundle.ACTIVE);
+        has(shop, "key-fob.json", TEMPLATE.replace("\"title\"", "\"tile\""));
+        has(shop, "tray.json", TEMPLATE);
+        when(context.getBundles()).thenReturn(new Bundle[] {shop});
+        assertEquals(Optional.empty(), templates.find("key-fob"));
+        List<Remark> problems = templates.problems();
+        assertEquals(List.of("invalid-template", "unknown-key-nearest", "template-missing"), keys(problems));
+        assertEquals("1:34", problems.get(1).place().toString());
+        assertEquals(Optional.empty(), templates.find("belt"));
+        assertTrue(keys(templates.problems()).contains("template-not-there"));
+        assertEquals(Optional.empty(), templates.find("tray"));
+        assertTrue(keys(templates.problems()).contains("other-id"));
+    }
+}

@@ -1,0 +1,19 @@
+package org.hidewright.core.template;
+
+import java.util.List;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.core.expression.Expression;
+
+/**
+ * Something a template tells where an expression holds.
+ *
+ * @param kind with the key of its texts
+ * @param at the question it is about; empty for the whole
+ * @param with what is put into its texts
+ */
+record Tell(NoticeKind kind, String at, Expression when, List<Expression> with) {
+    Notice notice(Object... args) {
+        return at.isEmpty() ? kind.with(args) : kind.at(at, args);
+    }
+}

@@ -1,0 +1,33 @@
+package org.hidewright.core.template;
+
+import java.util.List;
+import org.hidewright.api.calculator.NoticeKind;
+
+/** What can be wrong with a template that is written as a text. */
+public final class TemplateNotices {
+    public static final NoticeKind NOT_A_TEMPLATE = NoticeKind.stop("not-a-template");
+    public static final NoticeKind TEMPLATE_NEWER = NoticeKind.stop("template-newer");
+    public static final NoticeKind TEMPLATE_MISSING = NoticeKind.stop("template-missing");
+    public static final NoticeKind TEMPLATE_DECLARATION = NoticeKind.stop("template-declaration");
+    public static final NoticeKind TEMPLATE_NAME_TWICE = NoticeKind.stop("template-name-twice");
+    public static final NoticeKind TEMPLATE_GIVES = NoticeKind.stop("template-gives");
+    public static final NoticeKind TEMPLATE_NO_DRAWER = NoticeKind.stop("template-no-drawer");
+    public static final NoticeKind TEMPLATE_DRAWING = NoticeKind.stop("template-drawing");
+    public static final NoticeKind TEMPLATE_TOO_MANY = NoticeKind.stop("template-too-many");
+
+    private TemplateNotices() {}
+
+    /** Every kind, so that texts can be checked and listed. */
+    public static List<NoticeKind> all() {
+        return List.of(
+                NOT_A_TEMPLATE,
+                TEMPLATE_NEWER,
+                TEMPLATE_MISSING,
+                TEMPLATE_DECLARATION,
+                TEMPLATE_NAME_TWICE,
+                TEMPLATE_GIVES,
+                TEMPLATE_NO_DRAWER,
+                TEMPLATE_DRAWING,
+                TEMPLATE_TOO_MANY);
+    }
+}

@@ -1,0 +1,368 @@
+package org.hidewright.core.template;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.InvalidDeclaration;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Written;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.expression.Expression;
+import org.hidewright.core.expression.Sort;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonArray;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonNode.JsonScalar;
+import org.hidewright.core.json.JsonNode.Member;
+import org.hidewright.core.json.JsonNotices;
+import org.hidewright.core.json.JsonText;
+import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.json.Place;
+import org.hidewright.core.wording.Remark;
+
+/** Reads a template that is written as a text. What is wrong is told with its place; a template with a fault is none. */
+public final class TemplateReader {
+    /** The format of templates that this version knows. */
+    public static final int FORMAT = 1;
+
+    private static final List<String> HEAD = List.of(
+            "template", "id", "version", "title", "purpose", "questions", "values", "tells", "answers", "draws");
+    private static final List<String> TELL = List.of("key", "severity", "when", "at", "with", "what", "why", "next");
+    private static final List<String> DRAWS = List.of("calculator", "questions");
+
+    private final Function<String, Optional<DeclaredCalculator>> others;
+    private final List<Remark> remarks = new ArrayList<>();
+    private final Map<String, String> texts = new HashMap<>();
+    private final Map<String, Sort> names = new LinkedHashMap<>();
+    private final ExpressionsIn expressions = new ExpressionsIn(this::say);
+
+    private TemplateReader(Function<String, Optional<DeclaredCalculator>> others) {
+        this.others = others;
+    }
+
+    /** What reading came to: a template, or the reason there is none. */
+    public record Result(Optional<TextTemplate> template, List<Remark> remarks) {}
+
+    /**
+     * Reads a template's text.
+     *
+     * @param others finds the calculator that draws, once it is needed
+     */
+    public static Result read(String text, Function<String, Optional<DeclaredCalculator>> others) {
+        TemplateReader reader = new TemplateReader(others);
+        Optional<TextTemplate> template = reader.template(text);
+        boolean sound = reader.remarks.stream().noneMatch(Remark::stops);
+        return new Result(sound ? template : Optional.empty(), List.copyOf(reader.remarks));
+    }
+
+    private void say(Notice notice, Place place) {
+        remarks.add(Remark.of(notice, CoreTexts.TEXTS).atPlace(place));
+    }
+
+    private Optional<TextTemplate> template(String text) {
+        JsonNode root;
+        try {
+            root = JsonText.read(text).root();
+        } catch (JsonTrouble e) {
+            say(JsonNotices.NOT_JSON.with(e.words()), e.place());
+            return Optional.empty();
+        }
+        Optional<JsonNode> format = root instanceof JsonObject object ? object.get("template") : Optional.empty();
+        if (format.isEmpty()) {
+            say(TemplateNotices.NOT_A_TEMPLATE.with(), root.place());
+            return Optional.empty();
+        }
+        int newest = number(format.get(), "template");
+        if (newest > FORMAT) {
+            say(
+                    TemplateNotices.TEMPLATE_NEWER.with(newest, FORMAT),
+                    format.get().place());
+            return Optional.empty();
+        }
+        return head((JsonObject) root);
+    }
+
+    private Optional<TextTemplate> head(JsonObject head) {
+        known(head, HEAD);
+        String id = text(head, "id");
+        texts.put(id + ".title", text(head, "title"));
+        texts.put(id + ".purpose", text(head, "purpose"));
+        List<Question> questions = new ArrayList<>();
+        objects(head, "questions", "{\"key\": \"width\", \"kind\": \"length\", \"unit\": \"mm\"}")
+                .forEach(object -> question(object, id).ifPresent(questions::add));
+        Map<String, Expression> values = values(head);
+        List<Tell> tells = new ArrayList<>();
+        objects(head, "tells", "{\"key\": \"too-narrow\", \"when\": \"width < 10 mm\"}")
+                .forEach(object -> tell(object).ifPresent(tells::add));
+        Map<Answer, Expression> answers = new LinkedHashMap<>();
+        objects(head, "answers", "{\"key\": \"length\", \"kind\": \"length\", \"unit\": \"mm\", \"is\": \"2 * width\"}")
+                .forEach(object -> answer(object, id, answers));
+        Optional<JsonObject> draws = object(head, "draws", "{\"calculator\": \"parts\", \"questions\": {}}");
+        draws.ifPresent(object -> known(object, DRAWS));
+        String drawer = draws.map(object -> text(object, "calculator")).orElse("");
+        Optional<Sketch> sketch = draws.flatMap(object -> object(object, "questions", "{\"parts\": []}"))
+                .map(object -> new SketchReader(names, expressions).read(object));
+        texts.putIfAbsent(id + ".answer." + TextTemplate.ITEM, "Item");
+        try {
+            List<Answer> declared = new ArrayList<>(answers.keySet());
+            declared.add(Written.item(id + ".answer", TextTemplate.ITEM));
+            return sketch.map(drawing -> new TextTemplate(
+                    Written.declaration(
+                            id,
+                            head.get("version")
+                                    .map(node -> number(node, "version"))
+                                    .orElse(1),
+                            questions,
+                            declared,
+                            Stream.concat(tells.stream().map(Tell::kind), TextTemplate.NOTICES.stream())
+                                    .toList(),
+                            List.of()),
+                    values,
+                    tells,
+                    answers,
+                    new TextTemplate.Drawing(drawer, (Sketch.Group) drawing, others),
+                    texts));
+        } catch (InvalidDeclaration e) {
+            say(TemplateNotices.TEMPLATE_DECLARATION.with(e.getMessage()), head.place());
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Question> question(JsonObject object, String id) {
+        Set<String> keys = new TreeSet<>(Written.ASKED);
+        keys.addAll(List.of("key", "kind", "options", "label", "help"));
+        known(object, List.copyOf(keys));
+        String key = text(object, "key");
+        Map<String, String> options = new LinkedHashMap<>();
+        object.get("options").ifPresent(node -> {
+            if (node instanceof JsonObject labels) {
+                labels.members().keySet().forEach(option -> options.put(option, text(labels, option)));
+            } else {
+                say(JsonNotices.wrongShape("options", "{\"rivet\": \"Rivet\"}", node), node.place());
+            }
+        });
+        return kind(object)
+                .flatMap(kind -> declared(
+                        object,
+                        () -> Written.question(
+                                id, key, kind, attributes(object, Written.ASKED), List.copyOf(options.keySet()))))
+                .filter(question -> named(key, Worths.sort(question), object.place()))
+                .map(question -> {
+                    texts.put(question.labelKey(), text(object, "label"));
+                    texts.put(question.helpKey(), text(object, "help"));
+                    question.options().forEach(option -> texts.put(option.labelKey(), options.get(option.key())));
+                    return question;
+                });
+    }
+
+    private Map<String, Expression> values(JsonObject head) {
+        Map<String, Expression> values = new LinkedHashMap<>();
+        if (head.get("values").isEmpty()) {
+            return values;
+        }
+        object(head, "values", "{\"turn\": \"pi * radius\"}").ifPresent(object -> {
+            for (Map.Entry<String, Member> member : object.members().entrySet()) {
+                String name = member.getKey();
+                JsonNode node = member.getValue().value();
+                Optional<Expression> read = expressions.expression(name, node, names);
+                if (read.isEmpty()) {
+                    expressions.spoilt(name);
+                }
+                read.filter(expression -> named(
+                                name,
+                                ExpressionsIn.sort(expression, names),
+                                member.getValue().place()))
+                        .ifPresent(expression -> values.put(name, expression));
+            }
+        });
+        return values;
+    }
+
+    private Optional<Tell> tell(JsonObject object) {
+        known(object, TELL);
+        String key = text(object, "key");
+        for (String part : List.of("what", "why", "next")) {
+            texts.put("notice." + key + "." + part, text(object, part));
+        }
+        String at = object.get("at").isPresent() ? text(object, "at") : "";
+        List<Expression> with = new ArrayList<>();
+        list(object, "with")
+                .forEach(node -> expressions.expression("with", node, names).ifPresent(with::add));
+        Optional<Expression> when =
+                must(object, "when").flatMap(node -> expressions.wanted("when", node, names, Sort.Plain.TRUTH));
+        NoticeKind kind = severity(object, key);
+        return when.filter(expression -> kind != null).map(expression -> new Tell(kind, at, expression, with));
+    }
+
+    private NoticeKind severity(JsonObject object, String key) {
+        String word = text(object, "severity");
+        switch (word) {
+            case "stop":
+                return NoticeKind.stop(key);
+            case "check":
+                return NoticeKind.check(key);
+            case "caution":
+                return NoticeKind.caution(key);
+            case "note":
+                return NoticeKind.note(key);
+            default:
+                object.get("severity")
+                        .ifPresent(node -> say(
+                                TemplateNotices.TEMPLATE_DECLARATION.with(
+                                        "severity is stop, check, caution or note, not \"" + word + "\""),
+                                node.place()));
+                return null;
+        }
+    }
+
+    private void answer(JsonObject object, String id, Map<Answer, Expression> answers) {
+        Set<String> keys = new TreeSet<>(Written.ANSWERED);
+        keys.addAll(List.of("key", "kind", "is", "label", "help", "lead"));
+        known(object, List.copyOf(keys));
+        String key = text(object, "key");
+        boolean lead = object.get("lead")
+                .filter(node ->
+                        node instanceof JsonScalar scalar && scalar.text().equals("true"))
+                .isPresent();
+        kind(object)
+                .flatMap(kind -> declared(
+                        object,
+                        () -> Written.answer(id + ".answer", key, kind, attributes(object, Written.ANSWERED), lead)))
+                .ifPresent(answer -> {
+                    texts.put(answer.labelKey(), text(object, "label"));
+                    texts.put(answer.helpKey(), text(object, "help"));
+                    must(object, "is")
+                            .flatMap(node -> expressions.wanted("is", node, names, Worths.sort(answer)))
+                            .ifPresent(expression -> answers.put(answer, expression));
+                });
+    }
+
+    private <T> Optional<T> declared(JsonObject object, Supplier<T> declare) {
+        try {
+            return Optional.of(declare.get());
+        } catch (InvalidDeclaration e) {
+            say(TemplateNotices.TEMPLATE_DECLARATION.with(e.getMessage()), object.place());
+            return Optional.empty();
+        }
+    }
+
+    private boolean named(String name, Sort sort, Place place) {
+        boolean first = names.putIfAbsent(name, sort) == null;
+        if (!first) {
+            say(TemplateNotices.TEMPLATE_NAME_TWICE.with(name), place);
+        }
+        return first;
+    }
+
+    private Optional<Kind> kind(JsonObject object) {
+        String word = text(object, "kind");
+        Optional<Kind> kind = Written.TYPED.stream()
+                .filter(candidate -> word.equals(candidate.name().toLowerCase(Locale.ROOT)))
+                .findFirst();
+        if (kind.isEmpty() && !word.isEmpty()) {
+            List<String> known = Written.TYPED.stream()
+                    .map(candidate -> candidate.name().toLowerCase(Locale.ROOT))
+                    .sorted()
+                    .toList();
+            say(
+                    TemplateNotices.TEMPLATE_DECLARATION.with(
+                            "\"" + word + "\" is no kind; kinds are " + String.join(", ", known)),
+                    object.get("kind").orElseThrow().place());
+        }
+        return kind;
+    }
+
+    private Map<String, String> attributes(JsonObject object, Set<String> keys) {
+        Map<String, String> attributes = new HashMap<>();
+        for (String key : keys) {
+            object.get(key)
+                    .filter(node -> node instanceof JsonScalar)
+                    .ifPresent(node -> attributes.put(key, ((JsonScalar) node).text()));
+        }
+        return attributes;
+    }
+
+    private void known(JsonObject object, List<String> known) {
+        for (Map.Entry<String, Member> member : object.members().entrySet()) {
+            if (!known.contains(member.getKey())) {
+                say(
+                        JsonNotices.unknownKey(member.getKey(), known),
+                        member.getValue().place());
+            }
+        }
+    }
+
+    private Optional<JsonNode> must(JsonObject object, String key) {
+        Optional<JsonNode> node = object.get(key);
+        if (node.isEmpty()) {
+            say(TemplateNotices.TEMPLATE_MISSING.with(key), object.place());
+        }
+        return node;
+    }
+
+    /** The text that must stand under a key; empty where it is told that it does not. */
+    private String text(JsonObject object, String key) {
+        return must(object, key)
+                .flatMap(node -> {
+                    Optional<String> text = object.text(key);
+                    if (text.isEmpty()) {
+                        say(JsonNotices.wrongShape(key, "\"…\"", node), node.place());
+                    }
+                    return text;
+                })
+                .orElse("");
+    }
+
+    private Optional<JsonObject> object(JsonObject object, String key, String like) {
+        return must(object, key).flatMap(node -> {
+            if (node instanceof JsonObject inside) {
+                return Optional.of(inside);
+            }
+            say(JsonNotices.wrongShape(key, like, node), node.place());
+            return Optional.empty();
+        });
+    }
+
+    private List<JsonObject> objects(JsonObject head, String key, String like) {
+        List<JsonObject> objects = new ArrayList<>();
+        for (JsonNode node : list(head, key)) {
+            if (node instanceof JsonObject object) {
+                objects.add(object);
+            } else {
+                say(JsonNotices.wrongShape(key, like, node), node.place());
+            }
+        }
+        return objects;
+    }
+
+    private List<JsonNode> list(JsonObject object, String key) {
+        JsonNode node = object.get(key).orElse(null);
+        if (node == null || node instanceof JsonArray) {
+            return node == null ? List.of() : ((JsonArray) node).items();
+        }
+        say(JsonNotices.wrongShape(key, "[]", node), node.place());
+        return List.of();
+    }
+
+    private int number(JsonNode node, String key) {
+        if (node instanceof JsonScalar scalar && scalar.text().matches("[1-9]\\d{0,5}")) {
+            return Integer.parseInt(scalar.text());
+        }
+        say(JsonNotices.wrongShape(key, "1", node), node.place());
+        return 1;
+    }
+}

@@ -1,0 +1,248 @@
+package org.hidewright.core.template;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.measure.Length;
+import org.hidewright.core.wording.Remark;
+import org.junit.jupiter.api.Test;
+
+class TextTemplateTest {
+    private static final DeclaredCalculator PLATES = RecordCalculator.of(new Plates());
+
+    private static final String SLEEVE = """
+            {
+              "template": 1,
+              "id": "card-sleeve",
+              "title": "Card sleeve",
+              "purpose": "Two panels and stepped pockets for cards.",
+              "questions": [
+                {"key": "card-width", "kind": "length", "unit": "mm", "min": "30 mm", "max": "200 mm",
+                 "preset": "85.6 mm", "label": "Width of a card", "help": "The longer side."},
+                {"key": "pockets", "kind": "count", "min": "0", "max": "6", "preset": "2", "label": "Pockets", "help": "In front."},
+                {"key": "lining", "kind": "choice", "options": {"none": "None", "cloth": "Cloth"}, "preset": "none",
+                 "label": "Lining", "help": "Inside."},
+                {"key": "thumb", "kind": "flag", "preset": "yes", "label": "Thumb notch", "help": "To push cards out."}
+              ],
+              "values": {
+                "margin": "3 mm + 1 mm",
+                "width": "card-width + 2 * margin",
+                "step": "12 mm"
+              },
+              "tells": [
+                {"key": "too-many", "severity": "check", "when": "pockets > 4", "at": "pockets", "with": ["pockets", "width"],
+                 "what": "{0} pockets pile up at {1}.", "why": "It doesn't close.", "next": "Take fewer."},
+                {"key": "no-pocket", "severity": "stop", "when": "pockets is 0", "what": "No pocket.", "why": "A sleeve has one.",
+                 "next": "Take one."}
+              ],
+              "answers": [
+                {"key": "panel-width", "kind": "length", "unit": "mm", "step": "0.1 mm", "round": "up", "is": "width", "lead": true,
+                 "label": "Width of a panel", "help": "As cut."},
+                {"key": "lined", "kind": "flag", "is": "lining is not 'none'", "label": "Lined", "help": "Or not."}
+              ],
+              "draws": {
+                "calculator": "plates",
+                "questions": {
+                  "plates": [
+                    {"id": "back", "name": "Back", "width": "=width", "height": "90 mm"},
+                    {"each": "=pockets", "id": "pocket-{nth}", "name": "Pocket {nth}", "width": "=width",
+                     "height": "=60 mm - (nth - 1) * step", "turned": "=nth * 10 deg"},
+                    {"when": "=lining is 'cloth'", "id": "lining", "name": "Lining", "width": "=width - 2 mm", "height": "88 mm"}
+                  ]
+                }
+              }
+            }
+            """;
+
+    private static TemplateReader.Result read(String text) {
+        return TemplateReader.read(text, id -> Optional.of(PLATES).filter(found -> id.equals("plates")));
+    }
+
+    private static TextTemplate sleeve() {
+        TemplateReader.Result result = read(SLEEVE);
+        assertEquals(List.of(), result.remarks());
+        return result.template().orElseThrow();
+    }
+
+    private static Values asked(int pockets, String lining) {
+        return Values.of(Map.of("card-width", Length.ofMm(85.6), "pockets", pockets, "lining", lining, "thumb", true));
+    }
+
+    private static Outcome<Values> work(TextTemplate template, Values asked) {
+        return template.work(asked, Working.NONE);
+    }
+
+    private static Item item(Outcome<Values> outcome) {
+        return (Item) outcome.answers().orElseThrow().get("item").orElseThrow();
+    }
+
+    @Test
+    void aTemplateAsksAndAnswersAsAnyCalculatorDoes() {
+        TextTemplate sleeve = sleeve();
+        assertEquals("card-sleeve", sleeve.declaration().id());
+        assertEquals(
+                List.of("card-width", "pockets", "lining", "thumb"),
+                sleeve.declaration().questions().stream()
+                        .map(question -> question.key())
+                        .toList());
+        assertEquals(
+                30,
+                sleeve.declaration().question("card-width").orElseThrow().min().orElseThrow());
+        assertEquals(
+                Kind.ITEM, sleeve.declaration().answer("item").orElseThrow().kind());
+        assertEquals("Cloth", text(sleeve, "card-sleeve.lining.cloth"));
+        assertEquals("It doesn''t close.", text(sleeve, "notice.too-many.why"), "as a pattern is written");
+    }
+
+    private static String text(TextTemplate template, String key) {
+        return template.texts().find(key, Locale.ENGLISH).orElse("");
+    }
+
+    @Test
+    void whatIsWorkedOutIsAnsweredAndDrawn() {
+        Outcome<Values> outcome = work(sleeve(), asked(2, "none"));
+        assertEquals(List.of(), outcome.notices());
+        Values answers = outcome.answers().orElseThrow();
+        assertEquals(93.6, ((Length) answers.get("panel-width").orElseThrow()).mm(), 1e-9); // 85.6 + 2 · 4
+        assertEquals(false, answers.get("lined").orElseThrow());
+        assertEquals(
+                "back 93.6 x 90.0 at 0.0, pocket-1 93.6 x 60.0 at 10.0, pocket-2 93.6 x 48.0 at 20.0",
+                drawn(item(outcome)));
+    }
+
+    private static String drawn(Item item) {
+        return item.parts().stream()
+                .map(part -> {
+                    Box box = part.outline().bounds();
+                    return part.id() + " " + Math.round(box.width() * 1e6) / 1e6 + " x "
+                            + Math.round(box.height() * 1e6) / 1e6 + " at " + Math.round(box.minX() * 1e6) / 1e6;
+                })
+                .collect(Collectors.joining(", "));
+    }
+
+    @Test
+    void whatIsChosenIsDrawnToo() {
+        Outcome<Values> outcome = work(sleeve(), asked(1, "cloth"));
+        assertEquals(
+                "back 93.6 x 90.0 at 0.0, pocket-1 93.6 x 60.0 at 10.0, lining 91.6 x 88.0 at 0.0",
+                drawn(item(outcome)));
+        assertEquals(true, outcome.answers().orElseThrow().get("lined").orElseThrow());
+    }
+
+    @Test
+    void itTellsWhatHoldsAndRefusesWhereItMust() {
+        Notice many = work(sleeve(), asked(5, "none")).notices().get(0);
+        assertEquals("too-many", many.kind().key());
+        assertEquals("pockets", many.place());
+        assertEquals(List.of(5.0, Length.ofMm(85.6 + 8)), many.args());
+        Outcome<Values> none = work(sleeve(), asked(0, "none"));
+        assertTrue(none.refused());
+        assertEquals("no-pocket", none.notices().get(0).kind().key());
+    }
+
+    @Test
+    void whatTheDrawerRefusesIsToldInItsWords() {
+        String text = SLEEVE.replace("\"=width - 2 mm\"", "\"=width - width + 3 mm\"");
+        Outcome<Values> outcome = work(read(text).template().orElseThrow(), asked(1, "cloth"));
+        assertTrue(outcome.refused());
+        assertEquals("narrow", outcome.notices().get(0).kind().key());
+        String outside = SLEEVE.replace("\"=width - 2 mm\"", "\"=width * 10\"");
+        outcome = work(read(outside).template().orElseThrow(), asked(1, "cloth"));
+        assertEquals(
+                "[plates, plates[lining].width: 936 mm is above the most possible, 500 mm.]",
+                outcome.notices().get(0).args().toString().replace('\u00a0', ' '));
+    }
+
+    @Test
+    void withoutACalculatorThatDrawsThereIsNothing() {
+        TextTemplate template =
+                TemplateReader.read(SLEEVE, id -> Optional.empty()).template().orElseThrow();
+        Outcome<Values> outcome = work(template, asked(1, "none"));
+        assertEquals("template-no-drawer", outcome.notices().get(0).kind().key());
+        assertEquals(List.of("plates"), outcome.notices().get(0).args());
+    }
+
+    @Test
+    void moreRowsThanAnybodyCutsAreNotDrawn() {
+        String text = SLEEVE.replace("\"=pockets\"", "\"=pockets * 400\"");
+        Outcome<Values> outcome = work(read(text).template().orElseThrow(), asked(2, "none"));
+        assertEquals("template-too-many", outcome.notices().get(0).kind().key());
+    }
+
+    @Test
+    void whatIsDividedByNothingIsTold() {
+        String text = SLEEVE.replace("\"3 mm + 1 mm\"", "\"3 mm / (pockets - 2)\"");
+        Outcome<Values> outcome = work(read(text).template().orElseThrow(), asked(2, "none"));
+        assertEquals(
+                "expression-divides-by-nothing", outcome.notices().get(0).kind().key());
+    }
+
+    /** The first thing said of a template in which something was replaced: kind, place and what it is told with. */
+    private static String said(String was, String is) {
+        assertTrue(SLEEVE.contains(was), was);
+        TemplateReader.Result result = read(SLEEVE.replace(was, is));
+        Remark remark = result.remarks().get(0);
+        if (remark.stops()) {
+            assertFalse(result.template().isPresent());
+        }
+        return remark.key().replace("notice.", "") + " " + remark.place();
+    }
+
+    @Test
+    void whatIsWrongIsToldWithItsPlaceInTheFile() {
+        assertEquals(
+                "expression-unknown-name-nearest 16:15",
+                said("\"card-width + 2 * margin\"", "\"card-widht + 2 * margin\""));
+        assertEquals("expression-not-alike 16:26", said("\"card-width + 2 * margin\"", "\"card-width + 2\""));
+        assertEquals(
+                "expression-unknown-name 34:51",
+                said("\"=width\", \"height\": \"90 mm\"", "\"=girth\", \"height\": \"90 mm\""));
+        assertEquals("template-name-twice 17:5", said("\"step\": \"12 mm\"", "\"lining\": \"12 mm\""));
+        assertEquals(
+                "template-missing 7:5",
+                said("\"preset\": \"85.6 mm\", \"label\": \"Width of a card\", ", "\"preset\": \"85.6 mm\", "));
+        assertEquals("template-declaration 7:5", said("\"preset\": \"85.6 mm\"", "\"preset\": \"8.56 mm\""));
+        assertEquals("template-declaration 9:32", said("\"kind\": \"count\"", "\"kind\": \"counts\""));
+        assertEquals("template-gives 26:99", said("\"is\": \"width\"", "\"is\": \"width * width\""));
+        assertEquals(
+                "unknown-key-nearest 3:24",
+                said("\"id\": \"card-sleeve\",", "\"id\": \"card-sleeve\", \"tittle\": \"\","));
+    }
+
+    @Test
+    void whatFollowsFromAFaultIsNotToldAgain() {
+        TemplateReader.Result result = read(SLEEVE.replace("\"3 mm + 1 mm\"", "\"3 mm + 1\""));
+        assertEquals(
+                List.of("notice.expression-not-alike"),
+                result.remarks().stream().map(Remark::key).toList());
+        assertEquals(Optional.empty(), result.template());
+    }
+
+    @Test
+    void whatIsNoTemplateIsTold() {
+        assertEquals("[notice.not-json]", keys("{"));
+        assertEquals("[notice.not-a-template]", keys("[]"));
+        assertEquals("[notice.not-a-template]", keys("{\"hidewright\": 1}"));
+        assertEquals("[notice.template-newer]", keys("{\"template\": 2}"));
+        assertTrue(keys("{\"template\": 1}").startsWith("[notice.template-missing"), keys("{\"template\": 1}"));
+    }
+
+    private static String keys(String text) {
+        return read(text).remarks().stream().map(Remark::key).toList().toString();
+    }
+}
