@@ -91,22 +91,47 @@ final class Patterns {
                         Paragraph.of(wording.host("patterns.print")),
                         Paragraph.of(wording.host("patterns.join")),
                         Figure.fitted(legend(), wording.host("patterns.lines"))));
-        items.forEach((slip, own) -> own.forEach(item -> document.section(section(slip, item))));
+        boolean several = items.values().stream().mapToInt(List::size).sum() > 1;
+        List<Drawn> drawn = new ArrayList<>();
+        items.forEach((slip, own) -> own.forEach(item -> drawn.add(drawn(slip, item, several))));
+        drawn.forEach(one -> document.section(list(one))); // all before the first sheet: none takes a page of its own
+        drawn.forEach(one -> document.section(sheets(one)));
         return Optional.of(document.build());
     }
 
-    private Section section(WorkedSlip slip, Item item) {
+    /** An item of a slip with the patterns of its parts, in their order. */
+    private record Drawn(WorkedSlip slip, Item item, List<PatternSheets.Pattern> patterns) {}
+
+    /** @param several whether there are parts of other items in the document, so that each has to say of which it is */
+    private Drawn drawn(WorkedSlip slip, Item item, boolean several) {
+        List<ItemCheck> checks = ItemChecks.of(item);
+        List<PatternSheets.Pattern> patterns = new ArrayList<>();
+        for (Part part : item.parts()) {
+            List<String> lines = lines(part, count(part));
+            if (several) {
+                lines.add(1, new SlipWording(slip, wording).title());
+            }
+            patterns.add(new PatternSheets.Pattern(part.name(), PartPattern.marked(part, checks, lines)));
+        }
+        return new Drawn(slip, item, patterns);
+    }
+
+    private static boolean isTooLarge(PatternSheets.Pattern pattern) {
+        Box bounds = pattern.drawing().bounds();
+        return bounds.width() * bounds.height() > GivenSections.LARGEST_PATTERN_MM2;
+    }
+
+    /** What is to be cut, part by part. */
+    private Section list(Drawn drawn) {
         Table.Builder table = Table.builder()
                 .column(wording.host("patterns.part"))
                 .column(wording.host("patterns.leather"))
                 .numbers(wording.host("patterns.cut-as-drawn"))
                 .numbers(wording.host("patterns.cut-turned-over"))
                 .numbers(wording.host("patterns.size"));
-        List<PatternSheets.Pattern> printed = new ArrayList<>();
         List<Block> large = new ArrayList<>();
-        List<ItemCheck> checks = ItemChecks.of(item);
-        for (Part part : item.parts()) {
-            Drawing pattern = PartPattern.marked(part, checks, lines(part, count(part)));
+        for (int i = 0; i < drawn.patterns().size(); i++) {
+            Part part = drawn.item().parts().get(i);
             Box box = part.outline().bounds();
             String size = wording.host(
                     "patterns.by", wording.drawn(Length.ofMm(box.width())), wording.drawn(Length.ofMm(box.height())));
@@ -116,20 +141,27 @@ final class Patterns {
                     Integer.toString(part.count()),
                     Integer.toString(part.mirrored()),
                     size);
-            if (pattern.bounds().width() * pattern.bounds().height() > GivenSections.LARGEST_PATTERN_MM2) {
+            if (isTooLarge(drawn.patterns().get(i))) {
                 large.add(Paragraph.of(wording.host("patterns.too-large", part.name(), size)));
-            } else {
-                printed.add(new PatternSheets.Pattern(part.name(), pattern));
             }
         }
         List<Block> blocks = new ArrayList<>(List.of(table.build()));
         blocks.addAll(large);
-        blocks.add(PatternSheets.of(
-                printed,
-                wording.host("patterns.true-size"),
-                wording.host("patterns.behind"),
-                wording.host("patterns.tile", "{0}", "{1}", "{2}", "{3}", "{4}")));
-        return Section.of(slip.slip().id(), new SlipWording(slip, wording).title(), blocks);
+        return Section.of(drawn.slip().slip().id(), new SlipWording(drawn.slip(), wording).title(), blocks);
+    }
+
+    /** The parts in true size. */
+    private Section sheets(Drawn drawn) {
+        return Section.of(
+                drawn.slip().slip().id() + "-sheets",
+                "",
+                PatternSheets.of(
+                        drawn.patterns().stream()
+                                .filter(pattern -> !isTooLarge(pattern))
+                                .toList(),
+                        wording.host("patterns.true-size"),
+                        wording.host("patterns.behind"),
+                        wording.host("patterns.tile", "{0}", "{1}", "{2}", "{3}", "{4}")));
     }
 
     private String count(Part part) {

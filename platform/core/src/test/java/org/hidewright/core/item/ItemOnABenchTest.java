@@ -15,6 +15,7 @@ import org.hidewright.api.document.PatternSheets;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.document.TickList;
+import org.hidewright.api.drawing.Label;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Duration;
@@ -145,7 +146,8 @@ class ItemOnABenchTest {
                                         .map(cell -> cell.replace('\u00A0', ' '))
                                         .toList())
                                 .toList());
-        PatternSheets sheets = (PatternSheets) section.blocks().get(1);
+        PatternSheets sheets =
+                (PatternSheets) patterns(worked).sections().get(2).blocks().get(0);
         assertEquals(
                 List.of("Front"),
                 sheets.patterns().stream().map(PatternSheets.Pattern::name).toList());
@@ -165,8 +167,28 @@ class ItemOnABenchTest {
         Section section = patterns(worked).sections().get(1);
         Paragraph told = (Paragraph) section.blocks().get(1);
         assertTrue(told.text().contains("more sheets than anybody pastes together"), told.text());
-        assertTrue(((PatternSheets) section.blocks().get(2)).patterns().isEmpty());
+        assertTrue(((PatternSheets) patterns(worked).sections().get(2).blocks().get(0))
+                .patterns()
+                .isEmpty());
         assertEquals(1, packet(worked).drawings().get("patterns-plate").size());
+    }
+
+    /** Two items: both lists come before the first sheet, and each pattern says of which item it is. */
+    @Test
+    void theListsOfSeveralItemsComeBeforeTheirSheets() {
+        WorkedProject worked = shop.work(
+                slip("one", "plate", json("'width': '100 mm'")), slip("two", "plate", json("'width': '80 mm'")));
+        List<Section> sections = patterns(worked).sections();
+        assertEquals(
+                List.of("print", "one", "two", "one-sheets", "two-sheets"),
+                sections.stream().map(Section::id).toList());
+        List<String> labels = ((PatternSheets) sections.get(4).blocks().get(0))
+                .patterns().get(0).drawing().shapes().stream()
+                        .filter(Label.class::isInstance)
+                        .map(label -> ((Label) label).text())
+                        .toList();
+        assertEquals("Front", labels.get(0));
+        assertEquals("Plate “two”", labels.get(1));
     }
 
     @Test
