@@ -59,10 +59,14 @@ final class TermReader {
                 text, here.from(), ExpressionNotices.EXPRESSION_UNEXPECTED.with(found, Phrase.of(wanted, args)));
     }
 
-    private Term whole() throws ExpressionTrouble {
+    private void goDeeper() throws ExpressionTrouble {
         if (++depth > DEEPEST) {
             throw SymbolReader.trouble(text, symbol().from(), ExpressionNotices.EXPRESSION_TOO_DEEP.with(DEEPEST));
         }
+    }
+
+    private Term whole() throws ExpressionTrouble {
+        goDeeper();
         Optional<Symbol> chosen = take("if");
         Term term;
         if (chosen.isPresent()) {
@@ -97,7 +101,10 @@ final class TermReader {
     private Term compared() throws ExpressionTrouble {
         Optional<Symbol> not = take("not");
         if (not.isPresent()) {
-            return new Term.Turned(not.get(), deeper());
+            goDeeper();
+            Term turned = compared();
+            depth--;
+            return new Term.Turned(not.get(), turned);
         }
         Term left = sum();
         Optional<Symbol> sign = take("<", "<=", ">", ">=", "is");
@@ -107,16 +114,6 @@ final class TermReader {
         Optional<Symbol> isNot = sign.get().is("is") ? take("not") : Optional.empty();
         Term compared = new Term.Compared(sign.get(), left, sum());
         return isNot.isPresent() ? new Term.Turned(isNot.get(), compared) : compared;
-    }
-
-    /** What “not” turns: another comparison, one deeper. */
-    private Term deeper() throws ExpressionTrouble {
-        if (++depth > DEEPEST) {
-            throw SymbolReader.trouble(text, symbol().from(), ExpressionNotices.EXPRESSION_TOO_DEEP.with(DEEPEST));
-        }
-        Term term = compared();
-        depth--;
-        return term;
     }
 
     private Term sum() throws ExpressionTrouble {

@@ -25,6 +25,10 @@ final class ExpressionsIn {
         this.told = told;
     }
 
+    void told(Notice notice, Place place) {
+        told.accept(notice, place);
+    }
+
     /** A name whose own expression is told to be wrong: those that use it are not told again. */
     void spoilt(String name) {
         spoilt.add(name);

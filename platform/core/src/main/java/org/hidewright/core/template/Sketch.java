@@ -52,6 +52,14 @@ sealed interface Sketch {
 
     /** One expression, as it would be typed: {@code 12.5 mm}. */
     record Worked(Expression expression) implements Sketch {
+        private static final Map<Dimension, String> UNITS = Map.of(
+                Dimension.LENGTH, "mm",
+                Dimension.ANGLE, "rad",
+                Dimension.AREA, "mm²",
+                Dimension.MASS, "g",
+                Dimension.DURATION, "s",
+                Dimension.NUMBER, "");
+
         @Override
         public Object drawn(Map<String, Worth> names, Rows rows) throws ExpressionTrouble {
             Worth worth = expression.worth(names);
@@ -62,19 +70,15 @@ sealed interface Sketch {
         }
 
         private static String typed(Worth.Amount amount) {
-            String unit = amount.measure().dimension().map(Worked::unit).orElse("");
-            return plain(amount.number()) + (unit.isEmpty() ? "" : " " + unit);
+            Dimension dimension = amount.measure().dimension().orElseThrow();
+            String unit = UNITS.get(dimension);
+            return plain(amount.inBase(dimension)) + (unit.isEmpty() ? "" : " " + unit);
         }
 
-        private static String unit(Dimension dimension) {
-            return switch (dimension) {
-                case LENGTH -> "mm";
-                case ANGLE -> "rad";
-                case AREA -> "mm²";
-                case MASS -> "g";
-                case DURATION -> "s";
-                default -> "";
-            };
+        /** Whether it can be written so that it is read again as what it is. */
+        static boolean canBeTyped(Sort sort) {
+            return !(sort instanceof Measure measure)
+                    || measure.dimension().filter(UNITS::containsKey).isPresent();
         }
     }
 
@@ -89,12 +93,17 @@ sealed interface Sketch {
                     text.append(
                             worth instanceof Worth.Amount amount
                                     ? plain(amount.number())
-                                    : worth instanceof Worth.Word word ? word.text() : "");
+                                    : ((Worth.Word) worth).text());
                 } else {
                     text.append(piece);
                 }
             }
             return text.toString();
+        }
+
+        /** Yes and no are no text. */
+        static boolean canStand(Sort sort) {
+            return sort != Sort.Plain.TRUTH;
         }
     }
 

@@ -12,7 +12,10 @@ public final class TemplateNotices {
     public static final NoticeKind TEMPLATE_NAME_TWICE = NoticeKind.stop("template-name-twice");
     public static final NoticeKind TEMPLATE_GIVES = NoticeKind.stop("template-gives");
     public static final NoticeKind TEMPLATE_NO_DRAWER = NoticeKind.stop("template-no-drawer");
-    public static final NoticeKind TEMPLATE_DRAWING = NoticeKind.stop("template-drawing");
+    public static final NoticeKind TEMPLATE_NOBODY_TO_ASK = NoticeKind.stop("template-nobody-to-ask");
+    public static final NoticeKind TEMPLATE_NO_SUCH_ANSWER = NoticeKind.stop("template-no-such-answer");
+    public static final NoticeKind TEMPLATE_EACH_OUTSIDE = NoticeKind.stop("template-each-outside");
+    public static final NoticeKind TEMPLATE_ASKS_BADLY = NoticeKind.stop("template-asks-badly");
     public static final NoticeKind TEMPLATE_TOO_MANY = NoticeKind.stop("template-too-many");
 
     private TemplateNotices() {}
@@ -27,7 +30,10 @@ public final class TemplateNotices {
                 TEMPLATE_NAME_TWICE,
                 TEMPLATE_GIVES,
                 TEMPLATE_NO_DRAWER,
-                TEMPLATE_DRAWING,
+                TEMPLATE_NOBODY_TO_ASK,
+                TEMPLATE_NO_SUCH_ANSWER,
+                TEMPLATE_EACH_OUTSIDE,
+                TEMPLATE_ASKS_BADLY,
                 TEMPLATE_TOO_MANY);
     }
 }

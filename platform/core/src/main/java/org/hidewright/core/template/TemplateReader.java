@@ -24,7 +24,6 @@ import org.hidewright.core.CoreTexts;
 import org.hidewright.core.expression.Expression;
 import org.hidewright.core.expression.Sort;
 import org.hidewright.core.json.JsonNode;
-import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
 import org.hidewright.core.json.JsonNode.Member;
@@ -43,12 +42,14 @@ public final class TemplateReader {
             "template", "id", "version", "title", "purpose", "questions", "values", "tells", "answers", "draws");
     private static final List<String> TELL = List.of("key", "severity", "when", "at", "with", "what", "why", "next");
     private static final List<String> DRAWS = List.of("calculator", "questions");
+    private static final List<String> ASKS = List.of("asks", "questions", "answers");
 
     private final Function<String, Optional<DeclaredCalculator>> others;
     private final List<Remark> remarks = new ArrayList<>();
     private final Map<String, String> texts = new HashMap<>();
     private final Map<String, Sort> names = new LinkedHashMap<>();
     private final ExpressionsIn expressions = new ExpressionsIn(this::say);
+    private final Shapes shapes = new Shapes(this::say);
 
     private TemplateReader(Function<String, Optional<DeclaredCalculator>> others) {
         this.others = others;
@@ -86,7 +87,7 @@ public final class TemplateReader {
             say(TemplateNotices.NOT_A_TEMPLATE.with(), root.place());
             return Optional.empty();
         }
-        int newest = number(format.get(), "template");
+        int newest = shapes.number(format.get(), "template");
         if (newest > FORMAT) {
             say(
                     TemplateNotices.TEMPLATE_NEWER.with(newest, FORMAT),
@@ -97,34 +98,34 @@ public final class TemplateReader {
     }
 
     private Optional<TextTemplate> head(JsonObject head) {
-        known(head, HEAD);
-        String id = text(head, "id");
-        texts.put(id + ".title", text(head, "title"));
-        texts.put(id + ".purpose", text(head, "purpose"));
+        shapes.known(head, HEAD);
+        String id = shapes.text(head, "id");
+        texts.put(id + ".title", shapes.text(head, "title"));
+        texts.put(id + ".purpose", shapes.text(head, "purpose"));
         List<Question> questions = new ArrayList<>();
-        objects(head, "questions", "{\"key\": \"width\", \"kind\": \"length\", \"unit\": \"mm\"}")
+        shapes.objects(head, "questions", "{\"key\": \"width\", \"kind\": \"length\", \"unit\": \"mm\"}")
                 .forEach(object -> question(object, id).ifPresent(questions::add));
-        Map<String, Expression> values = values(head);
+        List<NamedValue> values = values(head);
         List<Tell> tells = new ArrayList<>();
-        objects(head, "tells", "{\"key\": \"too-narrow\", \"when\": \"width < 10 mm\"}")
+        shapes.objects(head, "tells", "{\"key\": \"too-narrow\", \"when\": \"width < 10 mm\"}")
                 .forEach(object -> tell(object).ifPresent(tells::add));
         Map<Answer, Expression> answers = new LinkedHashMap<>();
-        objects(head, "answers", "{\"key\": \"length\", \"kind\": \"length\", \"unit\": \"mm\", \"is\": \"2 * width\"}")
+        shapes.objects(
+                        head,
+                        "answers",
+                        "{\"key\": \"length\", \"kind\": \"length\", \"unit\": \"mm\", \"is\": \"2 * width\"}")
                 .forEach(object -> answer(object, id, answers));
-        Optional<JsonObject> draws = object(head, "draws", "{\"calculator\": \"parts\", \"questions\": {}}");
-        draws.ifPresent(object -> known(object, DRAWS));
-        String drawer = draws.map(object -> text(object, "calculator")).orElse("");
-        Optional<Sketch> sketch = draws.flatMap(object -> object(object, "questions", "{\"parts\": []}"))
-                .map(object -> new SketchReader(names, expressions).read(object));
+        Optional<Asking> drawing = shapes.object(head, "draws", "{\"calculator\": \"parts\", \"questions\": {}}")
+                .flatMap(object -> asking(object, DRAWS, "calculator"));
         texts.putIfAbsent(id + ".answer." + TextTemplate.ITEM, "Item");
         try {
             List<Answer> declared = new ArrayList<>(answers.keySet());
             declared.add(Written.item(id + ".answer", TextTemplate.ITEM));
-            return sketch.map(drawing -> new TextTemplate(
+            return drawing.map(drawn -> new TextTemplate(
                     Written.declaration(
                             id,
                             head.get("version")
-                                    .map(node -> number(node, "version"))
+                                    .map(node -> shapes.number(node, "version"))
                                     .orElse(1),
                             questions,
                             declared,
@@ -134,7 +135,7 @@ public final class TemplateReader {
                     values,
                     tells,
                     answers,
-                    new TextTemplate.Drawing(drawer, (Sketch.Group) drawing, others),
+                    drawn,
                     texts));
         } catch (InvalidDeclaration e) {
             say(TemplateNotices.TEMPLATE_DECLARATION.with(e.getMessage()), head.place());
@@ -145,71 +146,106 @@ public final class TemplateReader {
     private Optional<Question> question(JsonObject object, String id) {
         Set<String> keys = new TreeSet<>(Written.ASKED);
         keys.addAll(List.of("key", "kind", "options", "label", "help"));
-        known(object, List.copyOf(keys));
-        String key = text(object, "key");
+        shapes.known(object, List.copyOf(keys));
+        String key = shapes.text(object, "key");
         Map<String, String> options = new LinkedHashMap<>();
         object.get("options").ifPresent(node -> {
             if (node instanceof JsonObject labels) {
-                labels.members().keySet().forEach(option -> options.put(option, text(labels, option)));
+                labels.members().keySet().forEach(option -> options.put(option, shapes.text(labels, option)));
             } else {
                 say(JsonNotices.wrongShape("options", "{\"rivet\": \"Rivet\"}", node), node.place());
             }
         });
-        return kind(object)
+        return kind(object, "kind")
                 .flatMap(kind -> declared(
                         object,
                         () -> Written.question(
-                                id, key, kind, attributes(object, Written.ASKED), List.copyOf(options.keySet()))))
-                .filter(question -> named(key, Worths.sort(question), object.place()))
+                                id,
+                                key,
+                                kind,
+                                shapes.attributes(object, Written.ASKED),
+                                List.copyOf(options.keySet()))))
+                .filter(question -> named(key, Worths.sort(question.kind()), object.place()))
                 .map(question -> {
-                    texts.put(question.labelKey(), text(object, "label"));
-                    texts.put(question.helpKey(), text(object, "help"));
+                    texts.put(question.labelKey(), shapes.text(object, "label"));
+                    texts.put(question.helpKey(), shapes.text(object, "help"));
                     question.options().forEach(option -> texts.put(option.labelKey(), options.get(option.key())));
                     return question;
                 });
     }
 
-    private Map<String, Expression> values(JsonObject head) {
-        Map<String, Expression> values = new LinkedHashMap<>();
+    private List<NamedValue> values(JsonObject head) {
+        List<NamedValue> values = new ArrayList<>();
         if (head.get("values").isEmpty()) {
             return values;
         }
-        object(head, "values", "{\"turn\": \"pi * radius\"}").ifPresent(object -> {
+        shapes.object(head, "values", "{\"turn\": \"pi * radius\"}").ifPresent(object -> {
             for (Map.Entry<String, Member> member : object.members().entrySet()) {
-                String name = member.getKey();
                 JsonNode node = member.getValue().value();
-                Optional<Expression> read = expressions.expression(name, node, names);
-                if (read.isEmpty()) {
-                    expressions.spoilt(name);
+                Place place = member.getValue().place();
+                if (node instanceof JsonObject asking) {
+                    asked(member.getKey(), asking, place).ifPresent(values::add);
+                } else {
+                    workedOut(member.getKey(), node, place).ifPresent(values::add);
                 }
-                read.filter(expression -> named(
-                                name,
-                                ExpressionsIn.sort(expression, names),
-                                member.getValue().place()))
-                        .ifPresent(expression -> values.put(name, expression));
             }
         });
         return values;
     }
 
-    private Optional<Tell> tell(JsonObject object) {
-        known(object, TELL);
-        String key = text(object, "key");
-        for (String part : List.of("what", "why", "next")) {
-            texts.put("notice." + key + "." + part, text(object, part));
+    private Optional<NamedValue> workedOut(String name, JsonNode node, Place place) {
+        Optional<Expression> read = expressions.expression(name, node, names);
+        if (read.isEmpty()) {
+            expressions.spoilt(name);
         }
-        String at = object.get("at").isPresent() ? text(object, "at") : "";
+        return read.filter(expression -> named(name, ExpressionsIn.sort(expression, names), place))
+                .map(expression -> new NamedValue.Worked(name, expression));
+    }
+
+    private Optional<NamedValue> asked(String name, JsonObject object, Place place) {
+        Optional<Asking> asking = asking(object, ASKS, "asks");
+        Map<String, Sort> taken = new LinkedHashMap<>();
+        shapes.object(object, "answers", "{\"width\": \"length\"}").ifPresent(answers -> {
+            for (Map.Entry<String, Member> answer : answers.members().entrySet()) {
+                String key = name + "." + answer.getKey();
+                Optional<Sort> sort = kind(answers, answer.getKey()).map(Worths::sort);
+                if (sort.isEmpty()) {
+                    expressions.spoilt(key);
+                } else if (named(key, sort.get(), place)) {
+                    taken.put(answer.getKey(), sort.get());
+                }
+            }
+        });
+        return asking.map(whom -> new NamedValue.Answered(name, whom, taken));
+    }
+
+    /** What another calculator is asked, and by what id: under {@code calculator} or {@code asks}. */
+    private Optional<Asking> asking(JsonObject object, List<String> keys, String whom) {
+        shapes.known(object, keys);
+        String calculator = shapes.text(object, whom);
+        return shapes.object(object, "questions", "{\"parts\": []}")
+                .map(questions -> new SketchReader(names, expressions).group(questions))
+                .map(sketch -> new Asking(calculator, sketch, others));
+    }
+
+    private Optional<Tell> tell(JsonObject object) {
+        shapes.known(object, TELL);
+        String key = shapes.text(object, "key");
+        for (String part : List.of("what", "why", "next")) {
+            texts.put("notice." + key + "." + part, shapes.text(object, part));
+        }
+        String at = object.get("at").isPresent() ? shapes.text(object, "at") : "";
         List<Expression> with = new ArrayList<>();
-        list(object, "with")
+        shapes.list(object, "with")
                 .forEach(node -> expressions.expression("with", node, names).ifPresent(with::add));
         Optional<Expression> when =
-                must(object, "when").flatMap(node -> expressions.wanted("when", node, names, Sort.Plain.TRUTH));
+                shapes.must(object, "when").flatMap(node -> expressions.wanted("when", node, names, Sort.Plain.TRUTH));
         NoticeKind kind = severity(object, key);
         return when.filter(expression -> kind != null).map(expression -> new Tell(kind, at, expression, with));
     }
 
     private NoticeKind severity(JsonObject object, String key) {
-        String word = text(object, "severity");
+        String word = shapes.text(object, "severity");
         switch (word) {
             case "stop":
                 return NoticeKind.stop(key);
@@ -232,21 +268,22 @@ public final class TemplateReader {
     private void answer(JsonObject object, String id, Map<Answer, Expression> answers) {
         Set<String> keys = new TreeSet<>(Written.ANSWERED);
         keys.addAll(List.of("key", "kind", "is", "label", "help", "lead"));
-        known(object, List.copyOf(keys));
-        String key = text(object, "key");
+        shapes.known(object, List.copyOf(keys));
+        String key = shapes.text(object, "key");
         boolean lead = object.get("lead")
                 .filter(node ->
                         node instanceof JsonScalar scalar && scalar.text().equals("true"))
                 .isPresent();
-        kind(object)
+        kind(object, "kind")
                 .flatMap(kind -> declared(
                         object,
-                        () -> Written.answer(id + ".answer", key, kind, attributes(object, Written.ANSWERED), lead)))
+                        () -> Written.answer(
+                                id + ".answer", key, kind, shapes.attributes(object, Written.ANSWERED), lead)))
                 .ifPresent(answer -> {
-                    texts.put(answer.labelKey(), text(object, "label"));
-                    texts.put(answer.helpKey(), text(object, "help"));
-                    must(object, "is")
-                            .flatMap(node -> expressions.wanted("is", node, names, Worths.sort(answer)))
+                    texts.put(answer.labelKey(), shapes.text(object, "label"));
+                    texts.put(answer.helpKey(), shapes.text(object, "help"));
+                    shapes.must(object, "is")
+                            .flatMap(node -> expressions.wanted("is", node, names, Worths.sort(answer.kind())))
                             .ifPresent(expression -> answers.put(answer, expression));
                 });
     }
@@ -268,8 +305,8 @@ public final class TemplateReader {
         return first;
     }
 
-    private Optional<Kind> kind(JsonObject object) {
-        String word = text(object, "kind");
+    private Optional<Kind> kind(JsonObject object, String key) {
+        String word = shapes.text(object, key);
         Optional<Kind> kind = Written.TYPED.stream()
                 .filter(candidate -> word.equals(candidate.name().toLowerCase(Locale.ROOT)))
                 .findFirst();
@@ -281,88 +318,8 @@ public final class TemplateReader {
             say(
                     TemplateNotices.TEMPLATE_DECLARATION.with(
                             "\"" + word + "\" is no kind; kinds are " + String.join(", ", known)),
-                    object.get("kind").orElseThrow().place());
+                    object.get(key).orElseThrow().place());
         }
         return kind;
-    }
-
-    private Map<String, String> attributes(JsonObject object, Set<String> keys) {
-        Map<String, String> attributes = new HashMap<>();
-        for (String key : keys) {
-            object.get(key)
-                    .filter(node -> node instanceof JsonScalar)
-                    .ifPresent(node -> attributes.put(key, ((JsonScalar) node).text()));
-        }
-        return attributes;
-    }
-
-    private void known(JsonObject object, List<String> known) {
-        for (Map.Entry<String, Member> member : object.members().entrySet()) {
-            if (!known.contains(member.getKey())) {
-                say(
-                        JsonNotices.unknownKey(member.getKey(), known),
-                        member.getValue().place());
-            }
-        }
-    }
-
-    private Optional<JsonNode> must(JsonObject object, String key) {
-        Optional<JsonNode> node = object.get(key);
-        if (node.isEmpty()) {
-            say(TemplateNotices.TEMPLATE_MISSING.with(key), object.place());
-        }
-        return node;
-    }
-
-    /** The text that must stand under a key; empty where it is told that it does not. */
-    private String text(JsonObject object, String key) {
-        return must(object, key)
-                .flatMap(node -> {
-                    Optional<String> text = object.text(key);
-                    if (text.isEmpty()) {
-                        say(JsonNotices.wrongShape(key, "\"…\"", node), node.place());
-                    }
-                    return text;
-                })
-                .orElse("");
-    }
-
-    private Optional<JsonObject> object(JsonObject object, String key, String like) {
-        return must(object, key).flatMap(node -> {
-            if (node instanceof JsonObject inside) {
-                return Optional.of(inside);
-            }
-            say(JsonNotices.wrongShape(key, like, node), node.place());
-            return Optional.empty();
-        });
-    }
-
-    private List<JsonObject> objects(JsonObject head, String key, String like) {
-        List<JsonObject> objects = new ArrayList<>();
-        for (JsonNode node : list(head, key)) {
-            if (node instanceof JsonObject object) {
-                objects.add(object);
-            } else {
-                say(JsonNotices.wrongShape(key, like, node), node.place());
-            }
-        }
-        return objects;
-    }
-
-    private List<JsonNode> list(JsonObject object, String key) {
-        JsonNode node = object.get(key).orElse(null);
-        if (node == null || node instanceof JsonArray) {
-            return node == null ? List.of() : ((JsonArray) node).items();
-        }
-        say(JsonNotices.wrongShape(key, "[]", node), node.place());
-        return List.of();
-    }
-
-    private int number(JsonNode node, String key) {
-        if (node instanceof JsonScalar scalar && scalar.text().matches("[1-9]\\d{0,5}")) {
-            return Integer.parseInt(scalar.text());
-        }
-        say(JsonNotices.wrongShape(key, "1", node), node.place());
-        return 1;
     }
 }

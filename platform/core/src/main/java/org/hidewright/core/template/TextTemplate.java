@@ -5,10 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Declaration;
@@ -20,46 +21,36 @@ import org.hidewright.core.CoreTexts;
 import org.hidewright.core.expression.Expression;
 import org.hidewright.core.expression.ExpressionTrouble;
 import org.hidewright.core.expression.Worth;
-import org.hidewright.core.json.JsonOut;
-import org.hidewright.core.work.TypedValues;
 
 /** A template that is written as a text: a calculator that answers an item. */
 public final class TextTemplate implements DeclaredCalculator {
     /** What any such template may tell besides its own. */
     static final List<NoticeKind> NOTICES = List.of(
-            TemplateNotices.TEMPLATE_NO_DRAWER, TemplateNotices.TEMPLATE_DRAWING, TemplateNotices.TEMPLATE_TOO_MANY);
+            TemplateNotices.TEMPLATE_NO_DRAWER,
+            TemplateNotices.TEMPLATE_NOBODY_TO_ASK,
+            TemplateNotices.TEMPLATE_NO_SUCH_ANSWER,
+            TemplateNotices.TEMPLATE_ASKS_BADLY,
+            TemplateNotices.TEMPLATE_TOO_MANY);
 
     /** The key of the item among the answers. */
     static final String ITEM = "item";
 
     private final Declaration declaration;
-    private final Map<String, Expression> values;
+    private final List<NamedValue> values;
     private final List<Tell> tells;
     private final Map<Answer, Expression> answers;
-    private final Drawing drawing;
+    private final Asking drawing;
     private final Map<String, String> texts;
-
-    /**
-     * What is drawn.
-     *
-     * @param calculator id of the one that draws
-     * @param questions what it is asked
-     */
-    record Drawing(String calculator, Sketch.Group questions, Function<String, Optional<DeclaredCalculator>> others) {
-        Optional<DeclaredCalculator> drawer() {
-            return others.apply(calculator);
-        }
-    }
 
     TextTemplate(
             Declaration declaration,
-            Map<String, Expression> values,
+            List<NamedValue> values,
             List<Tell> tells,
             Map<Answer, Expression> answers,
-            Drawing drawing,
+            Asking drawing,
             Map<String, String> texts) {
         this.declaration = declaration;
-        this.values = new LinkedHashMap<>(values);
+        this.values = List.copyOf(values);
         this.tells = List.copyOf(tells);
         this.answers = new LinkedHashMap<>(answers);
         this.drawing = drawing;
@@ -71,13 +62,15 @@ public final class TextTemplate implements DeclaredCalculator {
         return declaration;
     }
 
-    /** Its own; then those of the host, for what can go wrong in any template; then those of the one that draws. */
+    /** Its own; then those of the host, for what can go wrong in any template; then those of all it asks. */
     @Override
     public Texts texts() {
         return (key, language) -> Optional.ofNullable(texts.get(key))
                 .map(text -> text.replace("'", "''"))
                 .or(() -> CoreTexts.TEXTS.find(key, language))
-                .or(() -> drawing.drawer().flatMap(drawer -> drawer.texts().find(key, language)));
+                .or(() -> asked().flatMap(asking -> asking.whom().stream())
+                        .flatMap(whom -> whom.texts().find(key, language).stream())
+                        .findFirst());
     }
 
     @Override
@@ -86,15 +79,17 @@ public final class TextTemplate implements DeclaredCalculator {
             return worked(questions, working);
         } catch (ExpressionTrouble e) {
             return Outcome.refuse(e.notice());
+        } catch (Refusal e) {
+            return e.outcome();
         }
     }
 
-    private Outcome<Values> worked(Values questions, Working working) throws ExpressionTrouble {
+    private Outcome<Values> worked(Values questions, Working working) throws ExpressionTrouble, Refusal {
         Map<String, Worth> names = new LinkedHashMap<>(Worths.of(questions));
-        for (Map.Entry<String, Expression> value : values.entrySet()) {
-            names.put(value.getKey(), value.getValue().worth(names));
-        }
         List<Notice> notices = new ArrayList<>();
+        for (NamedValue value : values) {
+            value.add(names, notices);
+        }
         for (Tell tell : tells) {
             if (((Worth.Truth) tell.when().worth(names)).yes()) {
                 notices.add(notice(tell, names));
@@ -109,12 +104,14 @@ public final class TextTemplate implements DeclaredCalculator {
                     answer.getKey().key(),
                     Worths.value(answer.getKey(), answer.getValue().worth(names)));
         }
-        Sketch.Rows rows = new Sketch.Rows();
-        Object asked = drawing.questions().drawn(names, rows);
-        if (rows.wereTooMany()) {
-            return Outcome.refuse(TemplateNotices.TEMPLATE_TOO_MANY.with(Sketch.Rows.MOST));
-        }
-        return drawn(JsonOut.line(asked), answered, notices, working);
+        return drawn(drawing.outcome(names, working), answered, notices);
+    }
+
+    private Stream<Asking> asked() {
+        Stream<Asking> values = this.values.stream()
+                .filter(NamedValue.Answered.class::isInstance)
+                .map(value -> ((NamedValue.Answered) value).asking());
+        return Stream.concat(Stream.of(drawing), values);
     }
 
     private static Notice notice(Tell tell, Map<String, Worth> names) throws ExpressionTrouble {
@@ -125,17 +122,7 @@ public final class TextTemplate implements DeclaredCalculator {
         return tell.notice(with.toArray());
     }
 
-    private Outcome<Values> drawn(String asked, Map<String, Object> answered, List<Notice> notices, Working working) {
-        Optional<DeclaredCalculator> drawer = drawing.drawer();
-        if (drawer.isEmpty()) {
-            return Outcome.refuse(TemplateNotices.TEMPLATE_NO_DRAWER.with(drawing.calculator()));
-        }
-        TypedValues typed = TypedValues.read(drawer.get().declaration(), asked);
-        if (typed.values().isEmpty()) {
-            return Outcome.refuse(
-                    TemplateNotices.TEMPLATE_DRAWING.with(drawing.calculator(), String.join(" ", typed.said())));
-        }
-        Outcome<Values> outcome = drawer.get().work(typed.values().get(), working);
+    private Outcome<Values> drawn(Outcome<Values> outcome, Map<String, Object> answered, List<Notice> notices) {
         List<Notice> all = new ArrayList<>(notices);
         all.addAll(outcome.notices());
         if (outcome.refused()) {

@@ -4,32 +4,25 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Answer;
-import org.hidewright.api.declaration.Field;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
-import org.hidewright.api.measure.Angle;
-import org.hidewright.api.measure.Area;
-import org.hidewright.api.measure.Density;
 import org.hidewright.api.measure.Dimension;
-import org.hidewright.api.measure.Duration;
-import org.hidewright.api.measure.Length;
-import org.hidewright.api.measure.Mass;
 import org.hidewright.api.measure.Quantity;
-import org.hidewright.api.measure.Volume;
 import org.hidewright.core.expression.Measure;
 import org.hidewright.core.expression.Sort;
 import org.hidewright.core.expression.Worth;
+import org.hidewright.core.work.Quantities;
 
 /** Values of questions and answers as expressions know them, and back. */
 final class Worths {
     private Worths() {}
 
     /** What a question or answer of this kind is to an expression. */
-    static Sort sort(Field field) {
-        return switch (field.kind()) {
+    static Sort sort(Kind kind) {
+        return switch (kind) {
             case FLAG -> Sort.Plain.TRUTH;
             case CHOICE, TEXT -> Sort.Plain.WORD;
-            default -> Measure.of(field.kind().dimension().orElseThrow()).orElseThrow();
+            default -> Measure.of(kind.dimension().orElseThrow()).orElseThrow();
         };
     }
 
@@ -57,7 +50,7 @@ final class Worths {
             Dimension dimension = answer.kind().dimension().orElseThrow();
             return answer.kind() == Kind.COUNT
                     ? (Object) (int) Math.rint(amount.number())
-                    : quantity(dimension, amount.inBase(dimension));
+                    : Quantities.of(dimension, amount.inBase(dimension));
         }
         return worth instanceof Worth.Truth truth ? (Object) truth.yes() : ((Worth.Word) worth).text();
     }
@@ -67,24 +60,11 @@ final class Worths {
         if (worth instanceof Worth.Amount amount) {
             return amount.measure()
                     .dimension()
-                    .map(dimension -> quantity(dimension, amount.inBase(dimension)))
+                    .map(dimension -> Quantities.of(dimension, amount.inBase(dimension)))
                     .orElse(amount.number());
         }
         return worth instanceof Worth.Truth truth
                 ? Phrase.of(truth.yes() ? "template-yes" : "template-no")
                 : ((Worth.Word) worth).text();
-    }
-
-    private static Object quantity(Dimension dimension, double base) {
-        return switch (dimension) {
-            case LENGTH -> Length.ofMm(base);
-            case ANGLE -> Angle.ofRadians(base);
-            case AREA -> Area.ofMm2(base);
-            case MASS -> Mass.ofGrams(base);
-            case DENSITY -> Density.ofGramsPerCm3(base);
-            case VOLUME -> Volume.ofMl(base);
-            case DURATION -> Duration.ofSeconds(base);
-            default -> base;
-        };
     }
 }

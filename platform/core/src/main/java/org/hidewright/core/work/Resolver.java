@@ -13,13 +13,8 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
-import org.hidewright.api.measure.Angle;
-import org.hidewright.api.measure.Area;
-import org.hidewright.api.measure.Density;
 import org.hidewright.api.measure.Dimension;
-import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
-import org.hidewright.api.measure.Mass;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.api.measure.Range;
@@ -27,7 +22,6 @@ import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Typed;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
-import org.hidewright.api.measure.Volume;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
@@ -226,7 +220,7 @@ final class Resolver {
         if (value instanceof List<?> items) {
             return items.stream().map(item -> snapped(question, item)).toList();
         } else if (value instanceof Quantity<?> quantity) {
-            return quantity(quantity.dimension(), snapped(question, quantity.base()));
+            return Quantities.of(quantity.dimension(), snapped(question, quantity.base()));
         } else if (value instanceof Size size) {
             return Size.of(
                     Length.ofMm(snapped(question, size.width().mm())),
@@ -270,8 +264,8 @@ final class Resolver {
         if (question.min().isPresent() && value < question.min().getAsDouble()) {
             refuse(
                     ProjectNotices.BELOW_LIMIT.with(
-                            quantity(dimension, value),
-                            quantity(dimension, question.min().getAsDouble())),
+                            Quantities.of(dimension, value),
+                            Quantities.of(dimension, question.min().getAsDouble())),
                     path,
                     place);
             return false;
@@ -279,8 +273,8 @@ final class Resolver {
         if (question.max().isPresent() && value > question.max().getAsDouble()) {
             refuse(
                     ProjectNotices.ABOVE_LIMIT.with(
-                            quantity(dimension, value),
-                            quantity(dimension, question.max().getAsDouble())),
+                            Quantities.of(dimension, value),
+                            Quantities.of(dimension, question.max().getAsDouble())),
                     path,
                     place);
             return false;
@@ -291,7 +285,7 @@ final class Resolver {
         if (endsOutside) {
             say(
                     ProjectNotices.RANGE_PAST_LIMIT.with(
-                            quantity(dimension, range.low()), quantity(dimension, range.high())),
+                            Quantities.of(dimension, range.low()), Quantities.of(dimension, range.high())),
                     path,
                     place);
         }
@@ -300,9 +294,9 @@ final class Resolver {
                 .filter(usual -> !Wording.alike(dimension, value, value < usual.low() ? usual.low() : usual.high()))
                 .ifPresent(usual -> say(
                         ProjectNotices.UNUSUAL.with(
-                                quantity(dimension, value),
-                                quantity(dimension, usual.low()),
-                                quantity(dimension, usual.high())),
+                                Quantities.of(dimension, value),
+                                Quantities.of(dimension, usual.low()),
+                                Quantities.of(dimension, usual.high())),
                         path,
                         place));
         return true;
@@ -332,20 +326,6 @@ final class Resolver {
 
     /** A value of a dimension; of money, in the currency that is the unit. */
     private static Object inUnit(Dimension dimension, Unit unit, double base) {
-        return dimension == Dimension.MONEY ? Money.of(base, unit) : quantity(dimension, base);
-    }
-
-    private static Object quantity(Dimension dimension, double base) {
-        return switch (dimension) {
-            case LENGTH -> Length.ofMm(base);
-            case ANGLE -> Angle.ofRadians(base);
-            case AREA -> Area.ofMm2(base);
-            case MASS -> Mass.ofGrams(base);
-            case DENSITY -> Density.ofGramsPerCm3(base);
-            case VOLUME -> Volume.ofMl(base);
-            case DURATION -> Duration.ofSeconds(base);
-            case NUMBER -> base;
-            case MONEY -> throw new IllegalArgumentException("money needs its currency");
-        };
+        return dimension == Dimension.MONEY ? Money.of(base, unit) : Quantities.of(dimension, base);
     }
 }

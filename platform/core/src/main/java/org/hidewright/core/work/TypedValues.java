@@ -5,8 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hidewright.api.declaration.Declaration;
+import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.measure.Dimension;
+import org.hidewright.api.measure.Typed;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
@@ -46,8 +50,49 @@ public record TypedValues(Optional<Values> values, List<String> said) {
         List<String> said = remarks.stream()
                 .filter(Remark::stops)
                 .map(remark -> remark.question() + ": " + words().what(remark))
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
+        withoutUnit(declaration.questions(), entries, "", said);
         return new TypedValues(said.isEmpty() ? values : Optional.empty(), said);
+    }
+
+    /** A maker who leaves a unit out means the usual one; where it was worked out, the unit was lost on the way. */
+    private static void withoutUnit(
+            List<Question> questions, Map<String, Entry.Answered> entries, String path, List<String> said) {
+        for (Question question : questions) {
+            Entry.Answered answered = entries.get(question.key());
+            if (answered != null && answered.origin() == Entry.Origin.TYPED) {
+                String here = path.isEmpty() ? question.key() : path + "." + question.key();
+                withoutUnit(question, answered.entry(), here, said);
+            }
+        }
+    }
+
+    private static void withoutUnit(Question question, Entry entry, String path, List<String> said) {
+        if (entry instanceof Entry.Quantity quantity) {
+            mustHaveUnit(quantity.typed(), path, said);
+        } else if (entry instanceof Entry.TwoSides sides) {
+            mustHaveUnit(sides.typed().width(), path, said);
+            mustHaveUnit(sides.typed().height(), path, said);
+        } else if (entry instanceof Entry.Several several) {
+            several.items().forEach(item -> withoutUnit(question, item, path, said));
+        } else if (entry instanceof Entry.Group group) {
+            withoutUnit(question.questions(), group.answers(), path, said);
+        } else if (entry instanceof Entry.OneOf one) {
+            question.variants().stream()
+                    .filter(variant -> variant.key().equals(one.variant()))
+                    .forEach(variant ->
+                            withoutUnit(variant.questions(), one.answers(), path + "." + variant.key(), said));
+        } else if (entry instanceof Entry.Table table) {
+            table.rows().forEach(row -> withoutUnit(question, row.entry(), path + "[" + row.id() + "]", said));
+        }
+    }
+
+    private static void mustHaveUnit(Typed typed, String path, List<String> said) {
+        if (typed.dimension() != Dimension.NUMBER
+                && !typed.unitTyped()
+                && typed.range().nominal() != 0) {
+            said.add(path + ": " + typed.text() + " has no unit.");
+        }
     }
 
     private static JsonObject object(String json) {

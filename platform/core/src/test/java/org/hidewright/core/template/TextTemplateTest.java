@@ -9,8 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Kind;
@@ -19,11 +21,16 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Length;
+import org.hidewright.core.CoreTexts;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.Test;
 
 class TextTemplateTest {
     private static final DeclaredCalculator PLATES = RecordCalculator.of(new Plates());
+
+    private static final DeclaredCalculator DOUBLING = RecordCalculator.of(new Doubling());
 
     private static final String SLEEVE = """
             {
@@ -70,7 +77,11 @@ class TextTemplateTest {
             """;
 
     private static TemplateReader.Result read(String text) {
-        return TemplateReader.read(text, id -> Optional.of(PLATES).filter(found -> id.equals("plates")));
+        return TemplateReader.read(
+                text,
+                id -> Stream.of(PLATES, DOUBLING)
+                        .filter(found -> found.declaration().id().equals(id))
+                        .findFirst());
     }
 
     private static TextTemplate sleeve() {
@@ -169,11 +180,95 @@ class TextTemplateTest {
     }
 
     @Test
+    void aNumberThatLostItsUnitIsNotDrawn() {
+        String text = SLEEVE.replace("\"=width - 2 mm\"", "\"=width / 1 mm\"");
+        Outcome<Values> outcome = work(read(text).template().orElseThrow(), asked(1, "cloth"));
+        assertTrue(outcome.refused());
+        assertEquals(
+                "[plates, plates[lining].width: 93.6 has no unit.]",
+                outcome.notices().get(0).args().toString());
+    }
+
+    @Test
+    void whatCannotBeTypedIsNoAmountToDraw() {
+        assertEquals("template-gives 37:83", said("\"=width - 2 mm\"", "\"=1 / width\""));
+        assertEquals("template-gives 37:83", said("\"=width - 2 mm\"", "\"=width * width * width\""));
+        assertEquals("template-gives 34:32", said("\"name\": \"Back\"", "\"name\": \"Back {thumb}\""));
+        assertEquals(
+                "template-each-outside 32:20",
+                said("\"questions\": {\n      \"plates\"", "\"questions\": { \"each\": 2,\n      \"plates\""));
+    }
+
+    private static String asking(String values) {
+        return SLEEVE.replace("\"step\": \"12 mm\"", "\"step\": \"12 mm\", " + values);
+    }
+
+    @Test
+    void anotherCalculatorIsAskedForAValue() {
+        TextTemplate template = read(asking("""
+                        "doubled": {"asks": "doubling", "questions": {"of": "=card-width"}, "answers": {"twice": "length"}},
+                        "four": "2 * doubled.twice"
+                        """).replace("\"is\": \"width\"", "\"is\": \"four\""))
+                .template()
+                .orElseThrow();
+        Outcome<Values> outcome = work(template, asked(1, "none"));
+        assertEquals(
+                4 * 85.6,
+                ((Length) outcome.answers().orElseThrow().get("panel-width").orElseThrow()).mm(),
+                1e-9);
+        assertEquals(
+                List.of("doubled"),
+                outcome.notices().stream()
+                        .map(notice -> notice.kind().key() + notice.place())
+                        .toList());
+        assertEquals("Doubled.", text(template, "notice.doubled.what"), "told in the words of who was asked");
+    }
+
+    @Test
+    void whatIsAskedInVainEndsItWithItsReason() {
+        assertEquals("template-nobody-to-ask [halving]", asked("\"halving\"", "=card-width", "length"));
+        assertEquals(
+                "template-no-such-answer [doubling, an area, twice, twice]",
+                asked("\"doubling\"", "=card-width", "area"));
+        assertEquals(
+                "template-asks-badly [doubling, of: 85.6 has no unit.]",
+                asked("\"doubling\"", "=card-width / 1 mm", "length"));
+        assertEquals("too-long [190.0 mm]", asked("\"doubling\"", "=card-width + 104.4 mm", "length"));
+    }
+
+    private static String asked(String whom, String of, String kind) {
+        String text = asking("\"doubled\": {\"asks\": " + whom + ", \"questions\": {\"of\": \"" + of
+                + "\"}, \"answers\": {\"twice\": \"" + kind + "\"}}");
+        Notice told = work(read(text).template().orElseThrow(), asked(1, "none"))
+                .notices()
+                .get(0);
+        Wording words = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        return told.kind().key() + " "
+                + told.args().stream()
+                        .map(arg ->
+                                arg instanceof Phrase phrase ? words.phrase(CoreTexts.TEXTS, phrase) : arg.toString())
+                        .toList()
+                        .toString()
+                        .replace('\u00a0', ' ');
+    }
+
+    @Test
+    void whatFollowsFromAnAnswerThatIsWronglyTakenIsNotToldAgain() {
+        TemplateReader.Result result = read(asking("""
+                "doubled": {"asks": "doubling", "questions": {"of": "=card-width"}, "answers": {"twice": "lenght"}},
+                "four": "2 * doubled.twice"
+                """));
+        assertEquals(
+                List.of("notice.template-declaration"),
+                result.remarks().stream().map(Remark::key).toList());
+    }
+
+    @Test
     void withoutACalculatorThatDrawsThereIsNothing() {
         TextTemplate template =
                 TemplateReader.read(SLEEVE, id -> Optional.empty()).template().orElseThrow();
         Outcome<Values> outcome = work(template, asked(1, "none"));
-        assertEquals("template-no-drawer", outcome.notices().get(0).kind().key());
+        assertEquals("template-nobody-to-ask", outcome.notices().get(0).kind().key());
         assertEquals(List.of("plates"), outcome.notices().get(0).args());
     }
 

@@ -1,0 +1,64 @@
+package org.hidewright.core.template;
+
+import java.util.List;
+import java.util.Map;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Refusal;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.core.expression.Expression;
+import org.hidewright.core.expression.ExpressionTrouble;
+import org.hidewright.core.expression.Sort;
+import org.hidewright.core.expression.Worth;
+
+/** A name that a template gives to what it works out or asks, for the expressions after it. */
+sealed interface NamedValue {
+    /** Adds what it is worth to the names before it, and to what is told what is said of it. */
+    void add(Map<String, Worth> names, List<Notice> told) throws ExpressionTrouble, Refusal;
+
+    /** Worked out by an expression. */
+    record Worked(String name, Expression expression) implements NamedValue {
+        @Override
+        public void add(Map<String, Worth> names, List<Notice> told) throws ExpressionTrouble {
+            names.put(name, expression.worth(names));
+        }
+    }
+
+    /**
+     * Answered by another calculator: {@code name.answer} for each answer that is taken.
+     *
+     * @param answers what is taken, and what the text says of its sort
+     */
+    record Answered(String name, Asking asking, Map<String, Sort> answers) implements NamedValue {
+        @Override
+        public void add(Map<String, Worth> names, List<Notice> told) throws ExpressionTrouble, Refusal {
+            Outcome<Values> outcome = asking.outcome(names, Working.NONE);
+            for (Notice notice : outcome.notices()) {
+                // its place is a question of the calculator that was asked, which nobody sees here
+                Notice here = notice.kind().with(notice.args().toArray());
+                if (notice.kind().severity() == NoticeKind.Severity.STOP) {
+                    throw new Refusal(here);
+                }
+                told.add(here);
+            }
+            Map<String, Worth> given = Worths.of(outcome.answers().orElseThrow());
+            for (Map.Entry<String, Sort> answer : answers.entrySet()) {
+                Worth worth = given.get(answer.getKey());
+                if (worth == null || !worth.sort().equals(answer.getValue())) {
+                    throw new Refusal(TemplateNotices.TEMPLATE_NO_SUCH_ANSWER.with(
+                            asking.calculator(),
+                            answer.getValue().words(),
+                            answer.getKey(),
+                            String.join(", ", given.keySet())));
+                }
+                names.put(key(answer.getKey()), worth);
+            }
+        }
+
+        String key(String answer) {
+            return name + "." + answer;
+        }
+    }
+}
