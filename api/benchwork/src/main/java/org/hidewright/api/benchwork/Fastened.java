@@ -1,0 +1,38 @@
+package org.hidewright.api.benchwork;
+
+import java.util.List;
+import org.hidewright.api.item.Fitting;
+import org.hidewright.api.item.Seam;
+
+/** What a closure adds to an item besides the holes in its parts. */
+public final class Fastened {
+    private final List<Fitting> fittings;
+    private final List<Seam> seams;
+    private final List<Piece> pieces;
+
+    private Fastened(List<Fitting> fittings, List<Seam> seams, List<Piece> pieces) {
+        this.fittings = List.copyOf(fittings);
+        this.seams = List.copyOf(seams);
+        this.pieces = List.copyOf(pieces);
+    }
+
+    static Fastened of(List<Fitting> fittings) {
+        return new Fastened(fittings, List.of(), List.of());
+    }
+
+    static Fastened of(List<Seam> seams, Piece piece) {
+        return new Fastened(List.of(), seams, List.of(piece));
+    }
+
+    public List<Fitting> fittings() {
+        return fittings;
+    }
+
+    public List<Seam> seams() {
+        return seams;
+    }
+
+    public List<Piece> pieces() {
+        return pieces;
+    }
+}

@@ -1,0 +1,125 @@
+package org.hidewright.api.benchwork;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Path;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.Outlines;
+import org.hidewright.api.item.Part;
+import org.hidewright.api.item.StitchLine;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class ClosureTest {
+    private static final double EXACT = 1e-6;
+
+    private Piece flap;
+    private Piece front;
+
+    @BeforeEach
+    void draw() throws NoRoom {
+        flap = Piece.of("flap", "Flap", Outlines.rectangle(Point.of(0, 0), 80, 50), 2);
+        front = Piece.of("front", "Front", Outlines.rectangle(Point.of(0, 0), 80, 100), 2);
+    }
+
+    private Fastened fasten(Closure closure) throws NoRoom {
+        return closure.fasten("closure", "Closure", flap, Point.of(40, 20), -Math.PI / 2, front, Point.of(40, 60));
+    }
+
+    @Test
+    void aStudHasAHoleWithASlitTowardsTheEdge() throws NoRoom {
+        Closure stud = Closure.stud(2.5, 4, 8);
+        Fastened fastened = fasten(stud);
+        assertEquals(
+                "[flap.closure, front.closure]",
+                fastened.fittings().get(0).holes().toString());
+        assertEquals(4, flap.part().holes().get(0).diameter());
+        assertEquals(2.5, front.part().holes().get(0).diameter());
+        Box slit = flap.part().cutOuts().get(0).bounds();
+        assertEquals(20 - 8, slit.minY(), EXACT, "from the middle of the hole to its end");
+        assertTrue(slit.maxY() > 20 - 2, "it opens into the hole");
+        assertEquals(40, (slit.minX() + slit.maxX()) / 2, EXACT);
+        assertEquals(16, stud.leastToEnd());
+        assertEquals(List.of(), front.part().cutOuts());
+    }
+
+    @Test
+    void aSnapHasAHoleOnEitherSide() throws NoRoom {
+        Closure snap = Closure.snap(4.5, 3.5, 12.5);
+        Fastened fastened = fasten(snap);
+        assertEquals(1, fastened.fittings().size());
+        assertEquals(List.of(), fastened.pieces());
+        assertEquals(List.of(), fastened.seams());
+        assertEquals(4.5, flap.part().holes().get(0).diameter());
+        assertEquals(3.5, front.part().holes().get(0).diameter());
+        assertEquals(Point.of(40, 60), front.part().holes().get(0).centre());
+        assertEquals(12.5 / 2 + 3, snap.leastToEnd());
+        assertEquals(9, Closure.snap(4.5, 3.5, 6).leastToEnd());
+    }
+
+    @Test
+    void aMagnetHasTwoSlitsOnEitherSide() throws NoRoom {
+        Closure magnet = Closure.magnet(9, 5, 18);
+        assertEquals(List.of(), fasten(magnet).fittings());
+        for (Part part : List.of(flap.part(), front.part())) {
+            List<Path> slits = part.cutOuts();
+            assertEquals(2, slits.size());
+            assertEquals(9, middle(slits.get(0)).distanceTo(middle(slits.get(1))), EXACT);
+            assertEquals(5, slits.get(0).bounds().width(), EXACT, "across the way it is opened");
+        }
+        assertEquals(12, magnet.leastToEnd());
+    }
+
+    private static Point middle(Path path) {
+        Box box = path.bounds();
+        return Point.of((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+    }
+
+    @Test
+    void aKeeperIsSewnDownBesideTheStrap() throws NoRoom {
+        // a strap of 20 mm with 2 mm of ease... the loop of 1.5 mm goes over a stack of 5 mm
+        Closure keeper = Closure.strapAndKeeper(20, 5, 14, 1.5, 3);
+        Fastened fastened = fasten(keeper);
+        Piece loop = fastened.pieces().get(0);
+        double foot = 2 * 3 + 1.5;
+        double bends = 4 * Math.PI / 2 * 0.75;
+        assertEquals(
+                2 * foot + 20 + 1 + 2 * (5 - 1.5) + bends,
+                loop.outline().bounds().width(),
+                EXACT);
+        assertEquals(14, loop.outline().bounds().height(), EXACT);
+        assertEquals(2, fastened.seams().size());
+        List<StitchLine> under = front.part().stitchLines();
+        assertEquals(2, under.size());
+        double left = under.get(0).holes().get(0).x();
+        double right = under.get(1).holes().get(0).x();
+        // between the feet: the strap, its ease, and the loop standing on either side
+        assertEquals(20 + 1 + 2 * 1.5 + foot, Math.abs(left - right), EXACT);
+        assertEquals(40, (left + right) / 2, EXACT);
+        for (int i = 0; i < 2; i++) {
+            assertEquals(
+                    loop.part().stitchLines().get(i).holes().size(),
+                    under.get(i).holes().size());
+            double middle = under.get(i).holes().stream()
+                    .mapToDouble(Point::y)
+                    .average()
+                    .orElseThrow();
+            assertEquals(60, middle, EXACT);
+        }
+        assertEquals(22, keeper.leastToEnd());
+    }
+
+    @Test
+    void whereThereIsNoRoomItIsTold() {
+        NoRoom none = assertThrows(
+                NoRoom.class,
+                () -> Closure.stud(2.5, 4, 30)
+                        .fasten("stud", "Stud", flap, Point.of(40, 20), -Math.PI / 2, front, Point.of(40, 60)));
+        assertEquals("flap", none.part());
+        assertEquals("stud-slit", none.what());
+    }
+}
