@@ -9,12 +9,14 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.jar.JarFile;
+import java.util.jar.Manifest;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipOutputStream;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.template.TemplateFiles;
 
 /**
  * A bundle that is to be installed.
@@ -31,9 +33,10 @@ record Candidate(Path from, Described described, byte[] jar) {
     /**
      * The bundles that were named.
      *
+     * @param follow whether templates in folders are read from there from now on
      * @throws FileTrouble if one is not there, cannot be read or is no bundle
      */
-    static List<Candidate> of(List<Path> given) throws FileTrouble {
+    static List<Candidate> of(List<Path> given, boolean follow) throws FileTrouble {
         List<Candidate> candidates = new ArrayList<>();
         for (Path path : given) {
             if (!Files.exists(path)) {
@@ -41,7 +44,7 @@ record Candidate(Path from, Described described, byte[] jar) {
             } else if (!Files.isDirectory(path)) {
                 candidates.add(ofJar(path));
             } else if (Files.exists(path.resolve(JarFile.MANIFEST_NAME))) {
-                candidates.add(ofUnpacked(path));
+                candidates.add(ofUnpacked(path, follow));
             } else {
                 for (Path jar : jarsIn(path)) {
                     candidates.add(ofJar(jar));
@@ -76,15 +79,17 @@ record Candidate(Path from, Described described, byte[] jar) {
     }
 
     /** Packed as it lies there; the manifest first, where readers of jars look for it. */
-    private static Candidate ofUnpacked(Path folder) throws FileTrouble {
+    private static Candidate ofUnpacked(Path folder, boolean follow) throws FileTrouble {
         try (Entries entries = Entries.ofFolder(folder)) {
             Described described = Described.read(folder, entries);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             try (ZipOutputStream jar = new ZipOutputStream(bytes)) {
-                pack(JarFile.MANIFEST_NAME, entries, jar);
+                pack(JarFile.MANIFEST_NAME, manifest(entries, folder, follow), jar);
                 for (String name : entries.names()) {
                     if (!name.equals(JarFile.MANIFEST_NAME)) {
-                        pack(name, entries, jar);
+                        try (InputStream in = entries.open(name)) {
+                            pack(name, in.readAllBytes(), jar);
+                        }
                     }
                 }
             }
@@ -94,14 +99,29 @@ record Candidate(Path from, Described described, byte[] jar) {
         }
     }
 
+    /** The manifest as it lies there; where the folder is followed, with its place. */
+    private static byte[] manifest(Entries entries, Path folder, boolean follow) throws IOException {
+        try (InputStream in = entries.open(JarFile.MANIFEST_NAME)) {
+            if (!follow) {
+                return in.readAllBytes();
+            }
+            Manifest manifest = new Manifest(in);
+            manifest.getMainAttributes()
+                    .putValue(
+                            TemplateFiles.FOLLOWS,
+                            folder.toAbsolutePath().normalize().toString());
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            manifest.write(bytes);
+            return bytes.toByteArray();
+        }
+    }
+
     /** Without the time of the file, so that what is packed again is the same byte by byte. */
-    private static void pack(String name, Entries entries, ZipOutputStream jar) throws IOException {
+    private static void pack(String name, byte[] bytes, ZipOutputStream jar) throws IOException {
         ZipEntry entry = new ZipEntry(name);
         entry.setTimeLocal(NO_TIME);
         jar.putNextEntry(entry);
-        try (InputStream in = entries.open(name)) {
-            in.transferTo(jar);
-        }
+        jar.write(bytes);
         jar.closeEntry();
     }
 

@@ -123,8 +123,8 @@ public final class InstalledAddOns implements AddOns {
     }
 
     @Override
-    public List<AddOn> install(List<Path> given, boolean replace) throws FileTrouble {
-        List<Candidate> candidates = Candidate.of(given);
+    public List<AddOn> install(List<Path> given, boolean replace, boolean follow) throws FileTrouble {
+        List<Candidate> candidates = Candidate.of(given, follow);
         Map<String, Candidate> byId = new TreeMap<>();
         for (Candidate candidate : candidates) {
             Candidate same = byId.putIfAbsent(candidate.id(), candidate);

@@ -12,6 +12,7 @@ import java.util.jar.JarFile;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
+import org.hidewright.core.template.TemplateFiles;
 import org.junit.jupiter.api.Test;
 
 /** Installing: all or nothing, and nothing is lost. */
@@ -69,6 +70,25 @@ class InstalledAddOnsTest extends MakersSettings {
     }
 
     @Test
+    void anAuthorHasTheFolderFollowed() throws Exception {
+        Path unpacked = Jar.bundle("nets", TemplateFiles.HEADER, "net.json")
+                .with("net.json", "{}")
+                .unpack(folder.resolve("in"));
+        addOns().install(List.of(unpacked), false, true);
+        try (JarFile file = new JarFile(jars.resolve("nets.jar").toFile())) {
+            assertEquals(
+                    unpacked.toAbsolutePath().normalize().toString(),
+                    file.getManifest().getMainAttributes().getValue(TemplateFiles.FOLLOWS));
+            assertEquals("net.json", file.getManifest().getMainAttributes().getValue(TemplateFiles.HEADER));
+        }
+        states.put(jars.resolve("nets.jar").toString(), "on");
+        addOns().install(List.of(unpacked), true, false);
+        try (JarFile file = new JarFile(jars.resolve("nets.jar").toFile())) {
+            assertEquals(null, file.getManifest().getMainAttributes().getValue(TemplateFiles.FOLLOWS));
+        }
+    }
+
+    @Test
     void whatIsNoBundleIsToldAndNothingIsInstalled() throws Exception {
         Path good = Jar.bundle("good").write(folder.resolve("good.jar"));
         Path text = Files.writeString(folder.resolve("text.jar"), "text");
@@ -119,7 +139,7 @@ class InstalledAddOnsTest extends MakersSettings {
                     "given.jar cannot be installed: " + taken
                             + " is the name of a bundle that came with the program. Ask its author for a bundle with a"
                             + " name of its own.",
-                    told(() -> addOns().install(List.of(given), true)));
+                    told(() -> addOns().install(List.of(given), true, false)));
         }
         assertEquals(List.of(), installedFiles());
     }
@@ -133,7 +153,8 @@ class InstalledAddOnsTest extends MakersSettings {
                         + " what you want.",
                 told(() -> install(given)));
         assertEquals(List.of("old name.jar"), installedFiles());
-        assertEquals("1.1.0", addOns().install(List.of(given), true).get(0).version());
+        assertEquals(
+                "1.1.0", addOns().install(List.of(given), true, false).get(0).version());
         assertEquals(List.of("nets.jar"), installedFiles());
         assertFalse(Files.exists(old));
     }
@@ -177,7 +198,7 @@ class InstalledAddOnsTest extends MakersSettings {
         there("b.jar", "nets was not started.", Jar.bundle("nets"));
         Path given = Jar.bundle("nets").write(folder.resolve("given.jar"));
         assertTrue(told(() -> install(given)).startsWith("nets 0.0.0 is installed already"));
-        addOns().install(List.of(given), true);
+        addOns().install(List.of(given), true, false);
         assertEquals(List.of("nets.jar"), installedFiles());
     }
 
@@ -185,7 +206,8 @@ class InstalledAddOnsTest extends MakersSettings {
     void whatIsTurnedOffStaysOffWhenItIsReplaced() throws Exception {
         there("nets.jar", "off", Jar.bundle("nets"));
         Path given = Jar.bundle("nets", "Bundle-Version", "2").write(folder.resolve("given.jar"));
-        assertEquals(State.OFF, addOns().install(List.of(given), true).get(0).state());
+        assertEquals(
+                State.OFF, addOns().install(List.of(given), true, false).get(0).state());
     }
 
     @Test
@@ -196,8 +218,8 @@ class InstalledAddOnsTest extends MakersSettings {
         Path b = Jar.bundle("bbb").write(folder.resolve("in/b.jar"));
         Path c = Jar.bundle("ccc").write(folder.resolve("in/c.jar"));
         Files.createDirectories(jars.resolve(".ccc.jar.new/full")); // in the way of what a write makes beside its place
-        assertTrue(
-                told(() -> addOns().install(List.of(a, b, c), true)).contains("addons/ccc.jar could not be changed: "));
+        assertTrue(told(() -> addOns().install(List.of(a, b, c), true, false))
+                .contains("addons/ccc.jar could not be changed: "));
         assertEquals(List.of(".ccc.jar.new", "aaa.jar"), installedFiles());
         assertArrayEquals(before, Files.readAllBytes(old));
     }

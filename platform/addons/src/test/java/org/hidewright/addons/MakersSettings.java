@@ -51,7 +51,7 @@ abstract class MakersSettings {
     }
 
     List<AddOn> install(Path... given) throws FileTrouble {
-        return addOns().install(List.of(given), false);
+        return addOns().install(List.of(given), false, false);
     }
 
     /** What is told: what and next, without the folder of the test. */

@@ -1,9 +1,12 @@
 package org.hidewright.catalogue;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -36,9 +39,44 @@ final class TemplateBundles {
         String name() {
             return bundle.getSymbolicName();
         }
+
+        /** Where its author has it read from. */
+        Optional<Path> followed() {
+            return Optional.ofNullable(bundle.getHeaders("").get(TemplateFiles.FOLLOWS))
+                    .map(folder -> Path.of(folder).resolve(path))
+                    .filter(Files::isRegularFile);
+        }
+
+        InputStream open() throws IOException {
+            Optional<Path> followed = followed();
+            if (followed.isPresent()) {
+                return Files.newInputStream(followed.get());
+            }
+            URL entry = bundle.getEntry(path);
+            if (entry == null) {
+                throw new FileNotFoundException(path);
+            }
+            return entry.openStream();
+        }
     }
 
-    private record Looked(long bundle, Optional<Installed> installed, List<Remark> problems) {}
+    /** What a text was read from: where this changes, it is read again. */
+    private record Stamp(long bundle, String changed) {
+        static Stamp of(File file) {
+            String changed = file.followed()
+                    .map(path -> {
+                        try {
+                            return Files.getLastModifiedTime(path) + " " + Files.size(path);
+                        } catch (IOException gone) {
+                            return "";
+                        }
+                    })
+                    .orElse("");
+            return new Stamp(file.bundle().getBundleId(), changed);
+        }
+    }
+
+    private record Looked(Stamp stamp, Optional<Installed> installed, List<Remark> problems) {}
 
     /** @param others finds the calculators that draw */
     TemplateBundles(BundleContext context, Function<String, Optional<DeclaredCalculator>> others) {
@@ -70,40 +108,33 @@ final class TemplateBundles {
     }
 
     private Looked look(String id, File file) {
+        Stamp stamp = Stamp.of(file);
         return looked.compute(
-                id,
-                (same, before) ->
-                        before != null && before.bundle() == file.bundle().getBundleId() ? before : read(id, file));
+                id, (same, before) -> before != null && before.stamp().equals(stamp) ? before : read(id, file, stamp));
     }
 
-    private static Looked unusable(File file, List<Remark> why) {
+    private static Looked unusable(File file, Stamp stamp, List<Remark> why) {
         List<Remark> problems = new ArrayList<>();
         problems.add(Services.remark(CatalogueNotices.INVALID_TEMPLATE.with(file.name(), file.path())));
         problems.addAll(why);
-        return new Looked(file.bundle().getBundleId(), Optional.empty(), problems);
+        return new Looked(stamp, Optional.empty(), problems);
     }
 
-    private Looked read(String id, File file) {
-        URL entry = file.bundle().getEntry(file.path());
-        if (entry == null) {
-            return unusable(file, List.of(Services.remark(CatalogueNotices.TEMPLATE_NOT_THERE.with(file.path()))));
-        }
+    private Looked read(String id, File file, Stamp stamp) {
         TemplateReader.Result result;
-        try (InputStream in = entry.openStream()) {
+        try (InputStream in = file.open()) {
             result = TemplateReader.read(new String(in.readNBytes(LONGEST), StandardCharsets.UTF_8), others);
         } catch (IOException e) {
-            return unusable(file, List.of(Services.remark(CatalogueNotices.TEMPLATE_NOT_THERE.with(file.path()))));
+            return unusable(
+                    file, stamp, List.of(Services.remark(CatalogueNotices.TEMPLATE_NOT_THERE.with(file.path()))));
         }
         Optional<TextTemplate> template = result.template();
         if (template.isEmpty()) {
-            return unusable(file, result.remarks());
+            return unusable(file, stamp, result.remarks());
         }
         String own = template.get().declaration().id();
         return own.equals(id)
-                ? new Looked(
-                        file.bundle().getBundleId(),
-                        template.map(read -> new Installed(read, file.name())),
-                        result.remarks())
-                : unusable(file, List.of(Services.remark(CatalogueNotices.OTHER_ID.with(file.name(), id, own))));
+                ? new Looked(stamp, template.map(read -> new Installed(read, file.name())), result.remarks())
+                : unusable(file, stamp, List.of(Services.remark(CatalogueNotices.OTHER_ID.with(file.name(), id, own))));
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Hashtable;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.template.TemplateFiles;
@@ -80,6 +81,34 @@ class TemplateBundlesTest {
         assertTrue(installed == templates.find("key-fob").orElseThrow(), "read once");
         assertEquals(Optional.empty(), templates.find("belt"));
         assertEquals(List.of(), templates.problems());
+    }
+
+    @Test
+    void aChangeShowsAtOnceWhereTheFolderIsFollowed() throws Exception {
+        Bundle shop = bundle(5, "org.example.shop", "key-fob.json", Bundle.ACTIVE);
+        shop.getHeaders("").put(TemplateFiles.FOLLOWS, folder.toString());
+        has(shop, "key-fob.json", TEMPLATE.replace("A strip", "A packed strip"));
+        when(context.getBundles()).thenReturn(new Bundle[] {shop});
+        assertEquals("A packed strip over a ring.", purpose(), "a folder that is gone leaves what was packed");
+        Path followed = Files.writeString(folder.resolve("key-fob.json"), TEMPLATE);
+        assertEquals("A strip over a ring.", purpose());
+        Files.writeString(followed, TEMPLATE.replace("A strip", "A long strip"));
+        assertEquals("A long strip over a ring.", purpose());
+        Files.writeString(followed, TEMPLATE.replace("\"title\"", "\"tile\""));
+        assertEquals(Optional.empty(), templates.find("key-fob"));
+        Files.writeString(followed, TEMPLATE);
+        assertEquals("A strip over a ring.", purpose());
+        assertEquals(List.of(), templates.problems(), "what is mended is not told any more");
+    }
+
+    private String purpose() {
+        return templates
+                .find("key-fob")
+                .orElseThrow()
+                .calculator()
+                .texts()
+                .find("key-fob.purpose", Locale.ENGLISH)
+                .orElseThrow();
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.hidewright.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,7 @@ final class AddOnsCommand implements Subcommand {
     private static final List<String> ACTIONS = List.of(INSTALL, REMOVE, ON, OFF);
 
     private static final String REPLACE = "--replace";
+    private static final String FOLLOW = "--follow";
     private static final String JSON = "--json";
 
     @Override
@@ -48,6 +50,7 @@ final class AddOnsCommand implements Subcommand {
                 .description(texts.text("addons.named"))
                 .build());
         spec.addOption(SharedOptions.flag(REPLACE, texts.text("addons.replace")));
+        spec.addOption(SharedOptions.flag(FOLLOW, texts.text("addons.follow")));
         spec.addOption(SharedOptions.flag(JSON, texts.text("addons.json")));
     }
 
@@ -58,7 +61,7 @@ final class AddOnsCommand implements Subcommand {
         List<String> named = arguments.matchedPositionalValue(1, List.of());
         checkAction(action, named, arguments, session);
         switch (action) {
-            case INSTALL -> install(named, arguments.hasMatchedOption(REPLACE), session);
+            case INSTALL -> install(named, arguments, session);
             case REMOVE -> remove(named.get(0), session);
             case ON, OFF -> turn(named.get(0), action.equals(ON), session);
             default -> list(arguments.hasMatchedOption(JSON), session);
@@ -80,6 +83,8 @@ final class AddOnsCommand implements Subcommand {
             throw new BadArgument(texts.text("trouble.left-over", named.get(1)));
         } else if (!action.equals(INSTALL) && arguments.hasMatchedOption(REPLACE)) {
             throw new BadArgument(texts.text("addons.only-with", REPLACE, "addons install"));
+        } else if (!action.equals(INSTALL) && arguments.hasMatchedOption(FOLLOW)) {
+            throw new BadArgument(texts.text("addons.only-with", FOLLOW, "addons install"));
         } else if (!action.isEmpty() && arguments.hasMatchedOption(JSON)) {
             throw new BadArgument(texts.text("addons.only-with", JSON, "addons"));
         }
@@ -147,13 +152,19 @@ final class AddOnsCommand implements Subcommand {
         return lines;
     }
 
-    private static void install(List<String> named, boolean replace, Session session) throws FileTrouble, BadArgument {
+    private static void install(List<String> named, ParseResult arguments, Session session)
+            throws FileTrouble, BadArgument {
+        boolean follow = arguments.hasMatchedOption(FOLLOW);
         List<Path> files = new ArrayList<>();
         for (String name : named) {
-            files.add(FileText.named(name, session.texts()));
+            Path file = FileText.named(name, session.texts());
+            if (follow && Files.exists(file) && !Files.isDirectory(file)) {
+                throw new BadArgument(session.texts().text("addons.follow-folder", name));
+            }
+            files.add(file);
         }
         List<AddOn> before = session.addOns().get().all();
-        List<AddOn> installed = session.addOns().get().install(files, replace);
+        List<AddOn> installed = session.addOns().get().install(files, arguments.hasMatchedOption(REPLACE), follow);
         session.out().println(session.texts().text("addons.rights"));
         session.out().println();
         for (AddOn addOn : installed) {
@@ -167,6 +178,9 @@ final class AddOnsCommand implements Subcommand {
                     session);
         }
         session.out().println();
+        if (follow) {
+            files.forEach(file -> session.out().println(session.texts().text("addons.follows", file.toString())));
+        }
         session.out()
                 .println(session.texts()
                         .text("addons.installed-more", installed.get(0).id()));

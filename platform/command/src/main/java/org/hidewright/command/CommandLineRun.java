@@ -1,5 +1,6 @@
 package org.hidewright.command;
 
+import java.io.BufferedReader;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,10 +39,11 @@ final class CommandLineRun {
             Supplier<AddOns> addOns,
             PaperServices paper,
             String version,
+            BufferedReader in,
             PrintStream out,
             PrintStream err) {
         CommandTexts texts = new CommandTexts(new Wording(Locale.getDefault(), UnitSystem.METRIC));
-        this.session = new Session(new CatalogueWithAddOns(catalogue, addOns), addOns, paper, texts, out, err);
+        this.session = new Session(new CatalogueWithAddOns(catalogue, addOns), addOns, paper, texts, in, out, err);
         this.version = version;
     }
 
@@ -53,6 +55,7 @@ final class CommandLineRun {
                 new ExplainCommand(),
                 new WorkshopCommand(),
                 new KeepCommand(),
+                new NewCommand(),
                 new AddOnsCommand())) {
             commands.put(command.name(), command);
         }

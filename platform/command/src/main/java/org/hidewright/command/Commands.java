@@ -1,9 +1,13 @@
 package org.hidewright.command;
 
 import java.io.BufferedOutputStream;
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
@@ -56,11 +60,18 @@ public final class Commands implements ToIntFunction<String[]> {
         PrintStream out = stream(FileDescriptor.out, false);
         PrintStream err = stream(FileDescriptor.err, true);
         try {
-            return new CommandLineRun(catalogue, () -> context.getService(addOns), new Paper(), version(), out, err)
+            return new CommandLineRun(
+                            catalogue, () -> context.getService(addOns), new Paper(), version(), in(), out, err)
                     .run(arguments);
         } finally {
             out.flush();
         }
+    }
+
+    /** What is typed comes in the characters of the terminal. */
+    private static BufferedReader in() {
+        return new BufferedReader(
+                new InputStreamReader(new FileInputStream(FileDescriptor.in), Charset.defaultCharset()));
     }
 
     /** The stream of the process: what bundles print to that of the JVM must not come between answers. */

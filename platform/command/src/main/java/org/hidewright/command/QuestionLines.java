@@ -86,6 +86,8 @@ final class QuestionLines {
                     .append(String.join(
                             " | ", question.options().stream().map(Option::key).toList()));
         }
+        question.from()
+                .ifPresent(from -> facts.append("; ").append(session.texts().text("explain.from", from)));
         if (question.optional()) {
             facts.append("; ").append(session.texts().text("explain.optional"));
         }

@@ -1,5 +1,6 @@
 package org.hidewright.command;
 
+import java.io.BufferedReader;
 import java.io.PrintStream;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -17,6 +18,7 @@ import org.hidewright.core.wording.Wording;
  * @param addOns the bundles that can be turned on and off, looked up when asked for
  * @param paper writers, loaded when asked for
  * @param texts texts in the language and units asked for
+ * @param in where a maker answers what is asked
  * @param out where answers go
  * @param err where trouble goes
  */
@@ -25,6 +27,7 @@ record Session(
         Supplier<AddOns> addOns,
         PaperServices paper,
         CommandTexts texts,
+        BufferedReader in,
         PrintStream out,
         PrintStream err) {
     Wording wording() {
@@ -32,7 +35,7 @@ record Session(
     }
 
     Session in(Wording wording) {
-        return new Session(catalogue, addOns, paper, new CommandTexts(wording), out, err);
+        return new Session(catalogue, addOns, paper, new CommandTexts(wording), in, out, err);
     }
 
     /** Says what is the matter, why and what to do, each on a line of its own, with where it stands. */

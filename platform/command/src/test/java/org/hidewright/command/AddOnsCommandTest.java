@@ -120,7 +120,7 @@ class AddOnsCommandTest {
 
     @Test
     void installingSaysWhatABundleMayDoAndHowToTakeItAwayAgain() throws Exception {
-        when(terminal.addOns.install(List.of(Path.of("a.jar"), Path.of("more")), true))
+        when(terminal.addOns.install(List.of(Path.of("a.jar"), Path.of("more")), true, false))
                 .thenReturn(List.of(
                         addOn("belts", Origin.MAKER, State.NEXT_START, "belt"),
                         addOn("nets", Origin.MAKER, State.OFF)));
@@ -139,10 +139,10 @@ class AddOnsCommandTest {
 
     @Test
     void nothingGivesWayUnasked() throws Exception {
-        when(terminal.addOns.install(any(), anyBoolean()))
+        when(terminal.addOns.install(any(), anyBoolean(), anyBoolean()))
                 .thenReturn(List.of(addOn("belts", Origin.MAKER, State.NEXT_START)));
         run("install", "a.jar");
-        verify(terminal.addOns).install(List.of(Path.of("a.jar")), false);
+        verify(terminal.addOns).install(List.of(Path.of("a.jar")), false, false);
     }
 
     @Test
@@ -191,7 +191,7 @@ class AddOnsCommandTest {
         assertEquals(ExitCode.NOT_UNDERSTOOD, run(arguments.split(" ")));
         assertTrue(terminal.err.startsWith(said), terminal.err);
         assertEquals("", terminal.out);
-        verify(terminal.addOns, never()).install(any(), anyBoolean());
+        verify(terminal.addOns, never()).install(any(), anyBoolean(), anyBoolean());
         verify(terminal.addOns, never()).turn(any(), anyBoolean());
         verify(terminal.addOns, never()).remove(any());
     }

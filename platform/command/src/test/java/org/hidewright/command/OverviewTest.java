@@ -154,11 +154,11 @@ class OverviewTest {
         assertTrue(
                 terminal.err.startsWith("“kit-strap” is a calculator. Write hidewright work kit-strap"), terminal.err);
         assertEquals(2, terminal.run("telephone", "--language=en"));
-        assertTrue(terminal.err.contains("There are: make, work, explain, workshop, keep, addons."), terminal.err);
+        assertTrue(terminal.err.contains("There are: make, work, explain, workshop, keep, new, addons."), terminal.err);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"make", "work", "explain", "workshop", "keep", "addons"})
+    @ValueSource(strings = {"make", "work", "explain", "workshop", "keep", "new", "addons"})
     void eachCommandExplainsItself(String command) {
         assertEquals(0, terminal.run(command, "--help", "--language=en"));
         assertTrue(
@@ -176,7 +176,7 @@ class OverviewTest {
         }
         for (String usage : List.of(
                 "  [hidewright make PROJECT [--into FOLDER] [--workshop FILE] ë",
-                "  [hidewright addons [install FILE|FOLDER… [--replace] | remove NAME | on NAME | off NAME] ë",
+                "  [hidewright addons [install FILE|FOLDER… [--replace] [--follow] | remove NAME | on NAME | off NAME] ë",
                 "[Éàçh çömmàñd éxplàîñš îtšélf wîth --help; --version šàýš")) {
             assertTrue(terminal.out.contains(usage), terminal.out);
         }
@@ -196,7 +196,7 @@ class OverviewTest {
         texts.forEach((key, text) -> assertFalse(
                 String.valueOf(text).replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe"));
         TreeSet<String> asked = new TreeSet<>();
-        for (String command : List.of("make", "work", "explain", "workshop", "keep", "addons")) {
+        for (String command : List.of("make", "work", "explain", "workshop", "keep", "new", "addons")) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
         Pattern use = Pattern.compile("(?:texts(?:\\(\\))?\\s*\\.text|head)\\(\\s*\"([a-z0-9.-]+)\"");

@@ -1,7 +1,9 @@
 package org.hidewright.command;
 
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
@@ -34,6 +36,7 @@ final class Terminal {
     List<DrawingWriter> drawings =
             List.of(new PlainDrawings("svg"), new PlainDrawings("dxf"), new PlainDrawings("old"));
     AddOns addOns = Mockito.mock(AddOns.class);
+    String typed = "";
     String out;
     String err;
 
@@ -73,6 +76,7 @@ final class Terminal {
                         () -> addOns,
                         services,
                         "1.2.3",
+                        new BufferedReader(new StringReader(typed)),
                         new PrintStream(outBytes, true, StandardCharsets.UTF_8),
                         new PrintStream(errBytes, true, StandardCharsets.UTF_8))
                 .run(arguments);

@@ -36,6 +36,7 @@ final class VisibleWords {
             "keep.",
             "paper.",
             "addons.",
+            "new.",
             "workshop.");
 
     private static final List<String> LINES = List.of(".help", ".why", ".next", ".what", ".purpose");

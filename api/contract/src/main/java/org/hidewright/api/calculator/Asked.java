@@ -38,4 +38,10 @@ public @interface Asked {
 
     /** A typical answer where no preset makes sense, used in documentation and contract tests. */
     String example() default "";
+
+    /**
+     * The answer of another calculator that suits this question, {@code held-thing.width}: where that calculator is installed, a
+     * guided start offers it and links the question to it. Of single values alone. Empty: none.
+     */
+    String from() default "";
 }

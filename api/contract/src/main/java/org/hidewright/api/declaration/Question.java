@@ -25,6 +25,7 @@ public final class Question extends Field {
     private final Limits limits;
     private final String preset;
     private final String example;
+    private final String from;
     private final boolean optional;
     private final List<Variant> variants;
     private final List<Question> questions;
@@ -39,6 +40,7 @@ public final class Question extends Field {
             Limits limits,
             String preset,
             String example,
+            String from,
             boolean optional,
             List<Variant> variants,
             List<Question> questions) {
@@ -46,6 +48,7 @@ public final class Question extends Field {
         this.limits = limits;
         this.preset = preset;
         this.example = example;
+        this.from = from;
         this.optional = optional;
         this.variants = List.copyOf(variants);
         this.questions = List.copyOf(questions);
@@ -74,6 +77,11 @@ public final class Question extends Field {
     /** A typical answer: the example given, else the preset. */
     public Optional<String> example() {
         return example.isEmpty() ? preset() : Optional.of(example);
+    }
+
+    /** The answer of another calculator that suits it, {@code id.answer}. */
+    public Optional<String> from() {
+        return from.isEmpty() ? Optional.empty() : Optional.of(from);
     }
 
     /** Whether it may stay unanswered although it has no preset. */

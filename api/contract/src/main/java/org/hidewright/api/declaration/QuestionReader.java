@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Range;
@@ -18,6 +19,8 @@ import org.hidewright.api.measure.Unit;
 /** Reads the declaration of questions off an annotated record. */
 final class QuestionReader {
     private static final Set<Kind> ANSWERS_ONLY = Set.of(Kind.PHRASE, Kind.DRAWING);
+
+    private static final Pattern FROM = Pattern.compile("[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]*");
 
     private QuestionReader() {}
 
@@ -71,6 +74,7 @@ final class QuestionReader {
                 limits(where, type.itemKind(), asked.min(), asked.max(), asked.usual(), unit),
                 asked.preset(),
                 asked.example(),
+                from(where, type.kind(), asked.from()),
                 type.optional(),
                 type.itemKind() == Kind.VARIANTS ? variants(type.type(), nesting) : List.of(),
                 type.itemKind() == Kind.GROUP ? questions(type.type(), Keys.of(type.type()), nesting) : List.of());
@@ -113,6 +117,16 @@ final class QuestionReader {
                 sealed, "variants", variants.stream().map(Variant::key).toList());
         nesting.outOf(sealed);
         return variants;
+    }
+
+    /** Another calculator’s answer, as it is written; an empty text is none. */
+    static String from(String where, Kind kind, String text) {
+        if (!text.isEmpty()
+                && (kind.dimension().isEmpty() || !FROM.matcher(text).matches())) {
+            throw new InvalidDeclaration(
+                    where, "\"" + text + "\" is no answer of a calculator, id.answer, for a single value");
+        }
+        return text;
     }
 
     /** Limits as they are written; empty texts are none. */

@@ -17,7 +17,7 @@ import org.hidewright.api.measure.Unit;
  */
 public final class Written {
     /** What a question can say of itself. */
-    public static final Set<String> ASKED = Set.of("unit", "min", "max", "usual", "preset", "example");
+    public static final Set<String> ASKED = Set.of("unit", "min", "max", "usual", "preset", "example", "from");
 
     /** What an answer can say of itself. */
     public static final Set<String> ANSWERED = Set.of("unit", "step", "round", "by");
@@ -74,6 +74,7 @@ public final class Written {
                 QuestionReader.limits(key, kind, min, max, attributes.getOrDefault("usual", ""), unit),
                 preset,
                 example,
+                QuestionReader.from(key, kind, attributes.getOrDefault("from", "")),
                 false,
                 List.of(),
                 List.of());

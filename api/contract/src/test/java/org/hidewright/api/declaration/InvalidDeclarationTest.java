@@ -63,6 +63,11 @@ class InvalidDeclarationTest {
 
     record BadUsual(@Asked(unit = "mm", usual = "1-4 kg") Length length) {}
 
+    record FromNowhere(
+            @Asked(unit = "mm", from = "held-thing") Length length) {}
+
+    record TextFrom(@Asked(from = "held-thing.width") String text) {}
+
     record Backwards(
             @Asked(unit = "mm", min = "4 mm", max = "1 mm") Length length) {}
 
@@ -164,6 +169,12 @@ class InvalidDeclarationTest {
                 Arguments.of(LimitsOfText.class, "TEXT has no limits"),
                 Arguments.of(BadLimit.class, "\"thin\" cannot be read as LENGTH"),
                 Arguments.of(BadUsual.class, "\"1-4 kg\" cannot be read as LENGTH"),
+                Arguments.of(
+                        FromNowhere.class,
+                        "\"held-thing\" is no answer of a calculator, id.answer, for a single value"),
+                Arguments.of(
+                        TextFrom.class,
+                        "\"held-thing.width\" is no answer of a calculator, id.answer, for a single value"),
                 Arguments.of(Backwards.class, "min 4 mm is above max 1 mm"),
                 Arguments.of(PresetOptional.class, "with a preset it is never absent: leave Optional out"),
                 Arguments.of(AskedPhrase.class, "a PHRASE can only be an answer"),

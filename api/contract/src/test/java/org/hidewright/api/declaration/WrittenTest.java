@@ -36,7 +36,9 @@ class WrittenTest {
                         "preset",
                         "22 mm",
                         "example",
-                        "1 in"));
+                        "1 in",
+                        "from",
+                        "held-thing.width"));
         assertEquals("width", width.key());
         assertEquals("fob.width", width.labelKey());
         assertEquals("fob.width.help", width.helpKey());
@@ -48,7 +50,10 @@ class WrittenTest {
         assertEquals(35, width.usual().orElseThrow().high(), 1e-12);
         assertEquals(Optional.of("22 mm"), width.preset());
         assertEquals(Optional.of("1 in"), width.example());
+        assertEquals(Optional.of("held-thing.width"), width.from());
         assertEquals(false, width.optional());
+        assertEquals(
+                Optional.empty(), question(Kind.LENGTH, Map.of("unit", "mm")).from());
     }
 
     @Test

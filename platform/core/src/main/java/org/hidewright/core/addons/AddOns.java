@@ -17,10 +17,11 @@ public interface AddOns {
      *
      * @param given jars, folders of jars, and folders that are an unpacked bundle
      * @param replace whether a bundle that is installed already gives way
+     * @param follow whether templates of unpacked bundles are read from their folders from now on, for their author
      * @return what was installed; a bundle that is there already, byte by byte, is among it
      * @throws FileTrouble if one of them is no bundle, has the name of another, or cannot be written; the remarks say which
      */
-    List<AddOn> install(List<Path> given, boolean replace) throws FileTrouble;
+    List<AddOn> install(List<Path> given, boolean replace, boolean follow) throws FileTrouble;
 
     /**
      * Takes away what the maker has installed.

@@ -72,6 +72,7 @@ public final class ExplanationJson {
             tree.put("choices", question.options().stream().map(Option::key).toList());
         }
         tree.put("optional", question.optional());
+        question.from().ifPresent(from -> tree.put("from", from));
         question.preset().ifPresent(preset -> tree.put("preset", QuestionExample.asJson(question, preset)));
         question.example().ifPresent(example -> tree.put("example", QuestionExample.asJson(question, example)));
         if (!question.questions().isEmpty()) {

@@ -13,6 +13,9 @@ public final class TemplateFiles {
     /** {@code Hidewright-Templates: templates/key-fob.json, templates/belt.json}. */
     public static final String HEADER = "Hidewright-Templates";
 
+    /** The folder that an installed bundle was packed from, where its author has its templates read from there. */
+    public static final String FOLLOWS = "Hidewright-Follows";
+
     private static final Pattern NAMED = Pattern.compile("(?:.*/)?([a-z][a-z0-9]*(?:-[a-z0-9]+)*)\\.json");
 
     private TemplateFiles() {}

@@ -1,0 +1,167 @@
+package org.hidewright.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import org.hidewright.command.kit.Tray;
+import org.hidewright.command.kit.TrayThing;
+import org.hidewright.core.template.TemplateReader;
+import org.hidewright.core.wording.Remark;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class NewCommandTest {
+    @TempDir
+    Path folder;
+
+    private final Terminal terminal = new Terminal(new Tray(), new TrayThing());
+
+    private Path file() {
+        return folder.resolve("tray.json");
+    }
+
+    private String start(String typed, String... more) throws Exception {
+        terminal.typed = typed;
+        String[] arguments = new String[4 + more.length];
+        System.arraycopy(new String[] {"new", "project", "--template", "tray"}, 0, arguments, 0, 4);
+        System.arraycopy(more, 0, arguments, 4, more.length);
+        arguments = append(arguments, file().toString());
+        assertEquals(0, terminal.run(arguments), terminal.err + terminal.out);
+        return Files.readString(file());
+    }
+
+    private static String[] append(String[] arguments, String last) {
+        String[] all = Arrays.copyOf(arguments, arguments.length + 1);
+        all[arguments.length] = last;
+        return all;
+    }
+
+    @Test
+    void whatHasNoPresetIsAskedAndTheProjectCanBeMade() throws Exception {
+        // measured; width, height, choice by its number
+        String project = start("1\n80 mm\n3 in\n2\n");
+        assertTrue(project.contains("\"width\": \"80 mm\""), project);
+        assertTrue(project.contains("\"height\": \"3 in\""), project);
+        assertTrue(project.contains("\"corners\": \"round\""), project);
+        assertFalse(project.contains("thickness"), "what has a preset is not asked: " + project);
+        assertTrue(terminal.out.contains("hidewright make " + file()), terminal.out);
+        assertEquals(
+                0,
+                terminal.run(
+                        "make",
+                        file().toString(),
+                        "--into",
+                        folder.resolve("out").toString()),
+                terminal.err);
+        assertTrue(Files.exists(folder.resolve("out/patterns-tray.svg")));
+    }
+
+    @Test
+    void anEmptyLineTakesWhatIsInBrackets() throws Exception {
+        String project = start("\n\n\n\n");
+        assertTrue(project.contains("\"width\": \"60 mm\""), project);
+        assertTrue(project.contains("\"corners\": \"sharp\""), project);
+        assertTrue(terminal.out.contains("[60 mm] > "), terminal.out);
+        assertTrue(terminal.out.contains("(usual 20-200 mm)"), terminal.out);
+    }
+
+    @Test
+    void whatIsOutsideItsLimitsIsToldAndAskedAgain() throws Exception {
+        String project = start("1\n9 kg\n1 mm\n50 mm\n\n\n");
+        assertTrue(project.contains("\"width\": \"50 mm\""), project);
+        assertTrue(terminal.out.contains("1\u00a0mm is below"), terminal.out);
+        assertTrue(terminal.out.contains("kg"), terminal.out);
+    }
+
+    @Test
+    void whatIsNeverRightIsTakenFromTheExample() throws Exception {
+        String project = start("1\n" + "x\n".repeat(40));
+        assertTrue(project.contains("\"width\": \"60 mm\""), project);
+    }
+
+    @Test
+    void aThingByItsNameBecomesASlipThatIsTakenFrom() throws Exception {
+        // another calculator; second variant; three of them; choice by its label
+        String project = start("2\n2\n3\nround\n");
+        assertTrue(project.contains("\"id\": \"held\""), project);
+        assertTrue(project.contains("\"calculator\": \"tray-thing\""), project);
+        assertTrue(project.contains("\"pencils\""), project);
+        assertTrue(project.contains("\"count\": \"3\""), project);
+        assertTrue(
+                project.replaceAll("\\s+", " ").contains("\"width\": { \"from\": \"held\", \"answer\": \"width\" }"),
+                project);
+        assertEquals(
+                0,
+                terminal.run(
+                        "make",
+                        file().toString(),
+                        "--into",
+                        folder.resolve("out").toString()),
+                terminal.err);
+    }
+
+    @Test
+    void allIsAskedOrNothing() throws Exception {
+        String project = start("1\n\n\n\n3 mm\n", "--all");
+        assertTrue(project.contains("\"thickness\": \"3 mm\""), project);
+        project = start("", "--presets", "--replace");
+        assertTrue(project.contains("\"width\": \"60 mm\""), project);
+        assertFalse(terminal.out.contains("> "), terminal.out);
+    }
+
+    @Test
+    void aProjectIsNotWrittenOver() throws Exception {
+        Files.writeString(file(), "mine");
+        assertEquals(2, terminal.run("new", "project", "--template", "tray", file().toString()));
+        assertTrue(terminal.err.contains("is there already"), terminal.err);
+        assertEquals("mine", Files.readString(file()));
+    }
+
+    @Test
+    void whatIsNoTemplateIsTold() {
+        assertEquals(2, terminal.run("new", "project", "--template", "tary"));
+        assertTrue(terminal.err.contains("There is no template “tary”; perhaps “tray” is meant."), terminal.err);
+        assertEquals(2, terminal.run("new", "project", "--template", "tray-thing"));
+        assertTrue(terminal.err.contains("no template “tray-thing”"), terminal.err);
+        assertEquals(2, terminal.run("new", "project"));
+        assertTrue(terminal.err.contains("There are: tray."), terminal.err);
+        assertEquals(2, terminal.run("new", "projekt"));
+        assertTrue(terminal.err.contains("perhaps new project is meant"), terminal.err);
+        assertEquals(2, terminal.run("new", "template", "--all", "x"));
+        assertTrue(terminal.err.contains("--all goes with hidewright new project alone"), terminal.err);
+    }
+
+    @Test
+    void aTemplateOfOnesOwnWorksAtOnce() throws Exception {
+        Path own = folder.resolve("pen-case");
+        assertEquals(0, terminal.run("new", "template", own.toString()), terminal.err);
+        String manifest = Files.readString(own.resolve("META-INF/MANIFEST.MF"));
+        assertTrue(manifest.contains("Hidewright-Templates: pen-case.json\n"), manifest);
+        TemplateReader.Result read =
+                TemplateReader.read(Files.readString(own.resolve("pen-case.json")), id -> Optional.empty());
+        assertEquals(
+                0,
+                read.remarks().stream().filter(Remark::stops).count(),
+                read.remarks().toString());
+        assertEquals("pen-case", read.template().orElseThrow().declaration().id());
+        assertTrue(terminal.out.contains("--follow"), terminal.out);
+    }
+
+    @Test
+    void aTemplateHasANameOfItsOwn() throws Exception {
+        assertEquals(2, terminal.run("new", "template"));
+        assertTrue(terminal.err.contains("What is it called?"), terminal.err);
+        assertEquals(2, terminal.run("new", "template", "Pen Case"));
+        assertTrue(terminal.err.contains("cannot be called “Pen Case”"), terminal.err);
+        assertEquals(2, terminal.run("new", "template", folder.resolve("tray").toString()));
+        assertTrue(terminal.err.contains("“tray” is a calculator or template already"), terminal.err);
+        Files.createDirectory(folder.resolve("there"));
+        assertEquals(2, terminal.run("new", "template", folder.resolve("there").toString()));
+        assertTrue(terminal.err.contains("is there already"), terminal.err);
+    }
+}

@@ -1,0 +1,37 @@
+package org.hidewright.command.kit;
+
+import org.hidewright.api.calculator.Answered;
+import org.hidewright.api.calculator.Asked;
+import org.hidewright.api.calculator.Calculates;
+import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.measure.Length;
+
+/** How large a thing is, for a tray to take from. */
+@Calculates("tray-thing")
+public final class TrayThing implements Calculator<TrayThing.Asking, TrayThing.Given> {
+    /** What it is. */
+    public sealed interface Thing {
+        /** One book. */
+        record Book() implements Thing {}
+
+        /** Pencils side by side. */
+        record Pencils(
+                @Asked(min = "1", max = "20", preset = "2") int count) implements Thing {}
+    }
+
+    /** What is asked. */
+    public record Asking(@Asked(example = "{\"book\":{}}") Thing thing) {}
+
+    /** What is answered. */
+    public record Given(
+            @Answered(unit = "mm", step = "1 mm") Length width,
+            @Answered(unit = "mm", step = "1 mm") Length height) {}
+
+    @Override
+    public Outcome<Given> calculate(Asking asked, Working working) {
+        int pencils = asked.thing() instanceof Thing.Pencils some ? some.count() : 0;
+        return Outcome.of(new Given(Length.ofMm(pencils > 0 ? 8 * pencils : 120), Length.ofMm(180)));
+    }
+}
