@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hidewright.api.declaration.Declaration;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.Nearest;
@@ -65,8 +66,12 @@ final class NewProject {
         return tell(file, work(text), id);
     }
 
+    /** It answers an item, and what it asks can be answered one by one. */
     private static boolean isTemplate(Installed installed) {
-        return installed.calculator().declaration().answers().stream().anyMatch(answer -> answer.kind() == Kind.ITEM);
+        Declaration declaration = installed.calculator().declaration();
+        return declaration.answers().stream().anyMatch(answer -> answer.kind() == Kind.ITEM)
+                && declaration.questions().stream()
+                        .noneMatch(question -> question.kind() == Kind.ROWS || question.kind() == Kind.ITEM);
     }
 
     private List<String> templates() {

@@ -7,7 +7,9 @@ import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.jar.Manifest;
 import java.util.regex.Matcher;
@@ -16,6 +18,8 @@ import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.template.TemplateFiles;
+import org.hidewright.core.template.TemplateReader;
 
 /** The calculators that are shipped, found without a framework and without naming one. */
 final class BundledCalculators {
@@ -35,8 +39,31 @@ final class BundledCalculators {
                 }
             }
         }
+        templates(calculators).forEach(calculators::add);
         assertTrue(calculators.size() > 10, "only " + calculators.size() + " calculators on the class path");
         return Catalogue.of("bundled", calculators.toArray(DeclaredCalculator[]::new));
+    }
+
+    /** Templates that are texts, beside the calculators that they ask. */
+    private static List<DeclaredCalculator> templates(List<DeclaredCalculator> calculators) throws Exception {
+        Map<String, DeclaredCalculator> byId = new HashMap<>();
+        calculators.forEach(one -> byId.put(one.declaration().id(), one));
+        List<DeclaredCalculator> templates = new ArrayList<>();
+        ClassLoader loader = BundledCalculators.class.getClassLoader();
+        for (URL manifest : Collections.list(loader.getResources("META-INF/MANIFEST.MF"))) {
+            try (InputStream in = manifest.openStream()) {
+                String header = new Manifest(in).getMainAttributes().getValue(TemplateFiles.HEADER);
+                for (String path : TemplateFiles.byId(header).values()) {
+                    try (InputStream text = loader.getResourceAsStream(path)) {
+                        TemplateReader.Result read = TemplateReader.read(
+                                new String(text.readAllBytes(), StandardCharsets.UTF_8),
+                                id -> Optional.ofNullable(byId.get(id)));
+                        templates.add(read.template().orElseThrow(() -> new AssertionError(path + read.remarks())));
+                    }
+                }
+            }
+        }
+        return templates;
     }
 
     private static Optional<DeclaredCalculator> calculator(ClassLoader loader, String component) throws Exception {

@@ -11,12 +11,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.core.template.TemplateReader;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -63,17 +68,9 @@ class ToldPagesTest {
 
     private static String page(String plugin) throws IOException {
         Path sources = ROOT.resolve("plugins/" + plugin + "/src/main");
-        Properties texts = new Properties();
-        try (Reader reader = Files.newBufferedReader(
-                sources.resolve("resources/org/hidewright/" + plugin + "/messages.properties"),
-                StandardCharsets.UTF_8)) {
-            texts.load(reader);
-        }
-        Map<String, Map<String, String>> told = new TreeMap<>();
-        for (MatchResult kind : kinds(sources)) {
-            told.computeIfAbsent(kind.group(1), none -> new TreeMap<>())
-                    .put(kind.group(2), sentences(texts, kind.group(2)));
-        }
+        Path template = sources.resolve("resources/" + plugin + ".json");
+        Map<String, Map<String, String>> told =
+                Files.isRegularFile(template) ? ofTemplate(template) : ofTexts(plugin, sources);
         assertFalse(told.isEmpty(), "no notice of " + plugin + " was found in its sources");
         StringBuilder page = new StringBuilder("# What the bundle " + plugin + " tells\n\n"
                 + "Made from the texts by a test, to be read in one go; … stands for what was typed or worked out.\n");
@@ -84,6 +81,41 @@ class ToldPagesTest {
             }
         });
         return page.toString();
+    }
+
+    /** What a template that is a text tells. */
+    private static Map<String, Map<String, String>> ofTemplate(Path template) throws IOException {
+        DeclaredCalculator read = TemplateReader.read(Files.readString(template), id -> Optional.empty())
+                .template()
+                .orElseThrow();
+        Map<String, Map<String, String>> told = new TreeMap<>();
+        for (NoticeKind kind : read.declaration().notices()) {
+            Properties texts = new Properties();
+            for (String part : List.of("what", "why", "next")) {
+                String key = "notice." + kind.key() + "." + part;
+                texts.setProperty(key, read.texts().find(key, Locale.ENGLISH).orElseThrow());
+            }
+            if (!kind.key().startsWith("template-")) {
+                told.computeIfAbsent(kind.severity().name().toLowerCase(Locale.ROOT), none -> new TreeMap<>())
+                        .put(kind.key(), sentences(texts, kind.key()));
+            }
+        }
+        return told;
+    }
+
+    private static Map<String, Map<String, String>> ofTexts(String plugin, Path sources) throws IOException {
+        Properties texts = new Properties();
+        try (Reader reader = Files.newBufferedReader(
+                sources.resolve("resources/org/hidewright/" + plugin.replace("-", "") + "/messages.properties"),
+                StandardCharsets.UTF_8)) {
+            texts.load(reader);
+        }
+        Map<String, Map<String, String>> told = new TreeMap<>();
+        for (MatchResult kind : kinds(sources)) {
+            told.computeIfAbsent(kind.group(1), none -> new TreeMap<>())
+                    .put(kind.group(2), sentences(texts, kind.group(2)));
+        }
+        return told;
     }
 
     private static String sentences(Properties texts, String key) {

@@ -42,6 +42,9 @@ final class VisibleWords {
     private static final List<String> LINES = List.of(".help", ".why", ".next", ".what", ".purpose");
     private static final Pattern KEY_WORD = Pattern.compile("[a-z]+");
     private static final Pattern LABEL_WORD = Pattern.compile("[a-zA-Zé]+");
+    private static final Pattern TEMPLATE_LABEL = Pattern.compile("\"(?:id|key|title|label|name)\": \"([^\"]*)\"");
+    private static final Pattern TEMPLATE_OPTIONS = Pattern.compile("\"options\": \\{([^}]*)}");
+    private static final Pattern EXPRESSION = Pattern.compile("\\{[^}]*}");
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\d+}");
 
     private VisibleWords() {}
@@ -84,6 +87,31 @@ final class VisibleWords {
             }
         }
         return words;
+    }
+
+    /** The same of a template that is written as a text. */
+    static Map<String, String> inTemplate(Path file) throws IOException {
+        Map<String, String> words = new TreeMap<>();
+        Matcher labels = TEMPLATE_LABEL.matcher(Files.readString(file));
+        while (labels.find()) {
+            String label = EXPRESSION.matcher(labels.group(1)).replaceAll("");
+            collect(LABEL_WORD.matcher(label), file.getFileName().toString(), words);
+        }
+        Matcher options = TEMPLATE_OPTIONS.matcher(Files.readString(file));
+        while (options.find()) {
+            collect(LABEL_WORD.matcher(options.group(1)), file.getFileName().toString(), words);
+        }
+        return words;
+    }
+
+    /** Every template of a bundle that is shipped. */
+    static List<Path> templates(Path root) throws IOException {
+        try (Stream<Path> files = Files.walk(root.resolve("plugins"))) {
+            return files.filter(file -> file.toString().endsWith(".json")
+                            && file.toString().contains("src" + File.separator + "main"))
+                    .sorted()
+                    .toList();
+        }
     }
 
     private static void collect(Matcher found, String key, Map<String, String> words) {

@@ -30,6 +30,15 @@ class VisibleWordsTest {
                 }
             });
         }
+        List<Path> templates = VisibleWords.templates(ROOT);
+        assertTrue(templates.size() >= 4, "templates found: " + templates);
+        for (Path file : templates) {
+            VisibleWords.inTemplate(file).forEach((word, where) -> {
+                if (!listed.contains(word)) {
+                    missing.put(word, where);
+                }
+            });
+        }
         assertEquals(Map.of(), missing, "not in docs/words.md");
     }
 
@@ -41,6 +50,12 @@ class VisibleWordsTest {
         assertEquals(
                 Set.of("strap", "gizmo", "frobnicator", "help"),
                 VisibleWords.in(planted).keySet());
+        Path template = Files.writeString(
+                folder.resolve("x.json"),
+                "{\"id\": \"gizmo-{nth}\", \"label\": \"Frob\", \"help\": \"not\", \"options\": {\"a\": \"Nut\"}}");
+        assertEquals(
+                Set.of("gizmo", "frob", "a", "nut"),
+                VisibleWords.inTemplate(template).keySet());
         assertEquals(
                 Set.of("strap", "hide", "all", "and"),
                 VisibleWords.listed(List.of(

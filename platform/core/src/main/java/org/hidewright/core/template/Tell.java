@@ -1,6 +1,8 @@
 package org.hidewright.core.template;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.core.expression.Expression;
@@ -13,6 +15,13 @@ import org.hidewright.core.expression.Expression;
  * @param with what is put into its texts
  */
 record Tell(NoticeKind kind, String at, Expression when, List<Expression> with) {
+    /** Every name it is reckoned with. */
+    Set<String> names() {
+        Set<String> names = new HashSet<>(when.names());
+        with.forEach(expression -> names.addAll(expression.names()));
+        return names;
+    }
+
     Notice notice(Object... args) {
         return at.isEmpty() ? kind.with(args) : kind.at(at, args);
     }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * its template, so that listing them opens none.
  */
 public final class TemplateFiles {
-    /** {@code Hidewright-Templates: templates/key-fob.json, templates/belt.json}. */
+    /** {@code Hidewright-Templates: templates/specimen-tag.json, templates/belt.json}. */
     public static final String HEADER = "Hidewright-Templates";
 
     /** The folder that an installed bundle was packed from, where its author has its templates read from there. */

@@ -1,6 +1,7 @@
 package org.hidewright.core.template;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,15 +88,14 @@ public final class TextTemplate implements DeclaredCalculator {
     private Outcome<Values> worked(Values questions, Working working) throws ExpressionTrouble, Refusal {
         Map<String, Worth> names = new LinkedHashMap<>(Worths.of(questions));
         List<Notice> notices = new ArrayList<>();
+        List<Tell> pending = new ArrayList<>(tells);
         for (NamedValue value : values) {
+            if (stops(pending, names, notices)) {
+                return Outcome.refuse(notices);
+            }
             value.add(names, notices);
         }
-        for (Tell tell : tells) {
-            if (((Worth.Truth) tell.when().worth(names)).yes()) {
-                notices.add(notice(tell, names));
-            }
-        }
-        if (notices.stream().anyMatch(notice -> notice.kind().severity() == NoticeKind.Severity.STOP)) {
+        if (stops(pending, names, notices)) {
             return Outcome.refuse(notices);
         }
         Map<String, Object> answered = new LinkedHashMap<>();
@@ -105,6 +105,24 @@ public final class TextTemplate implements DeclaredCalculator {
                     Worths.value(answer.getKey(), answer.getValue().worth(names)));
         }
         return drawn(drawing.outcome(names, working), answered, notices);
+    }
+
+    /**
+     * Tells what can be told of the names so far, and whether one of it is a stop: its author's own words come before those of
+     * a calculator that is asked what cannot be.
+     */
+    private static boolean stops(List<Tell> pending, Map<String, Worth> names, List<Notice> notices)
+            throws ExpressionTrouble {
+        for (Iterator<Tell> tells = pending.iterator(); tells.hasNext(); ) {
+            Tell tell = tells.next();
+            if (names.keySet().containsAll(tell.names())) {
+                tells.remove();
+                if (((Worth.Truth) tell.when().worth(names)).yes()) {
+                    notices.add(notice(tell, names));
+                }
+            }
+        }
+        return notices.stream().anyMatch(notice -> notice.kind().severity() == NoticeKind.Severity.STOP);
     }
 
     private Stream<Asking> asked() {

@@ -167,6 +167,20 @@ class TextTemplateTest {
     }
 
     @Test
+    void itsOwnStopComesBeforeWhatIsAskedInVain() {
+        String text = asking("""
+                        "doubled": {"asks": "doubling", "questions": {"of": "=card-width * pockets"}, "answers": {"twice": "length"}}
+                        """);
+        assertEquals(
+                "no-pocket",
+                work(read(text).template().orElseThrow(), asked(0, "none"))
+                        .notices()
+                        .get(0)
+                        .kind()
+                        .key());
+    }
+
+    @Test
     void whatTheDrawerRefusesIsToldInItsWords() {
         String text = SLEEVE.replace("\"=width - 2 mm\"", "\"=width - width + 3 mm\"");
         Outcome<Values> outcome = work(read(text).template().orElseThrow(), asked(1, "cloth"));
