@@ -13,6 +13,7 @@ import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
@@ -101,6 +102,11 @@ public abstract class BundleContract {
         Set<String> missing = declared.stream()
                 .filter(Text::required)
                 .filter(text -> texts.getProperty(text.key(), "").isBlank())
+                .filter(text -> calculators.stream()
+                        .noneMatch(calculator -> calculator
+                                .texts()
+                                .find(text.key(), Locale.ENGLISH)
+                                .isPresent()))
                 .map(text -> text.key() + " (" + text.wantedBy() + ")")
                 .collect(Collectors.toCollection(TreeSet::new));
         otherTexts().stream()

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.hidewright.api.declaration.Declaration;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
@@ -107,7 +108,10 @@ final class NewProject {
             }
             Optional<Installed> giver = giver(question);
             boolean offered = giver.isPresent() && measured.add(giver.get().id());
-            if (offered && dialogue.takesFrom(giver.get(), takers(template, giver.get()))) {
+            if (offered
+                    && dialogue.takesFrom(
+                            giver.get(),
+                            takers(template.calculator().declaration().questions(), giver.get()))) {
                 takeFrom(giver.get(), template, dialogue, answered);
             } else {
                 dialogue.until(
@@ -118,16 +122,38 @@ final class NewProject {
         return answered;
     }
 
-    /** The calculator whose answer suits a question, where it is installed. */
+    /** The calculator whose answer suits a question, or one in a group, where it is installed. */
     private Optional<Installed> giver(Question question) {
-        return question.from().flatMap(from -> session.catalogue().find(from.substring(0, from.indexOf('.'))));
+        return Stream.concat(
+                        question.from().stream(), question.questions().stream().flatMap(one -> one.from().stream()))
+                .flatMap(from -> session.catalogue().find(from.substring(0, from.indexOf('.'))).stream())
+                .findFirst();
     }
 
-    private List<Question> takers(Installed template, Installed giver) {
-        return template.calculator().declaration().questions().stream()
+    /** Links to what is given, from every question that it suits; a group of such questions has them inside. */
+    private Map<String, Object> links(List<Question> questions, Installed giver) {
+        Map<String, Object> links = new LinkedHashMap<>();
+        for (Question question : questions) {
+            if (giver(question).filter(found -> found.id().equals(giver.id())).isPresent()) {
+                links.put(
+                        question.key(),
+                        question.from()
+                                .<Object>map(
+                                        from -> Map.of("from", HELD, "answer", from.substring(from.indexOf('.') + 1)))
+                                .orElseGet(() -> links(question.questions(), giver)));
+            }
+        }
+        return links;
+    }
+
+    private List<Question> takers(List<Question> questions, Installed giver) {
+        return questions.stream()
                 .filter(question -> giver(question)
                         .filter(found -> found.id().equals(giver.id()))
                         .isPresent())
+                .flatMap(question -> question.kind() == Kind.GROUP
+                        ? takers(question.questions(), giver).stream()
+                        : Stream.of(question))
                 .toList();
     }
 
@@ -143,13 +169,7 @@ final class NewProject {
             }
         }
         before.add(slip(HELD, giver, given));
-        for (Question question : takers(template, giver)) {
-            String from = question.from().orElseThrow();
-            Map<String, Object> link = new LinkedHashMap<>();
-            link.put("from", HELD);
-            link.put("answer", from.substring(from.indexOf('.') + 1));
-            answered.put(question.key(), link);
-        }
+        answered.putAll(links(template.calculator().declaration().questions(), giver));
     }
 
     /** What is wrong with one answer, as the project would tell it. */

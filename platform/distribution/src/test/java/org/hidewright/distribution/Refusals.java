@@ -3,6 +3,7 @@ package org.hidewright.distribution;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Predicate;
+import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Quantity;
 
@@ -11,14 +12,16 @@ final class Refusals {
     private static final Map<String, Predicate<Typed>> DUE = new HashMap<>();
 
     static {
-        DUE.put("card-sleeve-step-too-large", in -> in.mm("step") > in.mm("card-height") / 2);
-        DUE.put("card-sleeve-step-too-small", in -> in.mm("step") - in.mm("pitch") < 5);
-        DUE.put("too-wide-for-ring", in -> in.mm("ring-inside") - in.mm("width") < 1);
-        DUE.put("watch-strap-close-holes", in -> in.mm("hole-spacing") / in.mm("hole") < 3);
-        DUE.put("watch-strap-tapered-away", in -> in.mm("lug-width") - in.mm("taper") < 6.5);
-        DUE.put("watch-strap-narrow-holes", in -> (in.mm("lug-width") - in.mm("taper") - 0.5) / in.mm("hole") < 4);
-        DUE.put("watch-strap-thick-turn", in -> in.mm("turn-thickness") > in.mm("thickness"));
-        DUE.put("watch-strap-short", in -> {
+        DUE.put("card-sleeve card-sleeve-step-too-large", in -> in.mm("step") > in.mm("card-height") / 2);
+        DUE.put("card-sleeve card-sleeve-step-too-small", in -> in.mm("step") - in.mm("pitch") < 5);
+        DUE.put("key-fob too-wide-for-ring", in -> in.mm("ring-inside") - in.mm("width") < 1);
+        DUE.put("watch-strap watch-strap-close-holes", in -> in.mm("hole-spacing") / in.mm("hole") < 3);
+        DUE.put("watch-strap watch-strap-tapered-away", in -> in.mm("lug-width") - in.mm("taper") < 6.5);
+        DUE.put(
+                "watch-strap watch-strap-narrow-holes",
+                in -> (in.mm("lug-width") - in.mm("taper") - 0.5) / in.mm("hole") < 4);
+        DUE.put("watch-strap watch-strap-thick-turn", in -> in.mm("turn-thickness") > in.mm("thickness"));
+        DUE.put("watch-strap watch-strap-short", in -> {
             double round = in.mm("wrist") + in.mm("ease") + Math.PI * (in.mm("thickness") + in.mm("lining-thickness"));
             double rest = round - in.mm("case-span");
             double worn = rest - Math.max(60, 0.4 * rest) - in.mm("buckle-frame");
@@ -26,12 +29,118 @@ final class Refusals {
         });
     }
 
+    static {
+        DUE.put(
+                "flat-pouch stands-out-too-far",
+                in -> in.in("closing").in("open").mm("stands-out")
+                        > in.in("held").mm("height") / 2);
+        DUE.put("flat-pouch no-room", Refusals::noRoomOnPouch);
+        DUE.put("lidded-pouch stands-out-too-far", DUE.get("flat-pouch stands-out-too-far"));
+        DUE.put("lidded-pouch no-room", in -> noRoomOnPouch(in) || noRoomForRing(in) || lowerThanItsCorners(in));
+        DUE.put(
+                "folding-wallet step-too-large",
+                in -> in.mm("step") > in.in("cards").mm("height") / 2);
+        DUE.put("folding-wallet step-too-small", in -> in.mm("step") - in.mm("pitch") < 5);
+        DUE.put(
+                "book-cover sleeves-meet",
+                in -> in.number("sleeve") * in.in("held").mm("width")
+                        > in.in("held").mm("width") + in.mm("ease") / 2 - 2);
+        DUE.put("sheath no-room", Refusals::noRoomOnSheath);
+    }
+
+    /** Leather so thick that welts reach the middle, or a loop that comes down lower than the sheath is long. */
+    private static boolean noRoomOnSheath(Typed in) {
+        double margin = Math.max(4, 1.5 * in.mm("thickness"));
+        double blade = in.in("held").mm("width") + in.mm("ease");
+        double high = margin + 4 + in.in("held").mm("height");
+        double loop = in.has("belt") ? in.mm("belt") + 6 + 8 : 0;
+        double wide = blade + 2 * (margin + 4);
+        double radius = Math.min(wide, high) / 2;
+        double row = high - loop;
+        boolean overTheRoundEnd = in.has("belt")
+                && in.word("tip").equals("round")
+                && row < radius
+                && Math.hypot(radius - (margin + 6), radius - row) > radius - 3;
+        return overTheRoundEnd
+                || blade < 10 + in.mm("pitch")
+                || loop > high - 3
+                || high < margin + 12
+                || in.has("belt") && blade < 12;
+    }
+
+    /** A front that is no higher than its rounded corners, 8 mm more than the flange. */
+    private static boolean lowerThanItsCorners(Typed in) {
+        Typed closing = in.in("closing");
+        double out = closing.is("open") ? closing.in("open").mm("stands-out") : -1;
+        return in.in("held").mm("height") + in.mm("gusset-thickness") - out < 12;
+    }
+
+    /** A tab for a ring that is wider than the back between its seams, or longer than it. */
+    private static boolean noRoomForRing(Typed in) {
+        if (!in.has("ring")) {
+            return false;
+        }
+        double margin = Math.max(3.5, 1.75 * in.mm("thickness"));
+        double width = in.in("held").mm("width") + in.mm("ease") + 2 * in.mm("gusset-thickness") + 4 * margin;
+        double height = 2 * margin + in.in("held").mm("height");
+        double ring = in.in("ring").mm("inside");
+        return ring < 7 || ring > width - 6 || 5 + Math.max(14, ring / 2) + margin > height - 3 * margin;
+    }
+
     private Refusals() {}
+
+    /** Where a closure, or the stitches round a bottom, come within 3 mm of what there is. */
+    private static boolean noRoomOnPouch(Typed in) {
+        Typed held = in.in("held");
+        double margin = Math.max(3.5, 1.75 * in.mm("thickness"));
+        double width = held.mm("width") + held.mm("thickness") + in.mm("ease") + 2 * margin;
+        double height = margin + held.mm("thickness") / 2 + held.mm("height");
+        Typed closing = in.in("closing");
+        if (closing.is("open")) {
+            return height - closing.in("open").mm("stands-out") - margin < 12;
+        }
+        double across;
+        double along;
+        if (closing.is("magnet")) {
+            across = closing.in("magnet").mm("prong");
+            along = Math.max(
+                    closing.in("magnet").mm("body"), closing.in("magnet").mm("apart") + 1.2);
+        } else if (closing.is("snap")) {
+            across = Math.max(
+                    closing.in("snap").mm("cap-hole"), closing.in("snap").mm("stud-hole"));
+            along = Math.max(closing.in("snap").mm("cap"), 2 * across);
+        } else {
+            across = Math.max(closing.in("stud").mm("neck"), closing.in("stud").mm("post"));
+            along = 2 * closing.in("stud").mm("slit") + 4 * closing.in("stud").mm("neck");
+        }
+        double down = Math.max(0.3 * height, along / 2 + 3 + 2 * in.mm("thickness"));
+        return across > width - 6 || down + along / 2 > height - 3;
+    }
 
     /** What was typed, by its key. */
     private record Typed(Values values) {
+        Typed in(String key) {
+            Object inside = values.get(key).orElseThrow();
+            return new Typed(
+                    inside instanceof Chosen chosen
+                            ? Values.of(Map.of(chosen.variant(), chosen.values()))
+                            : (Values) inside);
+        }
+
+        boolean has(String key) {
+            return values.get(key).isPresent();
+        }
+
+        boolean is(String variant) {
+            return values.get(variant).isPresent();
+        }
+
         double mm(String key) {
             return ((Quantity<?>) values.get(key).orElseThrow()).base();
+        }
+
+        String word(String key) {
+            return (String) values.get(key).orElseThrow();
         }
 
         double number(String key) {
@@ -40,7 +149,8 @@ final class Refusals {
     }
 
     /** Whether a refusal is known and due. */
-    static boolean isSo(String key, Values typed) {
+    static boolean isSo(String template, String notice, Values typed) {
+        String key = template + " " + notice;
         return DUE.containsKey(key) && DUE.get(key).test(new Typed(typed));
     }
 }

@@ -147,7 +147,7 @@ class SeededTemplatesIT {
         for (Notice notice : outcome.notices()) {
             if (notice.kind().severity() == NoticeKind.Severity.STOP) {
                 assertTrue(
-                        Refusals.isSo(notice.kind().key(), asked),
+                        Refusals.isSo(template.declaration().id(), notice.kind().key(), asked),
                         () -> notice.kind().key() + " is not confirmed: " + said(template, notice) + " "
                                 + asked.entries());
             }

@@ -2,9 +2,10 @@ package org.hidewright.api.benchwork;
 
 import java.util.List;
 import org.hidewright.api.item.Fitting;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Seam;
 
-/** What a closure adds to an item besides the holes in its parts. */
+/** What something that is set or sewn on adds to an item, besides the holes in its parts. */
 public final class Fastened {
     private final List<Fitting> fittings;
     private final List<Seam> seams;
@@ -20,8 +21,15 @@ public final class Fastened {
         return new Fastened(fittings, List.of(), List.of());
     }
 
-    static Fastened of(List<Seam> seams, Piece piece) {
-        return new Fastened(List.of(), seams, List.of(piece));
+    static Fastened of(List<Seam> seams, List<Piece> pieces) {
+        return new Fastened(List.of(), seams, pieces);
+    }
+
+    /** Puts all of it into an item whose other parts are there already. */
+    public void into(Item.Builder item) {
+        pieces.forEach(piece -> item.part(piece.part()));
+        fittings.forEach(item::fitting);
+        seams.forEach(item::seam);
     }
 
     public List<Fitting> fittings() {

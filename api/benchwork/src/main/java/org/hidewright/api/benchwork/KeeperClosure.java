@@ -42,7 +42,7 @@ record KeeperClosure(double strap, double stack, double keeper, double leather, 
             StitchRow through = under.stitchedThrough(id + "-" + row, across, laid);
             seams.add(Seam.of(id + "-" + row, List.of(across.on(), through.on())));
         }
-        return Fastened.of(seams, loop);
+        return Fastened.of(seams, List.of(loop));
     }
 
     /** Beyond the keeper the end must still be long enough to be held: common practice. */

@@ -8,6 +8,9 @@ import org.hidewright.api.geometry.Outlines;
 
 /** A magnet whose prongs go through two slits and are bent over a washer. */
 record MagnetClosure(double apart, double slit, double body) implements Closure {
+    /** How wide a slit is cut: the prong is thin sheet. */
+    private static final double SLIT_MM = 1.2;
+
     @Override
     public Fastened fasten(
             String id, String name, Piece top, Point onTop, double towardsEdge, Piece under, Point onUnder)
@@ -18,15 +21,14 @@ record MagnetClosure(double apart, double slit, double body) implements Closure 
     }
 
     private void slits(String id, Piece piece, Point middle, double towardsEdge) throws NoRoom {
-        double wide = 1.2;
         for (int side : new int[] {-1, 1}) {
-            Curve cut = Outlines.rectangle(middle.plus(side * apart / 2 - wide / 2, -slit / 2), wide, slit);
+            Curve cut = Outlines.rectangle(middle.plus(side * apart / 2 - SLIT_MM / 2, -slit / 2), SLIT_MM, slit);
             piece.window(id + (side < 0 ? "-left" : "-right"), cut.moved(Motion.turn(middle, towardsEdge)));
         }
     }
 
     @Override
     public double leastToEnd() {
-        return body / 2 + 3;
+        return Math.max(body, Math.max(apart + SLIT_MM, slit)) / 2 + 3;
     }
 }

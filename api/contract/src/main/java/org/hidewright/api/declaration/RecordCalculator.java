@@ -59,7 +59,7 @@ public final class RecordCalculator implements DeclaredCalculator {
         checkSources(type, declaration);
         @SuppressWarnings("unchecked") // the records were just read off its type arguments
         Calculator<Record, Record> ofRecords = (Calculator<Record, Record>) calculator;
-        return new RecordCalculator(ofRecords, questions, answers, declaration, Texts.beside(type));
+        return new RecordCalculator(ofRecords, questions, answers, declaration, QuestionTexts.of(type, questions));
     }
 
     private static Type[] typeArguments(Class<?> type) {

@@ -1,0 +1,138 @@
+package org.hidewright.bookcover;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.benchwork.HeldSize;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.item.Part;
+import org.hidewright.api.item.Seam;
+import org.hidewright.api.measure.Length;
+import org.junit.jupiter.api.Test;
+
+class BookCoverTest {
+    private static final BookCover.Edge CUT = new BookCover.Edge.Cut();
+    private static final BookCover.Edge TURNED = new BookCover.Edge.Turned(Length.ofMm(10), Length.ofMm(0.6));
+
+    private static BookCover.Asking asked(
+            double w, double h, double t, double sleeve, BookCover.Edge edge, Optional<Length> lining) {
+        return new BookCover.Asking(
+                new HeldSize(Length.ofMm(w), Length.ofMm(h), Length.ofMm(t)),
+                Length.ofMm(3),
+                sleeve,
+                Length.ofMm(1.8),
+                Length.ofMm(1.1),
+                lining,
+                edge,
+                Length.ofMm(3.85));
+    }
+
+    private static Outcome<BookCover.Made> outcome(BookCover.Asking asked) {
+        return new BookCover().calculate(asked, Working.NONE);
+    }
+
+    private static BookCover.Made made(BookCover.Asking asked) {
+        return outcome(asked).answers().orElseThrow();
+    }
+
+    private static List<String> told(BookCover.Asking asked) {
+        return outcome(asked).notices().stream()
+                .map(notice -> notice.kind().key())
+                .toList();
+    }
+
+    private static double reach(Part sleeve, boolean down) {
+        return sleeve.stitchLines().get(0).holes().stream()
+                .mapToDouble(Point::y)
+                .reduce(down ? Math::min : Math::max)
+                .orElseThrow();
+    }
+
+    @Test
+    void booksOfTheirStandardsGreatestSizeGoIn() {
+        // ID-3 of ISO/IEC 7810 (a passport, B7): 88 x 125 mm, 5 mm thick; A5 of ISO 216: 148 + 1.5 x 210 + 2 mm
+        for (double[] book : new double[][] {{88, 125, 5}, {149.5, 212, 14}}) {
+            BookCover.Made made = made(asked(book[0], book[1], book[2], 0.4, CUT, Optional.empty()));
+            Part left = made.item().part("left").orElseThrow();
+            assertTrue(reach(left, false) - reach(left, true) >= book[1] + 2.9, "between the seams above and below");
+            // from seam to seam: both boards and round the back
+            assertTrue(made.coverWidth().mm() - 2 * 3.5 >= 2 * book[0] + book[2]);
+        }
+    }
+
+    @Test
+    void theBackTakesTheThicknessAndTwoBends() {
+        BookCover.Made made = made(asked(105, 148, 12, 0.43, CUT, Optional.empty()));
+        assertEquals(12 + Math.PI * 0.9, made.spine().mm(), 1e-9);
+        assertEquals(
+                2 * (105 + 3.5 + 1.5) + made.spine().mm(), made.coverWidth().mm(), 1e-9);
+        assertEquals(148 + 3 + 7, made.coverHeight().mm(), 1e-9);
+        Part outer = made.item().part("outer").orElseThrow();
+        double first = outer.folds().get(0).line().segments().get(0).start().x();
+        double second = outer.folds().get(1).line().segments().get(0).start().x();
+        assertEquals(made.spine().mm(), second - first, 1e-9);
+        assertEquals(made.coverWidth().mm(), first + second, 1e-9, "in the middle");
+    }
+
+    @Test
+    void bothSleevesAreSewnThroughTheCover() {
+        Item item = made(asked(105, 148, 12, 0.43, CUT, Optional.empty())).item();
+        assertEquals(2, item.seams().size());
+        for (Seam seam : item.seams()) {
+            List<Point> on = item.stitchLine(seam.lines().get(0)).orElseThrow().holes();
+            List<Point> under =
+                    item.stitchLine(seam.lines().get(1)).orElseThrow().holes();
+            double shift = under.get(0).x() - on.get(0).x();
+            for (int i = 0; i < on.size(); i++) {
+                assertEquals(on.get(i).plus(shift, 0), under.get(i));
+            }
+        }
+        assertEquals(3, item.parts().size());
+    }
+
+    @Test
+    void aTurnedEdgeIsWiderAllRoundAndCoversItsCorners() {
+        BookCover.Made made = made(asked(105, 148, 12, 0.43, TURNED, Optional.empty()));
+        Part outer = made.item().part("outer").orElseThrow();
+        Box box = outer.outline().bounds();
+        assertEquals(made.coverWidth().mm() + 20, box.width(), 1e-6);
+        assertEquals(made.coverHeight().mm() + 20, box.height(), 1e-6);
+        assertEquals(1.5 * 0.6, Curve.of(outer.outline()).distanceTo(Point.of(0, 0)), 1e-4);
+        assertEquals(6, outer.folds().size());
+        assertTrue(made.item().operations().stream()
+                .anyMatch(operation -> operation.id().equals("skive")));
+    }
+
+    @Test
+    void aLiningIsShorterThanTheCover() {
+        BookCover.Made made = made(asked(105, 148, 12, 0.43, CUT, Optional.of(Length.ofMm(0.6))));
+        assertEquals(
+                Math.PI * (1.8 + 0.6) / 2, made.liningShorter().orElseThrow().mm(), 1e-9);
+        Box lining = made.item().part("lining").orElseThrow().outline().bounds();
+        assertEquals(made.coverWidth().mm() - made.liningShorter().orElseThrow().mm(), lining.width(), 1e-3);
+        assertEquals(made.coverHeight().mm(), lining.height(), 1e-6);
+        BookCover.Made turned = made(asked(105, 148, 12, 0.43, TURNED, Optional.of(Length.ofMm(0.6))));
+        assertEquals(
+                turned.coverHeight().mm() - 4,
+                turned.item().part("lining").orElseThrow().outline().bounds().height(),
+                1e-6);
+        assertEquals(
+                Optional.empty(),
+                made(asked(105, 148, 12, 0.43, CUT, Optional.empty())).liningShorter());
+    }
+
+    @Test
+    void whatDoesNotWorkIsTold() {
+        assertEquals(List.of("sleeves-meet"), told(asked(105, 148, 12, 1.02, CUT, Optional.empty())));
+        assertEquals(List.of("short-sleeve", "knife"), told(asked(105, 148, 12, 0.2, CUT, Optional.empty())));
+        BookCover.Edge thick = new BookCover.Edge.Turned(Length.ofMm(10), Length.ofMm(1.2));
+        assertEquals(List.of("thick-turn", "knife"), told(asked(105, 148, 12, 0.43, thick, Optional.empty())));
+    }
+}

@@ -1,0 +1,2 @@
+/** A wallet that folds once, for notes and cards. */
+package org.hidewright.foldingwallet;

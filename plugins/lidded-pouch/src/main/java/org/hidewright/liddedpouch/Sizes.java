@@ -1,0 +1,108 @@
+package org.hidewright.liddedpouch;
+
+import org.hidewright.api.benchwork.Allowances;
+import org.hidewright.api.benchwork.Closing;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.measure.Length;
+
+/**
+ * The sizes of a pouch with a gusset, millimetres.
+ *
+ * @param margin from the seam to the edge; the gusset’s flange is twice as wide
+ * @param depth inside, between front and back
+ * @param width of front and back
+ * @param radius of their lower corners
+ * @param height of the front, and of the back below its lid
+ * @param gussetWidth flat, with its flanges
+ * @param quarter what one bend of the lid takes
+ * @param lid from the back over the top to the front, with both bends; 0 without one
+ * @param fromBend from the lid’s second bend to the middle of the closure
+ * @param flap what the back is longer than the front
+ */
+record Sizes(
+        double margin,
+        double depth,
+        double width,
+        double radius,
+        double height,
+        double gussetWidth,
+        double quarter,
+        double lid,
+        double fromBend,
+        double flap) {
+    /** Inside radius of the lid’s bends. */
+    static final double BEND_RADIUS = 1.5;
+
+    /** Above the thing, below the lid. */
+    private static final double HEADROOM = 1;
+
+    static Sizes of(LiddedPouch.Asking asked) {
+        double leather = asked.thickness().mm();
+        double gusset = asked.gussetThickness().mm();
+        double margin = Math.max(3.5, 1.75 * leather);
+        double flange = 2 * margin;
+        double depth = Math.max(wantedDepth(asked), leastDepth(asked));
+        double width = asked.held().width().mm() + asked.ease().mm() + 2 * gusset + 2 * flange;
+        double standsOut =
+                asked.closing() instanceof Closing.Open open ? open.standsOut().mm() : -HEADROOM;
+        double height = flange + gusset + asked.held().height().mm() - standsOut;
+        double radius = flange + 8;
+        // along its middle: a flange on either panel, two quarter turns, and the web between the panels
+        double quarterOfGusset = Allowances.bend(0, gusset, Math.PI / 2);
+        double gussetWidth = depth - 2 * gusset + 2 * (flange - gusset / 2) + 2 * quarterOfGusset;
+        double quarter = Allowances.bend(BEND_RADIUS, leather, Math.PI / 2);
+        double lid = asked.closing().closure().isPresent() ? depth + leather - 2 * BEND_RADIUS + 2 * quarter : 0;
+        double fromBend = asked.closing()
+                .closure()
+                .map(closure -> Math.max(0.3 * height, closure.leastToEnd() + 2 * leather))
+                .orElse(0.0);
+        double flap = asked.closing()
+                .closure()
+                .map(closure -> lid + fromBend + closure.leastToEnd() + 4)
+                .orElse(0.0);
+        return new Sizes(margin, depth, width, radius, height, gussetWidth, quarter, lid, fromBend, flap);
+    }
+
+    /** The thing, and half the ease in front of it. */
+    static double wantedDepth(LiddedPouch.Asking asked) {
+        return asked.held().thickness().mm() + asked.ease().mm() / 2;
+    }
+
+    /** Below this a gusset folds onto itself: its two flanges would meet behind the seam. */
+    private static double leastDepth(LiddedPouch.Asking asked) {
+        return 2 * BEND_RADIUS + 4 * asked.gussetThickness().mm();
+    }
+
+    double closureOnFront() {
+        return height - fromBend;
+    }
+
+    double closureOnFlap() {
+        return height + lid + fromBend;
+    }
+
+    void explain(LiddedPouch.Asking asked, double seam, Working working) {
+        Length inside = Length.ofMm(depth);
+        working.step(
+                LiddedPouch.GUSSET_WIDTH,
+                Length.ofMm(gussetWidth),
+                "D",
+                inside,
+                "f",
+                Length.ofMm(2 * margin),
+                "s",
+                asked.gussetThickness());
+        working.step(LiddedPouch.GUSSET_LENGTH, Length.ofMm(seam + 2 * LiddedParts.END), "P", Length.ofMm(seam));
+        if (lid > 0) {
+            working.step(
+                    LiddedPouch.LID,
+                    Length.ofMm(lid),
+                    "D",
+                    inside,
+                    "q",
+                    asked.thickness(),
+                    "r",
+                    Length.ofMm(BEND_RADIUS));
+        }
+    }
+}

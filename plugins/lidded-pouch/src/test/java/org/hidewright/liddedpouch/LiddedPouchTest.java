@@ -1,0 +1,143 @@
+package org.hidewright.liddedpouch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.benchwork.Closing;
+import org.hidewright.api.benchwork.HeldSize;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.item.Fold;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.item.OnPart;
+import org.hidewright.api.item.Part;
+import org.hidewright.api.item.Seam;
+import org.hidewright.api.measure.Length;
+import org.junit.jupiter.api.Test;
+
+class LiddedPouchTest {
+    private static final Closing STUD = new Closing.Stud(Length.ofMm(3), Length.ofMm(4), Length.ofMm(7));
+
+    private static LiddedPouch.Asking asked(
+            double w, double h, double t, Closing closing, Optional<LiddedPouch.Ring> ring) {
+        return new LiddedPouch.Asking(
+                new HeldSize(Length.ofMm(w), Length.ofMm(h), Length.ofMm(t)),
+                Length.ofMm(4),
+                Length.ofMm(2),
+                Length.ofMm(1.4),
+                Length.ofMm(3.85),
+                closing,
+                ring);
+    }
+
+    private static Optional<LiddedPouch.Ring> ring() {
+        return Optional.of(new LiddedPouch.Ring(Length.ofMm(20), Length.ofMm(3)));
+    }
+
+    private static Outcome<LiddedPouch.Made> outcome(LiddedPouch.Asking asked) {
+        return new LiddedPouch().calculate(asked, Working.NONE);
+    }
+
+    private static LiddedPouch.Made made(LiddedPouch.Asking asked) {
+        return outcome(asked).answers().orElseThrow();
+    }
+
+    private static List<String> told(LiddedPouch.Asking asked) {
+        return outcome(asked).notices().stream()
+                .map(notice -> notice.kind().key())
+                .toList();
+    }
+
+    @Test
+    void thingsOfTheirStandardsGreatestSizeGoIn() {
+        // four R6 cells of IEC 60086 side by side, 14.5 x 50.5 mm each; a pack of 54 playing cards of 0.3 mm
+        for (double[] thing : new double[][] {{58, 50.5, 14.5}, {63.5, 88.9, 16.2}}) {
+            LiddedPouch.Made made = made(asked(thing[0], thing[1], thing[2], STUD, Optional.empty()));
+            double flange = 2 * 3.5;
+            assertTrue(made.panelWidth().mm() - 2 * flange - 2 * 1.4 >= thing[0]);
+            // web of the gusset between the flat faces of both panels, leather of the gusset not in it
+            double web = made.gussetWidth().mm() - 2 * flange + 3 * 1.4 - Math.PI / 2 * 1.4;
+            assertTrue(web >= thing[2], web + " is the depth");
+            double inside =
+                    made.item().part("front").orElseThrow().outline().bounds().height() - flange - 1.4;
+            assertTrue(inside >= thing[1]);
+        }
+    }
+
+    @Test
+    void theGussetIsAsLongAsTheStitchesItIsSewnTo() {
+        LiddedPouch.Made made = made(asked(80, 100, 30, STUD, Optional.empty()));
+        Item item = made.item();
+        Curve line = Curve.of(
+                item.stitchLine(new OnPart("front", "rim")).orElseThrow().line());
+        assertEquals(line.length() + 5, made.gussetLength().mm(), 1e-6);
+        double edge = 2 * (item.part("front").orElseThrow().outline().bounds().height());
+        assertTrue(made.gussetLength().mm() < edge + made.panelWidth().mm(), "shorter than along the edge");
+        for (Seam seam : item.seams()) {
+            assertEquals(
+                    1,
+                    seam.lines().stream()
+                            .map(on -> item.stitchLine(on).orElseThrow().holes().size())
+                            .distinct()
+                            .count(),
+                    seam.id());
+        }
+    }
+
+    @Test
+    void theLidGoesRoundTheGussetAndMeetsTheFront() {
+        LiddedPouch.Made made = made(asked(80, 100, 30, STUD, Optional.empty()));
+        // a quarter turn round 1.5 mm of 2 mm leather: π/2 · 2.5; depth 32 and the front of 2 mm between
+        double quarter = Math.PI / 2 * 2.5;
+        assertEquals(32 + 2 - 3 + 2 * quarter, made.lid().mm(), 1e-9);
+        Part back = made.item().part("back").orElseThrow();
+        List<Double> folds = back.folds().stream().map(LiddedPouchTest::at).toList();
+        double front =
+                made.item().part("front").orElseThrow().outline().bounds().height();
+        assertEquals(front + quarter / 2, folds.get(0), 1e-9);
+        assertEquals(front + made.lid().mm() - quarter / 2, folds.get(1), 1e-9);
+        List<OnPart> holes = made.item().fittings().get(0).holes();
+        double onLid = made.item().hole(holes.get(0)).orElseThrow().centre().y();
+        double onFront = made.item().hole(holes.get(1)).orElseThrow().centre().y();
+        assertEquals(front - onFront, onLid - front - made.lid().mm(), 1e-9, "folded, they meet");
+    }
+
+    private static double at(Fold fold) {
+        return fold.line().segments().get(0).start().y();
+    }
+
+    @Test
+    void aRingHangsOnATab() {
+        Item item = made(asked(80, 100, 30, STUD, ring())).item();
+        assertTrue(item.part("tab").isPresent());
+        assertTrue(told(asked(80, 100, 30, STUD, ring())).contains("ring-no-rating"));
+        assertEquals(
+                3,
+                item.seams().stream()
+                        .filter(seam -> seam.id().equals("tab-box"))
+                        .findFirst()
+                        .orElseThrow()
+                        .lines()
+                        .size());
+        assertEquals("ring", item.operations().get(1).id());
+    }
+
+    @Test
+    void whatCannotBeMadeIsRefused() {
+        assertEquals(
+                List.of("deeper-than-thing", "stiff-gusset", "knife"), told(asked(80, 100, 2, STUD, Optional.empty())));
+        // two bends of 1.5 mm and four thicknesses of 1.4 mm
+        assertEquals(
+                3 + 4 * 1.4 - 3 * 1.4 + 14 + Math.PI / 2 * 1.4,
+                made(asked(80, 100, 2, STUD, Optional.empty())).gussetWidth().mm(),
+                1e-9);
+        assertEquals(
+                List.of("stands-out-too-far"),
+                told(asked(80, 20, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));
+        assertEquals(List.of("no-room"), told(asked(10, 10, 30, STUD, ring())));
+        assertEquals(List.of("knife"), told(asked(80, 100, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));
+    }
+}
