@@ -24,10 +24,14 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.item.Item;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.Quantities;
+import org.hidewright.core.work.WorkedSlip;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -89,6 +93,39 @@ class SeededTemplatesIT {
         }
         System.out.print(rates);
         assertEquals(List.of(), poor);
+    }
+
+    /** What a maker meets first: nothing about it is to be looked at twice. */
+    @Test
+    void atPresetsAndExamplesNoCheckOfThePartsIsTold() {
+        Bench bench = new Bench(catalogue);
+        for (DeclaredCalculator template : templates()) {
+            String id = template.declaration().id();
+            Map<String, Object> asked = new LinkedHashMap<>();
+            for (Question question : template.declaration().questions()) {
+                if (question.preset().isEmpty() && question.kind() != Kind.GROUP && !question.optional()) {
+                    asked.put(question.key(), question.example().orElseThrow());
+                } else if (question.kind() == Kind.GROUP && !question.optional()) {
+                    Map<String, Object> inside = new LinkedHashMap<>();
+                    question.questions()
+                            .forEach(one -> inside.put(one.key(), one.example().orElseThrow()));
+                    asked.put(question.key(), inside);
+                }
+            }
+            Map<String, Object> slip = Map.of("id", id, "calculator", id, "questions", asked);
+            String text = JsonOut.write(Map.of("hidewright", 1, "slips", List.of(slip)));
+            WorkedSlip worked = bench.work(ProjectReader.read(text).project().orElseThrow())
+                    .slips()
+                    .get(id);
+            assertEquals(WorkedSlip.State.WORKED, worked.state(), id);
+            assertEquals(
+                    List.of(),
+                    worked.remarks().stream()
+                            .filter(remark -> remark.severity() != NoticeKind.Severity.CAUTION)
+                            .map(wording::what)
+                            .toList(),
+                    id);
+        }
     }
 
     private List<String> wrong(DeclaredCalculator template, Values asked) {

@@ -27,7 +27,7 @@ public final class BookCover implements Calculator<BookCover.Asking, BookCover.M
     private static final Source PRACTICE = Source.of("covers", Source.Kind.COMMON_PRACTICE);
     private static final Source GEOMETRY = Source.of("plane-geometry", Source.Kind.DEFINITION);
 
-    static final Formula SPINE = Formula.of("spine", "S = t + 2 · π / 2 · q / 2", GEOMETRY);
+    static final Formula SPINE = Formula.of("spine", "S = t + π · (q / 3 + q / 2)", GEOMETRY);
     static final Formula WIDTH = Formula.of("cover-width", "W = 2 · (w + m + e / 2) + S", PRACTICE);
     static final Formula HEIGHT = Formula.of("cover-height", "H = h + e + 2 · m", PRACTICE);
     static final Formula LINING = Formula.of("lining-shorter", "d = π · (q + n) / 2", GEOMETRY);

@@ -1,6 +1,8 @@
 package org.hidewright.bookcover;
 
 import java.util.Optional;
+import org.hidewright.api.benchwork.Allowances;
+import org.hidewright.api.benchwork.Lines;
 import org.hidewright.api.benchwork.Lining;
 import org.hidewright.api.benchwork.NoRoom;
 import org.hidewright.api.benchwork.Piece;
@@ -55,17 +57,18 @@ final class CoverParts {
             edge.pleats().forEach(outer::mark);
             double w = sizes.width();
             double h = sizes.height();
-            turn(outer, "turn-bottom", Point.of(0, 0), Point.of(w, 0));
-            turn(outer, "turn-right", Point.of(w, 0), Point.of(w, h));
-            turn(outer, "turn-top", Point.of(w, h), Point.of(0, h));
-            turn(outer, "turn-left", Point.of(0, h), Point.of(0, 0));
+            turn(outer, Point.of(0, 0), Point.of(w, 0));
+            turn(outer, Point.of(w, 0), Point.of(w, h));
+            turn(outer, Point.of(w, h), Point.of(0, h));
+            turn(outer, Point.of(0, h), Point.of(0, 0));
             return dressed(outer);
         }
         return dressed(Piece.of("outer", "Cover", finished, asked.thickness().mm()));
     }
 
-    private static void turn(Piece outer, String id, Point from, Point to) {
-        outer.fold(id, from, to, 0, Face.GRAIN);
+    /** Where it turns: marked, and not a fold of its full thickness, since it is skived there. */
+    private static void turn(Piece outer, Point from, Point to) {
+        outer.mark(Lines.through(from, to));
     }
 
     private static Piece dressed(Piece outer) {
@@ -74,10 +77,13 @@ final class CoverParts {
 
     /** Two quarter turns, one at either side of the back of the book. */
     private void spine(Piece piece, double from, double to) {
-        double first = (sizes.width() - sizes.spine()) / 2;
-        double second = (sizes.width() + sizes.spine()) / 2;
-        piece.fold("spine-left", Point.of(first, from), Point.of(first, to), 0, Face.GRAIN);
-        piece.fold("spine-right", Point.of(second, from), Point.of(second, to), 0, Face.GRAIN);
+        double leather = asked.thickness().mm();
+        double radius = Sizes.bendRadius(leather);
+        double bend = Allowances.bend(radius, leather, Math.PI / 2);
+        double first = (sizes.width() - sizes.spine() + bend) / 2;
+        double second = (sizes.width() + sizes.spine() - bend) / 2;
+        piece.fold("spine-left", Point.of(first, from), Point.of(first, to), radius, Face.GRAIN);
+        piece.fold("spine-right", Point.of(second, from), Point.of(second, to), radius, Face.GRAIN);
     }
 
     /** Its outline begins at a corner of its mouth and goes round the three sides that are sewn. */

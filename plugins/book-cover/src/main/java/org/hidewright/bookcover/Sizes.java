@@ -15,10 +15,15 @@ import org.hidewright.api.measure.Length;
  * @param liningShorter by how much a lining is shorter than the cover, to lie smooth when it is closed
  */
 record Sizes(double margin, double spine, double width, double height, double sleeve, double liningShorter) {
+    /** Round the corners of a book firm grain bends no tighter than a quarter of its thickness: common practice. */
+    static double bendRadius(double leather) {
+        return leather / 3;
+    }
+
     static Sizes of(BookCover.Asking asked) {
         double leather = asked.thickness().mm();
         double margin = Math.max(3.5, 1.5 * leather);
-        double spine = asked.held().thickness().mm() + 2 * Allowances.bend(0, leather, Math.PI / 2);
+        double spine = asked.held().thickness().mm() + 2 * Allowances.bend(bendRadius(leather), leather, Math.PI / 2);
         double width = 2 * (asked.held().width().mm() + margin + asked.ease().mm() / 2) + spine;
         double height = asked.held().height().mm() + asked.ease().mm() + 2 * margin;
         double lining = asked.liningThickness().map(Length::mm).orElse(0.0);

@@ -19,6 +19,7 @@ import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.item.Face;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Seam;
+import org.hidewright.api.measure.Length;
 
 /** The parts of a wallet, what holds them together, and the order in which it is made. */
 final class WalletParts {
@@ -48,8 +49,11 @@ final class WalletParts {
                         asked.innerThickness().mm())
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
-        fold(outer, sizes.outerWidth(), sizes.height());
-        fold(inner, sizes.innerWidth(), sizes.innerHeight());
+        double inside = asked.innerThickness().mm()
+                + asked.liningThickness().map(Length::mm).orElse(0.0);
+        fold(outer, sizes.outerWidth(), sizes.height(), inside, Face.GRAIN);
+        // its grain is inside when the wallet is closed
+        fold(inner, sizes.innerWidth(), sizes.innerHeight(), 0, Face.FLESH);
         Optional<Piece> lining = lining(outer);
         List<Piece> layers = new ArrayList<>(List.of(outer));
         lining.ifPresent(layers::add);
@@ -70,8 +74,8 @@ final class WalletParts {
         return item.build();
     }
 
-    private static void fold(Piece piece, double width, double height) {
-        piece.fold("middle", Point.of(width / 2, 0), Point.of(width / 2, height), 0, Face.GRAIN);
+    private static void fold(Piece piece, double width, double height, double radius, Face outside) {
+        piece.fold("middle", Point.of(width / 2, 0), Point.of(width / 2, height), radius, outside);
     }
 
     /** The lining of the notes’ room, glued into the outer bent, and shorter than it. */

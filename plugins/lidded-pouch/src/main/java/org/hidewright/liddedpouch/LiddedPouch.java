@@ -58,7 +58,7 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
             @Asked(unit = "mm", min = "0.8 mm", max = "5 mm", usual = "1.6-3 mm", preset = "2.2 mm")
             Length thickness,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "4 mm", usual = "1-2 mm", preset = "1.4 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "4 mm", usual = "0.8-1.6 mm", preset = "1 mm")
             Length gussetThickness,
 
             @Asked(unit = "mm", min = "1.5 mm", max = "10 mm", usual = "2.7-5 mm", preset = "3.85 mm")

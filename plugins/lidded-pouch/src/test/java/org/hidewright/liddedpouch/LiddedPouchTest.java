@@ -21,6 +21,8 @@ import org.junit.jupiter.api.Test;
 class LiddedPouchTest {
     private static final Closing STUD = new Closing.Stud(Length.ofMm(3), Length.ofMm(4), Length.ofMm(7));
 
+    private static final Closing SNAP = new Closing.Snap(Length.ofMm(4.5), Length.ofMm(4), Length.ofMm(12.5));
+
     private static LiddedPouch.Asking asked(
             double w, double h, double t, Closing closing, Optional<LiddedPouch.Ring> ring) {
         return new LiddedPouch.Asking(
@@ -89,7 +91,7 @@ class LiddedPouchTest {
 
     @Test
     void theLidGoesRoundTheGussetAndMeetsTheFront() {
-        LiddedPouch.Made made = made(asked(80, 100, 30, STUD, Optional.empty()));
+        LiddedPouch.Made made = made(asked(80, 100, 30, SNAP, Optional.empty()));
         // a quarter turn round 1.5 mm of 2 mm leather: π/2 · 2.5; depth 32 and the front of 2 mm between
         double quarter = Math.PI / 2 * 2.5;
         assertEquals(32 + 2 - 3 + 2 * quarter, made.lid().mm(), 1e-9);

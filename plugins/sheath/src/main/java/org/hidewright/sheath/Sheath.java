@@ -3,7 +3,6 @@ package org.hidewright.sheath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hidewright.api.benchwork.HeldSize;
 import org.hidewright.api.benchwork.NoRoom;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
@@ -52,9 +51,38 @@ public final class Sheath implements Calculator<Sheath.Asking, Sheath.Made> {
         BLUNT
     }
 
+    /** What goes in. */
+    public record Blade(
+            @Asked(
+                    unit = "mm",
+                    min = "4 mm",
+                    max = "250 mm",
+                    usual = "15-60 mm",
+                    example = "28 mm",
+                    from = "held-thing.width")
+            Length width,
+
+            @Asked(
+                    unit = "mm",
+                    min = "20 mm",
+                    max = "600 mm",
+                    usual = "70-250 mm",
+                    example = "110 mm",
+                    from = "held-thing.height")
+            Length height,
+
+            @Asked(
+                    unit = "mm",
+                    min = "0.3 mm",
+                    max = "30 mm",
+                    usual = "1.5-6 mm",
+                    example = "4 mm",
+                    from = "held-thing.thickness")
+            Length thickness) {}
+
     /** What is asked. */
     public record Asking(
-            @Asked HeldSize held,
+            @Asked Blade held,
             @Asked(preset = "round") Tip tip,
 
             @Asked(unit = "mm", min = "0 mm", max = "20 mm", usual = "1-5 mm", preset = "2 mm")

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import org.hidewright.api.benchwork.HeldSize;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Point;
@@ -21,7 +20,7 @@ class SheathTest {
     private static Sheath.Asking asked(
             double w, double h, double t, Sheath.Tip tip, Sheath.Tannage tannage, Optional<Length> belt) {
         return new Sheath.Asking(
-                new HeldSize(Length.ofMm(w), Length.ofMm(h), Length.ofMm(t)),
+                new Sheath.Blade(Length.ofMm(w), Length.ofMm(h), Length.ofMm(t)),
                 tip,
                 Length.ofMm(2),
                 tannage,
