@@ -8,7 +8,12 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Length;
 import org.junit.jupiter.api.Test;
@@ -101,5 +106,53 @@ class HeldThingTest {
         Thing lens = new Thing.MeasuredRound(Length.ofMm(60), Length.ofMm(14));
         assertEquals("60.0 x 60.0 x 14.0 round", size(lens));
         assertEquals(List.of("own-use"), told(lens));
+    }
+
+    /** Which source each answer is said to stand on. */
+    private static String sources(Thing thing) {
+        Map<String, String> said = new TreeMap<>();
+        new HeldThing().calculate(new HeldThing.Asking(thing), new Working() {
+            @Override
+            public void step(Formula formula, Object result, Object... symbolsAndValues) {
+                throw new AssertionError("nothing is worked out");
+            }
+
+            @Override
+            public void source(String answer, Source source) {
+                said.put(answer, source.key());
+            }
+        });
+        return said.keySet() + " " + Set.copyOf(said.values());
+    }
+
+    @Test
+    void everySizeSaysWhereItIsFrom() {
+        String all = "[height, thickness, width] ";
+        assertEquals(all + "[iso-7810]", sources(new Thing.Cards(Card.ID_1, 1)));
+        assertEquals(all + "[iso-216]", sources(new Thing.Sheets(Paper.A6, Length.ofMm(1))));
+        assertEquals(all + "[iec-60086]", sources(new Thing.Cells(Cell.R6, 1)));
+        assertEquals(all + "[coins]", sources(new Thing.Coins(Coin.EURO_2, 1)));
+        assertEquals(all + "[the-thing-itself]", sources(new Thing.MeasuredRound(Length.ofMm(60), Length.ofMm(14))));
+    }
+
+    @Test
+    void whatGoesIntoTheCylinderOfSmallPartsIsTold() {
+        // 31.7 mm across and up to 57.1 mm deep (ISO 8124-1, from memory); here: below 31.7 in two ways and 63.4 mm
+        // long
+        assertEquals(List.of("small-things", "own-use"), told(thing(31.6, 63.3, 31.6)));
+        assertEquals(List.of("own-use"), told(thing(31.7, 63.3, 31.6)));
+        assertEquals(List.of("own-use"), told(thing(31.6, 63.4, 31.6)));
+        assertEquals(List.of("own-use"), told(thing(31.6, 63.3, 31.7)));
+    }
+
+    private static Thing thing(double width, double height, double thickness) {
+        return new Thing.Measured(Length.ofMm(width), Length.ofMm(height), Length.ofMm(thickness));
+    }
+
+    @Test
+    void theToleranceOfPaperGrowsWithItsSides() {
+        // A7 74 x 105, A6 105 x 148, B6 125 x 176: 1.5 mm up to 150, 2 mm up to 600 (ISO 216, from memory)
+        assertEquals("75.5 x 106.5 x 1.0", size(new Thing.Sheets(Paper.A7, Length.ofMm(1))));
+        assertEquals("126.5 x 178.0 x 1.0", size(new Thing.Sheets(Paper.B6, Length.ofMm(1))));
     }
 }
