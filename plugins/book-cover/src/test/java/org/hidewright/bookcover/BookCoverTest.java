@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.api.benchwork.HeldSize;
 import org.hidewright.api.calculator.Outcome;
@@ -15,6 +16,7 @@ import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.measure.Length;
+import org.hidewright.testkit.CalculatorRun;
 import org.junit.jupiter.api.Test;
 
 class BookCoverTest {
@@ -136,5 +138,92 @@ class BookCoverTest {
         assertEquals(List.of("short-sleeve", "knife"), told(asked(105, 148, 12, 0.2, CUT, Optional.empty())));
         BookCover.Edge thick = new BookCover.Edge.Turned(Length.ofMm(10), Length.ofMm(1.2));
         assertEquals(List.of("thick-turn", "knife"), told(asked(105, 148, 12, 0.43, thick, Optional.empty())));
+    }
+
+    private static List<String> working(BookCover.Asking asked) {
+        return CalculatorRun.of(new BookCover(), asked)
+                .working(value -> value instanceof Length length
+                        ? String.format(Locale.ROOT, "%.3f", length.mm())
+                        : String.valueOf(value));
+    }
+
+    @Test
+    void everyAllowanceIsExplained() {
+        assertEquals(
+                List.of(
+                        "S = t + π · (q / 3 + q / 2) | t 12.000, q 1.800 | 16.712",
+                        "W = 2 · (w + m + e / 2) + S | w 105.000, m 3.500, e 3.000, S 16.712 | 236.712",
+                        "H = h + e + 2 · m | h 148.000, e 3.000, m 3.500 | 158.000",
+                        "d = π · (q + n) / 2 | q 1.800, n 0.600 | 3.770"),
+                working(asked(105, 148, 12, 0.43, CUT, Optional.of(Length.ofMm(0.6)))));
+        assertEquals(
+                3, working(asked(105, 148, 12, 0.43, CUT, Optional.empty())).size());
+        assertEquals(2, new BookCover().sources().size());
+    }
+
+    @Test
+    void sleevesReachInByTheirShareOfTheBoard() {
+        Item item = made(asked(100, 148, 12, 0.43, CUT, Optional.empty())).item();
+        Part left = item.part("left").orElseThrow();
+        assertEquals(43 + 3.5, left.outline().bounds().width(), 1e-9);
+        Part right = item.part("right").orElseThrow();
+        double round = 2 * 46.5 + 158;
+        assertEquals(round, left.edges().get(0).from(), 1e-9);
+        assertEquals(round + 158, left.edges().get(0).to(), 1e-9);
+        List<Point> on = right.stitchLines().get(0).holes();
+        assertEquals(Point.of(2.5, 3.5), on.get(0));
+        assertEquals(2.5, on.get(on.size() - 1).x(), 1e-9);
+        assertEquals(154.5, on.get(on.size() - 1).y(), 1e-9);
+        // a thick cover has a wider margin
+        BookCover.Asking thick = new BookCover.Asking(
+                new HeldSize(Length.ofMm(100), Length.ofMm(148), Length.ofMm(12)),
+                Length.ofMm(3),
+                0.43,
+                Length.ofMm(3),
+                Length.ofMm(1.1),
+                Optional.empty(),
+                CUT,
+                Length.ofMm(3.85));
+        assertEquals(148 + 3 + 9, made(thick).coverHeight().mm(), 1e-9);
+    }
+
+    @Test
+    void stepsAreThoseOfTheEdgeAndLining() {
+        assertEquals(List.of("mouths", "glue", "stitch", "edges"), steps(CUT, Optional.empty()));
+        assertEquals(List.of("mouths", "line", "glue", "stitch", "edges"), steps(CUT, Optional.of(Length.ofMm(0.6))));
+        assertEquals(
+                List.of("mouths", "skive", "line", "turn", "glue", "stitch"),
+                steps(TURNED, Optional.of(Length.ofMm(0.6))));
+        assertEquals(List.of("mouths", "skive", "turn", "glue", "stitch"), steps(TURNED, Optional.empty()));
+        assertEquals(
+                1.5,
+                made(asked(105, 148, 12, 0.43, CUT, Optional.of(Length.ofMm(0.6))))
+                        .item()
+                        .part("lining")
+                        .orElseThrow()
+                        .oversize());
+    }
+
+    private static List<String> steps(BookCover.Edge edge, Optional<Length> lining) {
+        return made(asked(105, 148, 12, 0.43, edge, lining)).item().operations().stream()
+                .map(operation -> operation.id())
+                .toList();
+    }
+
+    @Test
+    void limitsOfWhatIsToldAreExact() {
+        assertEquals(List.of("knife"), told(asked(105, 148, 12, 0.25, CUT, Optional.empty())));
+        BookCover.Edge half = new BookCover.Edge.Turned(Length.ofMm(10), Length.ofMm(0.9));
+        assertEquals(List.of("knife"), told(asked(105, 148, 12, 0.43, half, Optional.empty())));
+        BookCover.Asking tight = new BookCover.Asking(
+                new HeldSize(Length.ofMm(100), Length.ofMm(148), Length.ofMm(12)),
+                Length.ofMm(1.4),
+                0.43,
+                Length.ofMm(1.8),
+                Length.ofMm(1.1),
+                Optional.empty(),
+                CUT,
+                Length.ofMm(3.85));
+        assertEquals(List.of("tight", "knife"), told(tight));
     }
 }

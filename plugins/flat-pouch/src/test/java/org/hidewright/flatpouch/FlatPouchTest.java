@@ -4,17 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import org.hidewright.api.benchwork.Closing;
 import org.hidewright.api.benchwork.HeldSize;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
+import org.hidewright.testkit.CalculatorRun;
 import org.junit.jupiter.api.Test;
 
 class FlatPouchTest {
@@ -145,5 +148,96 @@ class FlatPouchTest {
         assertEquals(
                 List.of("mouth", "set", "glue", "stitch", "edges", "fit"),
                 item.operations().stream().map(operation -> operation.id()).toList());
+    }
+
+    private static List<String> working(FlatPouch.Asking asked) {
+        return CalculatorRun.of(new FlatPouch(), asked)
+                .working(value -> value instanceof Length length
+                        ? String.format(Locale.ROOT, "%.3f", length.mm())
+                        : String.valueOf(value));
+    }
+
+    @Test
+    void everyAllowanceIsExplained() {
+        assertEquals(
+                List.of(
+                        "B = w + t + e | w 80.000, t 12.000, e 4.000 | 96.000",
+                        "H = m + t / 2 + h + a | m 3.500, t 12.000, h 120.000, a 2.000 | 131.500",
+                        "L = π · (t / 2 + s + s / 2) | t 12.000, s 2.000 | 28.274"),
+                working(asked(80, 120, 12, FlatPouch.Bottom.SQUARE, SNAP)));
+        assertEquals(
+                2,
+                working(asked(80, 120, 12, FlatPouch.Bottom.SQUARE, new Closing.Open(Length.ofMm(15))))
+                        .size());
+        assertEquals(2, new FlatPouch().sources().size());
+    }
+
+    @Test
+    void cornersFlapAndClosureAreWhereTheyBelong() {
+        Item item = made(asked(80, 120, 12, FlatPouch.Bottom.SQUARE, SNAP)).item();
+        Part back = item.part("back").orElseThrow();
+        // corners: 8 mm and the margin; the flap: bend, three tenths of the height, and 4 mm beyond the cap
+        assertEquals(11.5, radius(back, 0), 1e-9);
+        double bend = Math.PI * 9;
+        double hanging = 0.3 * 131.5 + 12.5 / 2 + 3 + 4;
+        assertEquals(131.5 + bend + hanging, back.outline().bounds().height(), 1e-9);
+        assertEquals(18, radius(back, 2), 1e-9, "of the flap");
+        assertEquals(
+                103.0 / 2,
+                item.hole(item.fittings().get(0).holes().get(0))
+                        .orElseThrow()
+                        .centre()
+                        .x(),
+                1e-9);
+        assertEquals(
+                131.5 + bend / 2,
+                back.folds().get(0).line().segments().get(0).start().y(),
+                1e-9);
+        assertEquals(8, back.folds().get(0).insideRadius(), 1e-9);
+        Part front = item.part("front").orElseThrow();
+        double seam = 2 * 131.5 + 103 - 4 * 11.5 + Math.PI * 11.5;
+        assertEquals(seam, front.edges().get(0).from(), 1e-6);
+        assertEquals(seam + 103, front.edges().get(0).to(), 1e-6);
+    }
+
+    /** Of the nth arc of an outline. */
+    private static double radius(Part part, int nth) {
+        return part.outline().segments().stream()
+                .filter(Segment.Arc.class::isInstance)
+                .map(segment -> ((Segment.Arc) segment).radius())
+                .toList()
+                .get(nth);
+    }
+
+    @Test
+    void smallPouchesHaveSmallCorners() {
+        Part small = made(asked(10, 30, 2, FlatPouch.Bottom.SQUARE, SNAP))
+                .item()
+                .part("back")
+                .orElseThrow();
+        // width 23 mm: a third below, a third of the width for the flap
+        assertEquals(23.0 / 3, radius(small, 0), 1e-9);
+        assertEquals(23.0 / 3, radius(small, 2), 1e-9);
+    }
+
+    @Test
+    void limitsOfWhatIsToldAreExact() {
+        FlatPouch.Asking just = asked(80, 30, 12, FlatPouch.Bottom.SQUARE, new Closing.Open(Length.ofMm(15)));
+        assertEquals(List.of("knife"), told(just), "half of it may stand out");
+        assertTrue(told(tight(0.99)).contains("tight"));
+        assertEquals(List.of("knife"), told(tight(1)));
+        // slack: a quarter of π times the thickness
+        assertEquals(List.of("knife"), told(asked(80, 120, 15.2, FlatPouch.Bottom.SQUARE, SNAP)));
+        assertTrue(told(asked(80, 120, 15.4, FlatPouch.Bottom.SQUARE, SNAP)).contains("flap-slack"));
+    }
+
+    private static FlatPouch.Asking tight(double ease) {
+        return new FlatPouch.Asking(
+                new HeldSize(Length.ofMm(80), Length.ofMm(120), Length.ofMm(10)),
+                FlatPouch.Bottom.SQUARE,
+                Length.ofMm(ease),
+                Length.ofMm(2),
+                Length.ofMm(3.85),
+                SNAP);
     }
 }

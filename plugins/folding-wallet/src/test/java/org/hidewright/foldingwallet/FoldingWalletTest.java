@@ -4,15 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.api.item.Face;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.measure.Length;
+import org.hidewright.testkit.CalculatorRun;
 import org.junit.jupiter.api.Test;
 
 class FoldingWalletTest {
@@ -137,5 +140,103 @@ class FoldingWalletTest {
         assertEquals(List.of("step-too-small"), told(asked(3, 7, 160, Optional.empty())));
         assertEquals(List.of("knife"), told(asked(3, 12, 160, Optional.empty())));
         assertEquals(List.of("thick-wallet", "knife"), told(asked(6, 12, 160, Optional.empty())));
+    }
+
+    private static List<String> working(FoldingWallet.Asking asked) {
+        return CalculatorRun.of(new FoldingWallet(), asked)
+                .working(value -> value instanceof Length length
+                        ? String.format(Locale.ROOT, "%.3f", length.mm())
+                        : String.valueOf(value));
+    }
+
+    @Test
+    void everyAllowanceIsExplained() {
+        assertEquals(
+                List.of(
+                        "d = π · (q / 2 + n + i / 2) | q 1.200, n 0.500, i 0.900 | 4.869",
+                        "F = 2 · (q + n + i) + 2 · z · (k + c) + v | q 1.200, n 0.500, i 0.900, z 3, k 0.800, c 0.840, v 2.000 | 17.040"),
+                working(asked(3, 12, 160, Optional.of(Length.ofMm(0.5)))));
+    }
+
+    @Test
+    void itIsAsLargeAsCardsOrNotesNeed() {
+        FoldingWallet.Made cards = made(asked(3, 12, 160, Optional.empty()));
+        double stack = 85.72 + 0.84 + 4 + 7;
+        double inner = 2 * (stack + 3.5 + 3) + 6;
+        assertEquals(inner, width(cards.item(), "inner"), 1e-9);
+        assertEquals(inner + cards.innerShorter().mm(), cards.outerWidth().mm(), 1e-9);
+        assertEquals(cards.outerWidth().mm() / 2, cards.closedWidth().mm(), 1e-9);
+        // the cards need 3.5 + 0.42 + 54.03 + 24 and the rim below and 2 mm above; the notes 82 + 0.5 + 3.5 - 6 + 4
+        double high = 3.5 + 0.42 + 54.03 + 24 + 6.5 + 2;
+        assertEquals(high + 6, cards.height().mm(), 1e-9);
+        FoldingWallet.Made notes = made(asked(1, 12, 260, Optional.empty()));
+        assertEquals(260 + 1 + 4 + 7, width(notes.item(), "inner"), 1e-9);
+        assertEquals(82 + 0.5 + 3.5 - 6 + 4 + 6, notes.height().mm(), 1e-9);
+    }
+
+    @Test
+    void itFoldsInTheMiddleRoundWhatIsInside() {
+        Item item = made(asked(3, 12, 160, Optional.of(Length.ofMm(0.5)))).item();
+        for (String part : List.of("outer", "inner")) {
+            assertEquals(
+                    width(item, part) / 2,
+                    item.part(part)
+                            .orElseThrow()
+                            .folds()
+                            .get(0)
+                            .line()
+                            .segments()
+                            .get(0)
+                            .start()
+                            .x(),
+                    1e-9);
+        }
+        assertEquals(0.9 + 0.5, item.part("outer").orElseThrow().folds().get(0).insideRadius(), 1e-9);
+        assertEquals(Face.FLESH, item.part("inner").orElseThrow().folds().get(0).outside());
+        assertEquals(
+                List.of("mouths", "pockets-on", "line", "close", "stitch", "edges"),
+                item.operations().stream().map(operation -> operation.id()).toList());
+        double left = item.stitchLine(new OnPart("inner", "left-front-rim"))
+                .orElseThrow()
+                .holes()
+                .get(0)
+                .x();
+        List<Point> right = item.stitchLine(new OnPart("inner", "right-front-rim"))
+                .orElseThrow()
+                .holes();
+        assertEquals(width(item, "inner"), left + right.get(right.size() - 1).x(), 1e-6, "alike on both sides");
+    }
+
+    @Test
+    void theRunsOfTheRimEndWhereItsCornersEnd() {
+        Item item = made(asked(3, 12, 160, Optional.empty())).item();
+        List<Point> left =
+                item.stitchLine(new OnPart("outer", "left-rim")).orElseThrow().holes();
+        List<Point> bottom =
+                item.stitchLine(new OnPart("outer", "bottom-rim")).orElseThrow().holes();
+        assertEquals(Point.of(6, 3.5).x(), left.get(left.size() - 1).x(), 1e-4);
+        assertEquals(3.5, left.get(left.size() - 1).y(), 1e-4);
+        assertEquals(0, left.get(left.size() - 1).distanceTo(bottom.get(0)), 1e-4, "one hole is in both");
+        double inner = item.part("inner").orElseThrow().outline().bounds().height();
+        assertEquals(inner - 2.5, left.get(0).y(), 1e-4);
+    }
+
+    @Test
+    void limitsOfWhatIsToldAreExact() {
+        assertEquals(List.of("knife"), told(asked(3, 27, 160, Optional.empty())));
+        assertEquals(List.of("knife"), told(asked(3, 8, 160, Optional.empty())));
+        assertTrue(told(new FoldingWallet.Asking(
+                        new FoldingWallet.Cards(Length.ofMm(85.72), Length.ofMm(54.03), Length.ofMm(0.84)),
+                        Length.ofMm(160),
+                        Length.ofMm(82),
+                        3,
+                        Length.ofMm(12),
+                        Length.ofMm(1.9),
+                        Length.ofMm(1.2),
+                        Length.ofMm(0.9),
+                        Length.ofMm(0.8),
+                        Optional.empty(),
+                        Length.ofMm(3)))
+                .contains("tight"));
     }
 }

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.api.benchwork.Closing;
 import org.hidewright.api.benchwork.HeldSize;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.item.Fold;
 import org.hidewright.api.item.Item;
@@ -16,6 +19,7 @@ import org.hidewright.api.item.OnPart;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.measure.Length;
+import org.hidewright.testkit.CalculatorRun;
 import org.junit.jupiter.api.Test;
 
 class LiddedPouchTest {
@@ -141,5 +145,116 @@ class LiddedPouchTest {
                 told(asked(80, 20, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));
         assertEquals(List.of("no-room"), told(asked(10, 10, 30, STUD, ring())));
         assertEquals(List.of("knife"), told(asked(80, 100, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));
+    }
+
+    private static List<String> working(LiddedPouch.Asking asked) {
+        return CalculatorRun.of(new LiddedPouch(), asked)
+                .working(value -> value instanceof Length length
+                        ? String.format(Locale.ROOT, "%.3f", length.mm())
+                        : String.valueOf(value));
+    }
+
+    @Test
+    void everyAllowanceIsExplained() {
+        List<String> lines = working(asked(80, 100, 30, STUD, Optional.empty()));
+        assertEquals("G = D + 2 · f - 3 · s + π · s / 2 | D 32.000, f 7.000, s 1.400 | 43.999", lines.get(0));
+        assertEquals("A = D + q - 2 · r + 2 · π / 2 · (r + q / 2) | D 32.000, q 2.000, r 1.500 | 38.854", lines.get(2));
+        Item item = made(asked(80, 100, 30, STUD, Optional.empty())).item();
+        double line = Curve.of(item.stitchLine(new OnPart("front", "rim"))
+                        .orElseThrow()
+                        .line())
+                .length();
+        assertEquals(String.format(Locale.ROOT, "L = P + 2 · 2.5 | P %.3f | %.3f", line, line + 5), lines.get(1));
+        assertEquals(
+                2,
+                working(asked(80, 100, 30, new Closing.Open(Length.ofMm(10)), Optional.empty()))
+                        .size());
+    }
+
+    @Test
+    void partsAreAsLargeAsTheyMustBe() {
+        LiddedPouch.Made made = made(asked(80, 100, 30, SNAP, ring()));
+        Item item = made.item();
+        // the thing and its ease, the gusset twice, and flanges of twice the margin of 3.5 mm
+        assertEquals(80 + 4 + 2 * 1.4 + 4 * 3.5, made.panelWidth().mm(), 1e-9);
+        double front = 7 + 1.4 + 100 + 1;
+        assertEquals(front, item.part("front").orElseThrow().outline().bounds().height(), 1e-9);
+        double hanging = 0.3 * front + 12.5 / 2 + 3 + 4;
+        assertEquals(front + made.lid().mm() + hanging, made.backHeight().mm(), 1e-9);
+        assertEquals(
+                made.backHeight().mm(),
+                item.part("back").orElseThrow().outline().bounds().height(),
+                1e-9);
+        assertEquals(
+                front - 0.3 * front,
+                item.hole(item.fittings().get(0).holes().get(1))
+                        .orElseThrow()
+                        .centre()
+                        .y(),
+                1e-9);
+        double middle = made.panelWidth().mm() / 2;
+        assertEquals(
+                middle,
+                item.hole(item.fittings().get(0).holes().get(0))
+                        .orElseThrow()
+                        .centre()
+                        .x(),
+                1e-9);
+        List<Segment.Arc> arcs = item.part("back").orElseThrow().outline().segments().stream()
+                .filter(Segment.Arc.class::isInstance)
+                .map(Segment.Arc.class::cast)
+                .toList();
+        assertEquals(15, arcs.get(0).radius(), 1e-9, "flange and 8 mm");
+        assertEquals(18, arcs.get(2).radius(), 1e-9, "of the lid");
+        Part frontPart = item.part("front").orElseThrow();
+        double seam = 2 * front + made.panelWidth().mm() - 60 + Math.PI * 15;
+        assertEquals(seam, frontPart.edges().get(0).from(), 1e-6);
+        assertEquals(seam + made.panelWidth().mm(), frontPart.edges().get(0).to(), 1e-6);
+    }
+
+    @Test
+    void theTabIsSewnInTheMiddleOfTheBackBelowTheLid() {
+        LiddedPouch.Made made = made(asked(80, 100, 30, SNAP, ring()));
+        List<Point> box = made.item()
+                .stitchLine(new OnPart("back", "tab-box"))
+                .orElseThrow()
+                .holes();
+        double left = box.stream().mapToDouble(point -> point.x()).min().orElseThrow();
+        double right = box.stream().mapToDouble(point -> point.x()).max().orElseThrow();
+        double top = box.stream().mapToDouble(point -> point.y()).max().orElseThrow();
+        double bottom = box.stream().mapToDouble(point -> point.y()).min().orElseThrow();
+        assertEquals(made.panelWidth().mm(), left + right, 1e-9);
+        assertEquals(19.5 - 6, right - left, 1e-9, "a tab half a millimetre narrower than its ring, margins of 3 mm");
+        double front = 7 + 1.4 + 100 + 1;
+        assertEquals(front - 7 - 5, top, 1e-9, "a neck of 5 mm below the ring");
+        assertEquals(front - 7 - (5 + 14 + 3.5) + 3, bottom, 1e-9);
+    }
+
+    @Test
+    void stepsAndLimitsAreThoseOfWhatIsChosen() {
+        Item open = made(asked(80, 100, 30, new Closing.Open(Length.ofMm(10)), Optional.empty()))
+                .item();
+        assertEquals(
+                List.of("mouths", "form", "front-sewn", "back-sewn", "edges"),
+                open.operations().stream().map(operation -> operation.id()).toList());
+        assertEquals(
+                7 + 1.4 + 100 - 10,
+                open.part("front").orElseThrow().outline().bounds().height(),
+                1e-9);
+        assertEquals(
+                0,
+                made(asked(80, 100, 30, new Closing.Open(Length.ofMm(10)), Optional.empty()))
+                        .lid()
+                        .mm());
+        assertEquals(List.of("knife"), told(asked(80, 20, 30, new Closing.Open(Length.ofMm(10)), Optional.empty())));
+        assertTrue(told(new LiddedPouch.Asking(
+                        new HeldSize(Length.ofMm(80), Length.ofMm(100), Length.ofMm(30)),
+                        Length.ofMm(0.9),
+                        Length.ofMm(2),
+                        Length.ofMm(1.4),
+                        Length.ofMm(3.85),
+                        SNAP,
+                        Optional.empty()))
+                .contains("tight"));
     }
 }

@@ -4,16 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.measure.Length;
+import org.hidewright.testkit.CalculatorRun;
 import org.junit.jupiter.api.Test;
 
 class SheathTest {
@@ -125,5 +128,119 @@ class SheathTest {
         assertEquals(
                 List.of("no-room"),
                 told(asked(28, 20, 4, Sheath.Tip.ROUND, Sheath.Tannage.OTHER, Optional.of(Length.ofMm(100)))));
+    }
+
+    private static List<String> working(Sheath.Asking asked) {
+        return CalculatorRun.of(new Sheath(), asked)
+                .working(value -> value instanceof Length length
+                        ? String.format(Locale.ROOT, "%.3f", length.mm())
+                        : String.valueOf(value));
+    }
+
+    @Test
+    void everyAllowanceIsExplained() {
+        assertEquals(
+                List.of(
+                        "W = b + e + 2 · u | b 28.000, e 2.000, u 8.500 | 47.000",
+                        "n = whole layers of s for d | s 3.000, d 4.000 | 2",
+                        "L = r + π · (g + s / 2) + w + c | r 12.000, g 3.000, s 3.000, w 58.000, c 12.500 | 96.637"),
+                working(knife()));
+        assertEquals(
+                2,
+                working(asked(28, 110, 4, Sheath.Tip.BLUNT, Sheath.Tannage.OTHER, Optional.empty()))
+                        .size());
+        assertEquals(2, new Sheath().sources().size());
+    }
+
+    @Test
+    void partsAreAsLargeAsTheyMustBe() {
+        Sheath.Made made = outcome(knife()).answers().orElseThrow();
+        Part back = made.item().part("back").orElseThrow();
+        Part front = made.item().part("front").orElseThrow();
+        assertEquals(118.5, front.outline().bounds().height(), 1e-9);
+        // rise, bend, down past a belt of 40 mm and 6 mm, the box and the margin
+        double loop = 12 + Math.PI * 4.5 + 58 + 8 + 4.5;
+        assertEquals(118.5 + loop, back.outline().bounds().height(), 1e-9);
+        assertEquals(118.5 + loop, made.backHeight().mm(), 1e-9);
+        assertEquals(
+                118.5 + 12 + Math.PI * 4.5 / 2,
+                back.folds().get(0).line().segments().get(0).start().y(),
+                1e-9);
+        assertEquals(3, back.folds().get(0).insideRadius());
+        assertEquals(8.5, radius(front, 0), 1e-9, "blunt: corners as round as the welt is wide");
+        assertEquals(8, radius(back, 2), 1e-9, "of the loop");
+        Part round = outcome(asked(28, 110, 4, Sheath.Tip.ROUND, Sheath.Tannage.VEGETABLE, Optional.empty()))
+                .answers()
+                .orElseThrow()
+                .item()
+                .part("front")
+                .orElseThrow();
+        assertEquals(47.0 / 2, radius(round, 0), 1e-9);
+        double seam = 2 * 118.5 + 47 - 4 * 8.5 + Math.PI * 8.5;
+        assertEquals(seam, front.edges().get(0).from(), 1e-6);
+        assertEquals(seam + 47, front.edges().get(0).to(), 1e-6);
+    }
+
+    private static double radius(Part part, int nth) {
+        return part.outline().segments().stream()
+                .filter(Segment.Arc.class::isInstance)
+                .map(segment -> ((Segment.Arc) segment).radius())
+                .toList()
+                .get(nth);
+    }
+
+    @Test
+    void theRowsOfTheLoopKeepClearOfTheWelt() {
+        Item item = outcome(knife()).answers().orElseThrow().item();
+        List<Point> row = item.stitchLine(new OnPart("back", "loop-2-under"))
+                .orElseThrow()
+                .holes();
+        assertEquals(10.5, row.get(0).x(), 1e-9);
+        assertEquals(47 - 10.5, row.get(row.size() - 1).x(), 1e-9);
+        double first = item.stitchLine(new OnPart("back", "loop-1-under"))
+                .orElseThrow()
+                .holes()
+                .get(0)
+                .y();
+        assertEquals(8, first - row.get(0).y(), 1e-9);
+        List<Point> over =
+                item.stitchLine(new OnPart("back", "loop-1")).orElseThrow().holes();
+        assertEquals(10.5, over.get(0).x(), 1e-9);
+        assertEquals(47 - 10.5, over.get(over.size() - 1).x(), 1e-9);
+        assertEquals(
+                List.of("throat", "loop-on", "welt-on", "close", "stitch", "edges", "form"),
+                item.operations().stream().map(operation -> operation.id()).toList());
+        assertEquals(
+                6,
+                outcome(asked(28, 110, 4, Sheath.Tip.BLUNT, Sheath.Tannage.OTHER, Optional.empty()))
+                        .answers()
+                        .orElseThrow()
+                        .item()
+                        .operations()
+                        .size());
+    }
+
+    @Test
+    void limitsOfWhatIsToldAreExact() {
+        // two panels and two layers of 3 mm are 12 mm; with three layers 15 mm
+        assertEquals(
+                List.of("stored-in-leather", "sharp", "law"),
+                told(asked(28, 110, 6, Sheath.Tip.ROUND, Sheath.Tannage.OTHER, Optional.empty())));
+        assertTrue(told(asked(28, 110, 6.1, Sheath.Tip.ROUND, Sheath.Tannage.OTHER, Optional.empty()))
+                .contains("thick-stack"));
+        Sheath.Asking loose = new Sheath.Asking(
+                new Sheath.Blade(Length.ofMm(28), Length.ofMm(110), Length.ofMm(4)),
+                Sheath.Tip.ROUND,
+                Length.ofMm(5.1),
+                Sheath.Tannage.VEGETABLE,
+                Length.ofMm(2),
+                Length.ofMm(5),
+                Optional.empty());
+        assertTrue(told(loose).contains("loose"));
+        // thin leather has a margin of 4 mm, so a welt of 8
+        assertEquals(
+                28 + 5.1 + 16,
+                outcome(loose).answers().orElseThrow().panelWidth().mm(),
+                1e-9);
     }
 }

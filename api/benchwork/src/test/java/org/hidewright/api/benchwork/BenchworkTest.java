@@ -72,6 +72,8 @@ class BenchworkTest {
         assertEquals(Allowances.binding(6, 4, 1), box.height(), EXACT);
         double over = foldAt(strip, "over");
         double under = foldAt(strip, "under");
+        assertEquals(6 + Math.PI / 4 * 0.5, under, EXACT, "the cover, and half of the bend");
+        assertEquals(box.height() - under, over, EXACT);
         assertEquals(
                 4 + Math.PI / 2 * 0.5,
                 over - under,
@@ -222,6 +224,14 @@ class BenchworkTest {
         assertEquals(86, inside.bounds().height(), EXACT);
         Curve shorter = Lining.shorter(outer, outer.outline(), Point.of(100, 0), Point.of(100, 90), 4);
         assertEquals(196, shorter.bounds().width(), 1e-4);
+        // left of a fold that runs up is what is left of it, and what is right of it is moved up to it
+        assertEquals(0, shorter.bounds().minX(), 1e-4);
+        assertEquals(196, shorter.bounds().maxX(), 1e-4);
+        Curve away = Lining.shorter(outer, outer.outline(), Point.of(100, 90), Point.of(100, 0), 4);
+        assertEquals(4, away.bounds().minX(), 1e-4);
+        assertEquals(200, away.bounds().maxX(), 1e-4);
+        Curve aside = Lining.shorter(outer, outer.outline(), Point.of(30, 0), Point.of(30, 90), 4);
+        assertEquals(outer.outline().area() - 4 * 90, aside.area(), 1e-2);
         assertEquals(outer.outline().area() - 4 * 90, shorter.area(), 1e-2);
         assertEquals(List.of(), Faults.of(shorter));
         Curve upward = Lining.shorter(outer, outer.outline(), Point.of(200, 40), Point.of(0, 40), 4);
@@ -250,6 +260,13 @@ class BenchworkTest {
         TurnedEdge edge = TurnedEdge.round("panel", finished, 9, 1);
         assertEquals(118, edge.outline().bounds().width(), EXACT);
         // a quarter turn: the outer edge is longer by 2 · 9 · π/2 = 28.3 mm than where it comes to lie, at 3 mm a pleat
+        Point first = edge.pleats().get(0).end();
+        Point second = edge.pleats().get(1).end();
+        Point round = Point.of(88, 12);
+        assertEquals(21, round.distanceTo(first), 1e-4);
+        // spread evenly over the quarter turn: the first half a tenth of it in, the next a tenth further
+        assertEquals(Math.PI / 40, Math.abs(angleFromDown(round, first)), 1e-4);
+        assertEquals(3 * Math.PI / 40, Math.abs(angleFromDown(round, second)), 1e-4);
         assertEquals(10, TurnedEdge.pleatsAt(Math.PI / 2, 9));
         assertEquals(3, TurnedEdge.pleatsAt(0.1, 5));
         assertEquals(40, edge.pleats().size());
@@ -257,6 +274,10 @@ class BenchworkTest {
             assertEquals(3, finished.distanceTo(pleat.start()), 1e-4);
             assertEquals(9, finished.distanceTo(pleat.end()), 1e-4);
         }
+    }
+
+    private static double angleFromDown(Point centre, Point place) {
+        return Math.atan2(place.x() - centre.x(), centre.y() - place.y());
     }
 
     @Test
@@ -300,6 +321,9 @@ class BenchworkTest {
         assertEquals(120, window.bounds().width(), EXACT);
         assertEquals(8, window.bounds().height(), EXACT);
         row.holes().forEach(hole -> assertEquals(3, window.distanceTo(hole), 1e-4));
+        assertEquals(30, window.bounds().minX(), EXACT, "its middle is where it was wanted");
+        assertEquals(66, window.bounds().minY(), EXACT);
+        assertEquals(2 * (120 - 8) + Math.PI * 14, row.line().length(), 1e-4);
         assertTrue(row.line().isClosed());
         Piece upright = panel(100, 180, 0);
         zip.in(upright, "zip", Point.of(50, 90), Math.PI / 2, 3.5);
@@ -330,6 +354,19 @@ class BenchworkTest {
         Piece panel = panel(100, 60, 0);
         Seam seam = tab.sewn(panel, Point.of(80, 30), Math.PI, 3, 4);
         assertEquals("[tab.top, tab.under, panel.tab-box]", seam.lines().toString());
+        assertEquals(
+                25 + turn / 2,
+                tab.strip()
+                        .part()
+                        .folds()
+                        .get(0)
+                        .line()
+                        .segments()
+                        .get(0)
+                        .start()
+                        .x(),
+                EXACT);
+        assertEquals(2, tab.strip().part().folds().get(0).insideRadius(), EXACT);
         List<Point> top = line(tab.strip(), "top").holes();
         List<Point> under = line(tab.strip(), "under").holes();
         List<Point> through = line(panel, "tab-box").holes();
@@ -341,6 +378,14 @@ class BenchworkTest {
             assertEquals(top.get(i).x() - 25 - turn, 80 - through.get(i).x(), EXACT);
         }
         assertEquals(5, top.stream().mapToDouble(Point::x).min().orElseThrow() - 25 - turn, EXACT);
+        assertEquals(3, top.stream().mapToDouble(Point::y).min().orElseThrow(), EXACT);
+        assertEquals(16, top.stream().mapToDouble(Point::y).max().orElseThrow(), EXACT);
+        assertEquals(50 + turn - 3, top.stream().mapToDouble(Point::x).max().orElseThrow(), EXACT);
+        double across = through.stream().mapToDouble(Point::y).max().orElseThrow()
+                + through.stream().mapToDouble(Point::y).min().orElseThrow();
+        assertEquals(60, across, EXACT, "in the middle of where the ring lies");
+        RingTab narrow = RingTab.of("tab", "Tab", 6, 25, 4, 2.5);
+        assertThrows(NoRoom.class, () -> narrow.sewn(panel, Point.of(80, 30), Math.PI, 3, 4));
         assertThrows(IllegalArgumentException.class, () -> RingTab.of("tab", "Tab", 19, 5, 4, 2.5));
         RingTab small = RingTab.of("tab", "Tab", 19, 7, 4, 2.5);
         assertThrows(NoRoom.class, () -> small.sewn(panel, Point.of(80, 30), Math.PI, 3, 4));

@@ -2,6 +2,7 @@ package org.hidewright.api.benchwork;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.hidewright.api.drawing.Box;
@@ -69,8 +70,16 @@ class ClosureTest {
             assertEquals(2, slits.size());
             assertEquals(9, middle(slits.get(0)).distanceTo(middle(slits.get(1))), EXACT);
             assertEquals(5, slits.get(0).bounds().width(), EXACT, "across the way it is opened");
+            assertEquals(1.2, slits.get(0).bounds().height(), EXACT);
+            assertEquals(40, middle(slits.get(0)).x(), EXACT);
+            double between = (middle(slits.get(0)).y() + middle(slits.get(1)).y()) / 2;
+            assertEquals(part.id().equals("flap") ? 20 : 60, between, EXACT);
+            assertTrue(middle(slits.get(0)).y() > middle(slits.get(1)).y(), "the right one nearer to the edge below");
         }
         assertEquals(12, magnet.leastToEnd());
+        assertEquals(
+                (20 + 1.2) / 2 + 3, Closure.magnet(20, 5, 18).leastToEnd(), EXACT, "prongs wider apart than its body");
+        assertEquals(22.0 / 2 + 3, Closure.magnet(9, 22, 18).leastToEnd(), EXACT);
     }
 
     private static Point middle(Path path) {
@@ -110,6 +119,18 @@ class ClosureTest {
             assertEquals(60, middle, EXACT);
         }
         assertEquals(22, keeper.leastToEnd());
+        List<StitchLine> feet = loop.part().stitchLines();
+        assertEquals(foot / 2, feet.get(0).holes().get(0).x(), EXACT);
+        assertEquals(
+                loop.outline().bounds().width() - foot / 2,
+                feet.get(1).holes().get(0).x(),
+                EXACT);
+        assertEquals(3, feet.get(0).holes().get(0).y(), EXACT);
+        assertEquals(11, feet.get(0).holes().get(feet.get(0).holes().size() - 1).y(), EXACT);
+        // under it each row stands as far from the middle as its foot will lie
+        assertEquals("closure-right", under.get(0).id());
+        double reach = under.get(0).holes().stream().mapToDouble(Point::y).max().orElseThrow();
+        assertEquals(64, reach, EXACT, "along the strap, not across it");
     }
 
     @Test
