@@ -43,6 +43,9 @@ final class VisibleWords {
     private static final Pattern KEY_WORD = Pattern.compile("[a-z]+");
     private static final Pattern LABEL_WORD = Pattern.compile("[a-zA-Zé]+");
     private static final Pattern TEMPLATE_LABEL = Pattern.compile("\"(?:id|key|title|label|name)\": \"([^\"]*)\"");
+    /** Names of values stand in the working; each is the first key of its line. */
+    private static final Pattern TEMPLATE_VALUES = Pattern.compile("(?m)^    \"([a-z0-9-]+)\": [\"{]");
+
     private static final Pattern TEMPLATE_OPTIONS = Pattern.compile("\"options\": \\{([^}]*)}");
     private static final Pattern EXPRESSION = Pattern.compile("\\{[^}]*}");
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\d+}");
@@ -96,6 +99,10 @@ final class VisibleWords {
         while (labels.find()) {
             String label = EXPRESSION.matcher(labels.group(1)).replaceAll("");
             collect(LABEL_WORD.matcher(label), file.getFileName().toString(), words);
+        }
+        Matcher values = TEMPLATE_VALUES.matcher(Files.readString(file));
+        while (values.find()) {
+            collect(KEY_WORD.matcher(values.group(1)), file.getFileName().toString(), words);
         }
         Matcher options = TEMPLATE_OPTIONS.matcher(Files.readString(file));
         while (options.find()) {

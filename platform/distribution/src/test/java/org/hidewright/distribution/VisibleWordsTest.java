@@ -52,9 +52,9 @@ class VisibleWordsTest {
                 VisibleWords.in(planted).keySet());
         Path template = Files.writeString(
                 folder.resolve("x.json"),
-                "{\"id\": \"gizmo-{nth}\", \"label\": \"Frob\", \"help\": \"not\", \"options\": {\"a\": \"Nut\"}}");
+                "{\"id\": \"gizmo-{nth}\",\n    \"thing\": \"2 mm\",\n \"label\": \"Frob\", \"help\": \"not\", \"options\": {\"a\": \"Nut\"}}");
         assertEquals(
-                Set.of("gizmo", "frob", "a", "nut"),
+                Set.of("gizmo", "frob", "a", "nut", "thing"),
                 VisibleWords.inTemplate(template).keySet());
         assertEquals(
                 Set.of("strap", "hide", "all", "and"),

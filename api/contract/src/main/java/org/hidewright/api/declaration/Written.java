@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.Source;
@@ -149,6 +150,7 @@ public final class Written {
             int version,
             List<Question> questions,
             List<Answer> answers,
+            List<Formula> formulas,
             List<NoticeKind> notices,
             List<Source> sources) {
         Objects.requireNonNull(id, "id");
@@ -162,6 +164,6 @@ public final class Written {
                 questions.stream().map(Question::key).toList());
         Keys.checkDistinct(
                 Written.class, "answers", answers.stream().map(Answer::key).toList());
-        return new Declaration(id, version, questions, answers, List.of(), notices, List.of(), sources);
+        return new Declaration(id, version, questions, answers, formulas, notices, List.of(), sources);
     }
 }

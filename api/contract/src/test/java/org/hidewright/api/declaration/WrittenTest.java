@@ -136,23 +136,31 @@ class WrittenTest {
     void aDeclarationHasAnIdAVersionAndKeysThatStandOnce() {
         Question width = question(Kind.COUNT, Map.of());
         Declaration declaration = Written.declaration(
-                "key-fob", 3, List.of(width), List.of(Written.item("key-fob.answer", "item")), List.of(), List.of());
+                "key-fob",
+                3,
+                List.of(width),
+                List.of(Written.item("key-fob.answer", "item")),
+                List.of(),
+                List.of(),
+                List.of());
         assertEquals("key-fob", declaration.id());
         assertEquals(3, declaration.version());
         assertEquals("key-fob.title", declaration.titleKey());
         assertEquals(Optional.of(width), declaration.question("width"));
         assertThrows(
                 InvalidDeclaration.class,
-                () -> Written.declaration("Key fob", 1, List.of(), List.of(), List.of(), List.of()));
+                () -> Written.declaration("Key fob", 1, List.of(), List.of(), List.of(), List.of(), List.of()));
         assertThrows(
                 InvalidDeclaration.class,
-                () -> Written.declaration("key-fob", 0, List.of(), List.of(), List.of(), List.of()));
+                () -> Written.declaration("key-fob", 0, List.of(), List.of(), List.of(), List.of(), List.of()));
         assertThrows(
                 InvalidDeclaration.class,
-                () -> Written.declaration("key-fob", 1, List.of(width, width), List.of(), List.of(), List.of()));
+                () -> Written.declaration(
+                        "key-fob", 1, List.of(width, width), List.of(), List.of(), List.of(), List.of()));
         Answer item = Written.item("a", "item");
         assertThrows(
                 InvalidDeclaration.class,
-                () -> Written.declaration("key-fob", 1, List.of(), List.of(item, item), List.of(), List.of()));
+                () -> Written.declaration(
+                        "key-fob", 1, List.of(), List.of(item, item), List.of(), List.of(), List.of()));
     }
 }

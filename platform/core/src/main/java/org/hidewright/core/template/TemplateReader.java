@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
@@ -39,7 +40,17 @@ public final class TemplateReader {
     public static final int FORMAT = 1;
 
     private static final List<String> HEAD = List.of(
-            "template", "id", "version", "title", "purpose", "questions", "values", "tells", "answers", "draws");
+            "template",
+            "id",
+            "version",
+            "title",
+            "purpose",
+            "questions",
+            "values",
+            "tells",
+            "answers",
+            "item",
+            "draws");
     private static final List<String> TELL = List.of("key", "severity", "when", "at", "with", "what", "why", "next");
     private static final List<String> DRAWS = List.of("calculator", "questions");
     private static final List<String> ASKS = List.of("asks", "questions", "answers");
@@ -117,7 +128,9 @@ public final class TemplateReader {
                 .forEach(object -> answer(object, id, answers));
         Optional<Asking> drawing = shapes.object(head, "draws", "{\"calculator\": \"parts\", \"questions\": {}}")
                 .flatMap(object -> asking(object, DRAWS, "calculator"));
-        texts.putIfAbsent(id + ".answer." + TextTemplate.ITEM, "Item");
+        texts.put(
+                id + ".answer." + TextTemplate.ITEM,
+                head.get("item").isPresent() ? shapes.text(head, "item") : shapes.text(head, "title"));
         try {
             List<Answer> declared = new ArrayList<>(answers.keySet());
             declared.add(Written.item(id + ".answer", TextTemplate.ITEM));
@@ -129,6 +142,7 @@ public final class TemplateReader {
                                     .orElse(1),
                             questions,
                             declared,
+                            formulas(values),
                             Stream.concat(tells.stream().map(Tell::kind), TextTemplate.NOTICES.stream())
                                     .toList(),
                             List.of()),
@@ -141,6 +155,18 @@ public final class TemplateReader {
             say(TemplateNotices.TEMPLATE_DECLARATION.with(e.getMessage()), head.place());
             return Optional.empty();
         }
+    }
+
+    private List<Formula> formulas(List<NamedValue> values) {
+        List<Formula> formulas = new ArrayList<>();
+        for (NamedValue value : values) {
+            if (value instanceof NamedValue.Worked worked && Explained.isWorth(worked.expression())) {
+                Explained explained = new Explained(worked);
+                texts.put("formula." + explained.formula().key(), explained.title());
+                formulas.add(explained.formula());
+            }
+        }
+        return formulas;
     }
 
     private Optional<Question> question(JsonObject object, String id) {

@@ -94,6 +94,9 @@ public final class TextTemplate implements DeclaredCalculator {
                 return Outcome.refuse(notices);
             }
             value.add(names, notices);
+            if (value instanceof NamedValue.Worked worked && Explained.isWorth(worked.expression())) {
+                new Explained(worked).tell(names, working);
+            }
         }
         if (stops(pending, names, notices)) {
             return Outcome.refuse(notices);
@@ -104,7 +107,7 @@ public final class TextTemplate implements DeclaredCalculator {
                     answer.getKey().key(),
                     Worths.value(answer.getKey(), answer.getValue().worth(names)));
         }
-        return drawn(drawing.outcome(names, working), answered, notices);
+        return drawn(drawing.outcome(names, Working.NONE), answered, notices);
     }
 
     /**

@@ -4,15 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Kind;
@@ -153,6 +156,29 @@ class TextTemplateTest {
                 "back 93.6 x 90.0 at 0.0, pocket-1 93.6 x 60.0 at 10.0, lining 91.6 x 88.0 at 0.0",
                 drawn(item(outcome)));
         assertEquals(true, outcome.answers().orElseThrow().get("lined").orElseThrow());
+    }
+
+    @Test
+    void whatIsWorkedOutIsExplainedWithItsNumbers() {
+        List<String> steps = new ArrayList<>();
+        TextTemplate sleeve = sleeve();
+        sleeve.work(asked(2, "none"), new Working() {
+            @Override
+            public void step(Formula formula, Object result, Object... symbolsAndValues) {
+                assertTrue(sleeve.declaration().formulas().contains(formula), formula.key());
+                steps.add(formula.symbols() + " | " + List.of(symbolsAndValues) + " | " + result);
+            }
+
+            @Override
+            public void source(String answer, Source source) {
+                throw new AssertionError("its formulas have their source");
+            }
+        });
+        assertEquals(
+                List.of("width = card_width + 2 · margin | [card_width, 85.6 mm, margin, 4.0 mm] | 93.6 mm"), steps);
+        assertEquals("Width", text(sleeve, "formula.value-width"));
+        assertEquals(1, sleeve.declaration().formulas().size(), "what hangs on nothing is not shown");
+        assertEquals("template-author", sleeve.declaration().sources().get(0).key());
     }
 
     @Test
