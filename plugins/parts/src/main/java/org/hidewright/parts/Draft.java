@@ -2,6 +2,7 @@ package org.hidewright.parts;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +44,7 @@ final class Draft {
     private static final NoticeKind NONE_CUT = NoticeKind.stop("none-cut");
     private static final NoticeKind EDGE_TOO_LONG = NoticeKind.stop("edge-too-long");
     private static final NoticeKind NO_ROOM = NoticeKind.stop("no-room-for-line");
+    private static final NoticeKind RUNS_DIFFER = NoticeKind.stop("runs-differ");
     private static final NoticeKind WORK_ON_NOTHING = NoticeKind.stop("work-on-nothing");
     private static final NoticeKind WORK_IN_CIRCLE = NoticeKind.stop("work-in-circle");
     private static final NoticeKind WAITS_CROSS = NoticeKind.stop("waits-cross");
@@ -58,6 +60,7 @@ final class Draft {
             NONE_CUT,
             EDGE_TOO_LONG,
             NO_ROOM,
+            RUNS_DIFFER,
             NOT_ON_A_PART,
             WORK_ON_NOTHING,
             WORK_IN_CIRCLE,
@@ -68,6 +71,7 @@ final class Draft {
     private final Map<String, Curve> outlines = new LinkedHashMap<>();
     private final Set<String> known = new HashSet<>();
     private final Set<OnPart> lines = new HashSet<>();
+    private final Map<OnPart, Spacing> spacings = new HashMap<>();
     private final Set<OnPart> holes = new HashSet<>();
 
     Draft(Parts.Drawn drawn) {
@@ -262,13 +266,29 @@ final class Draft {
             throw new Refusal(NO_ROOM.at("stitches[" + stitches.id() + "].along", stitches.id()));
         }
         Curve line = found.get(0);
-        Spacing spacing = Spacing.of(line, stitches.pitch().mm(), stitches.corners());
+        Spacing spacing = spacing(line, stitches);
+        spacings.put(on, spacing);
         builders.get(on.part())
                 .stitchLine(StitchLine.of(
                         on.id(),
                         line.path(Role.STITCH),
                         spacing.marks().stream().map(Spot::point).toList()));
         lines.add(on);
+    }
+
+    /** Of its own pitch, or with as many holes, run by run, as a line before it has. */
+    private Spacing spacing(Curve line, DrawnStitches stitches) throws Refusal {
+        if (stitches.like().isEmpty()) {
+            return Spacing.of(line, stitches.pitch().mm(), stitches.corners());
+        }
+        String place = "stitches[" + stitches.id() + "].like";
+        OnPart mate = on("stitches", stitches.id(), List.of(stitches.like().get()), lines)
+                .get(0);
+        try {
+            return spacings.get(mate).on(line, stitches.corners());
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(RUNS_DIFFER.at(place, stitches.id(), mate.toString()));
+        }
     }
 
     private static List<OnPart> on(String table, String id, List<String> names, Set<OnPart> there) throws Refusal {

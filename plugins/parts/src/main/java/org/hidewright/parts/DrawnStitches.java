@@ -1,5 +1,6 @@
 package org.hidewright.parts;
 
+import java.util.Optional;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.geometry.AtCorners;
@@ -13,4 +14,5 @@ public record DrawnStitches(
         @Asked(unit = "mm", min = "1 mm", max = "30 mm", usual = "2-8 mm", preset = "4 mm")
         Length pitch,
 
-        @Asked(preset = "mark") AtCorners corners) {}
+        @Asked(preset = "mark") AtCorners corners,
+        @Asked(example = "front.rim") Optional<String> like) {}

@@ -55,7 +55,11 @@ class PartsTest {
     }
 
     private static DrawnStitches stitches(String id, Along along, double pitch) {
-        return new DrawnStitches(id, along, mm(pitch), AtCorners.MARK);
+        return new DrawnStitches(id, along, mm(pitch), AtCorners.MARK, Optional.empty());
+    }
+
+    private static DrawnStitches like(String id, Along along, String mate) {
+        return new DrawnStitches(id, along, mm(4), AtCorners.MARK, Optional.of(mate));
     }
 
     private static DrawnOpening opening(String id, double x, double y, double width, double length) {
@@ -168,6 +172,25 @@ class PartsTest {
         assertEquals(95 + 70 + 95, sides.length(), 1e-9, "round two corners, over the start");
         assertEquals(13, lines.get(2).holes().size());
         assertEquals(Point.of(20, 10), lines.get(2).holes().get(0));
+    }
+
+    @Test
+    void aLineHasAsManyHolesAsItsMate() {
+        Typed typed = new Typed(part("front", rectangle(100, 80, 0)), part("gusset", rectangle(250, 30, 0)));
+        Along straight = new Along.Between(mm(5), mm(4), mm(242), mm(4));
+        typed.stitches = List.of(
+                stitches("front.row", new Along.Between(mm(4), mm(10), mm(96), mm(10)), 4),
+                like("gusset.row", straight, " front.row "));
+        Item item = typed.item();
+        List<Point> mate =
+                item.part("gusset").orElseThrow().stitchLines().get(0).holes();
+        assertEquals(24, mate.size(), "23 gaps of 4 mm on 92 mm");
+        assertEquals(237.0 / 23, mate.get(1).x() - mate.get(0).x(), 1e-9);
+        typed.stitches =
+                List.of(stitches("front.rim", new Along.AllRound(mm(4)), 4), like("gusset.row", straight, "front.rim"));
+        typed.refused("runs-differ", "stitches[gusset.row].like", "gusset.row", "front.rim");
+        typed.stitches = List.of(like("gusset.row", straight, "front.row"));
+        typed.refused("not-on-a-part", "stitches[gusset.row]", "front.row", "gusset.row", "");
     }
 
     @Test

@@ -7,10 +7,13 @@ import org.hidewright.api.geometry.Outlines;
 import org.hidewright.api.item.Face;
 import org.hidewright.api.item.Seam;
 
-/** A short strip folded round the straight side of a ring and sewn to a panel with both legs, in a box of stitches. */
+/** A short strip folded round the straight side of a ring, or the bar of a buckle, and sewn to a panel with both legs, in a box of stitches. */
 public final class RingTab {
     /** Room between the ring and the first stitch, along the leg: common practice. */
     public static final double NECK_MM = 5;
+
+    /** Leather beside the slot of a prong: from memory. */
+    private static final double BESIDE_SLOT_MM = 3;
 
     private final Piece strip;
     private final double leg;
@@ -40,6 +43,26 @@ public final class RingTab {
         double middle = leg + turn / 2;
         strip.fold("turn", Point.of(middle, 0), Point.of(middle, width), wire / 2, Face.GRAIN);
         return new RingTab(strip, leg, turn);
+    }
+
+    /**
+     * A tab that holds a buckle by its bar: with a slot in its fold for the prong to stand in.
+     *
+     * @param bar diameter of the buckle's bar
+     * @param slot length of the slot, with its round ends: the base of the prong and twice the leather
+     * @param prong width of the slot
+     * @throws NoRoom if the slot leaves less than 3 mm of leather beside it
+     */
+    public static RingTab ofBuckle(
+            String id, String name, double width, double leg, double bar, double leather, double slot, double prong)
+            throws NoRoom {
+        RingTab tab = of(id, name, width, leg, bar, leather);
+        if (width < prong + 2 * BESIDE_SLOT_MM || slot <= prong) {
+            throw new NoRoom(id, "prong");
+        }
+        Point corner = Point.of(leg + tab.turn / 2 - slot / 2, (width - prong) / 2);
+        tab.strip.window("prong", Outlines.roundedRectangle(corner, slot, prong, prong / 2));
+        return tab;
     }
 
     public Piece strip() {

@@ -347,6 +347,22 @@ class BenchworkTest {
     }
 
     @Test
+    void aTabForABuckleHasASlotInItsFold() throws NoRoom {
+        RingTab tab = RingTab.ofBuckle("tab", "Tab", 20, 30, 4, 2.5, 22, 5);
+        Box slot = tab.strip().part().cutOuts().get(0).bounds();
+        double fold = 30 + Math.PI * (2 + 1.25) / 2;
+        assertEquals(fold, (slot.minX() + slot.maxX()) / 2, EXACT);
+        assertEquals(10, (slot.minY() + slot.maxY()) / 2, EXACT);
+        assertEquals(22, slot.width(), EXACT);
+        assertEquals(5, slot.height(), EXACT);
+        assertEquals(
+                "prong",
+                assertThrows(NoRoom.class, () -> RingTab.ofBuckle("tab", "Tab", 10.9, 30, 4, 2.5, 22, 5))
+                        .what());
+        assertThrows(NoRoom.class, () -> RingTab.ofBuckle("tab", "Tab", 20, 30, 4, 2.5, 5, 5));
+    }
+
+    @Test
     void aTabHoldsItsRingWithBothLegs() throws NoRoom {
         RingTab tab = RingTab.of("tab", "Tab", 19, 25, 4, 2.5);
         double turn = Math.PI * (2 + 1.25);
