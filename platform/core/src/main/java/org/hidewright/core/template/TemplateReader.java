@@ -111,7 +111,8 @@ public final class TemplateReader {
     private Optional<TextTemplate> head(JsonObject head) {
         shapes.known(head, HEAD);
         String id = shapes.text(head, "id");
-        texts.put(id + ".title", shapes.text(head, "title"));
+        String title = shapes.text(head, "title");
+        texts.put(id + ".title", title);
         texts.put(id + ".purpose", shapes.text(head, "purpose"));
         List<Question> questions = new ArrayList<>();
         shapes.objects(head, "questions", "{\"key\": \"width\", \"kind\": \"length\", \"unit\": \"mm\"}")
@@ -129,8 +130,7 @@ public final class TemplateReader {
         Optional<Asking> drawing = shapes.object(head, "draws", "{\"calculator\": \"parts\", \"questions\": {}}")
                 .flatMap(object -> asking(object, DRAWS, "calculator"));
         texts.put(
-                id + ".answer." + TextTemplate.ITEM,
-                head.get("item").isPresent() ? shapes.text(head, "item") : shapes.text(head, "title"));
+                id + ".answer." + TextTemplate.ITEM, head.get("item").isPresent() ? shapes.text(head, "item") : title);
         try {
             List<Answer> declared = new ArrayList<>(answers.keySet());
             declared.add(Written.item(id + ".answer", TextTemplate.ITEM));
