@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.hidewright.api.benchwork.NoRoom;
+import org.hidewright.api.benchwork.Piece;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.drawing.Role;
@@ -35,7 +38,7 @@ import org.hidewright.api.measure.Length;
 
 /** Puts an item together from what was typed; each thing it cannot use is told with its row. */
 final class Draft {
-    private static final NoticeKind ID_TWICE = NoticeKind.stop("id-twice");
+    static final NoticeKind ID_TWICE = NoticeKind.stop("id-twice");
     private static final NoticeKind NO_SUCH_PART = NoticeKind.stop("no-such-part");
     private static final NoticeKind PATH_UNREADABLE = NoticeKind.stop("path-unreadable");
     private static final NoticeKind PATH_OPEN = NoticeKind.stop("path-open");
@@ -67,12 +70,13 @@ final class Draft {
             WAITS_CROSS);
 
     private final Parts.Drawn drawn;
-    private final Map<String, Part.Builder> builders = new LinkedHashMap<>();
+    private final Map<String, Piece> pieces = new LinkedHashMap<>();
     private final Map<String, Curve> outlines = new LinkedHashMap<>();
     private final Set<String> known = new HashSet<>();
     private final Set<OnPart> lines = new HashSet<>();
     private final Map<OnPart, Spacing> spacings = new HashMap<>();
     private final Set<OnPart> holes = new HashSet<>();
+    private Additions additions;
 
     Draft(Parts.Drawn drawn) {
         this.drawn = drawn;
@@ -93,15 +97,26 @@ final class Draft {
         }
         for (DrawnFold fold : drawn.folds().orElse(List.of())) {
             OnPart on = on("folds", fold.id());
-            builders.get(on.part())
+            pieces.get(on.part())
+                    .builder()
                     .fold(Fold.of(
                             on.id(),
                             straight(fold).path(Role.FOLD),
                             fold.insideRadius().mm(),
                             Face.valueOf(fold.outside().name())));
         }
+        additions = new Additions(pieces);
+        for (Addition addition : drawn.additions().orElse(List.of())) {
+            own("additions", addition.id());
+            additions.add(addition);
+            known.addAll(additions.ids());
+        }
         Item.Builder item = Item.builder();
-        builders.values().forEach(part -> item.part(part.build()));
+        for (Piece piece : Stream.concat(pieces.values().stream(), additions.added().values().stream())
+                .toList()) {
+            item.part(whole(piece));
+        }
+        additions.into(item);
         for (DrawnSeam seam : drawn.seams().orElse(List.of())) {
             own("seams", seam.id());
             item.seam(Seam.of(seam.id(), on("seams", seam.id(), seam.lines(), lines)));
@@ -136,7 +151,8 @@ final class Draft {
                     drawn.waitMost().get()));
         }
         Operation operation = drawn.operation();
-        Set<String> things = new TreeSet<>(builders.keySet());
+        Set<String> things = new TreeSet<>(pieces.keySet());
+        things.addAll(additions.ids());
         this.drawn.seams().orElse(List.of()).forEach(seam -> things.add(seam.id()));
         this.drawn.fittings().orElse(List.of()).forEach(fitting -> things.add(fitting.id()));
         Set<String> others = new TreeSet<>();
@@ -172,12 +188,12 @@ final class Draft {
 
     /** What is on a part has the part before its own name: front.rim. */
     private OnPart on(String table, String id) throws Refusal {
-        String part = builders.keySet().stream()
+        String part = pieces.keySet().stream()
                 .filter(known -> id.startsWith(known + ".") && id.length() > known.length() + 1)
                 .max(Comparator.comparingInt(String::length))
                 .orElse(null);
         if (part == null) {
-            throw new Refusal(NO_SUCH_PART.at(table + "[" + id + "]", id, String.join(", ", builders.keySet())));
+            throw new Refusal(NO_SUCH_PART.at(table + "[" + id + "]", id, String.join(", ", pieces.keySet())));
         }
         own(table, id);
         return new OnPart(part, id.substring(part.length() + 1));
@@ -187,7 +203,8 @@ final class Draft {
         own("parts", part.id());
         Curve outline = outline(part);
         outlines.put(part.id(), outline);
-        Part.Builder builder = Part.of(part.id(), part.name().orElse(part.id()), outline.path(Role.CUT))
+        Piece piece = piece(part, outline);
+        Part.Builder builder = piece.builder()
                 .leather(part.leather().orElse(""))
                 .oversize(part.leftStanding().mm())
                 .sanded(part.sanded().mm());
@@ -196,9 +213,29 @@ final class Draft {
             throw new Refusal(NONE_CUT.at("parts[" + part.id() + "].count", part.id()));
         }
         builder.pieces(part.count(), part.turnedOver());
-        part.thickness().ifPresent(thickness -> builder.thickness(thickness.mm()));
         part.backbone().ifPresent(direction -> builder.direction(direction.radians()));
-        builders.put(part.id(), builder);
+        pieces.put(part.id(), piece);
+    }
+
+    /** What is put on a part has an id of its own there too. */
+    private static Part whole(Piece piece) throws Refusal {
+        try {
+            return piece.part();
+        } catch (IllegalArgumentException twice) {
+            throw new Refusal(ID_TWICE.at("additions", piece.id()));
+        }
+    }
+
+    private static Piece piece(DrawnPart part, Curve outline) {
+        try {
+            return Piece.of(
+                    part.id(),
+                    part.name().orElse(part.id()),
+                    outline,
+                    part.thickness().map(Length::mm).orElse(0.0));
+        } catch (NoRoom e) {
+            throw new IllegalStateException("its faults were looked for", e);
+        }
     }
 
     private static Curve outline(DrawnPart part) throws Refusal {
@@ -232,7 +269,9 @@ final class Draft {
         double round = outlines.get(on.part()).length();
         double to = edge.to().map(Length::mm).orElse(edge.from().mm());
         mustBeOn(outlines.get(on.part()), Math.max(edge.from().mm(), to), "edges", edge.id());
-        builders.get(on.part()).edge(Edge.of(on.id(), edge.kind(), edge.from().mm(), Math.min(to, round)));
+        pieces.get(on.part())
+                .builder()
+                .edge(Edge.of(on.id(), edge.kind(), edge.from().mm(), Math.min(to, round)));
     }
 
     private static void mustBeOn(Curve outline, double along, String table, String id) throws Refusal {
@@ -245,14 +284,16 @@ final class Draft {
     private void add(DrawnOpening opening) throws Refusal {
         OnPart on = on("openings", opening.id());
         if (opening.isHole()) {
-            builders.get(on.part())
+            pieces.get(on.part())
+                    .builder()
                     .hole(Hole.of(
                             on.id(),
                             opening.middle(outlines.get(on.part())),
                             opening.width().mm()));
             holes.add(on);
         } else {
-            builders.get(on.part())
+            pieces.get(on.part())
+                    .builder()
                     .cutOut(opening.outline(outlines.get(on.part())).path(Role.INNER_CUT));
         }
     }
@@ -268,7 +309,8 @@ final class Draft {
         Curve line = found.get(0);
         Spacing spacing = spacing(line, stitches);
         spacings.put(on, spacing);
-        builders.get(on.part())
+        pieces.get(on.part())
+                .builder()
                 .stitchLine(StitchLine.of(
                         on.id(),
                         line.path(Role.STITCH),

@@ -2,6 +2,7 @@ package org.hidewright.parts;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
@@ -56,7 +57,12 @@ public final class Parts implements Calculator<Parts.Drawn, Parts.Made> {
             @Asked(
                     example =
                             "[{\"id\":\"glue\",\"what\":\"Glue front on back\",\"on\":\"front; back\",\"wait-least\":\"20 min\"},{\"id\":\"stitch\",\"what\":\"Stitch the side\",\"on\":\"side\",\"after\":\"glue\"}]")
-            Optional<List<DrawnOperation>> operations) {}
+            Optional<List<DrawnOperation>> operations,
+
+            @Asked(
+                    example =
+                            "[{\"id\":\"snap\",\"closed\":{\"top\":\"back\",\"top-x\":\"50 mm\",\"top-y\":\"30 mm\",\"under\":\"front\",\"under-x\":\"50 mm\",\"under-y\":\"30 mm\",\"by\":{\"snap\":{}}}}]")
+            Optional<List<Addition>> additions) {}
 
     /** What is answered. */
     public record Made(
@@ -69,7 +75,7 @@ public final class Parts implements Calculator<Parts.Drawn, Parts.Made> {
 
     @Override
     public List<NoticeKind> notices() {
-        return Draft.NOTICES;
+        return Stream.concat(Draft.NOTICES.stream(), Additions.NOTICES.stream()).toList();
     }
 
     @Override

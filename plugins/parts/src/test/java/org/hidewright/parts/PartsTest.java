@@ -93,7 +93,8 @@ class PartsTest {
                                     Optional.of(folds),
                                     Optional.of(seams),
                                     Optional.of(fittings),
-                                    Optional.of(operations)),
+                                    Optional.of(operations),
+                                    Optional.empty()),
                             Working.NONE);
         }
 

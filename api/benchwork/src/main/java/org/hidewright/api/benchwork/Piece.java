@@ -34,14 +34,17 @@ public final class Piece {
         this.id = id;
         this.outline = outline.area() > 0 ? outline : outline.reversed();
         this.thickness = thickness;
-        this.builder = Part.of(id, name, this.outline.path(Role.CUT)).thickness(thickness);
+        this.builder = Part.of(id, name, this.outline.path(Role.CUT));
+        if (thickness > 0) {
+            builder.thickness(thickness);
+        }
     }
 
     /**
      * A piece by its finished outline.
      *
      * @param outline closed; it is turned counter-clockwise, so that the leather is to its left
-     * @param thickness of its leather
+     * @param thickness of its leather; 0 where nothing is said
      * @throws NoRoom if the outline crosses itself or has no inside
      */
     public static Piece of(String id, String name, Curve outline, double thickness) throws NoRoom {
@@ -199,6 +202,11 @@ public final class Piece {
     public Piece mark(Curve line) {
         builder.mark(line.path(Role.MARK));
         return this;
+    }
+
+    /** What is on it so far, for what has no method here. */
+    public Part.Builder builder() {
+        return builder;
     }
 
     /** The part as it is drawn so far. */
