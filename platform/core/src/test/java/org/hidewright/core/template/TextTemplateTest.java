@@ -360,6 +360,48 @@ class TextTemplateTest {
     }
 
     @Test
+    void whatIsOfAnotherShapeIsToldWithItsPlace() {
+        assertEquals(
+                List.of(
+                        "wrong-shape 4:12",
+                        "wrong-shape 10:52",
+                        "wrong-shape 17:13",
+                        "template-declaration 20:37",
+                        "template-gives 22:54",
+                        "wrong-shape 31:19",
+                        "wrong-shape 3:35"),
+                List.of(
+                        said("\"title\": \"Card sleeve\"", "\"title\": 5"),
+                        said("{\"none\": \"None\", \"cloth\": \"Cloth\"}", "[\"none\", \"cloth\"]"),
+                        said("\"step\": \"12 mm\"", "\"step\": [12]"),
+                        said("\"severity\": \"check\"", "\"severity\": \"chek\""),
+                        said("\"when\": \"pockets is 0\"", "\"when\": \"pockets\""),
+                        said("\"calculator\": \"plates\"", "\"calculator\": [\"plates\"]"),
+                        said("\"id\": \"card-sleeve\",", "\"id\": \"card-sleeve\", \"version\": 0,")));
+    }
+
+    @Test
+    void itsItemIsCalledByItsTitleOrAsItSays() {
+        assertEquals("Card sleeve", text(sleeve(), "card-sleeve.answer.item"));
+        TextTemplate called = read(SLEEVE.replace(
+                        "\"id\": \"card-sleeve\",", "\"id\": \"card-sleeve\", \"item\": \"Sleeve\","))
+                .template()
+                .orElseThrow();
+        assertEquals("Sleeve", text(called, "card-sleeve.answer.item"));
+    }
+
+    @Test
+    void textsOfWhoIsAskedAreFoundAndOthersAreNot() {
+        TextTemplate template = read(asking(
+                        "\"doubled\": {\"asks\": \"doubling\", \"questions\": {\"of\": \"=card-width\"}, \"answers\": {\"twice\": \"length\"}}"))
+                .template()
+                .orElseThrow();
+        assertEquals("Doubled.", text(template, "notice.doubled.what"));
+        assertEquals("", text(template, "notice.nobody.what"));
+        assertFalse(text(template, "notice.template-too-many.what").isEmpty(), "of the host");
+    }
+
+    @Test
     void whatFollowsFromAFaultIsNotToldAgain() {
         TemplateReader.Result result = read(SLEEVE.replace("\"3 mm + 1 mm\"", "\"3 mm + 1\""));
         assertEquals(
