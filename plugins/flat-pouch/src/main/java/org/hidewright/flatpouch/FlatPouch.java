@@ -35,6 +35,8 @@ public final class FlatPouch implements Calculator<FlatPouch.Asking, FlatPouch.M
     private static final NoticeKind SHOWS_TOO_MUCH = NoticeKind.stop("stands-out-too-far");
     private static final NoticeKind TIGHT = NoticeKind.check("tight");
     private static final NoticeKind SLACK = NoticeKind.check("flap-slack");
+    private static final NoticeKind SMALL_THINGS = NoticeKind.caution("small-things");
+    private static final NoticeKind OWN_USE = NoticeKind.caution("own-use");
     private static final NoticeKind KNIFE = NoticeKind.caution("knife");
 
     /** How the bottom is shaped. */
@@ -85,7 +87,7 @@ public final class FlatPouch implements Calculator<FlatPouch.Asking, FlatPouch.M
 
     @Override
     public List<NoticeKind> notices() {
-        return List.of(NO_ROOM, SHOWS_TOO_MUCH, TIGHT, SLACK, KNIFE);
+        return List.of(NO_ROOM, SHOWS_TOO_MUCH, TIGHT, SLACK, SMALL_THINGS, OWN_USE, KNIFE);
     }
 
     @Override
@@ -125,7 +127,19 @@ public final class FlatPouch implements Calculator<FlatPouch.Asking, FlatPouch.M
         if (sizes.slack() > 12) {
             told.add(SLACK.at("closing", Length.ofMm(sizes.slack())));
         }
+        if (isSmall(asked.held())) {
+            told.add(SMALL_THINGS.with());
+        }
+        told.add(OWN_USE.with());
         told.add(KNIFE.with());
         return told;
+    }
+
+    /** Of the cylinder that a small part is measured by, ISO 8124-1, twice as deep; from memory. */
+    private static boolean isSmall(HeldSize held) {
+        double across = 31.7;
+        return held.width().mm() < across
+                && held.thickness().mm() < across
+                && held.height().mm() < 2 * across;
     }
 }

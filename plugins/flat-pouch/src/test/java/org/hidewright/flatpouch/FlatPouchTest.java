@@ -125,7 +125,7 @@ class FlatPouchTest {
                 SNAP,
                 new Closing.Stud(Length.ofMm(3), Length.ofMm(4), Length.ofMm(7)),
                 new Closing.Magnet(Length.ofMm(9), Length.ofMm(4), Length.ofMm(18)))) {
-            assertEquals(List.of("knife"), told(asked(80, 120, 10, FlatPouch.Bottom.SQUARE, closing)));
+            assertEquals(List.of("own-use", "knife"), told(asked(80, 120, 10, FlatPouch.Bottom.SQUARE, closing)));
         }
         assertEquals(
                 List.of("no-room"),
@@ -223,11 +223,11 @@ class FlatPouchTest {
     @Test
     void limitsOfWhatIsToldAreExact() {
         FlatPouch.Asking just = asked(80, 30, 12, FlatPouch.Bottom.SQUARE, new Closing.Open(Length.ofMm(15)));
-        assertEquals(List.of("knife"), told(just), "half of it may stand out");
+        assertEquals(List.of("own-use", "knife"), told(just), "half of it may stand out");
         assertTrue(told(tight(0.99)).contains("tight"));
-        assertEquals(List.of("knife"), told(tight(1)));
+        assertEquals(List.of("own-use", "knife"), told(tight(1)));
         // slack: a quarter of π times the thickness
-        assertEquals(List.of("knife"), told(asked(80, 120, 15.2, FlatPouch.Bottom.SQUARE, SNAP)));
+        assertEquals(List.of("own-use", "knife"), told(asked(80, 120, 15.2, FlatPouch.Bottom.SQUARE, SNAP)));
         assertTrue(told(asked(80, 120, 15.4, FlatPouch.Bottom.SQUARE, SNAP)).contains("flap-slack"));
     }
 
@@ -239,5 +239,16 @@ class FlatPouchTest {
                 Length.ofMm(2),
                 Length.ofMm(3.85),
                 SNAP);
+    }
+
+    @Test
+    void whatCanBeSwallowedIsTold() {
+        assertEquals(
+                List.of("small-things", "own-use", "knife"),
+                told(asked(31.6, 63.3, 15, FlatPouch.Bottom.SQUARE, SNAP)));
+        assertEquals(List.of("own-use", "knife"), told(asked(31.7, 63.3, 15, FlatPouch.Bottom.SQUARE, SNAP)));
+        assertEquals(List.of("own-use", "knife"), told(asked(31.6, 63.4, 15, FlatPouch.Bottom.SQUARE, SNAP)));
+        assertTrue(told(asked(31.6, 63.3, 31.6, FlatPouch.Bottom.SQUARE, SNAP)).contains("small-things"));
+        assertTrue(!told(asked(31.6, 63.3, 31.7, FlatPouch.Bottom.SQUARE, SNAP)).contains("small-things"));
     }
 }

@@ -38,6 +38,8 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
     private static final NoticeKind TIGHT = NoticeKind.check("tight");
     private static final NoticeKind STIFF = NoticeKind.check("stiff-gusset");
     private static final NoticeKind NO_RATING = NoticeKind.caution("ring-no-rating");
+    private static final NoticeKind SMALL_THINGS = NoticeKind.caution("small-things");
+    private static final NoticeKind OWN_USE = NoticeKind.caution("own-use");
     private static final NoticeKind KNIFE = NoticeKind.caution("knife");
 
     /** A ring at the back for a cord or strap. */
@@ -95,7 +97,7 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
 
     @Override
     public List<NoticeKind> notices() {
-        return List.of(NO_ROOM, DEEPER, SHOWS_TOO_MUCH, TIGHT, STIFF, NO_RATING, KNIFE);
+        return List.of(NO_ROOM, DEEPER, SHOWS_TOO_MUCH, TIGHT, STIFF, NO_RATING, SMALL_THINGS, OWN_USE, KNIFE);
     }
 
     @Override
@@ -143,7 +145,19 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
         if (asked.ring().isPresent()) {
             told.add(NO_RATING.at("ring"));
         }
+        if (isSmall(asked.held())) {
+            told.add(SMALL_THINGS.with());
+        }
+        told.add(OWN_USE.with());
         told.add(KNIFE.with());
         return told;
+    }
+
+    /** Of the cylinder that a small part is measured by, ISO 8124-1, twice as deep; from memory. */
+    private static boolean isSmall(HeldSize held) {
+        double across = 31.7;
+        return held.width().mm() < across
+                && held.thickness().mm() < across
+                && held.height().mm() < 2 * across;
     }
 }

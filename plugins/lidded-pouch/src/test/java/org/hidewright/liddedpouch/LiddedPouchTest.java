@@ -134,7 +134,8 @@ class LiddedPouchTest {
     @Test
     void whatCannotBeMadeIsRefused() {
         assertEquals(
-                List.of("deeper-than-thing", "stiff-gusset", "knife"), told(asked(80, 100, 2, STUD, Optional.empty())));
+                List.of("deeper-than-thing", "stiff-gusset", "own-use", "knife"),
+                told(asked(80, 100, 2, STUD, Optional.empty())));
         // two bends of 1.5 mm and four thicknesses of 1.4 mm
         assertEquals(
                 3 + 4 * 1.4 - 3 * 1.4 + 14 + Math.PI / 2 * 1.4,
@@ -144,7 +145,9 @@ class LiddedPouchTest {
                 List.of("stands-out-too-far"),
                 told(asked(80, 20, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));
         assertEquals(List.of("no-room"), told(asked(10, 10, 30, STUD, ring())));
-        assertEquals(List.of("knife"), told(asked(80, 100, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));
+        assertEquals(
+                List.of("own-use", "knife"),
+                told(asked(80, 100, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));
     }
 
     private static List<String> working(LiddedPouch.Asking asked) {
@@ -246,7 +249,9 @@ class LiddedPouchTest {
                 made(asked(80, 100, 30, new Closing.Open(Length.ofMm(10)), Optional.empty()))
                         .lid()
                         .mm());
-        assertEquals(List.of("knife"), told(asked(80, 20, 30, new Closing.Open(Length.ofMm(10)), Optional.empty())));
+        assertEquals(
+                List.of("own-use", "knife"),
+                told(asked(80, 20, 30, new Closing.Open(Length.ofMm(10)), Optional.empty())));
         assertTrue(told(new LiddedPouch.Asking(
                         new HeldSize(Length.ofMm(80), Length.ofMm(100), Length.ofMm(30)),
                         Length.ofMm(0.9),
@@ -256,5 +261,13 @@ class LiddedPouchTest {
                         SNAP,
                         Optional.empty()))
                 .contains("tight"));
+    }
+
+    @Test
+    void whatCanBeSwallowedIsTold() {
+        assertTrue(told(asked(31.6, 63.3, 20, STUD, Optional.empty())).contains("small-things"));
+        assertTrue(!told(asked(31.7, 63.3, 20, STUD, Optional.empty())).contains("small-things"));
+        assertTrue(!told(asked(31.6, 63.4, 20, STUD, Optional.empty())).contains("small-things"));
+        assertTrue(!told(asked(31.6, 63.3, 31.7, STUD, Optional.empty())).contains("small-things"));
     }
 }
