@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
@@ -51,6 +52,7 @@ public final class TemplateReader {
             "answers",
             "item",
             "draws");
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(?:[.-][a-z0-9]+)*");
     private static final List<String> TELL = List.of("key", "severity", "when", "at", "with", "what", "why", "next");
     private static final List<String> DRAWS = List.of("calculator", "questions");
     private static final List<String> ASKS = List.of("asks", "questions", "answers");
@@ -323,7 +325,15 @@ public final class TemplateReader {
         }
     }
 
+    /** Only what an expression can name is a name. */
     private boolean named(String name, Sort sort, Place place) {
+        if (!NAME.matcher(name).matches()) {
+            say(
+                    TemplateNotices.TEMPLATE_DECLARATION.with(
+                            "\"" + name + "\" is no name; write lower-case words joined by hyphens"),
+                    place);
+            return false;
+        }
         boolean first = names.putIfAbsent(name, sort) == null;
         if (!first) {
             say(TemplateNotices.TEMPLATE_NAME_TWICE.with(name), place);

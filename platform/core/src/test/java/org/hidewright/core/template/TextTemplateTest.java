@@ -381,6 +381,13 @@ class TextTemplateTest {
     }
 
     @Test
+    void whatNoExpressionCanNameIsNoName() {
+        assertEquals("template-declaration 17:5", said("\"step\": \"12 mm\"", "\"\": \"12 mm\""));
+        assertEquals("template-declaration 17:5", said("\"step\": \"12 mm\"", "\"Step\": \"12 mm\""));
+        assertEquals("template-declaration 17:5", said("\"step\": \"12 mm\"", "\"a step\": \"12 mm\""));
+    }
+
+    @Test
     void itsItemIsCalledByItsTitleOrAsItSays() {
         assertEquals("Card sleeve", text(sleeve(), "card-sleeve.answer.item"));
         TextTemplate called = read(SLEEVE.replace(
