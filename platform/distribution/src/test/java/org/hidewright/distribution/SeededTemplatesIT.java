@@ -1,6 +1,7 @@
 package org.hidewright.distribution;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -118,6 +119,10 @@ class SeededTemplatesIT {
                     .slips()
                     .get(id);
             assertEquals(WorkedSlip.State.WORKED, worked.state(), id);
+            worked.answers().orElseThrow().entries().values().stream()
+                    .filter(Item.class::isInstance)
+                    .flatMap(item -> ((Item) item).parts().stream())
+                    .forEach(part -> assertFalse(part.leather().isEmpty(), id + " " + part.id() + " names no leather"));
             assertEquals(
                     List.of(),
                     worked.remarks().stream()

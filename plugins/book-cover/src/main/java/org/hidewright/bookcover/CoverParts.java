@@ -72,7 +72,7 @@ final class CoverParts {
     }
 
     private static Piece dressed(Piece outer) {
-        return outer.shows(Face.GRAIN).backbone(Math.PI / 2);
+        return outer.leather("cover leather").shows(Face.GRAIN).backbone(Math.PI / 2);
     }
 
     /** Two quarter turns, one at either side of the back of the book. */
@@ -94,6 +94,7 @@ final class CoverParts {
                 ? Outlines.polygon(Point.of(s, h), Point.of(0, h), Point.of(0, 0), Point.of(s, 0))
                 : Outlines.polygon(Point.of(0, 0), Point.of(s, 0), Point.of(s, h), Point.of(0, h));
         Piece sleeve = Piece.of(id, name, outline, asked.sleeveThickness().mm())
+                .leather("sleeve leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
         return sleeve.edge("mouth", "mouth", 2 * s + h, 2 * s + 2 * h);
@@ -113,8 +114,9 @@ final class CoverParts {
                 Point.of(sizes.width() / 2, sizes.height()),
                 Point.of(sizes.width() / 2, 0),
                 sizes.liningShorter());
-        return Optional.of(
-                Piece.of("lining", "Lining", shorter, whole.thickness()).oversize(turned ? 0 : 1.5));
+        return Optional.of(Piece.of("lining", "Lining", shorter, whole.thickness())
+                .leather("lining")
+                .oversize(turned ? 0 : 1.5));
     }
 
     private void work(boolean lined) {

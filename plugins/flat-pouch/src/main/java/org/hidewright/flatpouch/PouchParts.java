@@ -35,9 +35,11 @@ final class PouchParts {
                         "Back",
                         Panels.flapped(sizes.width(), sizes.height(), sizes.radius(), sizes.flap(), flapRadius()),
                         leather)
+                .leather("panel leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
         Piece front = Piece.of("front", "Front", Panels.upright(sizes.width(), sizes.front(), sizes.radius()), leather)
+                .leather("panel leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
         double seam = Panels.seam(sizes.width(), sizes.front(), sizes.radius());

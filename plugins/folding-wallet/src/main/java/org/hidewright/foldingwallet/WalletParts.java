@@ -40,6 +40,7 @@ final class WalletParts {
                         "Outer",
                         Panels.upright(sizes.outerWidth(), sizes.height(), CORNER),
                         asked.thickness().mm())
+                .leather("outer leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
         Piece inner = Piece.of(
@@ -47,6 +48,7 @@ final class WalletParts {
                         "Inner",
                         Panels.upright(sizes.innerWidth(), sizes.innerHeight(), CORNER),
                         asked.innerThickness().mm())
+                .leather("inner leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
         double inside = asked.innerThickness().mm()
@@ -91,7 +93,8 @@ final class WalletParts {
                 Point.of(sizes.outerWidth() / 2, sizes.height()),
                 Point.of(sizes.outerWidth() / 2, 0),
                 shorter);
-        return Optional.of(Piece.of("lining", "Lining", begun(outline), thickness));
+        return Optional.of(
+                Piece.of("lining", "Lining", begun(outline), thickness).leather("lining"));
     }
 
     /** The same outline from its upper left corner on, as the other layers have it. */
@@ -143,7 +146,7 @@ final class WalletParts {
     }
 
     private Fastened pockets(Piece inner, String id, String name, double x) throws NoRoom {
-        return sizes.pockets()
+        Fastened sewn = sizes.pockets()
                 .on(
                         inner,
                         id,
@@ -151,6 +154,8 @@ final class WalletParts {
                         Point.of(x, Sizes.MARGIN + Sizes.CLEAR),
                         asked.pocketThickness().mm(),
                         asked.pitch().mm());
+        sewn.pieces().forEach(piece -> piece.leather("pocket leather"));
+        return sewn;
     }
 
     private void work(boolean lined) {

@@ -45,6 +45,7 @@ final class LiddedParts {
         double pitch = asked.pitch().mm();
         double seam = Panels.seam(sizes.width(), sizes.height(), sizes.radius());
         Piece front = Piece.of("front", "Front", Panels.upright(sizes.width(), sizes.height(), sizes.radius()), leather)
+                .leather("panel leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
         Piece back = Piece.of(
@@ -52,6 +53,7 @@ final class LiddedParts {
                         "Back with lid",
                         Panels.flapped(sizes.width(), sizes.height(), sizes.radius(), sizes.flap(), flapRadius()),
                         leather)
+                .leather("panel leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
         StitchRow row =
@@ -64,6 +66,7 @@ final class LiddedParts {
                         "Gusset",
                         Outlines.rectangle(Point.of(0, 0), seamLength + 2 * END, width),
                         asked.gussetThickness().mm())
+                .leather("gusset leather")
                 .shows(Face.GRAIN);
         StitchRow toFront = gusset.stitchesLike("front", along(width - sizes.margin()), row, pitch);
         StitchRow toBack = gusset.stitchesLike("back", along(sizes.margin()), row, pitch);
@@ -75,7 +78,7 @@ final class LiddedParts {
         Optional<Fastened> fastened =
                 closure.isPresent() ? Optional.of(close(closure.get(), back, front)) : Optional.empty();
         item.part(front.part()).part(back.part()).part(gusset.part());
-        tab.ifPresent(ring -> item.part(ring.strip().part()));
+        tab.ifPresent(ring -> item.part(ring.strip().leather("gusset leather").part()));
         fastened.ifPresent(set -> set.into(item));
         work(tab.isPresent(), closure.isPresent());
         return item.build();
