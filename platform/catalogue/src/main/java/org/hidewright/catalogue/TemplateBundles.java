@@ -43,7 +43,9 @@ final class TemplateBundles {
         /** Where its author has it read from. */
         Optional<Path> followed() {
             return Optional.ofNullable(bundle.getHeaders("").get(TemplateFiles.FOLLOWS))
-                    .map(folder -> Path.of(folder).resolve(path))
+                    .map(Path::of)
+                    .map(folder -> folder.resolve(path).normalize())
+                    .filter(file -> file.startsWith(bundle.getHeaders("").get(TemplateFiles.FOLLOWS)))
                     .filter(Files::isRegularFile);
         }
 

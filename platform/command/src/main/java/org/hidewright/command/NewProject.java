@@ -32,8 +32,6 @@ import picocli.CommandLine.ParseResult;
  * calculator answers, such as the size of a thing by its name, becomes a slip of its own that the template takes from.
  */
 final class NewProject {
-    private static final String HELD = "held";
-
     private final Session session;
     private final Bench bench;
     private final List<Object> before = new ArrayList<>();
@@ -138,8 +136,8 @@ final class NewProject {
                 links.put(
                         question.key(),
                         question.from()
-                                .<Object>map(
-                                        from -> Map.of("from", HELD, "answer", from.substring(from.indexOf('.') + 1)))
+                                .<Object>map(from ->
+                                        Map.of("from", giver.id(), "answer", from.substring(from.indexOf('.') + 1)))
                                 .orElseGet(() -> links(question.questions(), giver)));
             }
         }
@@ -168,7 +166,7 @@ final class NewProject {
                         () -> faults(giver, given, question.key()));
             }
         }
-        before.add(slip(HELD, giver, given));
+        before.add(slip(giver.id(), giver, given));
         answered.putAll(links(template.calculator().declaration().questions(), giver));
     }
 

@@ -88,7 +88,7 @@ class NewCommandTest {
     void aThingByItsNameBecomesASlipThatIsTakenFrom() throws Exception {
         // another calculator; second variant; three of them; choice by its label
         String project = start("2\n2\n3\nround\n");
-        assertTrue(project.contains("\"id\": \"held\""), project);
+        assertTrue(project.contains("\"id\": \"tray-thing\""), project);
         assertTrue(project.contains("\"calculator\": \"tray-thing\""), project);
         assertTrue(project.contains("\"pencils\""), project);
         assertTrue(project.contains("\"count\": \"3\""), project);

@@ -127,19 +127,11 @@ public final class FlatPouch implements Calculator<FlatPouch.Asking, FlatPouch.M
         if (sizes.slack() > 12) {
             told.add(SLACK.at("closing", Length.ofMm(sizes.slack())));
         }
-        if (isSmall(asked.held())) {
+        if (asked.held().isSmallPart()) {
             told.add(SMALL_THINGS.with());
         }
         told.add(OWN_USE.with());
         told.add(KNIFE.with());
         return told;
-    }
-
-    /** Of the cylinder that a small part is measured by, ISO 8124-1, twice as deep; from memory. */
-    private static boolean isSmall(HeldSize held) {
-        double across = 31.7;
-        return held.width().mm() < across
-                && held.thickness().mm() < across
-                && held.height().mm() < 2 * across;
     }
 }

@@ -248,6 +248,8 @@ class FlatPouchTest {
                 told(asked(31.6, 63.3, 15, FlatPouch.Bottom.SQUARE, SNAP)));
         assertEquals(List.of("own-use", "knife"), told(asked(31.7, 63.3, 15, FlatPouch.Bottom.SQUARE, SNAP)));
         assertEquals(List.of("own-use", "knife"), told(asked(31.6, 63.4, 15, FlatPouch.Bottom.SQUARE, SNAP)));
+        assertTrue(told(asked(50, 20, 2, FlatPouch.Bottom.SQUARE, new Closing.Open(Length.ofMm(0))))
+                .contains("small-things"));
         assertTrue(told(asked(31.6, 63.3, 31.6, FlatPouch.Bottom.SQUARE, SNAP)).contains("small-things"));
         assertTrue(!told(asked(31.6, 63.3, 31.7, FlatPouch.Bottom.SQUARE, SNAP)).contains("small-things"));
     }

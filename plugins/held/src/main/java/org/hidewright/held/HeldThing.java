@@ -2,6 +2,7 @@ package org.hidewright.held;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
@@ -79,15 +80,21 @@ public final class HeldThing implements Calculator<HeldThing.Asking, HeldThing.G
         List<Notice> told = new ArrayList<>();
         if (thing instanceof Thing.Cells cells && cells.cell().isButton()) {
             told.add(BUTTON_CELLS.with());
-        } else if (bulk.width() < SMALL_PART_MM
-                && bulk.thickness() < SMALL_PART_MM
-                && bulk.height() < 2 * SMALL_PART_MM) {
+        } else if (isSmallPart(bulk)) {
             told.add(SMALL_THINGS.with());
         }
         if (thing instanceof Thing.Measured || thing instanceof Thing.MeasuredRound) {
             told.add(OWN_USE.with());
         }
         return told;
+    }
+
+    /** Whichever way it is turned. */
+    private static boolean isSmallPart(Bulk bulk) {
+        double[] sides = DoubleStream.of(bulk.width(), bulk.height(), bulk.thickness())
+                .sorted()
+                .toArray();
+        return sides[1] < SMALL_PART_MM && sides[2] < 2 * SMALL_PART_MM;
     }
 
     private static Source source(Thing thing) {

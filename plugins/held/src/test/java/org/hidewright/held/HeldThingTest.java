@@ -142,6 +142,7 @@ class HeldThingTest {
         assertEquals(List.of("small-things", "own-use"), told(thing(31.6, 63.3, 31.6)));
         assertEquals(List.of("own-use"), told(thing(31.7, 63.3, 31.6)));
         assertEquals(List.of("own-use"), told(thing(31.6, 63.4, 31.6)));
+        assertEquals(List.of("small-things", "own-use"), told(thing(63.3, 20, 2)), "whichever way it is turned");
         assertEquals(List.of("own-use"), told(thing(31.6, 63.3, 31.7)));
     }
 

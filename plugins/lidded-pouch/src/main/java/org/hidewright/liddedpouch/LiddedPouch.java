@@ -145,19 +145,11 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
         if (asked.ring().isPresent()) {
             told.add(NO_RATING.at("ring"));
         }
-        if (isSmall(asked.held())) {
+        if (asked.held().isSmallPart()) {
             told.add(SMALL_THINGS.with());
         }
         told.add(OWN_USE.with());
         told.add(KNIFE.with());
         return told;
-    }
-
-    /** Of the cylinder that a small part is measured by, ISO 8124-1, twice as deep; from memory. */
-    private static boolean isSmall(HeldSize held) {
-        double across = 31.7;
-        return held.width().mm() < across
-                && held.thickness().mm() < across
-                && held.height().mm() < 2 * across;
     }
 }

@@ -38,8 +38,10 @@ final class Additions {
     private static final NoticeKind TAPE_TOO_NARROW = NoticeKind.stop("tape-too-narrow");
     private static final NoticeKind STEP_TOO_LARGE = NoticeKind.stop("step-too-large");
 
+    private static final NoticeKind THICKNESS_NOT_SAID = NoticeKind.stop("thickness-not-said");
+
     static final List<NoticeKind> NOTICES =
-            List.of(ADDITION_NO_ROOM, ADDITION_ON_NOTHING, TAPE_TOO_NARROW, STEP_TOO_LARGE);
+            List.of(ADDITION_NO_ROOM, ADDITION_ON_NOTHING, TAPE_TOO_NARROW, STEP_TOO_LARGE, THICKNESS_NOT_SAID);
 
     private final Map<String, Piece> pieces;
     private final Map<String, Piece> added = new LinkedHashMap<>();
@@ -229,6 +231,9 @@ final class Additions {
                 lined.inside().mm() > 0 ? Lining.inside(outer, lined.inside().mm()) : outer.outline();
         if (lined.shorterAt().isPresent()) {
             Fold fold = fold(lined, outer, lined.shorterAt().get().strip());
+            if (outer.thickness() == 0) {
+                throw new Refusal(THICKNESS_NOT_SAID.at(row(lined) + ".lined.shorter-at", outer.id()));
+            }
             Path line = fold.line();
             double by =
                     Allowances.innerShorter(outer.thickness(), lined.thickness().mm(), Math.PI);

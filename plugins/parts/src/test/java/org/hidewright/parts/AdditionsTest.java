@@ -30,12 +30,16 @@ class AdditionsTest {
     }
 
     private static DrawnPart part(String id, double width, double height) {
+        return part(id, width, height, Optional.of(mm(2)));
+    }
+
+    private static DrawnPart part(String id, double width, double height, Optional<Length> thickness) {
         return new DrawnPart(
                 id,
                 Optional.empty(),
                 new Shape.Rectangle(mm(width), mm(height), mm(0)),
                 Optional.empty(),
-                Optional.of(mm(2)),
+                thickness,
                 1,
                 0,
                 mm(0),
@@ -239,6 +243,28 @@ class AdditionsTest {
         assertEquals(
                 "addition-on-nothing at additions[lining] [lining, flap, lid]",
                 refused(lining(0, Optional.of("flap"))));
+    }
+
+    @Test
+    void aLiningIsNotShorterThanWhatIsNotKnown() {
+        DrawnFold lid = new DrawnFold(
+                "back.lid", new Along.Between(mm(100), mm(90), mm(0), mm(90)), mm(2), DrawnFold.Outside.GRAIN);
+        Outcome<Parts.Made> outcome = new Parts()
+                .calculate(
+                        new Parts.Drawn(
+                                List.of(part("back", 100, 180, Optional.empty())),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.of(List.of(lid)),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.of(List.of(lining(0, Optional.of("lid"))))),
+                        Working.NONE);
+        assertEquals("thickness-not-said", outcome.notices().get(0).kind().key());
+        assertEquals(
+                "additions[lining].lined.shorter-at", outcome.notices().get(0).place());
     }
 
     @Test

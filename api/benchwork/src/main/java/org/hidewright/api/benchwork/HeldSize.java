@@ -1,5 +1,6 @@
 package org.hidewright.api.benchwork;
 
+import java.util.stream.DoubleStream;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.measure.Length;
 
@@ -30,4 +31,18 @@ public record HeldSize(
                 usual = "1-40 mm",
                 example = "12 mm",
                 from = "held-thing.thickness")
-        Length thickness) {}
+        Length thickness) {
+    /** Diameter of the cylinder that small parts are measured by, ISO 8124-1; from memory. */
+    private static final double SMALL_PART_MM = 31.7;
+
+    /**
+     * Whether it may be swallowed: whichever way it is turned, it goes into the cylinder for small parts, or into one twice as
+     * deep as that is wide.
+     */
+    public boolean isSmallPart() {
+        double[] sides = DoubleStream.of(width.mm(), height.mm(), thickness.mm())
+                .sorted()
+                .toArray();
+        return sides[1] < SMALL_PART_MM && sides[2] < 2 * SMALL_PART_MM;
+    }
+}
