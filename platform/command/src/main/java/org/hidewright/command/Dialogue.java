@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Variant;
@@ -17,6 +17,9 @@ import org.hidewright.core.wording.Remark;
 final class Dialogue {
     /** How often a question is asked again before the example is taken, so that no file of answers hangs a start. */
     private static final int PATIENCE = 5;
+
+    /** The way to answer that is no calculator's; an id has no capitals. */
+    private static final String TYPED = "Typed";
 
     private final Session session;
     private final Texts texts;
@@ -56,87 +59,106 @@ final class Dialogue {
     /** Whether some questions are to be answered by another calculator. */
     boolean takesFrom(Installed giver, List<Question> takers) {
         say("");
-        String labels = String.join(
-                ", ", takers.stream().map(question -> text(question.labelKey())).toList());
+        say(String.join(
+                ", ", takers.stream().map(question -> text(question.labelKey())).toList()));
         Texts others = giver.calculator().texts();
-        say(labels + ": 1 " + session.texts().text("new.measured") + ", 2 "
-                + session.wording()
-                        .text(others, giver.calculator().declaration().titleKey()) + " ("
-                + String.join(
-                        ", ",
-                        giver.calculator().declaration().questions().stream()
-                                .flatMap(question -> question.variants().stream())
-                                .map(variant -> session.wording().text(others, variant.labelKey()))
-                                .toList())
-                + ")");
-        return read("1").equals("2");
+        String named =
+                session.wording().text(others, giver.calculator().declaration().titleKey())
+                        + " ("
+                        + String.join(
+                                ", ",
+                                giver.calculator().declaration().questions().stream()
+                                        .flatMap(question -> question.variants().stream())
+                                        .map(variant -> session.wording().text(others, variant.labelKey()))
+                                        .toList())
+                        + ")";
+        Map<String, String> ways = new LinkedHashMap<>();
+        ways.put(TYPED, session.texts().text("new.measured"));
+        ways.put(giver.id(), named);
+        return !one(ways, TYPED).equals(TYPED);
     }
 
-    /** Asks until there is nothing wrong with what was answered. */
-    void until(Runnable ask, Supplier<List<Remark>> faults) {
+    /**
+     * Puts the answer to a question, as it stands in a project file, into the answers; whatever is wrong with it is told and
+     * asked again, inside a group only the one that is wrong.
+     *
+     * @param faults what is wrong with the answers so far, at the question of that path
+     */
+    void ask(Question question, Map<String, Object> answers, Function<String, List<Remark>> faults) {
+        ask(question, question.key(), answers, faults);
+    }
+
+    private void ask(
+            Question question, String path, Map<String, Object> answers, Function<String, List<Remark>> faults) {
         for (int i = 0; i < PATIENCE; i++) {
-            ask.run();
-            List<Remark> wrong = faults.get();
+            answer(question, path, answers, faults);
+            List<Remark> wrong = faults.apply(path);
             if (wrong.isEmpty()) {
                 return;
             }
-            wrong.forEach(remark -> session.tell(session.out(), remark));
+            wrong.forEach(remark -> session.tellAtOnce(session.out(), remark));
         }
         state.silent = true;
-        ask.run();
+        answer(question, path, answers, faults);
     }
 
-    /** The answer to a question, as it stands in a project file. */
-    Object answer(Question question) {
+    private void answer(
+            Question question, String path, Map<String, Object> answers, Function<String, List<Remark>> faults) {
         say("");
         say(text(question.labelKey()) + limits(question));
         say("  " + text(question.helpKey()));
-        return switch (question.kind()) {
-            case CHOICE -> chosen(question);
-            case VARIANTS -> variant(question);
-            case GROUP -> group(question.questions());
-            case ROWS, LIST, ITEM -> new JsonOut.Raw(question.example().orElse("null"));
-            default -> read(question.example().orElse(""));
-        };
+        switch (question.kind()) {
+            case CHOICE -> answers.put(question.key(), chosen(question));
+            case VARIANTS -> {
+                Variant variant = variant(question);
+                Map<String, Object> inside = new LinkedHashMap<>();
+                answers.put(question.key(), new LinkedHashMap<>(Map.of(variant.key(), inside)));
+                group(variant.questions(), path + "." + variant.key(), inside, faults);
+            }
+            case GROUP -> {
+                Map<String, Object> inside = new LinkedHashMap<>();
+                answers.put(question.key(), inside);
+                group(question.questions(), path, inside, faults);
+            }
+            case ROWS, LIST, ITEM ->
+                answers.put(question.key(), new JsonOut.Raw(question.example().orElse("null")));
+            default -> answers.put(question.key(), read(question.example().orElse("")));
+        }
+    }
+
+    private void group(
+            List<Question> questions, String path, Map<String, Object> inside, Function<String, List<Remark>> faults) {
+        for (Question question : questions) {
+            if (!question.optional()) {
+                ask(question, path + "." + question.key(), inside, faults);
+            }
+        }
     }
 
     private String chosen(Question question) {
         Map<String, String> labels = new LinkedHashMap<>();
-        question.options().forEach(option -> labels.put(option.key(), option.labelKey()));
+        question.options().forEach(option -> labels.put(option.key(), text(option.labelKey())));
         return one(labels, question.example().orElse(labels.keySet().iterator().next()));
     }
 
-    private Map<String, Object> variant(Question question) {
+    private Variant variant(Question question) {
         Map<String, String> labels = new LinkedHashMap<>();
-        question.variants().forEach(variant -> labels.put(variant.key(), variant.labelKey()));
+        question.variants().forEach(variant -> labels.put(variant.key(), text(variant.labelKey())));
         String usual = VariantPreset.of(question)
                 .map(VariantPreset::key)
                 .orElse(labels.keySet().iterator().next());
         String key = one(labels, usual);
-        Map<String, Object> answered = new LinkedHashMap<>();
-        for (Variant variant : question.variants()) {
-            if (variant.key().equals(key)) {
-                answered.put(key, group(variant.questions()));
-            }
-        }
-        return answered;
-    }
-
-    private Map<String, Object> group(List<Question> questions) {
-        Map<String, Object> answered = new LinkedHashMap<>();
-        for (Question question : questions) {
-            if (!question.optional()) {
-                answered.put(question.key(), answer(question));
-            }
-        }
-        return answered;
+        return question.variants().stream()
+                .filter(variant -> variant.key().equals(key))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** One of several, by its number, its key or its label. */
     private String one(Map<String, String> labels, String usual) {
         List<String> keys = List.copyOf(labels.keySet());
         for (int i = 0; i < keys.size(); i++) {
-            say("  " + (i + 1) + " " + text(labels.get(keys.get(i))));
+            say("  " + (i + 1) + " " + labels.get(keys.get(i)));
         }
         for (int i = 0; i < PATIENCE; i++) {
             String read = read(String.valueOf(keys.indexOf(usual) + 1));
@@ -144,7 +166,7 @@ final class Dialogue {
                 String key = keys.get(nth);
                 if (read.equals(String.valueOf(nth + 1))
                         || read.equals(key)
-                        || read.equalsIgnoreCase(text(labels.get(key)))) {
+                        || read.equalsIgnoreCase(labels.get(key))) {
                     return key;
                 }
             }

@@ -112,9 +112,7 @@ final class NewProject {
                             takers(template.calculator().declaration().questions(), giver.get()))) {
                 takeFrom(giver.get(), template, dialogue, answered);
             } else {
-                dialogue.until(
-                        () -> answered.put(question.key(), dialogue.answer(question)),
-                        () -> faults(template, answered, question.key()));
+                dialogue.ask(question, answered, path -> faults(template, answered, path));
             }
         }
         return answered;
@@ -161,22 +159,20 @@ final class NewProject {
         Dialogue inside = dialogue.of(giver.calculator().texts());
         for (Question question : giver.calculator().declaration().questions()) {
             if (!question.optional()) {
-                inside.until(
-                        () -> given.put(question.key(), inside.answer(question)),
-                        () -> faults(giver, given, question.key()));
+                inside.ask(question, given, path -> faults(giver, given, path));
             }
         }
         before.add(slip(giver.id(), giver, given));
         answered.putAll(links(template.calculator().declaration().questions(), giver));
     }
 
-    /** What is wrong with one answer, as the project would tell it. */
-    private List<Remark> faults(Installed calculator, Map<String, Object> answered, String key) {
+    /** What is wrong with one answer, or inside it, as the project would tell it. */
+    private List<Remark> faults(Installed calculator, Map<String, Object> answered, String path) {
         WorkedProject worked = work(project(calculator, answered));
         return worked.slips().get(calculator.id()).remarks().stream()
                 .filter(Remark::stops)
                 .filter(remark ->
-                        remark.question().equals(key) || remark.question().startsWith(key + "."))
+                        remark.question().equals(path) || remark.question().startsWith(path + "."))
                 .toList();
     }
 

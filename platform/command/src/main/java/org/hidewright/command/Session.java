@@ -40,10 +40,19 @@ record Session(
 
     /** Says what is the matter, why and what to do, each on a line of its own, with where it stands. */
     void tell(PrintStream to, Remark remark) {
+        tell(to, remark, wording().where(remark).orElse(""));
+    }
+
+    /** The same right after it was typed, where nobody needs to be told where it stands. */
+    void tellAtOnce(PrintStream to, Remark remark) {
+        tell(to, remark, "");
+    }
+
+    private void tell(PrintStream to, Remark remark, String where) {
         tell(
                 to,
                 remark.severity(),
-                wording().where(remark).orElse(""),
+                where,
                 wording().what(remark),
                 wording().why(remark),
                 wording().next(remark));

@@ -79,6 +79,17 @@ class NewCommandTest {
     }
 
     @Test
+    void insideAGroupOnlyWhatIsWrongIsAskedAgain() throws Exception {
+        // neither of two ways, then the second; second variant; too many, four; too thick, 9 mm; choice
+        String project = start("in\n2\n2\n30\n4\n9 kg\n9 mm\n2\n");
+        assertTrue(terminal.out.contains("Type a number from 1 to 2."), terminal.out);
+        assertFalse(terminal.out.contains("line "), "there is no file yet: " + terminal.out);
+        assertTrue(project.contains("\"count\": \"4\""), project);
+        assertTrue(project.contains("\"across\": \"9 mm\""), project);
+        assertTrue(project.contains("\"corners\": \"round\""), project);
+    }
+
+    @Test
     void whatIsNeverRightIsTakenFromTheExample() throws Exception {
         String project = start("1\n" + "x\n".repeat(40));
         assertTrue(project.contains("\"width\": \"60 mm\""), project);
@@ -86,8 +97,8 @@ class NewCommandTest {
 
     @Test
     void aThingByItsNameBecomesASlipThatIsTakenFrom() throws Exception {
-        // another calculator; second variant; three of them; choice by its label
-        String project = start("2\n2\n3\nround\n");
+        // another calculator; second variant; three of them, as thick as usual; choice by its label
+        String project = start("2\n2\n3\n\nround\n");
         assertTrue(project.contains("\"id\": \"tray-thing\""), project);
         assertTrue(project.contains("\"calculator\": \"tray-thing\""), project);
         assertTrue(project.contains("\"pencils\""), project);

@@ -18,7 +18,11 @@ public final class TrayThing implements Calculator<TrayThing.Asking, TrayThing.G
 
         /** Pencils side by side. */
         record Pencils(
-                @Asked(min = "1", max = "20", preset = "2") int count) implements Thing {}
+                @Asked(min = "1", max = "20", preset = "2") int count,
+
+                @Asked(unit = "mm", min = "3 mm", max = "20 mm", preset = "8 mm")
+                Length across)
+                implements Thing {}
     }
 
     /** What is asked. */
@@ -31,7 +35,9 @@ public final class TrayThing implements Calculator<TrayThing.Asking, TrayThing.G
 
     @Override
     public Outcome<Given> calculate(Asking asked, Working working) {
-        int pencils = asked.thing() instanceof Thing.Pencils some ? some.count() : 0;
-        return Outcome.of(new Given(Length.ofMm(pencils > 0 ? 8 * pencils : 120), Length.ofMm(180)));
+        Length width = asked.thing() instanceof Thing.Pencils some
+                ? Length.ofMm(some.count() * some.across().mm())
+                : Length.ofMm(120);
+        return Outcome.of(new Given(width, Length.ofMm(180)));
     }
 }
