@@ -109,8 +109,8 @@ public final class FlatPouch implements Calculator<FlatPouch.Asking, FlatPouch.M
                     new Made(
                             Length.ofMm(sizes.betweenSeams()),
                             Length.ofMm(sizes.width()),
-                            Length.ofMm(sizes.height() + sizes.flap()),
-                            Length.ofMm(sizes.bend()),
+                            Length.ofMm(sizes.height() + sizes.flap().length()),
+                            Length.ofMm(sizes.flap().fold()),
                             Length.ofMm(sizes.slack()),
                             new PouchParts(asked, sizes).item()),
                     told(asked, sizes));

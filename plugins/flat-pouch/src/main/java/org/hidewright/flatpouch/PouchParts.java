@@ -30,19 +30,15 @@ final class PouchParts {
 
     Item item() throws NoRoom {
         double leather = asked.thickness().mm();
-        Piece back = Piece.of(
-                        "back",
-                        "Back",
-                        Panels.flapped(sizes.width(), sizes.height(), sizes.radius(), sizes.flap(), flapRadius()),
-                        leather)
+        Piece back = Piece.of("back", "Back", sizes.flap().back(sizes.width(), sizes.height(), sizes.radius()), leather)
                 .leather("panel leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
-        Piece front = Piece.of("front", "Front", Panels.upright(sizes.width(), sizes.front(), sizes.radius()), leather)
+        Piece front = Piece.of("front", "Front", Panels.upright(sizes.width(), sizes.height(), sizes.radius()), leather)
                 .leather("panel leather")
                 .shows(Face.GRAIN)
                 .backbone(Math.PI / 2);
-        double seam = Panels.seam(sizes.width(), sizes.front(), sizes.radius());
+        double seam = Panels.seam(sizes.width(), sizes.height(), sizes.radius());
         front.edge("mouth", "mouth", seam, seam + sizes.width());
         StitchRow row = front.stitches(
                 "rim",
@@ -60,28 +56,15 @@ final class PouchParts {
         return item.build();
     }
 
-    private double flapRadius() {
-        double hanging = sizes.flap() - sizes.bend();
-        return sizes.flap() > 0 ? Math.min(sizes.width() / 3, Math.min(18, hanging / 2)) : 0;
-    }
-
     private void close(Closure closure, Piece back, Piece front) throws NoRoom {
-        double middle = sizes.width() / 2;
-        double top = sizes.height() + sizes.bend() / 2;
+        double top = sizes.height() + sizes.flap().fold() / 2;
         back.fold(
                 "over",
                 Point.of(0, top),
                 Point.of(sizes.width(), top),
                 asked.held().thickness().mm() / 2 + asked.thickness().mm(),
                 Face.GRAIN);
-        fastened = Optional.of(closure.fasten(
-                "closure",
-                "Closure",
-                back,
-                Point.of(middle, sizes.closureOnFlap()),
-                Math.PI / 2,
-                front,
-                Point.of(middle, sizes.closureOnFront())));
+        fastened = Optional.of(sizes.flap().close(closure, back, front, sizes.width(), sizes.height()));
     }
 
     private void work() {

@@ -51,7 +51,7 @@ final class LiddedParts {
         Piece back = Piece.of(
                         "back",
                         "Back with lid",
-                        Panels.flapped(sizes.width(), sizes.height(), sizes.radius(), sizes.flap(), flapRadius()),
+                        sizes.lid().back(sizes.width(), sizes.height(), sizes.radius()),
                         leather)
                 .leather("panel leather")
                 .shows(Face.GRAIN)
@@ -88,11 +88,6 @@ final class LiddedParts {
         return Lines.straight(END, y, END + seamLength, y);
     }
 
-    private double flapRadius() {
-        double hanging = sizes.flap() - sizes.lid();
-        return sizes.flap() > 0 ? Math.min(sizes.width() / 3, Math.min(18, hanging / 2)) : 0;
-    }
-
     private Optional<RingTab> ring(Piece back, double pitch) throws NoRoom {
         if (asked.ring().isEmpty()) {
             return Optional.empty();
@@ -113,7 +108,7 @@ final class LiddedParts {
 
     private Fastened close(Closure closure, Piece back, Piece front) throws NoRoom {
         double first = sizes.height() + sizes.quarter() / 2;
-        double second = sizes.height() + sizes.lid() - sizes.quarter() / 2;
+        double second = sizes.height() + sizes.lid().fold() - sizes.quarter() / 2;
         for (double fold : new double[] {first, second}) {
             back.fold(
                     fold == first ? "over" : "down",
@@ -122,15 +117,7 @@ final class LiddedParts {
                     Sizes.BEND_RADIUS,
                     Face.GRAIN);
         }
-        double middle = sizes.width() / 2;
-        return closure.fasten(
-                "closure",
-                "Closure",
-                back,
-                Point.of(middle, sizes.closureOnFlap()),
-                Math.PI / 2,
-                front,
-                Point.of(middle, sizes.closureOnFront()));
+        return sizes.lid().close(closure, back, front, sizes.width(), sizes.height());
     }
 
     private void work(boolean ring, boolean closed) {

@@ -120,10 +120,10 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
             return Outcome.of(
                     new Made(
                             Length.ofMm(sizes.width()),
-                            Length.ofMm(sizes.height() + sizes.flap()),
+                            Length.ofMm(sizes.height() + sizes.lid().length()),
                             Length.ofMm(sizes.gussetWidth()),
                             Length.ofMm(parts.seamLength() + 2 * LiddedParts.END),
-                            Length.ofMm(sizes.lid()),
+                            Length.ofMm(sizes.lid().fold()),
                             item),
                     told(asked, sizes));
         } catch (NoRoom e) {

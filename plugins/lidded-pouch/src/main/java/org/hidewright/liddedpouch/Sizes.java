@@ -2,6 +2,7 @@ package org.hidewright.liddedpouch;
 
 import org.hidewright.api.benchwork.Allowances;
 import org.hidewright.api.benchwork.Closing;
+import org.hidewright.api.benchwork.Flap;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Length;
 
@@ -15,9 +16,7 @@ import org.hidewright.api.measure.Length;
  * @param height of the front, and of the back below its lid
  * @param gussetWidth flat, with its flanges
  * @param quarter what one bend of the lid takes
- * @param lid from the back over the top to the front, with both bends; 0 without one
- * @param fromBend from the lid’s second bend to the middle of the closure
- * @param flap what the back is longer than the front
+ * @param lid over the top, with both its bends, and down the front
  */
 record Sizes(
         double margin,
@@ -27,9 +26,7 @@ record Sizes(
         double height,
         double gussetWidth,
         double quarter,
-        double lid,
-        double fromBend,
-        double flap) {
+        Flap lid) {
     /** Inside radius of the lid’s bends. */
     static final double BEND_RADIUS = 1.5;
 
@@ -51,16 +48,12 @@ record Sizes(
         double quarterOfGusset = Allowances.bend(0, gusset, Math.PI / 2);
         double gussetWidth = depth - 2 * gusset + 2 * (flange - gusset / 2) + 2 * quarterOfGusset;
         double quarter = Allowances.bend(BEND_RADIUS, leather, Math.PI / 2);
-        double lid = asked.closing().closure().isPresent() ? depth + leather - 2 * BEND_RADIUS + 2 * quarter : 0;
-        double fromBend = asked.closing()
+        double over = depth + leather - 2 * BEND_RADIUS + 2 * quarter;
+        Flap lid = asked.closing()
                 .closure()
-                .map(closure -> Math.max(0.3 * height, closure.leastToEnd() + 2 * leather))
-                .orElse(0.0);
-        double flap = asked.closing()
-                .closure()
-                .map(closure -> lid + fromBend + closure.leastToEnd() + 4)
-                .orElse(0.0);
-        return new Sizes(margin, depth, width, radius, height, gussetWidth, quarter, lid, fromBend, flap);
+                .map(closure -> Flap.closedBy(closure, height, leather, over))
+                .orElse(Flap.NONE);
+        return new Sizes(margin, depth, width, radius, height, gussetWidth, quarter, lid);
     }
 
     /** The thing, and half the ease in front of it. */
@@ -71,14 +64,6 @@ record Sizes(
     /** Below this a gusset folds onto itself: its two flanges would meet behind the seam. */
     private static double leastDepth(LiddedPouch.Asking asked) {
         return 2 * BEND_RADIUS + 4 * asked.gussetThickness().mm();
-    }
-
-    double closureOnFront() {
-        return height - fromBend;
-    }
-
-    double closureOnFlap() {
-        return height + lid + fromBend;
     }
 
     void explain(LiddedPouch.Asking asked, double seam, Working working) {
@@ -93,10 +78,10 @@ record Sizes(
                 "s",
                 asked.gussetThickness());
         working.step(LiddedPouch.GUSSET_LENGTH, Length.ofMm(seam + 2 * LiddedParts.END), "P", Length.ofMm(seam));
-        if (lid > 0) {
+        if (!lid.equals(Flap.NONE)) {
             working.step(
                     LiddedPouch.LID,
-                    Length.ofMm(lid),
+                    Length.ofMm(lid.fold()),
                     "D",
                     inside,
                     "q",
