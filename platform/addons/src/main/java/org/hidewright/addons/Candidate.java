@@ -70,7 +70,7 @@ record Candidate(Path from, Described described, byte[] jar) {
 
     private static Candidate ofJar(Path file) throws FileTrouble {
         try (Entries entries = Entries.ofJar(file)) {
-            return new Candidate(file, Described.read(file, entries), Files.readAllBytes(file));
+            return new Candidate(file, described(file, entries), Files.readAllBytes(file));
         } catch (ZipException e) {
             throw Trouble.of(AddOnNotices.ADD_ON_NO_JAR.with(file.toString()));
         } catch (IOException e) {
@@ -78,10 +78,19 @@ record Candidate(Path from, Described described, byte[] jar) {
         }
     }
 
+    /** Only the maker says which folder is followed. */
+    private static Described described(Path named, Entries entries) throws IOException, FileTrouble {
+        Described described = Described.read(named, entries);
+        if (described.follows()) {
+            throw Trouble.of(AddOnNotices.ADD_ON_FOLLOWS.with(named.toString()));
+        }
+        return described;
+    }
+
     /** Packed as it lies there; the manifest first, where readers of jars look for it. */
     private static Candidate ofUnpacked(Path folder, boolean follow) throws FileTrouble {
         try (Entries entries = Entries.ofFolder(folder)) {
-            Described described = Described.read(folder, entries);
+            Described described = described(folder, entries);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             try (ZipOutputStream jar = new ZipOutputStream(bytes)) {
                 pack(JarFile.MANIFEST_NAME, manifest(entries, folder, follow), jar);

@@ -20,8 +20,9 @@ import org.osgi.framework.Version;
  * @param name what its author calls it
  * @param version its version, without the qualifier of a build
  * @param components what it publishes
+ * @param follows whether it names a folder to read templates from
  */
-record Described(String id, String name, String version, Components components) {
+record Described(String id, String name, String version, Components components, boolean follows) {
     /** OSGi Core 8, section 1.3.2: a symbolic name. */
     private static final Pattern SYMBOLIC_NAME = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
 
@@ -49,7 +50,8 @@ record Described(String id, String name, String version, Components components) 
                 version(named, headers),
                 Components.read(headers.getValue("Service-Component"), entries)
                         .with(TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER))
-                                .keySet()));
+                                .keySet()),
+                headers.getValue(TemplateFiles.FOLLOWS) != null);
     }
 
     private static Attributes headers(Path named, Entries entries) throws IOException, FileTrouble {

@@ -96,7 +96,12 @@ class InstalledAddOnsTest extends MakersSettings {
         Path nameless = Jar.bundle("").write(folder.resolve("nameless.jar"));
         Path climbs = Jar.bundle("../../climbs").write(folder.resolve("climbs.jar"));
         Path undated = Jar.bundle("a", "Bundle-Version", "soon").write(folder.resolve("undated.jar"));
+        Path follows = Jar.bundle("follows", TemplateFiles.FOLLOWS, "/home").write(folder.resolve("follows.jar"));
         Path none = Files.createDirectories(folder.resolve("none"));
+        assertEquals(
+                "follows.jar names a folder of its own to read templates from. Ask its author for the bundle without"
+                        + " Hidewright-Follows in its manifest; a folder of yours is followed with --follow.",
+                told(() -> install(good, follows)));
         assertEquals(
                 "text.jar is no bundle: it cannot be read as a jar. Copy it again, or ask its author for the jar of the"
                         + " bundle.",
