@@ -37,6 +37,62 @@ public sealed interface Addition {
             @Asked(example = "{\"snap\":{}}") Closing by)
             implements Addition {}
 
+    /** A buckle on a tab sewn to one part, and holes for its prong in another. */
+    record Buckled(
+            @RowId String id,
+            @Asked(example = "back") String top,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "50 mm")
+            Length topX,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "150 mm")
+            Length topY,
+
+            @Asked(unit = "°", min = "-360 °", max = "360 °", preset = "90 °")
+            Angle towardsEnd,
+
+            @Asked(unit = "mm", min = "1 mm", max = "12 mm", usual = "2.5-5 mm", preset = "3.5 mm")
+            Length hole,
+
+            @Asked(min = "1", max = "15", usual = "1-7", preset = "3")
+            int holes,
+
+            @Asked(unit = "mm", min = "3 mm", max = "60 mm", usual = "10-25 mm", preset = "15 mm")
+            Length spacing,
+
+            @Asked(example = "front") String under,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "50 mm")
+            Length underX,
+
+            @Asked(unit = "mm", min = "-10 m", max = "10 m", example = "60 mm")
+            Length underY,
+
+            @Asked(unit = "°", min = "-360 °", max = "360 °", preset = "-90 °")
+            Angle towards,
+
+            @Asked(unit = "mm", min = "8 mm", max = "150 mm", usual = "12-40 mm", preset = "20 mm")
+            Length inside,
+
+            @Asked(unit = "mm", min = "0.8 mm", max = "12 mm", usual = "2-5 mm", preset = "3 mm")
+            Length bar,
+
+            @Asked(unit = "mm", min = "3 mm", max = "80 mm", usual = "12-30 mm", preset = "18 mm")
+            Length slot,
+
+            @Asked(unit = "mm", min = "1.5 mm", max = "15 mm", usual = "3-6 mm", preset = "5 mm")
+            Length prong,
+
+            @Asked(unit = "mm", min = "6 mm", max = "200 mm", usual = "20-40 mm", preset = "30 mm")
+            Length leg,
+
+            @Asked(unit = "mm", min = "0.5 mm", max = "6 mm", usual = "1.2-3 mm", preset = "2 mm")
+            Length thickness,
+
+            @Asked(unit = "mm", min = "1 mm", max = "30 mm", usual = "2-8 mm", preset = "4 mm")
+            Length pitch)
+            implements Addition {}
+
     /** A strip along a stretch of a part’s outline, as a part of its own. */
     record Welted(
             @RowId String id,

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.hidewright.api.benchwork.Allowances;
 import org.hidewright.api.benchwork.Binding;
+import org.hidewright.api.benchwork.Closure;
 import org.hidewright.api.benchwork.Fastened;
 import org.hidewright.api.benchwork.Lining;
 import org.hidewright.api.benchwork.NoRoom;
@@ -33,6 +34,9 @@ import org.hidewright.api.measure.Length;
 
 /** Puts parts of bench work on the pieces of a draft; what has no room, or is on nothing, is told with its row. */
 final class Additions {
+    /** A tab is narrower than its ring or buckle by this: common practice. */
+    private static final double BESIDE_RING_MM = 0.5;
+
     private static final NoticeKind ADDITION_NO_ROOM = NoticeKind.stop("addition-no-room");
     private static final NoticeKind ADDITION_ON_NOTHING = NoticeKind.stop("addition-on-nothing");
     private static final NoticeKind TAPE_TOO_NARROW = NoticeKind.stop("tape-too-narrow");
@@ -92,6 +96,8 @@ final class Additions {
     private void put(Addition addition) throws NoRoom, Refusal {
         if (addition instanceof Addition.Closed closed) {
             close(closed);
+        } else if (addition instanceof Addition.Buckled buckled) {
+            buckle(buckled);
         } else if (addition instanceof Addition.Welted welt) {
             Piece of = on(addition, welt.of());
             put(Welt.along(
@@ -153,6 +159,33 @@ final class Additions {
         }
     }
 
+    private void buckle(Addition.Buckled buckled) throws NoRoom, Refusal {
+        RingTab tab = RingTab.ofBuckle(
+                buckled.id(),
+                buckled.id(),
+                buckled.inside().mm() - BESIDE_RING_MM,
+                buckled.leg().mm(),
+                buckled.bar().mm(),
+                buckled.thickness().mm(),
+                buckled.slot().mm(),
+                buckled.prong().mm());
+        Closure closure = Closure.buckle(
+                tab,
+                buckled.towards().radians(),
+                buckled.pitch().mm(),
+                buckled.holes(),
+                buckled.spacing().mm(),
+                buckled.hole().mm());
+        take(closure.fasten(
+                buckled.id() + "-prong",
+                buckled.id(),
+                on(buckled, buckled.top()),
+                Point.of(buckled.topX().mm(), buckled.topY().mm()),
+                buckled.towardsEnd().radians(),
+                on(buckled, buckled.under()),
+                Point.of(buckled.underX().mm(), buckled.underY().mm())));
+    }
+
     private void bind(Addition.Bound bound) throws NoRoom, Refusal {
         Piece strip = Binding.strip(
                 bound.id(),
@@ -192,7 +225,7 @@ final class Additions {
         RingTab tab = RingTab.of(
                 tabbed.id(),
                 tabbed.id(),
-                tabbed.inside().mm() - 0.5,
+                tabbed.inside().mm() - BESIDE_RING_MM,
                 tabbed.leg().mm(),
                 tabbed.wire().mm(),
                 tabbed.thickness().mm());

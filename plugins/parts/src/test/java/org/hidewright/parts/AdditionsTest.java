@@ -197,6 +197,49 @@ class AdditionsTest {
         assertEquals(65, top, EXACT, "5 mm below the ring");
     }
 
+    private static Addition buckle(double spacing) {
+        return new Addition.Buckled(
+                "buckle",
+                "back",
+                mm(50),
+                mm(70),
+                Angle.ofRadians(Math.PI / 2),
+                mm(3),
+                3,
+                mm(spacing),
+                "front",
+                mm(50),
+                mm(70),
+                Angle.ofRadians(-Math.PI / 2),
+                mm(20),
+                mm(3),
+                mm(18),
+                mm(5),
+                mm(30),
+                mm(2),
+                mm(4));
+    }
+
+    @Test
+    void aBuckleHasATabOnOnePartAndHolesInTheOther() {
+        Item item = item(buckle(10));
+        assertEquals(
+                "[buckle.top, buckle.under, front.buckle-box]",
+                item.seams().get(0).lines().toString());
+        assertEquals(
+                "[back.buckle-prong-1, back.buckle-prong-2, back.buckle-prong-3]",
+                item.fittings().get(0).holes().toString());
+        Part tab = item.part("buckle").orElseThrow();
+        assertEquals(19.5, tab.outline().bounds().height(), EXACT);
+        assertEquals(18, tab.cutOuts().get(0).bounds().width(), EXACT);
+        assertEquals(
+                List.of(60.0, 70.0, 80.0),
+                item.part("back").orElseThrow().holes().stream()
+                        .map(hole -> (double) Math.round(hole.centre().y()))
+                        .toList());
+        assertEquals("addition-no-room at additions[buckle] [buckle, back]", refused(buckle(5.9)));
+    }
+
     private static Addition pockets(double step, String id) {
         return new Addition.Stepped(
                 id, "back", mm(2), mm(3), 2, mm(80), mm(50), mm(1), mm(step), mm(4), mm(0.9), mm(3));

@@ -68,4 +68,20 @@ public interface Closure {
     static Closure strapAndKeeper(double strap, double stack, double keeper, double leather, double pitch) {
         return new KeeperClosure(strap, stack, keeper, leather, pitch);
     }
+
+    /**
+     * A buckle: the top is a strap end with holes for its prong, of which the middle one is reached when it is closed as
+     * planned; the bar lies where the tab folds.
+     *
+     * @param tab what holds the buckle, {@linkplain RingTab#ofBuckle made for it}; its id and name are its own
+     * @param towards direction on what lies under in which the strap end points when it is closed, and the legs of the tab lie
+     * @param pitch of the box of stitches that holds the tab
+     * @param holes how many, best an odd number
+     * @param spacing from hole to hole, at least twice a hole
+     * @param hole diameter
+     * @throws IllegalArgumentException if there is no hole
+     */
+    static Closure buckle(RingTab tab, double towards, double pitch, int holes, double spacing, double hole) {
+        return new BuckleClosure(tab, towards, pitch, holes, spacing, hole);
+    }
 }

@@ -22,7 +22,11 @@ public final class Fastened {
     }
 
     static Fastened of(List<Seam> seams, List<Piece> pieces) {
-        return new Fastened(List.of(), seams, pieces);
+        return of(List.of(), seams, pieces);
+    }
+
+    static Fastened of(List<Fitting> fittings, List<Seam> seams, List<Piece> pieces) {
+        return new Fastened(fittings, seams, pieces);
     }
 
     /** Puts all of it into an item whose other parts are there already. */

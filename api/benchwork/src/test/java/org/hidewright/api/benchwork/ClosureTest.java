@@ -133,6 +133,54 @@ class ClosureTest {
         assertEquals(64, reach, EXACT, "along the strap, not across it");
     }
 
+    private static RingTab tab() throws NoRoom {
+        return RingTab.ofBuckle("buckle", "Tab of the buckle", 20, 35, 3, 2, 18, 5);
+    }
+
+    @Test
+    void aBucklesBarLiesWhereTheMiddleHoleComesTo() throws NoRoom {
+        Closure buckle = Closure.buckle(tab(), -Math.PI / 2, 4, 3, 8, 3.5);
+        Fastened fastened = fasten(buckle);
+        assertEquals(
+                "[flap.closure-1, flap.closure-2, flap.closure-3]",
+                fastened.fittings().get(0).holes().toString());
+        // the end of the flap is downward: the last hole is the lowest
+        assertEquals(
+                List.of(Point.of(40, 28), Point.of(40, 20), Point.of(40, 12)),
+                flap.part().holes().stream()
+                        .map(hole -> Point.of(
+                                Math.rint(hole.centre().x()),
+                                Math.rint(hole.centre().y())))
+                        .toList());
+        assertEquals(3.5, flap.part().holes().get(0).diameter());
+        assertEquals(
+                List.of("buckle"), fastened.pieces().stream().map(Piece::id).toList());
+        assertEquals(
+                "[buckle.top, buckle.under, front.buckle-box]",
+                fastened.seams().get(0).lines().toString());
+        StitchLine box = front.part().stitchLines().get(0);
+        double top = box.holes().stream().mapToDouble(Point::y).max().orElseThrow();
+        double bottom = box.holes().stream().mapToDouble(Point::y).min().orElseThrow();
+        assertEquals(60 - RingTab.NECK_MM, top, EXACT, "the box begins below the bar");
+        assertEquals(60 - 35 + 3, bottom, EXACT, "and ends above the end of the tab");
+        assertEquals(8 + 25, buckle.leastToEnd(), EXACT);
+    }
+
+    @Test
+    void holesOfABuckleNeedLeatherBetweenThem() throws NoRoom {
+        RingTab tab = tab();
+        assertThrows(NoRoom.class, () -> fasten(Closure.buckle(tab, 0, 4, 3, 6.9, 3.5)));
+        assertEquals(
+                1,
+                fasten(Closure.buckle(tab, 0, 4, 1, 0, 3.5))
+                        .fittings()
+                        .get(0)
+                        .holes()
+                        .size());
+        assertEquals(25, Closure.buckle(tab, 0, 4, 1, 0, 3.5).leastToEnd());
+        assertThrows(IllegalArgumentException.class, () -> Closure.buckle(tab, 0, 4, 0, 8, 3.5));
+    }
+
     @Test
     void whereThereIsNoRoomItIsTold() {
         NoRoom none = assertThrows(
