@@ -191,6 +191,71 @@ public final class JsonText {
         return read(text.substring(0, last) + member + text.substring(last), around);
     }
 
+    /** JSON with its lines indented and ended as those of this text are, for what so many brackets stand around. */
+    public String indented(String json, int around) {
+        return JsonLines.of(text, (JsonObject) root).indented(json, around);
+    }
+
+    /**
+     * The text without one member of an object.
+     *
+     * @throws IllegalArgumentException if there is no such member
+     */
+    public JsonText without(JsonObject object, String key) throws JsonTrouble {
+        List<JsonNode> values =
+                object.members().values().stream().map(Member::value).toList();
+        int at = List.copyOf(object.members().keySet()).indexOf(key);
+        if (at < 0) {
+            throw new IllegalArgumentException("no member " + key);
+        }
+        return without(object, values, at);
+    }
+
+    /**
+     * The text with an item put into an array, apart from its neighbours as they are from each other.
+     *
+     * @param at how many items stand before it
+     * @throws JsonTrouble if that is not one value
+     */
+    public JsonText withItem(JsonArray array, int at, String json) throws JsonTrouble {
+        read(json);
+        List<JsonNode> items = array.items();
+        if (items.isEmpty()) {
+            return with(array, "[" + json + "]");
+        }
+        int first = items.get(0).start();
+        String apart = items.size() > 1
+                ? text.substring(items.get(0).end(), items.get(1).start())
+                : "," + text.substring(array.start() + 1, first);
+        int place = at == 0 ? first : items.get(at - 1).end();
+        return read(text.substring(0, place) + (at == 0 ? json + apart : apart + json) + text.substring(place), around);
+    }
+
+    /** The text without one item of an array. */
+    public JsonText withoutItem(JsonArray array, int at) throws JsonTrouble {
+        return without(array, array.items(), at);
+    }
+
+    /** With its comma, and with what parts it from the one before or behind. */
+    private JsonText without(JsonNode holder, List<JsonNode> values, int at) throws JsonTrouble {
+        int from = at > 0 ? values.get(at - 1).end() : holder.start() + 1;
+        int to = values.get(at).end();
+        if (at == 0 && values.size() > 1) {
+            from += blanks(from);
+            to = text.indexOf(',', to) + 1;
+            to += blanks(to);
+        }
+        return read(text.substring(0, from) + text.substring(to), around);
+    }
+
+    private int blanks(int from) {
+        int to = from;
+        while (Character.isWhitespace(text.charAt(to))) {
+            to++;
+        }
+        return to - from;
+    }
+
     /** Where the last member of an object ends; of an empty one, behind its bracket. */
     private static int endOfMembers(JsonObject object) {
         return object.members().values().stream()

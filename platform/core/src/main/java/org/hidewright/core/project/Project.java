@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hidewright.core.SharedList;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.Member;
 import org.hidewright.core.json.JsonText;
@@ -23,6 +25,8 @@ import org.hidewright.core.workshop.Workshop;
 public final class Project {
     /** The key under which a project keeps copies of what it took from the workshop. */
     static final String WORKSHOP = "workshop";
+
+    private static final String SLIPS = "slips";
 
     private final JsonObject head;
     private final Workshop kept;
@@ -59,7 +63,7 @@ public final class Project {
     static Project read(JsonText source, List<JsonObject> nodes, List<Remark> remarks) {
         JsonObject root = (JsonObject) source.root();
         Map<String, Member> head = new LinkedHashMap<>(root.members());
-        head.remove("slips");
+        head.remove(SLIPS);
         List<Slip> slips = new ArrayList<>();
         List<List<Remark>> said = new ArrayList<>();
         Map<String, Integer> index = new LinkedHashMap<>();
@@ -165,11 +169,16 @@ public final class Project {
      * @throws IllegalArgumentException if there is no such slip
      */
     public Project answering(String slipId, String question, String json) throws JsonTrouble {
-        Integer at = index.get(slipId);
-        if (at == null) {
-            throw new IllegalArgumentException("no slip " + slipId);
-        }
-        Slip changed = slips.get(at).answering(question, json);
+        return with(slip(slipId).orElseThrow(() -> noSlip(slipId)).answering(AnswerPath.of(question), json));
+    }
+
+    /**
+     * The project with a changed slip in place of the one with its id.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public Project with(Slip changed) {
+        int at = at(changed.id());
         return new Project(
                 head,
                 kept,
@@ -179,6 +188,95 @@ public final class Project {
                 index);
     }
 
+    private static IllegalArgumentException noSlip(String id) {
+        return new IllegalArgumentException("no slip " + id);
+    }
+
+    /**
+     * The project with one more slip.
+     *
+     * @param at how many slips stand before it
+     * @param json the slip, an object
+     * @throws JsonTrouble if that is no JSON
+     */
+    public Project adding(int at, String json) throws JsonTrouble {
+        JsonText text = JsonText.read(text());
+        JsonObject root = (JsonObject) text.root();
+        Optional<JsonNode> there = root.get(SLIPS);
+        if (there.isPresent() && !(there.get() instanceof JsonArray)) {
+            throw new IllegalArgumentException("the slips of this project are no list");
+        }
+        boolean none = there.isEmpty() || ((JsonArray) there.get()).items().isEmpty();
+        return read(
+                none
+                        ? text.withLines(SLIPS, "[\n" + json.strip() + "\n]")
+                        : text.withItem(
+                                (JsonArray) there.get(), item((JsonArray) there.get(), at), text.indented(json, 2)));
+    }
+
+    /** The project without a slip. */
+    public Project removing(String slipId) throws JsonTrouble {
+        JsonText text = JsonText.read(text());
+        JsonArray all = slipsOf(text);
+        return read(text.withoutItem(all, item(all, at(slipId))));
+    }
+
+    /**
+     * The project with a slip at another place, as it is written.
+     *
+     * @param to how many of the other slips stand before it then
+     */
+    public Project moving(String slipId, int to) throws JsonTrouble {
+        String slip = slip(slipId).orElseThrow(() -> noSlip(slipId)).text();
+        JsonText without = JsonText.read(removing(slipId).text());
+        JsonArray rest = slipsOf(without);
+        return read(without.withItem(rest, item(rest, to), slip));
+    }
+
+    private int at(String slipId) {
+        Integer at = index.get(slipId);
+        if (at == null) {
+            throw noSlip(slipId);
+        }
+        return at;
+    }
+
+    private static JsonArray slipsOf(JsonText text) {
+        return (JsonArray) ((JsonObject) text.root()).get(SLIPS).orElseThrow();
+    }
+
+    /** Where in the list the nth slip stands, or its end; what is no slip stands there too, and stays. */
+    private static int item(JsonArray all, int slip) {
+        int before = 0;
+        for (int i = 0; i < all.items().size(); i++) {
+            if (all.items().get(i) instanceof JsonObject && before++ == slip) {
+                return i;
+            }
+        }
+        return all.items().size();
+    }
+
+    /** The project under another name. */
+    public Project named(String name) throws JsonTrouble {
+        return read(JsonText.read(text()).withLines("name", JsonText.quoted(name)));
+    }
+
+    /** The project shown otherwise: {@code units}, {@code paper} or {@code language}. */
+    public Project showing(String setting, String value) throws JsonTrouble {
+        JsonText text = JsonText.read(text());
+        JsonObject root = (JsonObject) text.root();
+        String json = JsonText.quoted(value);
+        if (root.get("show").orElse(null) instanceof JsonObject show) {
+            Optional<JsonNode> there = show.get(setting);
+            return read(there.isPresent() ? text.with(there.get(), json) : text.withMember(show, setting, json));
+        }
+        return read(text.withLines("show", "{" + JsonText.quoted(setting) + ": " + json + "}"));
+    }
+
+    private static Project read(JsonText text) {
+        return ProjectReader.read(text.text()).project().orElseThrow();
+    }
+
     /**
      * The project with other copies of what it takes from the workshop, indented as its file is.
      *
@@ -186,8 +284,7 @@ public final class Project {
      * @throws JsonTrouble if that is no JSON
      */
     public Project keeping(String json) throws JsonTrouble {
-        String changed = JsonText.read(text()).withLines(WORKSHOP, json).text();
-        return ProjectReader.read(changed).project().orElseThrow();
+        return read(JsonText.read(text()).withLines(WORKSHOP, json));
     }
 
     /** The text to save: every character that was not changed is as it was read. */

@@ -3,6 +3,7 @@ package org.hidewright.core.project;
 import java.util.Map;
 import java.util.Optional;
 import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
@@ -94,20 +95,69 @@ public final class Slip {
         return source.textOf(value);
     }
 
+    /** What was typed at a place; empty where nothing was. */
+    public Optional<JsonNode> answer(AnswerPath path) {
+        return AnswerEdit.find(questions(), path.steps());
+    }
+
     /**
-     * The slip with one question answered anew; everything else stays as it was written.
+     * The slip with an answer at a place; everything else stays as it was written.
      *
      * @param json the answer as JSON, a quoted text for what was typed
      * @throws JsonTrouble if that is no JSON
+     * @throws IllegalArgumentException if it is in a row that is not there
      */
-    Slip answering(String question, String json) throws JsonTrouble {
-        var there = questions().get(question);
-        if (there.isPresent()) {
-            return new Slip(source.with(there.get(), json));
-        } else if (node.get("questions").isPresent()) {
-            return new Slip(source.withMember(questions(), question, json));
+    public Slip answering(AnswerPath path, String json) throws JsonTrouble {
+        Slip asked = asked();
+        return new Slip(AnswerEdit.put(asked.source, asked.questions(), path.steps(), json));
+    }
+
+    /** The slip without what was typed at a place, so that its preset stands; a row goes with all that is in it. */
+    public Slip clearing(AnswerPath path) throws JsonTrouble {
+        return new Slip(AnswerEdit.clear(source, questions(), path.steps()));
+    }
+
+    /** The slip with another variant chosen at a place; what was typed for the others stays. */
+    public Slip choosing(AnswerPath path, String variant) throws JsonTrouble {
+        return answering(path, AnswerEdit.choosing(source, answer(path), variant));
+    }
+
+    /**
+     * The slip with a row put into a table.
+     *
+     * @param path of the table, which is there
+     * @param at how many rows stand before it
+     * @param json the row, an object with an id that no other has
+     * @throws IllegalArgumentException if there is no such table
+     */
+    public Slip withRow(AnswerPath path, int at, String json) throws JsonTrouble {
+        if (answer(path).orElse(null) instanceof JsonArray rows) {
+            return new Slip(source.withItem(rows, at, json));
         }
-        return new Slip(source.withMember(node, "questions", "{" + JsonText.quoted(question) + ": " + json + "}"));
+        throw new IllegalArgumentException("no table " + path);
+    }
+
+    /** The slip with the maker's own title; an empty one takes it away. */
+    public Slip titled(String title) throws JsonTrouble {
+        Optional<JsonNode> there = node.get("title");
+        if (title.isEmpty()) {
+            return there.isEmpty() ? this : new Slip(source.without(node, "title"));
+        }
+        String json = JsonText.quoted(title);
+        return new Slip(there.isPresent() ? source.with(there.get(), json) : source.withMember(node, "title", json));
+    }
+
+    /** The slip under another id. */
+    public Slip called(String other) throws JsonTrouble {
+        return new Slip(source.with(node.get("id").orElseThrow(), JsonText.quoted(other)));
+    }
+
+    private Slip asked() throws JsonTrouble {
+        return node.get("questions")
+                        .filter(questions -> questions instanceof JsonObject)
+                        .isPresent()
+                ? this
+                : new Slip(source.withMember(node, "questions", "{}"));
     }
 
     @Override

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.measure.Range;
+import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.work.Entry.Answered;
 import org.hidewright.core.work.Entry.Origin;
@@ -17,6 +19,7 @@ import org.hidewright.core.work.Entry.Origin;
  * One question of a slip as it stands, nested ones after the one that holds them.
  *
  * @param question the question
+ * @param path where its answer stands on the slip
  * @param depth 0 for a question of the slip, more for those inside groups, variants and rows
  * @param row id of the row it belongs to, empty outside tables
  * @param origin typed, preset, linked or taken from the workshop
@@ -28,6 +31,7 @@ import org.hidewright.core.work.Entry.Origin;
  */
 public record AskedLine(
         Question question,
+        AnswerPath path,
         int depth,
         String row,
         Origin origin,
@@ -47,8 +51,15 @@ public record AskedLine(
 
     static List<AskedLine> of(List<Question> questions, Map<String, Answered> entries, Values values) {
         List<AskedLine> lines = new ArrayList<>();
-        add(lines, questions, entries, values, 0, "");
+        add(lines, questions, entries, values, new Inside(AnswerPath::of, 0, ""));
         return List.copyOf(lines);
+    }
+
+    /** Where questions stand: how the path of one is made of its key, how deep, and in which row. */
+    private record Inside(Function<String, AnswerPath> path, int depth, String row) {
+        Inside below(AnswerPath holder) {
+            return new Inside(holder::key, depth + 1, row);
+        }
     }
 
     private static void add(
@@ -56,8 +67,7 @@ public record AskedLine(
             List<Question> questions,
             Map<String, Answered> entries,
             Values values,
-            int depth,
-            String row) {
+            Inside inside) {
         for (Question question : questions) {
             Answered answered = entries.get(question.key());
             if (answered.entry() instanceof Entry.Open) {
@@ -67,10 +77,12 @@ public record AskedLine(
             Optional<Object> value = Optional.ofNullable(values).flatMap(given -> given.get(question.key()));
             Optional<Link> link =
                     answered.entry() instanceof Entry.Linked linked ? Optional.of(linked.link()) : Optional.empty();
+            AnswerPath path = inside.path().apply(question.key());
             lines.add(new AskedLine(
                     question,
-                    depth,
-                    row,
+                    path,
+                    inside.depth(),
+                    inside.row(),
                     answered.origin(),
                     link.map(Link::toString).orElse(answered.text()),
                     link,
@@ -79,38 +91,39 @@ public record AskedLine(
                             ? Optional.of(quantity.typed().range())
                             : Optional.empty(),
                     value));
-            inside(lines, question, entry, value.orElse(null), depth + 1, row);
+            inside(lines, question, entry, value.orElse(null), path, inside.below(path));
         }
     }
 
     private static void inside(
-            List<AskedLine> lines, Question question, Entry entry, Object value, int depth, String row) {
+            List<AskedLine> lines, Question question, Entry entry, Object value, AnswerPath path, Inside inside) {
         if (entry instanceof Entry.Group group) {
-            add(
-                    lines,
-                    question.questions(),
-                    group.answers(),
-                    value instanceof Values values ? values : null,
-                    depth,
-                    row);
+            add(lines, question.questions(), group.answers(), value instanceof Values values ? values : null, inside);
         } else if (entry instanceof Entry.OneOf oneOf) {
             for (Variant variant : question.variants()) {
                 if (variant.key().equals(oneOf.variant())) {
                     Values chosen = value instanceof Chosen given ? given.values() : null;
-                    add(lines, variant.questions(), oneOf.answers(), chosen, depth, row);
+                    add(
+                            lines,
+                            variant.questions(),
+                            oneOf.answers(),
+                            chosen,
+                            new Inside(path.key(variant.key())::key, inside.depth(), inside.row()));
                 }
             }
         } else if (entry instanceof Entry.Table table) {
             List<?> rows = value instanceof List<?> given ? given : List.of();
             for (int i = 0; i < table.rows().size(); i++) {
                 Object rowValue = i < rows.size() ? rows.get(i) : null;
+                Entry.Row row = table.rows().get(i);
+                AnswerPath rowPath = path.row(row.id());
                 inside(
                         lines,
                         question,
-                        table.rows().get(i).entry(),
+                        row.entry(),
                         rowValue,
-                        depth,
-                        table.rows().get(i).id());
+                        rowPath,
+                        new Inside(rowPath::key, inside.depth(), row.id()));
             }
         }
     }
