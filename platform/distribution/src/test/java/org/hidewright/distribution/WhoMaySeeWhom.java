@@ -32,7 +32,7 @@ final class WhoMaySeeWhom {
             OURS + "addons",
             Set.of(CORE),
             OURS + "window",
-            Set.of(CORE));
+            Set.of(CORE, OURS + "documents.page"));
 
     private WhoMaySeeWhom() {}
 

@@ -203,25 +203,8 @@ final class JobCard {
                 wording.next(remark));
     }
 
-    /** A link in the words of this card: the title of the slip it comes from, and the label of its answer. */
     String linkText(Link link) {
-        WorkedSlip from = worked.slips().get(link.slip());
-        if (from == null) {
-            return link.toString();
-        }
-        SlipWording words = new SlipWording(from, wording);
-        String label = words.labelOf(true, link.answer()).orElse(link.answer());
-        List<String> inside = new ArrayList<>();
-        if (!link.row().isEmpty()) {
-            inside.add(link.row());
-        }
-        if (!link.column().isEmpty()) {
-            inside.add(words.columnLabel(link));
-        }
-        return wording.host(
-                "job-card.linked",
-                words.title(),
-                inside.isEmpty() ? label : label + " (" + String.join(", ", inside) + ")");
+        return LinkText.of(link, worked, wording);
     }
 
     private String place(Remark remark) {

@@ -95,6 +95,31 @@ public final class RangeWords {
         return rows;
     }
 
+    /**
+     * A single number that moves.
+     *
+     * @param low the least met, in base units
+     * @param high the most met
+     * @param least the least as it is told
+     * @param most the most as it is told, with its unit
+     * @param movedBy the inputs that move it, the strongest first, each with its share
+     */
+    public record Met(double low, double high, String least, String most, String movedBy) {}
+
+    /** What a single number comes to over the ranges; empty where it does not move, or reads the same at either end. */
+    public Optional<Met> met(Answer answer) {
+        Spread spread = study.spreads().get(answer.key());
+        if (spread == null || leastToMost(answer.key()).isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Met(
+                spread.low(),
+                spread.high(),
+                shown(answer.key(), spread.low()).number(),
+                shown(answer.key(), spread.high()).inline(),
+                movedBy(spread)));
+    }
+
     /** What a single answer comes to over the ranges: from the least met to the most, or what else it may be. */
     public Optional<String> glance(Answer answer) {
         if (answer.kind() == Kind.SIZE) {

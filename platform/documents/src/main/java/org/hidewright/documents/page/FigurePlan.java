@@ -13,7 +13,7 @@ import org.hidewright.api.drawing.Shape;
  * A drawing in its size on paper, with every text at a place where it meets no other. Texts that would meet, or are too
  * long, are replaced by numbers, and stand under the figure beside their number.
  */
-final class FigurePlan {
+public final class FigurePlan {
     private static final double[][] NEARBY = {
         {0, 0}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {0, 2}, {0, -2}, {2, 0}, {-2, 0}
     };
@@ -39,6 +39,11 @@ final class FigurePlan {
             }
         }
         texts.forEach(text -> include(text.box()));
+    }
+
+    /** At a scale, upright, every text in the drawing as long as there is a place for it. */
+    public static FigurePlan at(Drawing drawing, double factor, Typeface typeface) {
+        return new FigurePlan(drawing, new PaperScale(factor, false), Double.MAX_VALUE, typeface);
     }
 
     private void include(Box more) {
@@ -107,12 +112,12 @@ final class FigurePlan {
     }
 
     /** Everything inked, millimetres on paper, y up. */
-    Box box() {
+    public Box box() {
         return box;
     }
 
     /** Texts that stand under the figure, in the order of their numbers from 1. */
-    List<String> legend() {
+    public List<String> legend() {
         return legend;
     }
 
@@ -124,7 +129,7 @@ final class FigurePlan {
     }
 
     /** Draws it with the top left corner of its box at a place on the sheet. */
-    void draw(Canvas canvas, double left, double top) {
+    public void draw(Canvas canvas, double left, double top) {
         DrawingCanvas sheet = new DrawingCanvas(canvas, left - box.minX(), top + box.maxY());
         shapes.forEach(shape -> ShapePainter.paint(shape, sheet));
         for (FigureText text : texts) {
