@@ -1,0 +1,51 @@
+package org.hidewright.window.look;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.FontData;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+
+/** Colours and fonts of one window, made once each and disposed with its display. For the thread of the window. */
+public final class Inks {
+    private final Display display;
+    private final Palette palette;
+    private final Map<String, Font> fonts = new HashMap<>();
+
+    public Inks(Display display, Palette palette) {
+        this.display = display;
+        this.palette = palette;
+        display.disposeExec(() -> fonts.values().forEach(Font::dispose));
+    }
+
+    public Palette palette() {
+        return palette;
+    }
+
+    /** A colour by its number; colours hold nothing of the system’s. */
+    public Color color(int rgb) {
+        return new Color(rgb >> 16 & 0xFF, rgb >> 8 & 0xFF, rgb & 0xFF);
+    }
+
+    /** The system’s font, larger by a factor, perhaps bold. */
+    public Font font(double larger, boolean bold) {
+        return fonts.computeIfAbsent(larger + "/" + bold, key -> {
+            FontData data = display.getSystemFont().getFontData()[0];
+            return new Font(
+                    display,
+                    data.getName(),
+                    Math.max(1, (int) Math.round(data.getHeight() * larger)),
+                    bold ? SWT.BOLD : SWT.NORMAL);
+        });
+    }
+
+    /** Gives a control its letters and what is behind them. */
+    public <C extends Control> C dress(C control, int letters, int behind) {
+        control.setForeground(color(letters));
+        control.setBackground(color(behind));
+        return control;
+    }
+}

@@ -1,0 +1,2 @@
+/** Colours, letters and lines of the window. */
+package org.hidewright.window.look;

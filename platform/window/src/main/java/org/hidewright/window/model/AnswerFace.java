@@ -1,0 +1,29 @@
+package org.hidewright.window.model;
+
+import java.util.Optional;
+import org.hidewright.core.jobcard.RangeWords;
+
+/**
+ * An answer as it is shown on a slip.
+ *
+ * @param key as declared
+ * @param label what it is called
+ * @param number ready to print; a text where it is no number
+ * @param unit symbol, empty for a plain number
+ * @param beside a second way to read it, such as the fraction of an inch; may be empty
+ * @param lead whether it is one of the largest things on the slip
+ * @param met what it comes to over the ranges; empty where it does not move
+ */
+public record AnswerFace(
+        String key,
+        String label,
+        String number,
+        String unit,
+        String beside,
+        boolean lead,
+        Optional<RangeWords.Met> met) {
+    /** Number and unit in one piece. */
+    public String inline() {
+        return unit.isEmpty() ? number : number + "\u00A0" + unit;
+    }
+}

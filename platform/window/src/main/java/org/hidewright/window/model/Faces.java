@@ -1,0 +1,140 @@
+package org.hidewright.window.model;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.document.Working;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.item.Item;
+import org.hidewright.core.item.ItemPicture;
+import org.hidewright.core.jobcard.RangeWords;
+import org.hidewright.core.jobcard.SlipWording;
+import org.hidewright.core.jobcard.SlipWorking;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.ValueText.Shown;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.work.WorkedSlip.State;
+
+/** Puts a worked project into the words and numbers it is shown in. Pure; for any thread. */
+public final class Faces {
+    private final WorkedProject worked;
+    private final Wording wording;
+    private final boolean ranges;
+
+    private Faces(WorkedProject worked, Wording wording, boolean ranges) {
+        this.worked = worked;
+        this.wording = wording;
+        this.ranges = ranges;
+    }
+
+    /** A project without what ranges make of its answers, which can take a while to work out. */
+    public static ProjectFace atOnce(WorkedProject worked, Wording wording) {
+        return new Faces(worked, wording, false).project();
+    }
+
+    /** The whole of it. */
+    public static ProjectFace whole(WorkedProject worked, Wording wording) {
+        return new Faces(worked, wording, true).project();
+    }
+
+    private ProjectFace project() {
+        return new ProjectFace(
+                worked.project().name(),
+                worked.slips().values().stream().map(this::slip).toList());
+    }
+
+    private SlipFace slip(WorkedSlip slip) {
+        SlipWording words = new SlipWording(slip, wording);
+        List<QuestionFace> questions = new QuestionFaces(worked, slip, wording).all();
+        return new SlipFace(
+                slip.slip().id(),
+                words.title(),
+                words.purpose(),
+                slip.state(),
+                slip.state() == State.WORKED ? "" : wording.host(slip.stateKey()),
+                answers(slip, words),
+                questions,
+                slip.remarks().stream()
+                        .filter(remark -> !QuestionFaces.isTold(remark, questions))
+                        .map(this::told)
+                        .toList(),
+                working(slip),
+                drawing(slip, words),
+                drawn(slip).anyMatch(Item.class::isInstance));
+    }
+
+    private SlipFace.Told told(Remark remark) {
+        return new SlipFace.Told(
+                remark.severity() != Severity.NOTE,
+                wording.host("severity." + remark.severity().name().toLowerCase(Locale.ROOT)),
+                wording.what(remark),
+                wording.why(remark),
+                wording.next(remark));
+    }
+
+    private List<AnswerFace> answers(WorkedSlip slip, SlipWording words) {
+        if (slip.answers().isEmpty()) {
+            return List.of();
+        }
+        Values values = slip.answers().get();
+        Optional<RangeWords> moving = ranges ? RangeWords.of(worked, slip, wording) : Optional.empty();
+        List<AnswerFace> faces = new ArrayList<>();
+        for (Answer answer : declared(slip)) {
+            if (answer.columns().isEmpty() && answer.kind() != Kind.DRAWING) {
+                values.get(answer.key()).ifPresent(value -> {
+                    Shown shown = words.shown(answer, value);
+                    faces.add(new AnswerFace(
+                            answer.key(),
+                            words.label(answer),
+                            shown.number(),
+                            shown.unit(),
+                            shown.beside(),
+                            answer.lead(),
+                            moving.flatMap(range -> range.met(answer))));
+                });
+            }
+        }
+        faces.sort(Comparator.comparing(face -> !face.lead()));
+        return List.copyOf(faces);
+    }
+
+    private static List<Answer> declared(WorkedSlip slip) {
+        return slip.installed().orElseThrow().calculator().declaration().answers();
+    }
+
+    private List<String> working(WorkedSlip slip) {
+        List<String> lines = new ArrayList<>();
+        if (!slip.steps().isEmpty()) {
+            for (Working.Line line : new SlipWorking(slip, wording).block().lines()) {
+                for (String part : List.of(line.what(), line.formula(), line.numbers(), line.result())) {
+                    if (!part.isEmpty()) {
+                        lines.add(part);
+                    }
+                }
+            }
+        }
+        return List.copyOf(lines);
+    }
+
+    private Optional<Drawing> drawing(WorkedSlip slip, SlipWording words) {
+        return drawn(slip)
+                .map(value -> value instanceof Item item ? ItemPicture.of(item) : (Drawing) value)
+                .findFirst()
+                .map(words::drawn);
+    }
+
+    private static Stream<Object> drawn(WorkedSlip slip) {
+        return slip.answers().stream()
+                .flatMap(values -> declared(slip).stream().flatMap(answer -> values.get(answer.key()).stream()))
+                .filter(value -> value instanceof Item || value instanceof Drawing);
+    }
+}

@@ -1,0 +1,53 @@
+package org.hidewright.window.model;
+
+import java.util.List;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.core.project.AnswerPath;
+
+/**
+ * A question as it is shown on a slip.
+ *
+ * @param path where its answer stands
+ * @param question as declared
+ * @param depth 0 for a question of the slip, more for those inside groups, variants and rows
+ * @param label what it is called
+ * @param help the line that explains it
+ * @param text what was typed, the preset that stands for it, or the link in words; empty where nothing does
+ * @param origin where it comes from
+ * @param understood the value as it was understood, where that reads otherwise than it was typed
+ * @param limits what may be typed, with its unit
+ * @param choices what can be chosen; empty for what is typed
+ * @param wrong what is wrong with it or to be looked at, in sentences
+ * @param notes what else is to be known of it, in sentences
+ */
+public record QuestionFace(
+        AnswerPath path,
+        Question question,
+        int depth,
+        String label,
+        String help,
+        String text,
+        Origin origin,
+        String understood,
+        String limits,
+        List<Choice> choices,
+        List<String> wrong,
+        List<String> notes) {
+    /** Where an answer comes from; each looks different. */
+    public enum Origin {
+        TYPED,
+        PRESET,
+        LINKED,
+        WORKSHOP,
+        /** Nobody has answered. */
+        OPEN
+    }
+
+    /**
+     * One of several that can be chosen.
+     *
+     * @param key as it stands in the file
+     * @param label what it is called
+     */
+    public record Choice(String key, String label) {}
+}
