@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.declaration.Answer;
@@ -38,18 +39,28 @@ public final class Faces {
 
     /** A project without what ranges make of its answers, which can take a while to work out. */
     public static ProjectFace atOnce(WorkedProject worked, Wording wording) {
-        return new Faces(worked, wording, false).project();
+        return new Faces(worked, wording, false).project(() -> true).orElseThrow();
     }
 
-    /** The whole of it. */
-    public static ProjectFace whole(WorkedProject worked, Wording wording) {
-        return new Faces(worked, wording, true).project();
+    /**
+     * The whole of it, slip by slip.
+     *
+     * @param wanted asked before each slip, since ranges take their time
+     * @return empty where it was not wanted to its end
+     */
+    public static Optional<ProjectFace> whole(WorkedProject worked, Wording wording, BooleanSupplier wanted) {
+        return new Faces(worked, wording, true).project(wanted);
     }
 
-    private ProjectFace project() {
-        return new ProjectFace(
-                worked.project().name(),
-                worked.slips().values().stream().map(this::slip).toList());
+    private Optional<ProjectFace> project(BooleanSupplier wanted) {
+        List<SlipFace> slips = new ArrayList<>();
+        for (WorkedSlip slip : worked.slips().values()) {
+            if (!wanted.getAsBoolean()) {
+                return Optional.empty();
+            }
+            slips.add(slip(slip));
+        }
+        return Optional.of(new ProjectFace(worked.project().name(), List.copyOf(slips)));
     }
 
     private SlipFace slip(WorkedSlip slip) {

@@ -152,9 +152,7 @@ public final class OpenProject {
             }
             worked = bench.get().work(project, worked);
             show(mine, Faces.atOnce(worked, wording));
-            if (mine == latest) {
-                show(mine, Faces.whole(worked, wording));
-            }
+            Faces.whole(worked, wording, () -> mine == latest).ifPresent(face -> show(mine, face));
         });
     }
 

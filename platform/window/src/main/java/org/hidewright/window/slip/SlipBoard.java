@@ -1,6 +1,7 @@
 package org.hidewright.window.slip;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,10 @@ public final class SlipBoard extends ScrolledComposite {
     private final OpenProject project;
     private final Composite board;
     private final Map<String, SlipCard> cards = new LinkedHashMap<>();
+    /** As they were measured for the width of a column; measuring is what takes time. */
+    private final Map<SlipCard, Integer> heights = new HashMap<>();
+
+    private int measuredFor;
 
     public SlipBoard(Composite parent, Inks inks, OpenProject project) {
         super(parent, SWT.V_SCROLL);
@@ -39,22 +44,24 @@ public final class SlipBoard extends ScrolledComposite {
 
     /** Shows the slips as they are now. */
     public void show(ProjectFace face) {
-        boolean taller = false;
+        boolean moved = false;
         List<String> ids = face.slips().stream().map(SlipFace::id).toList();
         if (!ids.equals(new ArrayList<>(cards.keySet()))) {
             cards.values().forEach(SlipCard::dispose);
             cards.clear();
-            taller = true;
+            heights.clear();
         }
         for (SlipFace slip : face.slips()) {
             SlipCard card = cards.get(slip.id());
             if (card == null) {
                 cards.put(slip.id(), new SlipCard(board, inks, project, slip));
-            } else {
-                taller |= card.show(slip);
+                moved = true;
+            } else if (card.show(slip)) {
+                heights.remove(card);
+                moved = true;
             }
         }
-        if (taller) {
+        if (moved) {
             arrange();
         }
     }
@@ -63,21 +70,23 @@ public final class SlipBoard extends ScrolledComposite {
         int across = getClientArea().width;
         int count = Columns.count(across, LEAST_WIDTH, GAP);
         int width = Columns.width(across, count, GAP);
-        List<Integer> heights = new ArrayList<>();
-        for (SlipCard card : cards.values()) {
-            heights.add(card.computeSize(width, SWT.DEFAULT, true).y);
+        if (width != measuredFor) {
+            heights.clear();
+            measuredFor = width;
         }
-        List<Columns.Spot> spots = Columns.spots(heights, count, width, GAP);
+        List<SlipCard> all = cards();
+        List<SlipCard> changed =
+                all.stream().filter(card -> !heights.containsKey(card)).toList();
+        changed.forEach(card -> heights.put(card, card.computeSize(width, SWT.DEFAULT, true).y));
+        List<Columns.Spot> spots = Columns.spots(all.stream().map(heights::get).toList(), count, width, GAP);
         int bottom = 0;
-        int i = 0;
-        for (SlipCard card : cards.values()) {
-            card.setBounds(spots.get(i).x(), spots.get(i).y(), width, heights.get(i));
-            card.layout(true, true);
-            bottom = Math.max(bottom, spots.get(i).y() + heights.get(i));
-            i++;
+        for (int i = 0; i < all.size(); i++) {
+            int height = heights.get(all.get(i));
+            all.get(i).setBounds(spots.get(i).x(), spots.get(i).y(), width, height);
+            bottom = Math.max(bottom, spots.get(i).y() + height);
         }
+        changed.forEach(card -> card.layout(false, true));
         setMinSize(across, bottom + GAP);
-        getVerticalBar().setIncrement(LEAST_WIDTH / 6);
     }
 
     /** The cards in the order of the project. */

@@ -192,6 +192,18 @@ class OpenProjectTest {
     }
 
     @Test
+    void rangesAreLeftOffWhenSomethingElseIsTyped() {
+        List<String> asked = new ArrayList<>();
+        var worked = new Bench(Nets.catalogue()).work(open.project());
+        assertTrue(Faces.whole(worked, Nets.ENGLISH, () -> {
+                    asked.add("again");
+                    return asked.size() < 2;
+                })
+                .isEmpty());
+        assertEquals(2, asked.size(), "asked before each slip, until it said no");
+    }
+
+    @Test
     void aSaveWritesWhatIsShown() throws Exception {
         open.type("first", ROUND, "150 mm");
         assertEquals(List.of(), open.save());
