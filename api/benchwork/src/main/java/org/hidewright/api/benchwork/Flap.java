@@ -18,9 +18,10 @@ public record Flap(double fold, double down, double end) {
     /** How far down the front a closure sits, as a part of its height: common practice. */
     private static final double DOWN = 0.3;
 
-    /** Leather beyond what a closure needs. */
+    /** Leather beyond what a closure needs: common practice. */
     private static final double BEYOND = 4;
 
+    /** Of the corners of a flap that is wide and long enough: common practice. */
     private static final double RADIUS = 18;
 
     /**
