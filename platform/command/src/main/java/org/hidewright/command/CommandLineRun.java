@@ -7,11 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.addons.CatalogueWithAddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.window.ProjectWindow;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import picocli.CommandLine;
@@ -38,18 +41,21 @@ final class CommandLineRun {
             Catalogue catalogue,
             Supplier<AddOns> addOns,
             PaperServices paper,
+            Supplier<Optional<ProjectWindow>> window,
             String version,
             BufferedReader in,
             PrintStream out,
             PrintStream err) {
         CommandTexts texts = new CommandTexts(new Wording(Locale.getDefault(), UnitSystem.METRIC));
-        this.session = new Session(new CatalogueWithAddOns(catalogue, addOns), addOns, paper, texts, in, out, err);
+        this.session =
+                new Session(new CatalogueWithAddOns(catalogue, addOns), addOns, paper, window, texts, in, out, err);
         this.version = version;
     }
 
     private static Map<String, Subcommand> commands() {
         Map<String, Subcommand> commands = new LinkedHashMap<>();
         for (Subcommand command : List.of(
+                new WindowCommand(),
                 new MakeCommand(),
                 new WorkCommand(),
                 new ExplainCommand(),
@@ -97,6 +103,9 @@ final class CommandLineRun {
         if (head.isVersionHelpRequested()) {
             session.out().println("Hidewright " + version);
             return ExitCode.DONE;
+        }
+        if (named.isEmpty() && !head.isUsageHelpRequested() && WindowCommand.isPossible(session)) {
+            return run(COMMANDS.get(WindowCommand.NAME), arguments, session);
         }
         if (head.isUsageHelpRequested() || named.isEmpty() || named.get(0).equals("help")) {
             new Overview(session).print(COMMANDS.keySet());

@@ -11,12 +11,14 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.PdfWriter;
+import org.hidewright.core.window.ProjectWindow;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 import org.osgi.framework.Version;
@@ -50,6 +52,9 @@ public final class Commands implements ToIntFunction<String[]> {
     @Reference(policyOption = ReferencePolicyOption.GREEDY)
     private List<ServiceReference<DrawingWriter>> drawingWriters;
 
+    @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+    private ServiceReference<ProjectWindow> window;
+
     @Activate
     public Commands(BundleContext context) {
         this.context = context;
@@ -61,7 +66,14 @@ public final class Commands implements ToIntFunction<String[]> {
         PrintStream err = stream(FileDescriptor.err, true);
         try {
             return new CommandLineRun(
-                            catalogue, () -> context.getService(addOns), new Paper(), version(), in(), out, err)
+                            catalogue,
+                            () -> context.getService(addOns),
+                            new Paper(),
+                            () -> Optional.ofNullable(window).map(context::getService),
+                            version(),
+                            in(),
+                            out,
+                            err)
                     .run(arguments);
         } finally {
             out.flush();

@@ -3,11 +3,13 @@ package org.hidewright.command;
 import java.io.BufferedReader;
 import java.io.PrintStream;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.jobcard.RangeCheck;
+import org.hidewright.core.window.ProjectWindow;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 
@@ -17,6 +19,7 @@ import org.hidewright.core.wording.Wording;
  * @param catalogue what is installed
  * @param addOns the bundles that can be turned on and off, looked up when asked for
  * @param paper writers, loaded when asked for
+ * @param window the program as a window, made when asked for; empty where no bundle brings one
  * @param texts texts in the language and units asked for
  * @param in where a maker answers what is asked
  * @param out where answers go
@@ -26,6 +29,7 @@ record Session(
         Catalogue catalogue,
         Supplier<AddOns> addOns,
         PaperServices paper,
+        Supplier<Optional<ProjectWindow>> window,
         CommandTexts texts,
         BufferedReader in,
         PrintStream out,
@@ -35,7 +39,7 @@ record Session(
     }
 
     Session in(Wording wording) {
-        return new Session(catalogue, addOns, paper, new CommandTexts(wording), in, out, err);
+        return new Session(catalogue, addOns, paper, window, new CommandTexts(wording), in, out, err);
     }
 
     /** Says what is the matter, why and what to do, each on a line of its own, with where it stands. */

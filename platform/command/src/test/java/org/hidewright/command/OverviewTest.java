@@ -154,11 +154,13 @@ class OverviewTest {
         assertTrue(
                 terminal.err.startsWith("“kit-strap” is a calculator. Write hidewright work kit-strap"), terminal.err);
         assertEquals(2, terminal.run("telephone", "--language=en"));
-        assertTrue(terminal.err.contains("There are: make, work, explain, workshop, keep, new, addons."), terminal.err);
+        assertTrue(
+                terminal.err.contains("There are: window, make, work, explain, workshop, keep, new, addons."),
+                terminal.err);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"make", "work", "explain", "workshop", "keep", "new", "addons"})
+    @ValueSource(strings = {"window", "make", "work", "explain", "workshop", "keep", "new", "addons"})
     void eachCommandExplainsItself(String command) {
         assertEquals(0, terminal.run(command, "--help", "--language=en"));
         assertTrue(
@@ -196,7 +198,7 @@ class OverviewTest {
         texts.forEach((key, text) -> assertFalse(
                 String.valueOf(text).replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe"));
         TreeSet<String> asked = new TreeSet<>();
-        for (String command : List.of("make", "work", "explain", "workshop", "keep", "new", "addons")) {
+        for (String command : List.of("window", "make", "work", "explain", "workshop", "keep", "new", "addons")) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
         Pattern use = Pattern.compile("(?:texts(?:\\(\\))?\\s*\\.text|head)\\(\\s*\"([a-z0-9.-]+)\"");

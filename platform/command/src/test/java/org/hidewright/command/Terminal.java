@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.RecordCalculator;
@@ -18,6 +19,7 @@ import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.paper.PdfWriter;
+import org.hidewright.core.window.ProjectWindow;
 import org.mockito.Mockito;
 
 /** A command line with writers that note what they were given. */
@@ -36,6 +38,9 @@ final class Terminal {
     List<DrawingWriter> drawings =
             List.of(new PlainDrawings("svg"), new PlainDrawings("dxf"), new PlainDrawings("old"));
     AddOns addOns = Mockito.mock(AddOns.class);
+    /** None unless a test brings one; no test can have a screen. */
+    ProjectWindow window;
+
     String typed = "";
     String out;
     String err;
@@ -75,6 +80,7 @@ final class Terminal {
                         catalogue,
                         () -> addOns,
                         services,
+                        () -> Optional.ofNullable(window),
                         "1.2.3",
                         new BufferedReader(new StringReader(typed)),
                         new PrintStream(outBytes, true, StandardCharsets.UTF_8),

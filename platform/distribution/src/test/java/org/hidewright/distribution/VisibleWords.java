@@ -31,6 +31,7 @@ final class VisibleWords {
             "overview.",
             "option.",
             "make.",
+            "window.",
             "work.",
             "explain.",
             "keep.",

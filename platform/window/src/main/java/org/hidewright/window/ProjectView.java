@@ -1,44 +1,189 @@
 package org.hidewright.window;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.hidewright.window.compare.ComparePage;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
-import org.hidewright.window.piece.PieceView;
+import org.hidewright.window.model.SlipFace;
+import org.hidewright.window.piece.PieceBar;
+import org.hidewright.window.slip.Desk;
 import org.hidewright.window.slip.SlipBoard;
+import org.hidewright.window.slip.SlipCard;
 
-/** A project: the piece lies across the top as on a bench, the slips stand below it side by side. */
-final class ProjectView extends Composite {
-    private static final int[] SHARES = {38, 62};
+/**
+ * A project on the bench: on the left what drives the piece (what it holds, its leather, its template), in the middle the
+ * piece, on the right what follows from it. What else there is to look at takes the middle for as long as it is looked at.
+ */
+final class ProjectView extends Composite implements Desk.Round {
+    private static final int[] SHARES = {26, 42, 32};
+    /** How long old values stand beside new ones. */
+    private static final int SETTLE_MS = 6000;
 
-    private final PieceView piece;
-    private final SlipBoard board;
+    private final Workroom room;
+    private final Desk desk;
+    private final OpenProject project;
+    private final SashForm sash;
+    private final SlipBoard drives;
+    private final SlipBoard follows;
+    private final Composite middle;
+    private final StackLayout pages = new StackLayout();
+    private final PieceBar piece;
+    private final ComparePage compare;
+    private final Set<String> folded;
+    private final Runnable settle = this::settle;
+    private ProjectFace shown;
+    private String lastRevealed = "";
 
-    ProjectView(Composite parent, Inks inks, OpenProject project) {
+    ProjectView(Composite parent, Workroom room, Inks inks, OpenProject project) {
         super(parent, SWT.NONE);
+        this.room = room;
+        this.project = project;
+        this.desk = new Desk(inks, room.texts(), project, this);
+        this.folded = new HashSet<>(room.memory().folded(project.path()));
         setLayout(new FillLayout());
-        SashForm sash = inks.dress(
-                new SashForm(this, SWT.VERTICAL),
+        sash = inks.dress(
+                new SashForm(this, SWT.HORIZONTAL | SWT.SMOOTH),
                 inks.palette().ink(),
                 inks.palette().board());
-        piece = new PieceView(sash, inks);
-        board = new SlipBoard(sash, inks, project);
+        drives = new SlipBoard(sash, desk);
+        middle = inks.dress(
+                new Composite(sash, SWT.NONE),
+                inks.palette().ink(),
+                inks.palette().paper());
+        middle.setLayout(pages);
+        piece = new PieceBar(middle, inks, room.texts(), project.wording());
+        room.memory().pixelsPerMm().ifPresent(piece.view()::pixelsPerMm);
+        compare = new ComparePage(middle, inks, room.texts(), this::backToPiece);
+        follows = new SlipBoard(sash, desk);
         sash.setWeights(SHARES);
+        turnTo(piece);
     }
 
+    /** Shows the project as it is now. */
     void show(ProjectFace face) {
-        board.show(face);
-        piece.show(face.piece());
+        List<SlipFace> driving = face.slips().stream().filter(SlipFace::drives).toList();
+        List<SlipFace> following =
+                face.slips().stream().filter(slip -> !slip.drives()).toList();
+        shown = face;
+        drives.show(driving);
+        follows.show(following);
+        piece.show(face, project.wording());
+        if (pages.topControl == compare) {
+            compare.show(face);
+        }
+        getDisplay().timerExec(SETTLE_MS, settle);
     }
 
-    SlipBoard board() {
-        return board;
+    private void settle() {
+        if (!isDisposed()) {
+            drives.settle();
+            follows.settle();
+        }
     }
 
-    PieceView piece() {
+    private void turnTo(Control page) {
+        pages.topControl = page;
+        middle.layout();
+    }
+
+    void backToPiece() {
+        turnTo(piece);
+    }
+
+    @Override
+    public boolean isFolded(String slip) {
+        return folded.contains(slip);
+    }
+
+    @Override
+    public void fold(String slip, boolean fold) {
+        if (fold ? folded.add(slip) : folded.remove(slip)) {
+            room.memory().fold(project.path(), folded);
+            show(shown);
+        }
+    }
+
+    /** Folds every slip, or opens it. */
+    void foldAll(boolean fold) {
+        folded.clear();
+        if (fold) {
+            shown.slips().forEach(slip -> folded.add(slip.id()));
+        }
+        room.memory().fold(project.path(), folded);
+        show(shown);
+    }
+
+    @Override
+    public void compare(String slip) {
+        String kind = project.project().slip(slip).orElseThrow().calculator();
+        boolean alone = project.project().slips().stream()
+                        .filter(one -> one.calculator().equals(kind))
+                        .count()
+                < 2;
+        compare(slip, alone ? project.copySlip(slip, room.texts().text("slip.what-if-of", title(slip))) : "");
+    }
+
+    @Override
+    public void compare(String slip, String other) {
+        compare.compare(slip, other);
+        compare.show(shown);
+        turnTo(compare);
+    }
+
+    private String title(String slip) {
+        return shown.slip(slip).map(SlipFace::title).orElse(slip);
+    }
+
+    @Override
+    public void draw(String slip) {
+        piece.choose(slip);
+        backToPiece();
+    }
+
+    /** Brings the next slip into view on which there is something to look at. */
+    void revealUrgent() {
+        List<String> urgent = shown.slips().stream()
+                .filter(slip -> slip.urgent() > 0)
+                .map(SlipFace::id)
+                .toList();
+        if (!urgent.isEmpty()) {
+            int next = urgent.indexOf(lastRevealed) + 1;
+            lastRevealed = urgent.get(next % urgent.size());
+            reveal(lastRevealed);
+        }
+    }
+
+    /** Brings a slip into view. */
+    void reveal(String slip) {
+        fold(slip, false);
+        drives.reveal(slip);
+        follows.reveal(slip);
+    }
+
+    /** The answers of a slip as they are shown; empty where it is not there. */
+    String answers(String slip) {
+        return Stream.concat(drives.cards().stream(), follows.cards().stream())
+                .filter(card -> card.slip().equals(slip))
+                .map(SlipCard::answers)
+                .findFirst()
+                .orElse("");
+    }
+
+    PieceBar piece() {
         return piece;
+    }
+
+    OpenProject project() {
+        return project;
     }
 }

@@ -2,6 +2,7 @@ package org.hidewright.core.item;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Label;
@@ -18,12 +19,12 @@ public final class ItemPicture {
     private ItemPicture() {}
 
     public static Drawing of(Item item) {
-        List<Drawing> drawings = item.parts().stream().map(PartDrawing::of).toList();
-        List<Motion> shifts = SideBySide.shifts(drawings);
+        List<Motion> shifts = shifts(item);
         Drawing.Builder picture = Drawing.builder();
-        for (int i = 0; i < drawings.size(); i++) {
-            picture.all(SideBySide.shifted(drawings.get(i), shifts.get(i)));
-            Part part = item.parts().get(i);
+        List<PartInPlace> parts = parts(item, shifts);
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i).part();
+            picture.all(parts.get(i).drawing());
             picture.add(Label.of(
                     part.name(),
                     shifts.get(i).apply(Region.of(Curve.of(part.outline())).roomiest()),
@@ -36,5 +37,22 @@ public final class ItemPicture {
                 check -> Optional.of(
                         shifts.get(item.parts().indexOf(check.part())).apply(check.place())));
         return picture.build();
+    }
+
+    /** The parts where they lie on that picture, in the order of the item. */
+    public static List<PartInPlace> parts(Item item) {
+        return parts(item, shifts(item));
+    }
+
+    private static List<Motion> shifts(Item item) {
+        return SideBySide.shifts(item.parts().stream().map(PartDrawing::of).toList());
+    }
+
+    private static List<PartInPlace> parts(Item item, List<Motion> shifts) {
+        return IntStream.range(0, shifts.size())
+                .mapToObj(i -> new PartInPlace(
+                        item.parts().get(i),
+                        SideBySide.shifted(PartDrawing.of(item.parts().get(i)), shifts.get(i))))
+                .toList();
     }
 }

@@ -3,7 +3,6 @@ package org.hidewright.core.jobcard;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -299,12 +298,7 @@ final class SlipSection {
     }
 
     private void sources(List<Block> blocks) {
-        Set<Source> used = new LinkedHashSet<>(slip.otherSources());
-        slip.steps().forEach(step -> used.add(step.formula().source()));
-        slip.answers()
-                .ifPresent(answers -> declared().stream()
-                        .filter(answer -> answers.get(answer.key()).isPresent())
-                        .forEach(answer -> slip.source(answer).ifPresent(used::add)));
+        Set<Source> used = SlipSources.of(slip);
         if (!used.isEmpty()) {
             blocks.add(Sources.of(used.stream()
                     .map(source -> Sources.Entry.of(words.sourceKind(source), words.sourceText(source)))

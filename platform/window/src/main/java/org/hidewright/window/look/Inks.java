@@ -6,8 +6,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.FontData;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Link;
 
 /** Colours and fonts of one window, made once each and disposed with its display. For the thread of the window. */
 public final class Inks {
@@ -40,6 +42,28 @@ public final class Inks {
                     Math.max(1, (int) Math.round(data.getHeight() * larger)),
                     bold ? SWT.BOLD : SWT.NORMAL);
         });
+    }
+
+    /** The system’s font in a height of its own, in points. */
+    public Font fontOf(int points, boolean bold) {
+        return fonts.computeIfAbsent(points + "pt/" + bold, key -> {
+            FontData data = display.getSystemFont().getFontData()[0];
+            return new Font(display, data.getName(), Math.max(1, points), bold ? SWT.BOLD : SWT.NORMAL);
+        });
+    }
+
+    /** Words that do something when they are clicked, or entered from the keyboard. */
+    public Link words(Composite parent, String text, Runnable does) {
+        Link link = dress(new Link(parent, SWT.NONE), palette.ink(), palette.paper());
+        link.setLinkForeground(color(palette.accent()));
+        say(link, text);
+        link.addListener(SWT.Selection, event -> does.run());
+        return link;
+    }
+
+    /** Gives such words another text. */
+    public static void say(Link link, String text) {
+        link.setText("<a>" + text.replace("&", "&&").replace("<", "‹") + "</a>");
     }
 
     /** Gives a control its letters and what is behind them. */

@@ -1,5 +1,6 @@
 package org.hidewright.window.model;
 
+import java.util.List;
 import java.util.Optional;
 import org.hidewright.core.jobcard.RangeWords;
 
@@ -13,6 +14,7 @@ import org.hidewright.core.jobcard.RangeWords;
  * @param beside a second way to read it, such as the fraction of an inch; may be empty
  * @param lead whether it is one of the largest things on the slip
  * @param met what it comes to over the ranges; empty where it does not move
+ * @param hangs the questions of other slips that take it
  */
 public record AnswerFace(
         String key,
@@ -21,7 +23,8 @@ public record AnswerFace(
         String unit,
         String beside,
         boolean lead,
-        Optional<RangeWords.Met> met) {
+        Optional<RangeWords.Met> met,
+        List<String> hangs) {
     /** Number and unit in one piece. */
     public String inline() {
         return unit.isEmpty() ? number : number + "\u00A0" + unit;

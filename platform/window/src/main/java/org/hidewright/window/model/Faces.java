@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
@@ -15,9 +14,12 @@ import org.hidewright.api.document.Working;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.item.Item;
 import org.hidewright.core.item.ItemPicture;
+import org.hidewright.core.jobcard.AnswerTable;
 import org.hidewright.core.jobcard.RangeWords;
+import org.hidewright.core.jobcard.SlipSources;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.jobcard.SlipWorking;
+import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
@@ -30,11 +32,13 @@ public final class Faces {
     private final WorkedProject worked;
     private final Wording wording;
     private final boolean ranges;
+    private final Flow flow;
 
     private Faces(WorkedProject worked, Wording wording, boolean ranges) {
         this.worked = worked;
         this.wording = wording;
         this.ranges = ranges;
+        this.flow = new Flow(worked, wording);
     }
 
     /** A project without what ranges make of its answers, which can take a while to work out. */
@@ -54,20 +58,22 @@ public final class Faces {
 
     private Optional<ProjectFace> project(BooleanSupplier wanted) {
         List<SlipFace> slips = new ArrayList<>();
+        CautionsOnce once = new CautionsOnce(wording);
         for (WorkedSlip slip : worked.slips().values()) {
             if (!wanted.getAsBoolean()) {
                 return Optional.empty();
             }
-            slips.add(slip(slip));
+            slips.add(slip(slip, once));
         }
-        return Optional.of(new ProjectFace(worked.project().name(), List.copyOf(slips)));
+        return Optional.of(new ProjectFace(worked.project().name(), wording.inches(), List.copyOf(slips)));
     }
 
-    private SlipFace slip(WorkedSlip slip) {
+    private SlipFace slip(WorkedSlip slip, CautionsOnce toldBefore) {
         SlipWording words = new SlipWording(slip, wording);
         List<QuestionFace> questions = new QuestionFaces(worked, slip, wording).all();
         return new SlipFace(
                 slip.slip().id(),
+                slip.slip().calculator(),
                 words.title(),
                 words.purpose(),
                 slip.state(),
@@ -76,20 +82,25 @@ public final class Faces {
                 questions,
                 slip.remarks().stream()
                         .filter(remark -> !QuestionFaces.isTold(remark, questions))
-                        .map(this::told)
+                        .map(remark -> told(remark, toldBefore))
                         .toList(),
+                tables(slip, words),
                 working(slip),
-                drawing(slip, words),
-                drawn(slip).anyMatch(Item.class::isInstance));
+                sources(slip, words),
+                drawings(slip, words),
+                makes(slip),
+                flow.drives(slip.slip().id()));
     }
 
-    private SlipFace.Told told(Remark remark) {
+    /** A caution that was told on a slip before is only called by its name. */
+    private SlipFace.Told told(Remark remark, CautionsOnce once) {
+        boolean first = once.test(remark);
         return new SlipFace.Told(
                 remark.severity() != Severity.NOTE,
                 wording.host("severity." + remark.severity().name().toLowerCase(Locale.ROOT)),
                 wording.what(remark),
-                wording.why(remark),
-                wording.next(remark));
+                first ? wording.why(remark) : "",
+                first ? wording.next(remark) : "");
     }
 
     private List<AnswerFace> answers(WorkedSlip slip, SlipWording words) {
@@ -110,7 +121,8 @@ public final class Faces {
                             shown.unit(),
                             shown.beside(),
                             answer.lead(),
-                            moving.flatMap(range -> range.met(answer))));
+                            moving.flatMap(range -> range.met(answer)),
+                            flow.hangsOn(slip.slip().id(), answer.key())));
                 });
             }
         }
@@ -136,16 +148,54 @@ public final class Faces {
         return List.copyOf(lines);
     }
 
-    private Optional<Drawing> drawing(WorkedSlip slip, SlipWording words) {
-        return drawn(slip)
-                .map(value -> value instanceof Item item ? ItemPicture.of(item) : (Drawing) value)
-                .findFirst()
-                .map(words::drawn);
+    private List<TableFace> tables(WorkedSlip slip, SlipWording words) {
+        List<TableFace> tables = new ArrayList<>();
+        slip.answers()
+                .ifPresent(values -> declared(slip)
+                        .forEach(answer -> values.get(answer.key())
+                                .flatMap(value -> AnswerTable.of(answer, value, words))
+                                .ifPresent(found -> tables.add(table(answer, found, words)))));
+        return List.copyOf(tables);
     }
 
-    private static Stream<Object> drawn(WorkedSlip slip) {
-        return slip.answers().stream()
-                .flatMap(values -> declared(slip).stream().flatMap(answer -> values.get(answer.key()).stream()))
-                .filter(value -> value instanceof Item || value instanceof Drawing);
+    private static TableFace table(Answer answer, AnswerTable found, SlipWording words) {
+        List<String> head = new ArrayList<>();
+        if (found.ids()) {
+            head.add("");
+        }
+        found.columns().forEach(column -> head.add(words.label(column)));
+        return new TableFace(answer.key(), words.label(answer), List.copyOf(head), found.rows());
+    }
+
+    private static List<String> sources(WorkedSlip slip, SlipWording words) {
+        return SlipSources.of(slip).stream()
+                .map(source -> words.sourceKind(source) + ": " + words.sourceText(source))
+                .toList();
+    }
+
+    private static List<DrawingFace> drawings(WorkedSlip slip, SlipWording words) {
+        List<DrawingFace> drawings = new ArrayList<>();
+        slip.answers()
+                .ifPresent(values -> declared(slip)
+                        .forEach(answer -> values.get(answer.key()).ifPresent(value -> {
+                            String id = slip.slip().id();
+                            if (value instanceof Item item) {
+                                drawings.add(new DrawingFace(
+                                        id,
+                                        answer.key(),
+                                        words.label(answer),
+                                        words.drawn(ItemPicture.of(item)),
+                                        ItemPicture.parts(item)));
+                            } else if (value instanceof Drawing drawing) {
+                                drawings.add(new DrawingFace(
+                                        id, answer.key(), words.label(answer), words.drawn(drawing), List.of()));
+                            }
+                        })));
+        return List.copyOf(drawings);
+    }
+
+    /** Whether a slip is there to make an item, also while it cannot. */
+    static boolean makes(WorkedSlip slip) {
+        return slip.installed().isPresent() && declared(slip).stream().anyMatch(answer -> answer.kind() == Kind.ITEM);
     }
 }

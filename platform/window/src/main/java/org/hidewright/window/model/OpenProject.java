@@ -1,21 +1,42 @@
 package org.hidewright.window.model;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.jobcard.LinkText;
+import org.hidewright.core.jobcard.SlipWording;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonArray;
+import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
+import org.hidewright.core.project.Link;
 import org.hidewright.core.project.Project;
+import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.ProjectFile;
+import org.hidewright.core.store.StoreNotices;
+import org.hidewright.core.store.WholeFile;
+import org.hidewright.core.store.WriteFault;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Bench;
+import org.hidewright.core.work.Linkable;
 import org.hidewright.core.work.WorkedProject;
 
 /**
@@ -27,10 +48,12 @@ public final class OpenProject {
     private final Executor work;
     private final Executor window;
     private final Consumer<ProjectFace> shows;
-    private final Wording wording;
+    private final Locale language;
 
     private final History history;
+    private Path path;
     private ProjectFile file;
+    private ProjectFace face;
 
     /** Counts the changes; what was worked out for an earlier one is not shown any more. */
     private volatile long latest;
@@ -38,30 +61,40 @@ public final class OpenProject {
     /** Known to the working thread alone. */
     private WorkedProject worked;
 
+    /** What was worked out last, for whoever asks on the thread of the window. */
+    private volatile WorkedProject last;
+
     /**
      * A project from its file.
      *
+     * @param path of that file
      * @param bench what works it out; asked for each time, since bundles come and go
      * @param work the one thread calculators are called on
      * @param window the thread of the window
      * @param shows what shows the project, called on the thread of the window
      */
     public OpenProject(
+            Path path,
             ProjectFile file,
-            Wording wording,
+            Locale language,
             Supplier<Bench> bench,
             Executor work,
             Executor window,
             Consumer<ProjectFace> shows) {
+        this.path = path;
         this.file = file;
         this.bench = bench;
         this.work = work;
         this.window = window;
         this.shows = shows;
         this.history = new History(file.project());
-        this.wording = new Wording(
-                wording.language(),
-                file.project().shown("units").flatMap(UnitSystem::of).orElse(UnitSystem.METRIC));
+        this.language = language;
+    }
+
+    /** The words it is shown in: in the units that it is shown in. */
+    public Wording wording() {
+        return new Wording(
+                language, project().shown("units").flatMap(UnitSystem::of).orElse(UnitSystem.METRIC));
     }
 
     public Project project() {
@@ -77,13 +110,205 @@ public final class OpenProject {
     public void type(String slip, AnswerPath path, String text) {
         change(
                 slip + "/" + path,
-                slip(slip),
-                one -> text.isBlank() ? one.clearing(path) : one.answering(path, JsonText.quoted(text)));
+                slip,
+                one -> text.isBlank()
+                        ? one.clearing(path)
+                        : laidDown(one, path).answering(path, JsonText.quoted(text)));
     }
 
     /** Chooses a variant; what was typed for the others stays. */
     public void choose(String slip, AnswerPath path, String variant) {
-        change("", slip(slip), one -> one.choosing(path, variant));
+        change("", slip, one -> laidDown(one, path).choosing(path, variant));
+    }
+
+    /** Links a question to an answer, or to the cell of one. */
+    public void link(String slip, AnswerPath path, Link to) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("from", to.slip());
+        json.put("answer", to.answer());
+        if (!to.row().isEmpty()) {
+            json.put("row", to.row());
+        }
+        if (!to.column().isEmpty()) {
+            json.put("column", to.column());
+        }
+        change("", slip, one -> laidDown(one, path).answering(path, json(json)));
+    }
+
+    /** Takes a question’s answer away, typed or linked, so that its preset stands. */
+    public void clear(String slip, AnswerPath path) {
+        change("", slip, one -> one.clearing(path));
+    }
+
+    /** What a question could be linked to, as far as the project is worked out. */
+    public List<Link> linkable(String slip, QuestionFace question) {
+        WorkedProject known = last;
+        return known == null ? List.of() : Linkable.to(known, slip, question.question());
+    }
+
+    /** A link in words. */
+    public String told(Link link) {
+        WorkedProject known = last;
+        return known == null ? link.toString() : LinkText.of(link, known, wording());
+    }
+
+    /**
+     * The slip with the presets of what lies round an answer written down, so that one of several answers of a preset can be
+     * changed without the others.
+     */
+    private Slip laidDown(Slip slip, AnswerPath path) throws JsonTrouble {
+        Slip laid = slip;
+        for (int steps = 1; steps <= path.steps().size(); steps++) {
+            AnswerPath round = new AnswerPath(path.steps().subList(0, steps));
+            Optional<String> preset = question(slip.id(), round)
+                    .map(QuestionFace::question)
+                    .filter(question -> steps(path) > steps(round) || question.kind() == Kind.ROWS)
+                    .flatMap(Question::preset)
+                    .filter(text -> text.startsWith("{") || text.startsWith("["));
+            if (preset.isPresent() && laid.answer(round).isEmpty()) {
+                laid = laid.answering(round, preset.get());
+            }
+        }
+        return laid;
+    }
+
+    private static int steps(AnswerPath path) {
+        return path.steps().size();
+    }
+
+    private Optional<QuestionFace> question(String slip, AnswerPath path) {
+        return Optional.ofNullable(face).flatMap(shown -> shown.slip(slip)).flatMap(shown -> shown.question(path));
+    }
+
+    private static String json(Object value) {
+        return JsonOut.line(value).strip();
+    }
+
+    /** Adds a row to a table, as its last. */
+    public void addRow(String slip, AnswerPath table) {
+        addRows(slip, table, List.of(List.of()));
+    }
+
+    /**
+     * Adds rows to a table, after its last: lines of cells as a spreadsheet gives them, in the order of the questions of a
+     * row. A line that says what the columns are is passed over.
+     */
+    public void addRows(String slip, AnswerPath table, List<List<String>> lines) {
+        QuestionFace asked = question(slip, table).orElseThrow(() -> new IllegalArgumentException("no table " + table));
+        change("", slip, one -> {
+            Slip laid = laidDown(one, table);
+            NewRows rows = new NewRows(asked, labels(slip));
+            for (Map<String, Object> row : rows.of(lines)) {
+                Optional<JsonNode> there = laid.answer(table);
+                laid = there.orElse(null) instanceof JsonArray rowsThere
+                        ? laid.withRow(table, rowsThere.items().size(), json(row))
+                        : laid.answering(table, json(List.of(row)));
+            }
+            return laid;
+        });
+    }
+
+    private Function<Question, String> labels(String slip) {
+        WorkedProject known = last;
+        return question -> known == null || !known.slips().containsKey(slip)
+                ? question.key()
+                : new SlipWording(known.slips().get(slip), wording()).label(question);
+    }
+
+    /** Takes a row out of its table. */
+    public void removeRow(String slip, AnswerPath table, String row) {
+        change("", slip, one -> laidDown(one, table).clearing(table.row(row)));
+    }
+
+    /** Moves a row of a table up or down; one that is at its end already stays. */
+    public void moveRow(String slip, AnswerPath table, String row, int by) {
+        List<String> ids = question(slip, table).stream()
+                .flatMap(asked -> asked.rows().stream())
+                .map(RowFace::id)
+                .toList();
+        int to = ids.indexOf(row) + by;
+        if (to < 0 || to >= ids.size()) {
+            return;
+        }
+        change("", slip, one -> {
+            Slip laid = laidDown(one, table);
+            String moved = laid.answer(table.row(row)).map(laid::textOf).orElseThrow();
+            return laid.clearing(table.row(row)).withRow(table, to, moved);
+        });
+    }
+
+    /**
+     * Adds a slip after the last.
+     *
+     * @return its id
+     */
+    public String addSlip(String calculator, String bundle) {
+        String id = freeId(calculator);
+        Map<String, Object> slip = new LinkedHashMap<>();
+        slip.put("id", id);
+        slip.put("calculator", calculator);
+        slip.put("from", bundle);
+        slip.put("questions", Map.of());
+        edit("", project -> project.adding(project.slips().size(), JsonOut.write(slip)));
+        return id;
+    }
+
+    /**
+     * Puts a copy of a slip right after it.
+     *
+     * @param title of the copy
+     * @return its id
+     */
+    public String copySlip(String slip, String title) {
+        String id = freeId(slip);
+        edit("", project -> {
+            Slip copy = slip(slip).called(id).titled(title);
+            return project.adding(project.index().get(slip) + 1, copy.text());
+        });
+        return id;
+    }
+
+    private String freeId(String wanted) {
+        String free = wanted;
+        for (int i = 2; history.now().index().containsKey(free); i++) {
+            free = wanted + "-" + i;
+        }
+        return free;
+    }
+
+    /** Takes a slip out. What was linked to it says so until it is linked elsewhere. */
+    public void removeSlip(String slip) {
+        edit("", project -> project.removing(slip));
+    }
+
+    /** Moves a slip up or down among the others; one that is at its end already stays. */
+    public void moveSlip(String slip, int by) {
+        int to = history.now().index().get(slip) + by;
+        if (to >= 0 && to < history.now().slips().size()) {
+            edit("", project -> project.moving(slip, to));
+        }
+    }
+
+    /** Gives a slip the maker’s own title; an empty one lets that of its calculator stand. */
+    public void titleSlip(String slip, String title) {
+        change(slip + "/title", slip, one -> one.titled(title));
+    }
+
+    /** Gives the project another name. */
+    public void rename(String name) {
+        edit("name", project -> project.named(name));
+    }
+
+    /** Shows the project in inches or in millimetres. */
+    public void showInches(boolean inches) {
+        edit("", project -> project.showing("units", (inches ? UnitSystem.INCH : UnitSystem.METRIC).key()));
+    }
+
+    /** Takes over a text that was not saved the last time. */
+    public boolean takeOver(String text) {
+        Optional<Project> project = ProjectReader.read(text).project();
+        project.ifPresent(read -> edit("", before -> read));
+        return project.isPresent();
     }
 
     private Slip slip(String id) {
@@ -91,13 +316,22 @@ public final class OpenProject {
     }
 
     /** A change of a slip’s text. */
-    private interface Edit {
+    private interface SlipEdit {
         Slip of(Slip slip) throws JsonTrouble;
     }
 
-    private void change(String spot, Slip slip, Edit edit) {
+    /** A change of a project’s text. */
+    private interface ProjectEdit {
+        Project of(Project project) throws JsonTrouble;
+    }
+
+    private void change(String spot, String slip, SlipEdit edit) {
+        edit(spot, project -> project.with(edit.of(slip(slip))));
+    }
+
+    private void edit(String spot, ProjectEdit edit) {
         try {
-            history.change(history.now().with(edit.of(slip)), spot);
+            history.change(edit.of(history.now()), spot);
         } catch (JsonTrouble e) {
             throw new IllegalStateException("what the window writes is JSON", e);
         }
@@ -142,24 +376,59 @@ public final class OpenProject {
         }
     }
 
+    /** Saves the project as another file, and goes on with that one. */
+    public List<Remark> saveAs(Path other) {
+        try {
+            WholeFile.write(other, history.now().text().getBytes(StandardCharsets.UTF_8));
+            file = ProjectFile.open(other);
+            path = other;
+            history.settle();
+            return file.remarks();
+        } catch (FileTrouble e) {
+            return e.remarks();
+        } catch (IOException e) {
+            return List.of(
+                    Remark.of(StoreNotices.NOT_SAVED.with(other.toString(), WriteFault.reason(e)), CoreTexts.TEXTS));
+        }
+    }
+
+    /** The file it is saved into. */
+    public Path path() {
+        return path;
+    }
+
+    /** What was noticed when it was opened or saved. */
+    public List<Remark> remarks() {
+        return file.remarks();
+    }
+
     /** Works out what there is, and shows it: first without ranges, then whole. */
     public void workOut() {
         long mine = ++latest;
         Project project = history.now();
+        Wording wording = wording();
         work.execute(() -> {
             if (mine != latest) {
                 return; // a later change is waiting
             }
             worked = bench.get().work(project, worked);
+            last = worked;
             show(mine, Faces.atOnce(worked, wording));
-            Faces.whole(worked, wording, () -> mine == latest).ifPresent(face -> show(mine, face));
+            Faces.whole(worked, wording, () -> mine == latest).ifPresent(shown -> show(mine, shown));
         });
     }
 
-    private void show(long mine, ProjectFace face) {
+    /** Works everything out anew, as when bundles have come or gone. */
+    public void workOutAnew() {
+        work.execute(() -> worked = null);
+        workOut();
+    }
+
+    private void show(long mine, ProjectFace shown) {
         window.execute(() -> {
             if (mine == latest) {
-                shows.accept(face);
+                face = shown;
+                shows.accept(shown);
             }
         });
     }
@@ -168,5 +437,15 @@ public final class OpenProject {
     public Optional<String> typed(String slip, AnswerPath path) {
         Slip from = slip(slip);
         return from.answer(path).map(from::textOf);
+    }
+
+    /** What is shown; empty before the first is. */
+    public Optional<ProjectFace> face() {
+        return Optional.ofNullable(face);
+    }
+
+    /** What was worked out last; empty before the first time. */
+    public Optional<WorkedProject> worked() {
+        return Optional.ofNullable(last);
     }
 }

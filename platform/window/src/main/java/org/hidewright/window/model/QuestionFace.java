@@ -1,6 +1,8 @@
 package org.hidewright.window.model;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.project.AnswerPath;
 
@@ -19,6 +21,7 @@ import org.hidewright.core.project.AnswerPath;
  * @param choices what can be chosen; empty for what is typed
  * @param wrong what is wrong with it or to be looked at, in sentences
  * @param notes what else is to be known of it, in sentences
+ * @param rows of a table; empty for anything else
  */
 public record QuestionFace(
         AnswerPath path,
@@ -32,7 +35,27 @@ public record QuestionFace(
         String limits,
         List<Choice> choices,
         List<String> wrong,
-        List<String> notes) {
+        List<String> notes,
+        List<RowFace> rows) {
+    /** Whether it can be left to its preset: nobody has answered it, and nothing is wrong with it. */
+    public boolean isLeft() {
+        return (origin == Origin.PRESET || origin == Origin.OPEN && question.optional()) && wrong.isEmpty();
+    }
+
+    /** Whether answers stand inside it rather than for it. */
+    public boolean holdsOthers() {
+        return question.kind() == Kind.GROUP || question.kind() == Kind.ROWS;
+    }
+
+    /** How many things are wrong with it and inside its rows. */
+    long urgent() {
+        return wrong.size()
+                + rows.stream()
+                        .flatMap(row -> Stream.concat(row.variant().stream(), row.questions().stream()))
+                        .mapToLong(QuestionFace::urgent)
+                        .sum();
+    }
+
     /** Where an answer comes from; each looks different. */
     public enum Origin {
         TYPED,

@@ -9,9 +9,15 @@ import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.explain.Limits;
 import org.hidewright.core.jobcard.LinkText;
 import org.hidewright.core.jobcard.SlipWording;
+import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonArray;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonText;
+import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
@@ -28,7 +34,6 @@ final class QuestionFaces {
     private final Wording wording;
     private final SlipWording words;
     private final Map<String, AskedLine> asked = new HashMap<>();
-    private final List<QuestionFace> faces = new ArrayList<>();
 
     QuestionFaces(WorkedProject worked, WorkedSlip slip, Wording wording) {
         this.worked = worked;
@@ -41,19 +46,22 @@ final class QuestionFaces {
     /** Whether a remark is told at one of these questions. */
     static boolean isTold(Remark remark, List<QuestionFace> questions) {
         return questions.stream()
-                .anyMatch(question -> question.path().toString().equals(remark.question()));
+                .anyMatch(question -> question.path().toString().equals(remark.question())
+                        || question.rows().stream()
+                                .anyMatch(row -> isTold(remark, row.variant()) || isTold(remark, row.questions())));
     }
 
     List<QuestionFace> all() {
+        List<QuestionFace> faces = new ArrayList<>();
         slip.installed()
                 .ifPresent(known -> known.calculator()
                         .declaration()
                         .questions()
-                        .forEach(question -> add(question, AnswerPath.of(question.key()), 0)));
+                        .forEach(question -> add(question, AnswerPath.of(question.key()), 0, faces)));
         return List.copyOf(faces);
     }
 
-    private void add(Question question, AnswerPath path, int depth) {
+    private void add(Question question, AnswerPath path, int depth, List<QuestionFace> faces) {
         Optional<AskedLine> line = Optional.ofNullable(asked.get(path.toString()));
         faces.add(new QuestionFace(
                 path,
@@ -67,16 +75,84 @@ final class QuestionFaces {
                 limits(question),
                 choices(question),
                 said(path, true),
-                said(path, false)));
+                said(path, false),
+                question.kind() == Kind.ROWS ? rows(question, path) : List.of()));
         if (question.kind() == Kind.GROUP) {
-            question.questions().forEach(inner -> add(inner, path.key(inner.key()), depth + 1));
+            question.questions().forEach(inner -> add(inner, path.key(inner.key()), depth + 1, faces));
         } else if (question.kind() == Kind.VARIANTS) {
-            question.variants().stream()
-                    .filter(variant ->
-                            chosen(path).filter(variant.key()::equals).isPresent())
-                    .forEach(variant -> variant.questions()
-                            .forEach(inner -> add(inner, path.key(variant.key()).key(inner.key()), depth + 1)));
+            chosen(path).ifPresent(key -> addVariant(question, key, path, depth + 1, faces));
         }
+    }
+
+    private void addVariant(Question question, String key, AnswerPath path, int depth, List<QuestionFace> faces) {
+        question.variants().stream()
+                .filter(variant -> variant.key().equals(key))
+                .forEach(variant -> variant.questions()
+                        .forEach(inner -> add(inner, path.key(key).key(inner.key()), depth, faces)));
+    }
+
+    /** The rows as they stand in the file, or in the preset where nobody has typed any. */
+    private List<RowFace> rows(Question question, AnswerPath path) {
+        List<RowFace> rows = new ArrayList<>();
+        List<JsonNode> items = items(question, path);
+        for (int i = 0; i < items.size(); i++) {
+            if (items.get(i) instanceof JsonObject row) {
+                String id = row.text("id").orElse("row-" + (i + 1));
+                rows.add(row(question, path.row(id), id, row));
+            }
+        }
+        return List.copyOf(rows);
+    }
+
+    private List<JsonNode> items(Question question, AnswerPath path) {
+        Optional<JsonNode> typed = slip.slip().answer(path);
+        if (typed.isPresent()) {
+            return typed.get() instanceof JsonArray rows ? rows.items() : List.of();
+        }
+        try {
+            return question.preset().isPresent()
+                            && JsonText.read(question.preset().get()).root() instanceof JsonArray rows
+                    ? rows.items()
+                    : List.of();
+        } catch (JsonTrouble noTable) {
+            return List.of();
+        }
+    }
+
+    private RowFace row(Question question, AnswerPath path, String id, JsonObject row) {
+        List<QuestionFace> inside = new ArrayList<>();
+        List<QuestionFace> variant = new ArrayList<>();
+        if (question.variants().isEmpty()) {
+            question.questions().forEach(inner -> add(inner, path.key(inner.key()), 1, inside));
+        } else {
+            Optional<String> chosen = question.variants().stream()
+                    .map(Variant::key)
+                    .filter(key -> row.get(key).isPresent())
+                    .findFirst();
+            variant.add(new QuestionFace(
+                    path,
+                    question,
+                    0,
+                    id,
+                    help(question),
+                    chosen.map(key -> words.variant(question, key)).orElse(""),
+                    chosen.isPresent() ? Origin.TYPED : Origin.OPEN,
+                    "",
+                    "",
+                    variants(question),
+                    said(path, true),
+                    said(path, false),
+                    List.of()));
+            chosen.ifPresent(key -> addVariant(question, key, path, 1, inside));
+        }
+        List<String> cells = new ArrayList<>();
+        variant.stream().map(QuestionFace::text).forEach(cells::add);
+        inside.stream()
+                .filter(face -> !face.holdsOthers())
+                .map(face -> face.understood().isEmpty() ? face.text() : face.understood())
+                .filter(text -> !text.isEmpty())
+                .forEach(cells::add);
+        return new RowFace(path, id, List.copyOf(cells), List.copyOf(variant), List.copyOf(inside));
     }
 
     private List<String> said(AnswerPath path, boolean urgent) {
@@ -156,9 +232,14 @@ final class QuestionFaces {
             question.options()
                     .forEach(option -> choices.add(new Choice(option.key(), words.text(question, option.key()))));
         } else if (question.kind() == Kind.VARIANTS) {
-            question.variants()
-                    .forEach(variant -> choices.add(new Choice(variant.key(), words.variant(question, variant.key()))));
+            choices.addAll(variants(question));
         }
         return List.copyOf(choices);
+    }
+
+    private List<Choice> variants(Question question) {
+        return question.variants().stream()
+                .map(variant -> new Choice(variant.key(), words.variant(question, variant.key())))
+                .toList();
     }
 }

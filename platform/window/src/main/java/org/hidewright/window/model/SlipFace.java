@@ -2,13 +2,15 @@ package org.hidewright.window.model;
 
 import java.util.List;
 import java.util.Optional;
-import org.hidewright.api.drawing.Drawing;
+import java.util.stream.Stream;
+import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.work.WorkedSlip;
 
 /**
  * A slip as it is shown.
  *
  * @param id by which links name it
+ * @param calculator id of what works it out
  * @param title the maker's, else the calculator's
  * @param purpose what the calculator is for, in one line
  * @param state how it stands
@@ -16,12 +18,16 @@ import org.hidewright.core.work.WorkedSlip;
  * @param answers in the order declared, those that lead first
  * @param questions in the order asked
  * @param told checks, cautions and notes that belong to no single question
+ * @param tables answers that are tables
  * @param working formula, numbers and result, line by line
- * @param drawing what it draws; empty where it draws nothing
- * @param makes whether what it draws is a piece to make, with its parts
+ * @param sources what it stands on, line by line
+ * @param drawings what it draws
+ * @param makes whether it is there to make a piece, with its parts
+ * @param drives whether the piece hangs on it, or it makes the piece
  */
 public record SlipFace(
         String id,
+        String calculator,
         String title,
         String purpose,
         WorkedSlip.State state,
@@ -29,9 +35,38 @@ public record SlipFace(
         List<AnswerFace> answers,
         List<QuestionFace> questions,
         List<Told> told,
+        List<TableFace> tables,
         List<String> working,
-        Optional<Drawing> drawing,
-        boolean makes) {
+        List<String> sources,
+        List<DrawingFace> drawings,
+        boolean makes,
+        boolean drives) {
+    /** One of its answers by its key. */
+    public Optional<AnswerFace> answer(String key) {
+        return answers.stream().filter(answer -> answer.key().equals(key)).findFirst();
+    }
+
+    /** One of its questions, also inside rows, by where its answer stands. */
+    public Optional<QuestionFace> question(AnswerPath path) {
+        return within(questions)
+                .filter(question -> question.path().equals(path))
+                .findFirst();
+    }
+
+    private static Stream<QuestionFace> within(List<QuestionFace> faces) {
+        return faces.stream()
+                .flatMap(face -> Stream.concat(
+                        Stream.of(face),
+                        face.rows().stream()
+                                .flatMap(row -> Stream.concat(row.variant().stream(), within(row.questions())))));
+    }
+
+    /** How many things of it are to be looked at. */
+    public long urgent() {
+        return told.stream().filter(Told::urgent).count()
+                + questions.stream().mapToLong(QuestionFace::urgent).sum();
+    }
+
     /**
      * Something that is told on a slip.
      *

@@ -2,7 +2,6 @@ package org.hidewright.window.piece;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
-import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.LineAttributes;
 import org.eclipse.swt.graphics.Path;
@@ -17,8 +16,12 @@ import org.hidewright.documents.page.Typeface;
 import org.hidewright.window.look.Inks;
 
 /** Draws on a screen what the documents draw on paper. */
-final class GcCanvas implements Canvas, Typeface {
-    private static final double POINTS_PER_MM = 72 / 25.4;
+public final class GcCanvas implements Canvas, Typeface {
+    private static final double MM_PER_INCH = 25.4;
+    private static final double POINTS_PER_INCH = 72;
+    private static final double POINTS_PER_MM = POINTS_PER_INCH / MM_PER_INCH;
+    /** Letters this large are measured, so that rounding to whole pixels does not count. */
+    private static final int MEASURED_POINTS = 100;
 
     private final GC gc;
     private final Inks inks;
@@ -26,7 +29,7 @@ final class GcCanvas implements Canvas, Typeface {
     private Path path;
 
     /** @param pixelsPerMm of the screen */
-    GcCanvas(GC gc, Inks inks, double pixelsPerMm) {
+    public GcCanvas(GC gc, Inks inks, double pixelsPerMm) {
         this.gc = gc;
         this.inks = inks;
         this.pixelsPerMm = pixelsPerMm;
@@ -124,7 +127,6 @@ final class GcCanvas implements Canvas, Typeface {
 
     @Override
     public void text(String text, double x, double y, Style style, double turnRad) {
-        Font font = font(style);
         Transform turn = new Transform(gc.getDevice());
         Transform before = new Transform(gc.getDevice());
         gc.getTransform(before);
@@ -132,35 +134,26 @@ final class GcCanvas implements Canvas, Typeface {
         turn.translate(px(x), px(y));
         turn.rotate((float) Math.toDegrees(-turnRad));
         gc.setTransform(turn);
-        gc.setFont(font);
+        gc.setFont(font(style));
         gc.setForeground(inks.color(inks.palette().of(style.tone())));
         gc.drawText(
                 text, 0, -gc.getFontMetrics().getAscent() - gc.getFontMetrics().getLeading(), true);
         gc.setTransform(before);
         turn.dispose();
         before.dispose();
-        font.dispose();
     }
 
     private Font font(Style style) {
-        FontData data = gc.getDevice().getSystemFont().getFontData()[0];
         double points =
-                style.sizeMm() * POINTS_PER_MM * pixelsPerMm / (gc.getDevice().getDPI().x / 25.4);
-        data.setHeight(Math.max(1, (int) Math.round(points)));
-        data.setStyle(style.face() == Face.SEMIBOLD ? SWT.BOLD : SWT.NORMAL);
-        return new Font(gc.getDevice(), data);
+                style.sizeMm() * POINTS_PER_MM * pixelsPerMm / (gc.getDevice().getDPI().x / MM_PER_INCH);
+        return inks.fontOf((int) Math.round(points), style.face() == Face.SEMIBOLD);
     }
 
     @Override
     public double width(Face face, String text) {
-        FontData data = gc.getDevice().getSystemFont().getFontData()[0];
-        data.setHeight(100);
-        data.setStyle(face == Face.SEMIBOLD ? SWT.BOLD : SWT.NORMAL);
-        Font font = new Font(gc.getDevice(), data);
-        gc.setFont(font);
+        gc.setFont(inks.fontOf(MEASURED_POINTS, face == Face.SEMIBOLD));
         Point extent = gc.textExtent(text);
-        font.dispose();
-        return extent.x / (100 * gc.getDevice().getDPI().x / 72.0);
+        return extent.x / (MEASURED_POINTS * gc.getDevice().getDPI().x / POINTS_PER_INCH);
     }
 
     @Override

@@ -1,76 +1,376 @@
 package org.hidewright.window.piece;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.DoubleFunction;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Point;
 import org.hidewright.documents.page.FigurePlan;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.model.DrawingFace;
 
-/** A drawing as large as its place lets it be, or larger or smaller as it is asked for. */
+/**
+ * Drawings of one slip beside each other, all in one size: as large as their place lets them be, or larger, or in true size.
+ * What is pointed at is told; two places that are clicked are measured.
+ */
 public final class PieceView extends Canvas {
     private static final double MM_PER_INCH = 25.4;
-    private static final double MARGIN_MM = 4;
     private static final double STEP = 1.25;
+    private static final double SMALLEST = 0.02;
+    private static final double LARGEST = 40;
+    /** How near, in pixels, something must be to be pointed at. */
+    private static final int REACH = 9;
 
     private final Inks inks;
-    private Optional<Drawing> drawing = Optional.empty();
-    private double zoom = 1;
+    private final Set<LineKind> left = EnumSet.noneOf(LineKind.class);
+    private List<DrawingFace> faces = List.of();
+    private List<Planned> planned = List.of();
+    private boolean likeness;
+    /** Paper millimetres for one of the thing; 0 as long as it fits itself into its place. */
+    private double factor;
+
+    private double pixelsPerMm;
+    private double panX;
+    private double panY;
+    private Event grabbed;
+    private final List<Point> measured = new ArrayList<>();
+    private int measuredOn;
+
+    private Consumer<String> told = text -> {};
+    private Consumer<Pointing.Met> met = found -> {};
+    private DoubleFunction<String> lengths = Double::toString;
+
+    /** A drawing at its size and place. */
+    private record Planned(DrawingFace face, Drawing drawing, FigurePlan plan, Sheet sheet) {}
 
     public PieceView(Composite parent, Inks inks) {
         super(parent, SWT.DOUBLE_BUFFERED);
         this.inks = inks;
+        this.pixelsPerMm = getDisplay().getDPI().x / MM_PER_INCH;
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
         addPaintListener(event -> paint(event.gc));
-        addListener(SWT.MouseWheel, event -> zoom(event.count > 0 ? STEP : 1 / STEP));
+        addListener(SWT.Resize, event -> forget());
+        addListener(SWT.MouseWheel, event -> zoomAt(event.count > 0 ? STEP : 1 / STEP, event.x, event.y));
+        addListener(SWT.MouseDown, event -> grabbed = event);
+        addListener(SWT.MouseUp, this::released);
+        addListener(SWT.MouseMove, this::moved);
+        addListener(SWT.KeyDown, this::key);
+        getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result =
+                        String.join(", ", faces.stream().map(DrawingFace::label).toList());
+            }
+        });
     }
 
-    /** Shows a drawing, or nothing. */
-    public void show(Optional<Drawing> shown) {
-        if (!shown.equals(drawing)) {
-            drawing = shown;
-            redraw();
+    /**
+     * Who hears of what is pointed at and what is measured.
+     *
+     * @param told of two places that were measured, in words
+     * @param met of a line or hole under the pointer; null where there is none
+     * @param lengths writes millimetres in the units that are shown
+     */
+    public void tells(Consumer<String> told, Consumer<Pointing.Met> met, DoubleFunction<String> lengths) {
+        this.told = told;
+        this.met = met;
+        this.lengths = lengths;
+    }
+
+    /** Shows drawings. */
+    public void show(List<DrawingFace> shown) {
+        if (!shown.equals(faces)) {
+            faces = shown;
+            forget();
         }
     }
 
-    public Optional<Drawing> drawing() {
-        return drawing;
+    public List<DrawingFace> shown() {
+        return faces;
     }
 
-    /** Larger by a factor. */
-    public void zoom(double factor) {
-        zoom = Math.max(0.1, Math.min(100, zoom * factor));
+    /** Shows parts in the colour of their leather, or their lines. */
+    public void likeness(boolean on) {
+        likeness = on;
+        redraw();
+    }
+
+    public boolean isLikeness() {
+        return likeness;
+    }
+
+    /** Shows a kind of line, or leaves it out. */
+    public void show(LineKind kind, boolean on) {
+        if (on ? left.remove(kind) : left.add(kind)) {
+            forget();
+        }
+    }
+
+    /** The kinds of line that are left out. */
+    public Set<LineKind> leftOut() {
+        return Set.copyOf(left);
+    }
+
+    /** As large as its place lets it be. */
+    public void fit() {
+        factor = 0;
+        panX = 0;
+        panY = 0;
+        forget();
+    }
+
+    /** In true size, as far as the screen’s own measure goes. */
+    public void trueSize() {
+        factor = 1;
+        forget();
+    }
+
+    /** Larger by a factor, round the middle. */
+    public void zoom(double by) {
+        zoomAt(by, getClientArea().width / 2, getClientArea().height / 2);
+    }
+
+    private void zoomAt(double by, int x, int y) {
+        double now = factor();
+        factor = Math.max(SMALLEST, Math.min(LARGEST, now * by));
+        double grown = factor / now;
+        Rectangle area = getClientArea();
+        panX = (panX + area.width / 2.0 - x) * grown + x - area.width / 2.0;
+        panY = (panY + area.height / 2.0 - y) * grown + y - area.height / 2.0;
+        forget();
+    }
+
+    /** How much larger than life it is shown, 1 for true size. */
+    public double factor() {
+        if (factor > 0) {
+            return factor;
+        }
+        return planned.isEmpty() ? 1 : planned.get(0).sheet().factor();
+    }
+
+    /** The measure of this screen. */
+    public void pixelsPerMm(double pixels) {
+        pixelsPerMm = pixels;
+        forget();
+    }
+
+    public double pixelsPerMm() {
+        return pixelsPerMm;
+    }
+
+    private void forget() {
+        planned = List.of();
+        measured.clear();
+        redraw();
+    }
+
+    private void key(Event event) {
+        if (event.keyCode == SWT.ESC) {
+            measured.clear();
+            redraw();
+        } else if (event.character == '+' || event.character == '=') {
+            zoom(STEP);
+        } else if (event.character == '-') {
+            zoom(1 / STEP);
+        } else {
+            int step = REACH * 4;
+            panX += event.keyCode == SWT.ARROW_LEFT ? step : event.keyCode == SWT.ARROW_RIGHT ? -step : 0;
+            panY += event.keyCode == SWT.ARROW_UP ? step : event.keyCode == SWT.ARROW_DOWN ? -step : 0;
+            forget();
+        }
+    }
+
+    private void moved(Event event) {
+        if (grabbed != null && (event.stateMask & SWT.BUTTON1) != 0) {
+            panX += event.x - grabbed.x;
+            panY += event.y - grabbed.y;
+            grabbed.x = event.x;
+            grabbed.y = event.y;
+            grabbed.detail = 1; // dragged, not clicked
+            List<Point> kept = List.copyOf(measured);
+            forget();
+            measured.addAll(kept);
+            return;
+        }
+        met.accept(at(event.x, event.y)
+                .flatMap(on -> Pointing.at(
+                        on.drawing(),
+                        on.sheet().onDrawing(event.x, event.y),
+                        on.sheet().mm(REACH)))
+                .orElse(null));
+    }
+
+    private Optional<Planned> at(int x, int y) {
+        return planned.stream().filter(one -> one.sheet().holds(x, y)).findFirst();
+    }
+
+    private void released(Event event) {
+        boolean click = grabbed != null && grabbed.detail == 0;
+        grabbed = null;
+        setFocus();
+        Optional<Planned> on = at(event.x, event.y);
+        if (!click || on.isEmpty()) {
+            return;
+        }
+        int index = planned.indexOf(on.get());
+        if (measured.size() == 2 || index != measuredOn) {
+            measured.clear();
+        }
+        measuredOn = index;
+        Sheet sheet = on.get().sheet();
+        measured.add(Pointing.corner(on.get().drawing(), sheet.onDrawing(event.x, event.y), sheet.mm(REACH)));
+        if (measured.size() == 2) {
+            told.accept(lengths.apply(measured.get(0).distanceTo(measured.get(1))) + "  ("
+                    + lengths.apply(
+                            Math.abs(measured.get(1).x() - measured.get(0).x())) + " → , "
+                    + lengths.apply(
+                            Math.abs(measured.get(1).y() - measured.get(0).y())) + " ↑)");
+        }
         redraw();
     }
 
     private void paint(GC gc) {
-        drawing.ifPresent(shown -> paint(gc, shown));
+        if (planned.isEmpty()) {
+            plan(gc);
+        }
+        GcCanvas canvas = new GcCanvas(gc, inks, pixelsPerMm);
+        for (Planned one : planned) {
+            if (likeness && !one.face().parts().isEmpty()) {
+                new Likeness(gc, inks, one.sheet()).draw(one.face().parts());
+            } else {
+                one.plan()
+                        .draw(
+                                canvas,
+                                one.sheet().left() / pixelsPerMm,
+                                one.sheet().top() / pixelsPerMm);
+            }
+            caption(gc, one);
+        }
+        measure(gc);
     }
 
-    private void paint(GC gc, Drawing shown) {
-        Rectangle area = getClientArea();
-        double pixelsPerMm = getDisplay().getDPI().x / MM_PER_INCH;
-        GcCanvas canvas = new GcCanvas(gc, inks, pixelsPerMm);
-        double width = area.width / pixelsPerMm - 2 * MARGIN_MM;
-        double height = area.height / pixelsPerMm - 2 * MARGIN_MM;
-        Box box = shown.bounds();
-        double factor = zoom * Math.min(width / Math.max(1, box.width()), height / Math.max(1, box.height()));
-        if (factor <= 0) {
+    private void caption(GC gc, Planned one) {
+        if (planned.size() > 1) {
+            gc.setFont(inks.font(1, false));
+            gc.setForeground(inks.color(inks.palette().quiet()));
+            gc.drawText(
+                    one.face().label(),
+                    (int) one.sheet().left(),
+                    (int) (one.sheet().top() - gc.getFontMetrics().getHeight() - 2),
+                    true);
+        }
+    }
+
+    private void measure(GC gc) {
+        if (measured.isEmpty() || measuredOn >= planned.size()) {
             return;
         }
-        FigurePlan plan = FigurePlan.at(shown, factor, canvas);
-        // letters and measures keep their size, so that a small drawing needs another look at the room they take
-        double over = Math.max(plan.box().width() / width, plan.box().height() / height);
-        if (zoom == 1 && over > 1) {
-            plan = FigurePlan.at(shown, factor / over, canvas);
+        Sheet sheet = planned.get(measuredOn).sheet();
+        gc.setForeground(inks.color(inks.palette().accent()));
+        gc.setBackground(inks.color(inks.palette().accent()));
+        gc.setLineStyle(SWT.LINE_SOLID);
+        gc.setLineWidth(2);
+        for (Point place : measured) {
+            gc.fillOval((int) sheet.x(place) - 4, (int) sheet.y(place) - 4, 8, 8);
         }
-        plan.draw(
-                canvas,
-                MARGIN_MM + Math.max(0, (width - plan.box().width()) / 2),
-                MARGIN_MM + Math.max(0, (height - plan.box().height()) / 2));
+        if (measured.size() == 2) {
+            Point from = measured.get(0);
+            Point to = measured.get(1);
+            gc.drawLine((int) sheet.x(from), (int) sheet.y(from), (int) sheet.x(to), (int) sheet.y(to));
+            gc.setFont(inks.font(1, true));
+            gc.setBackground(inks.color(inks.palette().paper()));
+            gc.drawText(
+                    lengths.apply(from.distanceTo(to)),
+                    (int) ((sheet.x(from) + sheet.x(to)) / 2) + 6,
+                    (int) ((sheet.y(from) + sheet.y(to)) / 2) + 6,
+                    false);
+        }
+    }
+
+    private void plan(GC gc) {
+        Rectangle area = getClientArea();
+        double width = area.width / pixelsPerMm;
+        double height = area.height / pixelsPerMm;
+        List<DrawingFace> seen = new ArrayList<>();
+        List<Drawing> drawings = new ArrayList<>();
+        for (DrawingFace face : faces) {
+            LineKind.without(face.drawing(), left).ifPresent(drawing -> {
+                seen.add(face);
+                drawings.add(drawing);
+            });
+        }
+        if (drawings.isEmpty() || area.width < 20 || area.height < 20) {
+            planned = List.of();
+            return;
+        }
+        GcCanvas typeface = new GcCanvas(gc, inks, pixelsPerMm);
+        double chosen = factor;
+        List<FigurePlan> plans;
+        if (chosen > 0) {
+            plans = plans(drawings, chosen, typeface);
+        } else {
+            chosen = Fit.factor(drawings.stream().map(Drawing::bounds).toList(), width, height);
+            plans = plans(drawings, chosen, typeface);
+            // letters and measures keep their size, so that a small drawing needs another look at the room they take
+            double again = Fit.factor(plans.stream().map(FigurePlan::box).toList(), width, height);
+            if (again < 1) {
+                chosen *= again;
+                plans = plans(drawings, chosen, typeface);
+            }
+        }
+        planned = place(seen, drawings, plans, chosen, width, height);
+    }
+
+    private static List<FigurePlan> plans(List<Drawing> drawings, double factor, GcCanvas typeface) {
+        return drawings.stream()
+                .map(drawing -> FigurePlan.at(drawing, factor, typeface))
+                .toList();
+    }
+
+    private List<Planned> place(
+            List<DrawingFace> seen,
+            List<Drawing> drawings,
+            List<FigurePlan> plans,
+            double chosen,
+            double width,
+            double height) {
+        List<Box> boxes = plans.stream().map(FigurePlan::box).toList();
+        boolean beside = Fit.isBeside(boxes, width, height);
+        double all = boxes.stream()
+                        .mapToDouble(box -> beside ? box.width() : box.height())
+                        .sum()
+                + Fit.GAP_MM * (boxes.size() - 1);
+        double at = ((beside ? width : height) - all) / 2;
+        List<Planned> places = new ArrayList<>();
+        for (int i = 0; i < boxes.size(); i++) {
+            Box box = boxes.get(i);
+            double x = beside ? at : (width - box.width()) / 2;
+            double y = beside ? (height - box.height()) / 2 : at;
+            at += (beside ? box.width() : box.height()) + Fit.GAP_MM;
+            places.add(new Planned(
+                    seen.get(i),
+                    drawings.get(i),
+                    plans.get(i),
+                    new Sheet(chosen, pixelsPerMm, box, x * pixelsPerMm + panX, y * pixelsPerMm + panY)));
+        }
+        return places;
+    }
+
+    /** Where each drawing lies, as it was painted last. */
+    public List<Sheet> sheets() {
+        return planned.stream().map(Planned::sheet).toList();
     }
 }

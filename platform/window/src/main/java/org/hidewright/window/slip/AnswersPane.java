@@ -1,34 +1,55 @@
 package org.hidewright.window.slip;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.dnd.DND;
+import org.eclipse.swt.dnd.DragSource;
+import org.eclipse.swt.dnd.DragSourceAdapter;
+import org.eclipse.swt.dnd.DragSourceEvent;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.hidewright.core.jobcard.RangeWords;
+import org.hidewright.core.project.Link;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.AnswerFace;
+import org.hidewright.window.words.WindowTexts;
 
 /**
  * The answers of a slip: those that lead as the largest thing on it, the others in lines below; under a number that moves, how
- * far and by what. What has changed keeps its old value beside it, struck out, until {@link #settle}.
+ * far and by what. What has changed keeps its old value beside it, struck out, until {@link #settle}. An answer can be dragged
+ * to a question.
  */
 final class AnswersPane extends Canvas {
-    private static final double LARGE = 1.9;
+    /** The largest that lets the number stand on its line. */
+    private static final double[] LARGE = {1.9, 1.4, 1.15, 1};
+
     private static final double SMALL = 0.85;
+    private static final int BAR = 90;
+    /** The bar is full where an answer moves by this share of itself. */
+    private static final double FULL_BAR = 0.2;
 
     private final Inks inks;
+    private final WindowTexts texts;
+    private final String slip;
+    private final Map<String, Integer> tops = new LinkedHashMap<>();
     private List<AnswerFace> answers = List.of();
     private final Map<String, String> before = new HashMap<>();
 
-    AnswersPane(Composite parent, Inks inks) {
+    AnswersPane(Composite parent, Desk desk, String slip) {
         super(parent, SWT.DOUBLE_BUFFERED);
-        this.inks = inks;
+        this.inks = desk.inks();
+        this.texts = desk.texts();
+        this.slip = slip;
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
         addPaintListener(event -> draw(event.gc, getClientArea().width, true));
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
@@ -37,6 +58,67 @@ final class AnswersPane extends Canvas {
                 event.result = text();
             }
         });
+        addListener(SWT.MouseMove, event -> hover(at(event.y)));
+        drag();
+    }
+
+    private void drag() {
+        DragSource source = new DragSource(this, DND.DROP_LINK | DND.DROP_COPY);
+        source.setTransfer(new Transfer[] {TextTransfer.getInstance()});
+        source.addDragListener(new DragSourceAdapter() {
+            @Override
+            public void dragStart(DragSourceEvent event) {
+                Optional<AnswerFace> answer = at(event.y);
+                event.doit = answer.isPresent();
+                answer.ifPresent(face -> DraggedAnswer.set(getDisplay(), new Link(slip, face.key(), "", "")));
+            }
+
+            @Override
+            public void dragSetData(DragSourceEvent event) {
+                event.data = DraggedAnswer.on(getDisplay())
+                        .flatMap(link -> answers.stream()
+                                .filter(face -> face.key().equals(link.answer()))
+                                .findFirst())
+                        .map(AnswerFace::inline)
+                        .orElse("");
+            }
+
+            @Override
+            public void dragFinished(DragSourceEvent event) {
+                DraggedAnswer.set(getDisplay(), null);
+            }
+        });
+        setData("drag", source);
+    }
+
+    /** The answer at a height; empty where there is none. */
+    private Optional<AnswerFace> at(int y) {
+        Optional<AnswerFace> found = Optional.empty();
+        for (AnswerFace answer : answers) {
+            if (tops.getOrDefault(answer.key(), Integer.MAX_VALUE) <= y) {
+                found = Optional.of(answer);
+            }
+        }
+        return found;
+    }
+
+    /** Where an answer is drawn, from the top; for whoever points at it. */
+    int top(String key) {
+        return tops.getOrDefault(key, 0);
+    }
+
+    private void hover(Optional<AnswerFace> over) {
+        String tip = over.map(this::tip).orElse("");
+        if (!tip.equals(getToolTipText())) {
+            setToolTipText(tip);
+        }
+    }
+
+    private String tip(AnswerFace answer) {
+        String hangs = answer.hangs().isEmpty()
+                ? texts.text("answer.nothing-hangs.help")
+                : texts.text("answer.hangs.help", String.join("\n", answer.hangs()));
+        return answer.label() + " " + answer.inline() + "\n" + hangs;
     }
 
     /** Shows answers; whether it takes another height than before. */
@@ -46,7 +128,8 @@ final class AnswersPane extends Canvas {
         }
         for (AnswerFace old : answers) {
             shown.stream()
-                    .filter(now -> now.key().equals(old.key()) && !now.inline().equals(old.inline()))
+                    .filter(now -> now.key().equals(old.key()) && now.unit().equals(old.unit()))
+                    .filter(now -> !now.inline().equals(old.inline()))
                     .forEach(now -> before.putIfAbsent(now.key(), old.inline()));
         }
         boolean taller = lines(shown) != lines(answers);
@@ -96,8 +179,10 @@ final class AnswersPane extends Canvas {
 
     private int draw(GC gc, int width, boolean ink) {
         int y = 0;
+        tops.clear();
         for (AnswerFace answer : answers) {
-            y = answer.lead() ? large(gc, answer, y, ink) : small(gc, answer, width, y, ink);
+            tops.put(answer.key(), y);
+            y = answer.lead() ? large(gc, answer, width, y, ink) : small(gc, answer, width, y, ink);
             if (answer.met().isPresent()) {
                 y = met(gc, answer.met().get(), y, ink);
             }
@@ -105,9 +190,9 @@ final class AnswersPane extends Canvas {
         return y;
     }
 
-    private int large(GC gc, AnswerFace answer, int from, boolean ink) {
-        int y = text(gc, answer.label(), 0, from, SMALL, false, inks.palette().quiet(), ink).y;
-        Point number = text(gc, answer.number(), 0, y, LARGE, true, colour(answer), ink);
+    private int large(GC gc, AnswerFace answer, int width, int from, boolean ink) {
+        int y = text(gc, label(answer), 0, from, SMALL, false, inks.palette().quiet(), ink).y;
+        Point number = text(gc, answer.number(), 0, y, size(gc, answer, width), true, colour(answer), ink);
         int base = number.y - (int) (ascent(gc, 1) * 1.5);
         Point unit = text(
                 gc, answer.unit(), number.x + 4, base, 1, false, inks.palette().ink(), ink);
@@ -124,8 +209,20 @@ final class AnswersPane extends Canvas {
         return number.y + 2;
     }
 
+    private double size(GC gc, AnswerFace answer, int width) {
+        for (double size : LARGE) {
+            gc.setFont(inks.font(size, true));
+            int number = gc.textExtent(answer.number()).x;
+            gc.setFont(inks.font(1, false));
+            if (number + gc.textExtent(answer.unit()).x + 4 <= width) {
+                return size;
+            }
+        }
+        return LARGE[LARGE.length - 1];
+    }
+
     private int small(GC gc, AnswerFace answer, int width, int from, boolean ink) {
-        Point label = text(gc, answer.label(), 0, from, 1, false, inks.palette().quiet(), ink);
+        Point label = text(gc, label(answer), 0, from, 1, false, inks.palette().quiet(), ink);
         gc.setFont(inks.font(1, false));
         int wide = gc.textExtent(answer.inline()).x;
         boolean beside = label.x + 8 + wide <= width;
@@ -153,9 +250,27 @@ final class AnswersPane extends Canvas {
         }
     }
 
-    private int met(GC gc, RangeWords.Met met, int y, boolean ink) {
+    /** With a mark where other slips take it. */
+    private static String label(AnswerFace answer) {
+        return answer.hangs().isEmpty()
+                ? answer.label()
+                : answer.label() + "  →" + answer.hangs().size();
+    }
+
+    /** From-to in numbers, as a bar as long as it moves for its size, and what moves it. */
+    private int met(GC gc, RangeWords.Met met, int from, boolean ink) {
+        int line = inks.palette().hairline();
+        if (ink) {
+            double middle = Math.abs(met.low() + met.high()) / 2;
+            double share = middle == 0 ? 1 : (met.high() - met.low()) / middle / FULL_BAR;
+            gc.setBackground(inks.color(line));
+            gc.fillRectangle(0, from, BAR, 3);
+            gc.setBackground(inks.color(inks.palette().accent()));
+            int length = (int) Math.max(2, Math.round(Math.min(1, share) * BAR));
+            gc.fillRectangle((BAR - length) / 2, from, length, 3);
+        }
         String text = range(met) + "  " + met.movedBy();
-        return text(gc, text, 0, y, SMALL, false, inks.palette().quiet(), ink).y + 2;
+        return text(gc, text, 0, from + 4, SMALL, false, inks.palette().quiet(), ink).y + 2;
     }
 
     private int ascent(GC gc, double larger) {

@@ -1,58 +1,71 @@
 package org.hidewright.window.slip;
 
+import java.util.List;
 import java.util.Objects;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.api.declaration.Kind;
-import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
-import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.QuestionFace.Origin;
 
-/** One question: its label, its editor, and below it how it was understood, or what is wrong with it. */
+/** One question: its label, its editor, and below it how it was understood, where it is linked to, or what is wrong with it. */
 final class QuestionRow {
     private static final double SMALL = 0.85;
     private static final int STEP_IN = 12;
+    private static final int EDITOR_WIDTH = 120;
 
     private final String slip;
-    private final OpenProject project;
-    private final Inks inks;
+    private final Desk desk;
     private final Label label;
     private final Control editor;
     private final Label under;
+    private final LinkMenu links;
+    private final RowsEditor rows;
     private QuestionFace face;
     private boolean showing;
 
-    QuestionRow(Composite parent, Inks inks, String slip, OpenProject project, QuestionFace face) {
+    /** @param changed called when something in it takes another height */
+    QuestionRow(Composite parent, Desk desk, String slip, QuestionFace face, Runnable changed) {
         this.slip = slip;
-        this.project = project;
-        this.inks = inks;
+        this.desk = desk;
         this.face = face;
-        Palette palette = inks.palette();
-        label = inks.dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
+        Palette palette = desk.inks().palette();
+        label = desk.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
         GridData left = new GridData(SWT.FILL, SWT.CENTER, true, false);
         left.horizontalIndent = STEP_IN * face.depth();
+        left.widthHint = EDITOR_WIDTH;
         label.setLayoutData(left);
-        label.setText(face.label());
         editor = editor(parent);
         GridData right = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        right.widthHint = 130;
+        right.widthHint = EDITOR_WIDTH;
         editor.setLayoutData(right);
-        under = inks.dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
-        under.setFont(inks.font(SMALL, false));
+        under = desk.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
+        under.setFont(desk.inks().font(SMALL, false));
         GridData below = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
         below.horizontalIndent = STEP_IN * face.depth();
-        below.widthHint = 200;
+        below.widthHint = 2 * EDITOR_WIDTH;
         under.setLayoutData(below);
-        editor.setData("question", slip + "/" + face.path());
-        editor.setToolTipText(face.help() + (face.limits().isEmpty() ? "" : "\n" + face.limits()));
+        under.setData("id", slip + "/" + face.path() + "/told");
+        editor.setData("id", slip + "/" + face.path());
+        links = face.question().kind() == Kind.ROWS || face.question().kind() == Kind.GROUP
+                ? null
+                : new LinkMenu(desk, slip, editor, face);
+        rows = face.question().kind() == Kind.ROWS && !isRowHead(face)
+                ? new RowsEditor(parent, desk, slip, face, changed)
+                : null;
         apply();
+    }
+
+    /** The line above a row that is one of several kinds. */
+    private static boolean isRowHead(QuestionFace face) {
+        return face.question().kind() == Kind.ROWS && !face.choices().isEmpty();
     }
 
     /** Questions of the same path and kind can show each other’s answers. */
@@ -67,94 +80,172 @@ final class QuestionRow {
         boolean taller = !Objects.equals(told(other), told(face));
         face = other;
         apply();
-        return taller;
+        if (links != null) {
+            links.show(face);
+        }
+        return rows != null && rows.show(face) || taller;
+    }
+
+    /** Puts it right after another control. */
+    Control after(Control before) {
+        Control last = before;
+        for (Control control : List.of(label, editor, under)) {
+            last = moved(control, last);
+        }
+        return rows == null ? last : moved(rows.control(), last);
+    }
+
+    private static Control moved(Control control, Control before) {
+        if (before == null) {
+            control.moveAbove(null);
+        } else {
+            control.moveBelow(before);
+        }
+        return control;
     }
 
     private Control editor(Composite parent) {
-        Palette palette = inks.palette();
+        Palette palette = desk.inks().palette();
         if (!face.choices().isEmpty()) {
             Combo combo = new Combo(parent, SWT.READ_ONLY);
             face.choices().forEach(choice -> combo.add(choice.label()));
             combo.addListener(SWT.Selection, event -> chosen(combo.getSelectionIndex()));
+            combo.addListener(
+                    SWT.MouseVerticalWheel, event -> event.doit = false); // the board is scrolled, not the answer
             return combo;
         }
-        if (face.question().kind() == Kind.GROUP
-                || face.question().kind() == Kind.ROWS
-                || face.question().kind() == Kind.ITEM) {
-            return inks.dress(new Label(parent, SWT.RIGHT), palette.ink(), palette.paper());
+        if (face.holdsOthers() || face.question().kind() == Kind.ITEM) {
+            return desk.inks().dress(new Label(parent, SWT.RIGHT), palette.ink(), palette.paper());
         }
-        Text text = inks.dress(new Text(parent, SWT.SINGLE | SWT.BORDER), palette.ink(), palette.paper());
+        Text text = desk.inks().dress(new Text(parent, SWT.SINGLE | SWT.BORDER), palette.ink(), palette.paper());
         text.addListener(SWT.Modify, event -> {
             if (!showing) {
-                project.type(slip, face.path(), text.getText());
+                desk.project().type(slip, face.path(), text.getText());
             }
         });
-        text.addListener(SWT.FocusOut, event -> project.settle());
+        text.addListener(SWT.FocusOut, event -> desk.project().settle());
+        text.addListener(SWT.KeyDown, this::unlinkByKey);
         return text;
+    }
+
+    /** What is linked cannot be typed over unawares; a key that erases takes the link away. */
+    private void unlinkByKey(Event event) {
+        if (isTaken() && (event.keyCode == SWT.DEL || event.keyCode == SWT.BS)) {
+            desk.project().clear(slip, face.path());
+        }
+    }
+
+    private boolean isTaken() {
+        return face.origin() == Origin.LINKED || face.origin() == Origin.WORKSHOP;
     }
 
     private void chosen(int index) {
         String key = face.choices().get(index).key();
-        if (face.question().kind() == Kind.VARIANTS) {
-            project.choose(slip, face.path(), key);
+        if (face.question().variants().isEmpty()) {
+            desk.project().type(slip, face.path(), key);
         } else {
-            project.type(slip, face.path(), key);
+            desk.project().choose(slip, face.path(), key);
         }
-        project.settle();
+        desk.project().settle();
     }
 
     private void apply() {
         showing = true;
-        Palette palette = inks.palette();
+        Palette palette = desk.inks().palette();
+        label.setText(face.label());
+        label.setToolTipText(help());
+        editor.setToolTipText(help());
         if (editor instanceof Combo combo) {
-            int at = face.choices().stream()
-                    .map(QuestionFace.Choice::label)
-                    .toList()
-                    .indexOf(face.text());
-            int byKey = face.choices().stream()
-                    .map(QuestionFace.Choice::key)
-                    .toList()
-                    .indexOf(face.text());
-            int index = at >= 0 ? at : byKey;
-            if (combo.getSelectionIndex() != index) {
-                combo.select(index);
-            }
+            choose(combo);
         } else if (editor instanceof Text text) {
-            boolean preset = face.origin() == Origin.PRESET || face.origin() == Origin.OPEN;
-            boolean linked = face.origin() == Origin.LINKED || face.origin() == Origin.WORKSHOP;
-            text.setMessage(preset ? face.text() : "");
-            String typed = preset ? "" : face.text();
-            if (!text.getText().equals(typed) && !(text.isFocusControl() && !linked && !typed.isEmpty())) {
-                text.setText(typed);
-            }
-            text.setEditable(!linked);
-            text.setForeground(inks.color(linked ? palette.accent() : palette.ink()));
-        } else {
-            ((Label) editor).setText(face.text());
+            type(text);
+        } else if (editor instanceof Label held) {
+            held.setText(face.question().kind() == Kind.GROUP ? "" : face.text());
         }
         String told = told(face);
         if (!under.getText().equals(told)) {
             under.setText(told);
-            ((GridData) under.getLayoutData()).exclude = told.isEmpty();
-            under.setVisible(!told.isEmpty());
-        } else if (told.isEmpty()) {
-            ((GridData) under.getLayoutData()).exclude = true;
-            under.setVisible(false);
         }
-        under.setForeground(inks.color(face.wrong().isEmpty() ? palette.quiet() : palette.warning()));
+        ((GridData) under.getLayoutData()).exclude = told.isEmpty();
+        under.setVisible(!told.isEmpty());
+        int colour = !face.wrong().isEmpty()
+                ? palette.warning()
+                : face.origin() == Origin.LINKED ? palette.accent() : palette.quiet();
+        under.setForeground(desk.inks().color(colour));
         showing = false;
     }
 
-    private static String told(QuestionFace face) {
-        if (!face.wrong().isEmpty()) {
-            return String.join("\n", face.wrong());
-        } else if (!face.notes().isEmpty()) {
-            return String.join("\n", face.notes());
+    private String help() {
+        StringBuilder help = new StringBuilder(face.help());
+        if (!face.limits().isEmpty()) {
+            help.append('\n').append(desk.texts().text("question.usual.help", face.limits()));
         }
-        return face.choices().isEmpty()
-                        && face.question().kind() != Kind.ROWS
-                        && face.question().kind() != Kind.GROUP
-                ? face.understood()
+        if (isTaken()) {
+            help.append('\n').append(desk.texts().text("question.unlink.help"));
+        }
+        return help.toString().strip();
+    }
+
+    private void choose(Combo combo) {
+        List<String> labels =
+                face.choices().stream().map(QuestionFace.Choice::label).toList();
+        List<String> keys =
+                face.choices().stream().map(QuestionFace.Choice::key).toList();
+        int index = labels.indexOf(face.text());
+        index = index >= 0 ? index : keys.indexOf(face.text());
+        index = index >= 0 ? index : labels.indexOf(face.understood());
+        if (combo.getSelectionIndex() != index) {
+            if (index < 0) {
+                combo.deselectAll();
+            } else {
+                combo.select(index);
+            }
+        }
+    }
+
+    private void type(Text text) {
+        boolean left = face.origin() == Origin.PRESET || face.origin() == Origin.OPEN;
+        boolean taken = isTaken();
+        String usual = left && face.origin() == Origin.PRESET
+                ? face.text()
+                : left && face.text().isEmpty() ? face.limits() : "";
+        text.setMessage(usual);
+        text.setEditable(!taken);
+        text.setForeground(desk.inks()
+                .color(
+                        taken
+                                ? desk.inks().palette().accent()
+                                : desk.inks().palette().ink()));
+        String shown = taken && !face.understood().isEmpty() ? face.understood() : left ? "" : face.text();
+        // while it is being typed into, what is typed counts
+        if (!text.getText().equals(shown) && (taken || !text.isFocusControl() || !isBeingTyped())) {
+            text.setText(shown);
+        }
+    }
+
+    /** Whether what stands in the project came from the letters in this field. */
+    private boolean isBeingTyped() {
+        return editor instanceof Text text
+                && !text.getText().isEmpty()
+                && desk.project()
+                        .typed(slip, face.path())
+                        .filter(json -> json.contains(text.getText()))
+                        .isPresent();
+    }
+
+    private String told(QuestionFace shown) {
+        if (!shown.wrong().isEmpty()) {
+            return String.join("\n", shown.wrong());
+        } else if (shown.origin() == Origin.LINKED) {
+            return desk.texts().text("question.linked", shown.text());
+        } else if (shown.origin() == Origin.WORKSHOP) {
+            return desk.texts().text("question.workshop", shown.text());
+        } else if (!shown.notes().isEmpty()) {
+            return String.join("\n", shown.notes());
+        }
+        boolean typed = shown.choices().isEmpty() && !shown.holdsOthers() && shown.origin() == Origin.TYPED;
+        return typed && !shown.understood().isEmpty()
+                ? desk.texts().text("question.understood", shown.understood())
                 : "";
     }
 
@@ -162,5 +253,8 @@ final class QuestionRow {
         label.dispose();
         editor.dispose();
         under.dispose();
+        if (rows != null) {
+            rows.control().dispose();
+        }
     }
 }

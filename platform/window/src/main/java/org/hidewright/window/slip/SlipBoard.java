@@ -1,6 +1,5 @@
 package org.hidewright.window.slip;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,8 +8,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import org.hidewright.window.look.Inks;
-import org.hidewright.window.model.OpenProject;
-import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SlipFace;
 
 /** All slips of a project, side by side. */
@@ -18,8 +15,7 @@ public final class SlipBoard extends ScrolledComposite {
     private static final int LEAST_WIDTH = 290;
     private static final int GAP = 10;
 
-    private final Inks inks;
-    private final OpenProject project;
+    private final Desk desk;
     private final Composite board;
     private final Map<String, SlipCard> cards = new LinkedHashMap<>();
     /** As they were measured for the width of a column; measuring is what takes time. */
@@ -27,10 +23,10 @@ public final class SlipBoard extends ScrolledComposite {
 
     private int measuredFor;
 
-    public SlipBoard(Composite parent, Inks inks, OpenProject project) {
+    public SlipBoard(Composite parent, Desk desk) {
         super(parent, SWT.V_SCROLL);
-        this.inks = inks;
-        this.project = project;
+        this.desk = desk;
+        Inks inks = desk.inks();
         inks.dress(this, inks.palette().ink(), inks.palette().board());
         board = inks.dress(
                 new Composite(this, SWT.NONE),
@@ -42,27 +38,47 @@ public final class SlipBoard extends ScrolledComposite {
         addListener(SWT.Resize, event -> arrange());
     }
 
-    /** Shows the slips as they are now. */
-    public void show(ProjectFace face) {
+    /** Shows slips as they are now. */
+    public void show(List<SlipFace> faces) {
         boolean moved = false;
-        List<String> ids = face.slips().stream().map(SlipFace::id).toList();
-        if (!ids.equals(new ArrayList<>(cards.keySet()))) {
-            cards.values().forEach(SlipCard::dispose);
-            cards.clear();
-            heights.clear();
-        }
-        for (SlipFace slip : face.slips()) {
-            SlipCard card = cards.get(slip.id());
+        List<String> ids = faces.stream().map(SlipFace::id).toList();
+        moved |= cards.keySet().removeIf(id -> !ids.contains(id) && gone(cards.get(id)));
+        moved |= !ids.equals(List.copyOf(cards.keySet()));
+        for (SlipFace slip : faces) {
+            SlipCard card = cards.remove(slip.id());
             if (card == null) {
-                cards.put(slip.id(), new SlipCard(board, inks, project, slip));
-                moved = true;
+                card = new SlipCard(board, desk, slip, () -> measureAgain(slip.id()));
             } else if (card.show(slip)) {
                 heights.remove(card);
                 moved = true;
             }
+            cards.put(slip.id(), card); // in the order of the project
         }
         if (moved) {
             arrange();
+        }
+    }
+
+    private boolean gone(SlipCard card) {
+        heights.remove(card);
+        card.dispose();
+        return true;
+    }
+
+    private void measureAgain(String slip) {
+        SlipCard card = cards.get(slip);
+        if (card != null) {
+            heights.remove(card);
+            arrange();
+        }
+    }
+
+    /** Brings a slip into view. */
+    public void reveal(String slip) {
+        SlipCard card = cards.get(slip);
+        if (card != null) {
+            setOrigin(0, Math.max(0, card.getLocation().y - GAP));
+            card.setFocus();
         }
     }
 

@@ -7,65 +7,104 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
-import org.hidewright.window.model.OpenProject;
+import org.hidewright.window.model.AnswerFace;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.SlipFace;
+import org.hidewright.window.model.TableFace;
 
-/** One slip: how it stands, its answers, what is told of it, its questions. */
+/**
+ * One slip: how it stands, its answers, what is told of it, its questions; tables, working and sources folded away. Questions
+ * that nobody has answered and that have a preset stand behind a line that opens them.
+ */
 public final class SlipCard extends Composite {
-    private final Inks inks;
-    private final OpenProject project;
+    private static final int MANY = 3;
+
+    private final Desk desk;
     private final String id;
+    private final Runnable taller;
     private final Label sign;
     private final Label title;
+    private final Label lead;
     private final Label state;
     private final AnswersPane answers;
     private final Label urgent;
     private final Label noted;
-    private final Composite questions;
-    private final List<QuestionRow> rows = new ArrayList<>();
+    private final QuestionList questions;
+    private final Link rest;
+    private final QuestionList presets;
+    private final Foldable tables;
+    private final Foldable working;
+    private final Foldable sources;
+    private SlipFace face;
+    private boolean restOpen;
 
-    SlipCard(Composite parent, Inks inks, OpenProject project, SlipFace face) {
+    /** @param taller called when something in it takes another height */
+    SlipCard(Composite parent, Desk desk, SlipFace face, Runnable taller) {
         super(parent, SWT.NONE);
-        this.inks = inks;
-        this.project = project;
+        this.desk = desk;
         this.id = face.id();
-        Palette palette = inks.palette();
-        inks.dress(this, palette.ink(), palette.paper());
+        this.taller = taller;
+        this.face = face;
+        Palette palette = desk.inks().palette();
+        desk.inks().dress(this, palette.ink(), palette.paper());
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 12;
-        layout.marginHeight = 10;
+        layout.marginHeight = 8;
+        layout.verticalSpacing = 4;
         setLayout(layout);
-        sign = inks.dress(new Label(this, SWT.NONE), palette.ink(), palette.paper());
-        title = inks.dress(new Label(this, SWT.NONE), palette.ink(), palette.paper());
-        title.setFont(inks.font(1.1, true));
+        Composite head = wide(new Composite(this, SWT.NONE));
+        GridLayout inHead = new GridLayout(4, false);
+        inHead.marginWidth = 0;
+        inHead.marginHeight = 0;
+        head.setLayout(inHead);
+        sign = desk.inks().dress(new Label(head, SWT.NONE), palette.ink(), palette.paper());
+        title = desk.inks().dress(new Label(head, SWT.NONE), palette.ink(), palette.paper());
+        title.setFont(desk.inks().font(1.1, true));
         title.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         title.setToolTipText(face.purpose());
-        state = wide(new Label(this, SWT.WRAP), palette.warning());
-        answers = new AnswersPane(this, inks);
-        answers.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
-        answers.setData("answers", id);
-        urgent = wide(new Label(this, SWT.WRAP), palette.warning());
-        noted = wide(new Label(this, SWT.WRAP), palette.quiet());
-        questions = inks.dress(new Composite(this, SWT.NONE), palette.ink(), palette.paper());
-        questions.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
-        GridLayout inside = new GridLayout(2, false);
-        inside.marginWidth = 0;
-        inside.marginHeight = 4;
-        inside.verticalSpacing = 3;
-        questions.setLayout(inside);
+        title.addListener(
+                SWT.MouseUp, event -> desk.round().fold(id, !desk.round().isFolded(id)));
+        lead = desk.inks().dress(new Label(head, SWT.RIGHT), palette.ink(), palette.paper());
+        lead.setFont(desk.inks().font(1.1, true));
+        new SlipMenu(head, desk, id);
+        state = words(palette.warning());
+        answers = wide(new AnswersPane(this, desk, id));
+        answers.setData("id", id + "/answers");
+        urgent = words(palette.warning());
+        urgent.setData("id", id + "/urgent");
+        noted = words(palette.quiet());
+        questions = new QuestionList(this, desk, id, taller);
+        wide(questions.control());
+        rest = wide(desk.inks().words(this, "", this::turnRest));
+        rest.setData("id", id + "/rest");
+        presets = new QuestionList(this, desk, id, taller);
+        wide(presets.control());
+        tables = new Foldable(this, desk.inks(), id + "/tables", taller);
+        working = new Foldable(this, desk.inks(), id + "/working", taller);
+        sources = new Foldable(this, desk.inks(), id + "/sources", taller);
         show(face);
     }
 
-    private Label wide(Label label, int colour) {
-        inks.dress(label, colour, inks.palette().paper());
-        GridData data = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
-        data.widthHint = 200;
-        label.setLayoutData(data);
+    private <C extends Control> C wide(C control) {
+        desk.inks()
+                .dress(
+                        control,
+                        desk.inks().palette().ink(),
+                        desk.inks().palette().paper());
+        control.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
+        return control;
+    }
+
+    private Label words(int colour) {
+        Label label = wide(new Label(this, SWT.WRAP));
+        label.setForeground(desk.inks().color(colour));
+        ((GridData) label.getLayoutData()).widthHint = 200;
         return label;
     }
 
@@ -73,25 +112,113 @@ public final class SlipCard extends Composite {
         return id;
     }
 
-    /** Shows the slip as it is now; whether it may take another height than before. */
-    boolean show(SlipFace face) {
-        sign.setText(sign(face.state()));
-        sign.setForeground(inks.color(
-                face.state() == State.WORKED
-                        ? inks.palette().accent()
-                        : inks.palette().warning()));
-        title.setText(face.title());
-        boolean taller = text(state, face.stateText());
-        taller |= text(urgent, told(face, true));
-        taller |= text(noted, told(face, false));
-        taller |= answers.show(face.answers());
-        return questions(face.questions()) || taller;
+    private boolean isFolded() {
+        return desk.round().isFolded(id);
     }
 
-    private static String told(SlipFace face, boolean urgent) {
+    /** Shows the slip as it is now; whether it may take another height than before. */
+    boolean show(SlipFace shown) {
+        boolean foldedBefore = !answers.getVisible() && !face.answers().isEmpty();
+        face = shown;
+        sign.setText(sign(face.state()));
+        sign.setToolTipText(face.stateText());
+        sign.setForeground(desk.inks()
+                .color(
+                        face.state() == State.WORKED
+                                ? desk.inks().palette().accent()
+                                : desk.inks().palette().warning()));
+        title.setText(face.title());
+        boolean folded = isFolded();
+        String leading = folded
+                ? face.answers().stream()
+                        .filter(AnswerFace::lead)
+                        .findFirst()
+                        .map(AnswerFace::inline)
+                        .orElse("")
+                : "";
+        boolean other = folded != foldedBefore;
+        if (!lead.getText().equals(leading)) {
+            lead.setText(leading);
+            lead.getParent().layout();
+        }
+        other |= text(state, folded ? "" : face.stateText());
+        other |= text(urgent, told(true));
+        other |= text(noted, folded ? "" : told(false));
+        other |= answers.show(face.answers());
+        place(answers, !folded && !face.answers().isEmpty());
+        return questions(folded) | folds(folded) || other;
+    }
+
+    private boolean folds(boolean folded) {
+        boolean other = tables.show(
+                desk.texts().many("slip.tables", face.tables().size()),
+                folded ? "" : face.tables().stream().map(SlipCard::table).collect(Collectors.joining("\n\n")));
+        other |= working.show(desk.texts().text("slip.working"), folded ? "" : String.join("\n", face.working()));
+        other |= sources.show(
+                desk.texts().many("slip.sources", face.sources().size()),
+                folded ? "" : String.join("\n", face.sources()));
+        return other;
+    }
+
+    private static String table(TableFace table) {
+        List<String> lines = new ArrayList<>();
+        lines.add(table.label());
+        for (List<String> row : table.rows()) {
+            List<String> cells = new ArrayList<>();
+            for (int i = 0; i < row.size(); i++) {
+                if (!row.get(i).isEmpty()) {
+                    String head = table.head().get(i);
+                    cells.add(head.isEmpty() ? row.get(i) : head + " " + row.get(i));
+                }
+            }
+            lines.add(String.join("  ·  ", cells));
+        }
+        return String.join("\n", lines);
+    }
+
+    private boolean questions(boolean folded) {
+        List<QuestionFace> left = new ArrayList<>();
+        List<QuestionFace> shown = new ArrayList<>();
+        boolean inLeft = false;
+        for (QuestionFace question : face.questions()) {
+            inLeft = question.depth() == 0 ? question.isLeft() && isLeftInside(question) : inLeft;
+            (inLeft ? left : shown).add(question);
+        }
+        long count = left.stream().filter(question -> question.depth() == 0).count();
+        if (count < MANY) {
+            left.clear();
+            shown = face.questions();
+        }
+        boolean other = questions.show(folded ? List.of() : shown);
+        other |= presets.show(folded || !restOpen ? List.of() : left);
+        boolean anyLeft = !left.isEmpty() && !folded;
+        if (anyLeft) {
+            Inks.say(rest, (restOpen ? "▾ " : "▸ ") + desk.texts().text("slip.rest", count));
+        }
+        other |= place(rest, anyLeft);
+        place(questions.control(), !folded && !shown.isEmpty());
+        place(presets.control(), anyLeft && restOpen);
+        return other;
+    }
+
+    /** Whether nothing inside a question is wrong, which would have to be seen. */
+    private boolean isLeftInside(QuestionFace question) {
+        String inside = question.path() + ".";
+        return face.questions().stream()
+                .filter(other -> other.path().toString().startsWith(inside))
+                .allMatch(QuestionFace::isLeft);
+    }
+
+    private void turnRest() {
+        restOpen = !restOpen;
+        questions(isFolded());
+        taller.run();
+    }
+
+    private String told(boolean most) {
         return face.told().stream()
-                .filter(one -> one.urgent() == urgent)
-                .map(one -> one.severity() + ": " + one.what() + "\n→ " + one.next())
+                .filter(one -> one.urgent() == most)
+                .map(one -> one.severity() + ": " + one.what() + (one.next().isEmpty() ? "" : "\n→ " + one.next()))
                 .collect(Collectors.joining("\n"));
     }
 
@@ -108,31 +235,20 @@ public final class SlipCard extends Composite {
 
     private static boolean text(Label label, String text) {
         boolean other = !label.getText().equals(text);
-        GridData data = (GridData) label.getLayoutData();
         if (other) {
             label.setText(text);
         }
-        data.exclude = text.isEmpty();
-        label.setVisible(!text.isEmpty());
+        place(label, !text.isEmpty());
         return other;
     }
 
-    private boolean questions(List<QuestionFace> faces) {
-        boolean same = rows.size() == faces.size();
-        for (int i = 0; same && i < faces.size(); i++) {
-            same = rows.get(i).canShow(faces.get(i));
-        }
-        boolean taller = !same;
-        if (same) {
-            for (int i = 0; i < faces.size(); i++) {
-                taller |= rows.get(i).show(faces.get(i));
-            }
-        } else {
-            rows.forEach(QuestionRow::dispose);
-            rows.clear();
-            faces.forEach(face -> rows.add(new QuestionRow(questions, inks, id, project, face)));
-        }
-        return taller;
+    /** Gives a control its place, or none; whether that is another than before. */
+    private static boolean place(Control control, boolean there) {
+        GridData data = (GridData) control.getLayoutData();
+        boolean other = data.exclude == there;
+        data.exclude = !there;
+        control.setVisible(there);
+        return other;
     }
 
     /** Forgets what its answers were before. */

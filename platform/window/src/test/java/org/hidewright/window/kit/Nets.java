@@ -10,19 +10,21 @@ import org.hidewright.core.store.ProjectFile;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 
-/** A project of two cords, the second linked to the first, and what works it out. */
+/** Projects of cords and bags for nets, and what works them out. */
 public final class Nets {
     public static final Wording ENGLISH = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
 
     private Nets() {}
 
     public static Catalogue catalogue() {
-        return Catalogue.of("org.example.nets", new DeclaredCalculator[] {RecordCalculator.of(new Cord())});
+        return Catalogue.of(
+                "org.example.nets",
+                new DeclaredCalculator[] {RecordCalculator.of(new Cord()), RecordCalculator.of(new Bag())});
     }
 
+    /** Two cords, the second linked to the first, and a slip of a bundle that is not there. */
     public static ProjectFile file(Path folder) throws Exception {
-        Path file = folder.resolve("nets.json");
-        Files.writeString(file, """
+        return ProjectFile.open(write(folder.resolve("nets.json"), """
                 {
                   "hidewright": 1,
                   "name": "Nets",
@@ -32,7 +34,33 @@ public final class Nets {
                     {"id": "gone", "calculator": "net-weight", "from": "org.example.weights", "questions": {"mesh": "2 mm"}}
                   ]
                 }
+                """));
+    }
+
+    /** A cord, a bag as wide as that is long, and a cord as long as the bag is wide. */
+    public static Path bag(Path folder) throws Exception {
+        return write(folder.resolve("bag.json"), """
+                {
+                  "hidewright": 1,
+                  "name": "Bag for nets",
+                  "slips": [
+                    {"id": "roll", "calculator": "cord", "title": "Roll", "questions": {"round": "50 mm"}},
+                    {"id": "bag", "calculator": "bag", "questions": {
+                      "width": {"from": "roll", "answer": "length"},
+                      "eyelets": [
+                        {"id": "left", "across": "10 mm", "up": "20 mm"},
+                        {"id": "right", "across": "90 mm", "up": "20 mm"}
+                      ]
+                    }},
+                    {"id": "hem", "calculator": "cord", "title": "Hem", "questions": {
+                      "round": {"from": "bag", "answer": "cut-width"}, "turns": "1"
+                    }}
+                  ]
+                }
                 """);
-        return ProjectFile.open(file);
+    }
+
+    public static Path write(Path file, String text) throws Exception {
+        return Files.writeString(file, text);
     }
 }

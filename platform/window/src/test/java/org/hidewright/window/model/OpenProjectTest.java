@@ -10,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedSlip.State;
@@ -36,8 +37,9 @@ class OpenProjectTest {
     @BeforeEach
     void open() throws Exception {
         open = new OpenProject(
+                folder.resolve("nets.json"),
                 Nets.file(folder),
-                Nets.ENGLISH,
+                Locale.ENGLISH,
                 () -> new Bench(Nets.catalogue()),
                 waiting::add,
                 Runnable::run,
@@ -74,7 +76,7 @@ class OpenProjectTest {
         assertEquals("200.0\u00A0mm", length("first"));
         assertTrue(slip("first").answers().get(0).lead());
         assertEquals("400.0\u00A0mm", length("second"), "linked");
-        assertTrue(slip("first").drawing().isPresent());
+        assertEquals(1, slip("first").drawings().size());
     }
 
     @Test
@@ -107,7 +109,7 @@ class OpenProjectTest {
     @Test
     void thePieceIsWhatIsDrawnFirstWhereNothingIsMade() {
         ProjectFace face = shown.get(shown.size() - 1);
-        assertEquals(slip("first").drawing(), face.piece());
+        assertEquals(slip("first").drawings(), face.piece());
         assertFalse(slip("first").makes());
         assertEquals(1, face.urgent(), "the bundle that is missing");
         assertEquals(

@@ -1,11 +1,9 @@
-package org.hidewright.command;
+package org.hidewright.core.addons;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.State;
-import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.catalogue.Installed;
@@ -13,7 +11,7 @@ import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Tables;
 
 /** What is installed, and what would be if it were turned on; the bundles are looked through only when something is missing. */
-record CatalogueWithAddOns(Catalogue catalogue, Supplier<AddOns> addOns) implements Catalogue {
+public record CatalogueWithAddOns(Catalogue catalogue, Supplier<AddOns> addOns) implements Catalogue {
     @Override
     public Optional<String> turnedOff(String id) {
         return addOns.get().all().stream()

@@ -1,0 +1,70 @@
+package org.hidewright.window;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.hidewright.window.look.Inks;
+import org.hidewright.window.model.ProjectFace;
+import org.hidewright.window.words.WindowTexts;
+
+/** The line above a project: its name, how much there is to look at, the units, and what has just been told. */
+final class ProjectLine extends Composite {
+    private final Inks inks;
+    private final WindowTexts texts;
+    private final Label name;
+    private final Link look;
+    private final Link units;
+    private final Label told;
+
+    /**
+     * The line.
+     *
+     * @param reveal brings the next thing to look at into view
+     * @param switchUnits from millimetres to inches and back
+     */
+    ProjectLine(Composite parent, Inks inks, WindowTexts texts, Runnable reveal, Runnable switchUnits) {
+        super(parent, SWT.NONE);
+        this.inks = inks;
+        this.texts = texts;
+        inks.dress(this, inks.palette().ink(), inks.palette().paper());
+        GridLayout layout = new GridLayout(4, false);
+        layout.marginWidth = 12;
+        layout.horizontalSpacing = 18;
+        setLayout(layout);
+        name = inks.dress(
+                new Label(this, SWT.NONE), inks.palette().ink(), inks.palette().paper());
+        name.setFont(inks.font(1.25, true));
+        name.setData("id", "project.name");
+        look = inks.words(this, "", reveal);
+        look.setData("id", "project.look");
+        told = inks.dress(
+                new Label(this, SWT.NONE),
+                inks.palette().quiet(),
+                inks.palette().paper());
+        told.setData("id", "project.told");
+        told.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        units = inks.words(this, "", switchUnits);
+        units.setData("id", "project.units");
+        units.setToolTipText(texts.text("project.units.help"));
+    }
+
+    /** Shows how a project stands. */
+    void show(ProjectFace face, String fileName, boolean unsaved) {
+        name.setText((face.name().isEmpty() ? fileName : face.name()) + (unsaved ? " *" : ""));
+        long urgent = face.urgent();
+        Inks.say(look, urgent == 0 ? texts.text("project.well") : texts.many("project.look", urgent));
+        look.setLinkForeground(
+                inks.color(urgent == 0 ? inks.palette().quiet() : inks.palette().warning()));
+        Inks.say(units, texts.text(face.inches() ? "project.in-inches" : "project.in-mm"));
+        layout();
+    }
+
+    /** Tells something that needs no answer. */
+    void tell(String text) {
+        told.setText(text);
+        told.setToolTipText(text);
+    }
+}

@@ -1,0 +1,127 @@
+package org.hidewright.window;
+
+import java.util.function.BooleanSupplier;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Shell;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.window.model.OpenProject;
+
+/** The menus of the window: which deeds there are, and what each does. */
+final class WindowDeeds {
+    private final MainWindow window;
+    private final Workroom room;
+    private final Deeds deeds;
+
+    WindowDeeds(MainWindow window, Workroom room, Shell shell) {
+        this.window = window;
+        this.room = room;
+        this.deeds = new Deeds(shell, room.texts());
+    }
+
+    void build() {
+        BooleanSupplier always = () -> true;
+        BooleanSupplier open = () -> window.project().isPresent();
+        Menu project = deeds.menu("project");
+        deeds.deed(project, "new", SWT.MOD1 | 'N', always, window::askForNew);
+        deeds.deed(project, "open", SWT.MOD1 | 'O', always, window::askToOpen);
+        deeds.list(project, "recent", this::recent);
+        deeds.line(project);
+        deeds.deed(project, "save", SWT.MOD1 | 'S', open, window::save);
+        deeds.deed(project, "save-as", SWT.MOD1 | SWT.MOD2 | 'S', open, window::saveAs);
+        deeds.deed(project, "close", SWT.MOD1 | 'W', open, window::close);
+        deeds.line(project);
+        deeds.deed(project, "quit", SWT.MOD1 | 'Q', always, () -> window.shell().close());
+
+        Menu change = deeds.menu("change");
+        deeds.deed(change, "undo", SWT.MOD1 | 'Z', () -> is(OpenProject::canUndo), () -> opened().undo());
+        deeds.deed(change, "redo", SWT.MOD1 | 'Y', () -> is(OpenProject::canRedo), () -> opened().redo());
+        deeds.line(change);
+        deeds.deed(change, "units", SWT.MOD1 | 'U', open, window::switchUnits);
+
+        Menu slips = deeds.menu("slips");
+        deeds.list(slips, "add", this::calculators);
+        deeds.deed(slips, "fold-all", 0, open, () -> window.view().foldAll(true));
+        deeds.deed(slips, "unfold-all", 0, open, () -> window.view().foldAll(false));
+        deeds.deed(
+                slips, "next-urgent", SWT.MOD1 | 'J', open, () -> window.view().revealUrgent());
+
+        Menu drawing = deeds.menu("drawing");
+        deeds.deed(
+                drawing,
+                "fit",
+                SWT.MOD1 | '0',
+                open,
+                () -> window.view().piece().fit());
+        deeds.deed(
+                drawing,
+                "true-size",
+                SWT.MOD1 | '1',
+                open,
+                () -> window.view().piece().trueSize());
+        deeds.deed(
+                drawing,
+                "larger",
+                SWT.MOD1 | '+',
+                open,
+                () -> window.view().piece().larger());
+        deeds.deed(
+                drawing,
+                "smaller",
+                SWT.MOD1 | '-',
+                open,
+                () -> window.view().piece().smaller());
+        deeds.deed(
+                drawing,
+                "likeness",
+                SWT.MOD1 | 'K',
+                open,
+                () -> window.view().piece().likeness());
+    }
+
+    private interface Asked {
+        boolean of(OpenProject project);
+    }
+
+    private boolean is(Asked asked) {
+        return window.project().filter(asked::of).isPresent();
+    }
+
+    private OpenProject opened() {
+        return window.project().orElseThrow();
+    }
+
+    private void recent(Menu menu) {
+        room.memory().recent().stream().filter(MainWindow::isThere).forEach(path -> {
+            MenuItem item = new MenuItem(menu, SWT.PUSH);
+            item.setText(path.toString().replace("&", "&&"));
+            item.setData("id", "recent");
+            item.addListener(SWT.Selection, event -> window.open(path));
+        });
+    }
+
+    private void calculators(Menu menu) {
+        Wording wording = new Wording(room.texts().language(), UnitSystem.METRIC);
+        for (String id : room.catalogue().ids()) {
+            room.catalogue().find(id).ifPresent(installed -> {
+                MenuItem item = new MenuItem(menu, SWT.PUSH);
+                item.setText(title(installed, wording).replace("&", "&&"));
+                item.setData("id", "add." + id);
+                item.setToolTipText(wording.text(
+                        installed.calculator().texts(),
+                        installed.calculator().declaration().purposeKey()));
+                item.setEnabled(window.project().isPresent());
+                item.addListener(SWT.Selection, event -> opened().addSlip(id, installed.bundle()));
+            });
+        }
+    }
+
+    private static String title(Installed installed, Wording wording) {
+        return wording.text(
+                installed.calculator().texts(),
+                installed.calculator().declaration().titleKey());
+    }
+}

@@ -1,0 +1,105 @@
+package org.hidewright.window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Supplier;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.addons.CatalogueWithAddOns;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.store.TextFile;
+import org.hidewright.core.window.ProjectWindow;
+import org.hidewright.core.workshop.Stock;
+import org.hidewright.core.workshop.WorkshopReader;
+import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Palette;
+import org.hidewright.window.model.Memory;
+import org.hidewright.window.words.WindowTexts;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleEvent;
+import org.osgi.framework.SynchronousBundleListener;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/** Opens the window on the first thread and stays until it is closed. */
+@Component
+public final class WindowService implements ProjectWindow {
+    private final BundleContext context;
+    private final Catalogue catalogue;
+    private final AddOns addOns;
+
+    @Activate
+    public WindowService(BundleContext context, @Reference Catalogue catalogue, @Reference AddOns addOns) {
+        this.context = context;
+        this.catalogue = catalogue;
+        this.addOns = addOns;
+    }
+
+    @Override
+    public int open(Opening opening) {
+        if (System.getenv().getOrDefault("DBUS_SESSION_BUS_ADDRESS", "").isEmpty()) {
+            // no session to take part in, and nothing to print about that
+            System.setProperty("org.eclipse.swt.internal.SessionManagerDBus.disable", "true");
+        }
+        Display.setAppName("Hidewright");
+        Display display = Display.getDefault();
+        Inks inks = new Inks(display, Display.isSystemDarkTheme() ? Palette.DARK : Palette.LIGHT);
+        ExecutorService work = Executors.newSingleThreadExecutor(task -> {
+            Thread thread = new Thread(task, "working out");
+            thread.setDaemon(true);
+            return thread;
+        });
+        Shell shell = new Shell(display);
+        Path settings = Path.of(context.getProperty("hidewright.settings"));
+        Workroom room = new Workroom(
+                new CatalogueWithAddOns(catalogue, () -> addOns),
+                stock(opening.workshop()),
+                settings,
+                Memory.in(settings),
+                new WindowTexts(opening.language()),
+                new SystemFileAsking(shell),
+                work);
+        MainWindow window = new MainWindow(display, inks, room, shell);
+        SynchronousBundleListener bundles = event -> {
+            if (event.getType() == BundleEvent.STARTED || event.getType() == BundleEvent.STOPPED) {
+                display.asyncExec(window::catalogueChanged);
+            }
+        };
+        context.addBundleListener(bundles);
+        try {
+            window.open();
+            opening.project().ifPresent(window::open);
+            while (!shell.isDisposed()) {
+                if (!display.readAndDispatch()) {
+                    display.sleep();
+                }
+            }
+        } finally {
+            context.removeBundleListener(bundles);
+            work.shutdownNow();
+            display.dispose();
+        }
+        return 0;
+    }
+
+    /** The installed tables, and the maker’s own file where one is named; read again at every change of it. */
+    private Supplier<Stock> stock(Optional<Path> workshop) {
+        Stock bare = Stock.of(catalogue::tables);
+        return () -> workshop.map(path -> {
+                    try {
+                        return WorkshopReader.read(TextFile.read(path).text())
+                                .workshop()
+                                .map(bare::with)
+                                .orElse(bare);
+                    } catch (FileTrouble e) {
+                        return bare;
+                    }
+                })
+                .orElse(bare);
+    }
+}

@@ -1,0 +1,29 @@
+package org.hidewright.window;
+
+import java.nio.file.Path;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.workshop.Stock;
+import org.hidewright.window.model.Memory;
+import org.hidewright.window.words.WindowTexts;
+
+/**
+ * What a window works with.
+ *
+ * @param catalogue what is installed
+ * @param stock what can be taken from the workshop
+ * @param settings the maker’s folder of settings; need not be there
+ * @param memory what is kept from one time to the next
+ * @param texts in the maker’s language
+ * @param asks asks the maker for files
+ * @param work the one thread calculators are called on
+ */
+record Workroom(
+        Catalogue catalogue,
+        Supplier<Stock> stock,
+        Path settings,
+        Memory memory,
+        WindowTexts texts,
+        FileAsking asks,
+        Executor work) {}

@@ -1,0 +1,2 @@
+/** Two slips of a kind side by side. */
+package org.hidewright.window.compare;

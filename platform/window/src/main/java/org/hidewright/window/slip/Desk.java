@@ -1,0 +1,30 @@
+package org.hidewright.window.slip;
+
+import org.hidewright.window.look.Inks;
+import org.hidewright.window.model.OpenProject;
+import org.hidewright.window.words.WindowTexts;
+
+/**
+ * What every part of a slip needs.
+ *
+ * @param round what happens outside of the slips
+ */
+public record Desk(Inks inks, WindowTexts texts, OpenProject project, Round round) {
+    /** What happens outside of the slips when something is asked for on one of them. */
+    public interface Round {
+        /** Whether a slip is folded to its title and what leads. */
+        boolean isFolded(String slip);
+
+        /** Folds a slip, or opens it. */
+        void fold(String slip, boolean folded);
+
+        /** Shows a slip beside the next of its kind; beside a copy of it where there is none. */
+        void compare(String slip);
+
+        /** Shows two slips of a kind beside each other. */
+        void compare(String slip, String other);
+
+        /** Shows the drawings of a slip. */
+        void draw(String slip);
+    }
+}

@@ -1,0 +1,77 @@
+package org.hidewright.window.slip;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.hidewright.window.model.QuestionFace;
+
+/** Questions under each other. Those that stay keep their editors, and with them what is being typed. */
+final class QuestionList {
+    private final Desk desk;
+    private final String slip;
+    private final Runnable changed;
+    private final Composite all;
+    private final Map<String, QuestionRow> rows = new LinkedHashMap<>();
+
+    QuestionList(Composite parent, Desk desk, String slip, Runnable changed) {
+        this.desk = desk;
+        this.slip = slip;
+        this.changed = changed;
+        all = desk.inks()
+                .dress(
+                        new Composite(parent, SWT.NONE),
+                        desk.inks().palette().ink(),
+                        desk.inks().palette().paper());
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 3;
+        all.setLayout(layout);
+    }
+
+    Control control() {
+        return all;
+    }
+
+    /** Shows questions; whether they take another height than those before. */
+    boolean show(List<QuestionFace> faces) {
+        Set<String> wanted = faces.stream().map(QuestionList::key).collect(Collectors.toSet());
+        boolean taller = rows.keySet().removeIf(key -> {
+            boolean gone = !wanted.contains(key);
+            if (gone) {
+                rows.get(key).dispose();
+            }
+            return gone;
+        });
+        boolean moved = taller;
+        for (QuestionFace face : faces) {
+            QuestionRow row = rows.get(key(face));
+            if (row != null && row.canShow(face)) {
+                taller |= row.show(face);
+            } else {
+                if (row != null) {
+                    row.dispose();
+                }
+                rows.put(key(face), new QuestionRow(all, desk, slip, face, changed));
+                moved = true;
+            }
+        }
+        if (moved) {
+            Control last = null;
+            for (QuestionFace face : faces) {
+                last = rows.get(key(face)).after(last);
+            }
+        }
+        return taller || moved;
+    }
+
+    private static String key(QuestionFace face) {
+        return face.path().toString();
+    }
+}

@@ -1,0 +1,175 @@
+package org.hidewright.window.slip;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Link;
+import org.hidewright.window.look.Palette;
+import org.hidewright.window.model.QuestionFace;
+import org.hidewright.window.model.RowFace;
+
+/**
+ * A table that is asked for: its rows in lines, and below them what the chosen row is asked. Rows are added, moved, taken out
+ * and pasted from a spreadsheet.
+ */
+final class RowsEditor {
+    private static final String BETWEEN = "  ·  ";
+    private static final int MOST_LINES = 8;
+
+    private final Desk desk;
+    private final String slip;
+    private final Runnable changed;
+    private final Composite all;
+    private final org.eclipse.swt.widgets.List lines;
+    private final QuestionList inside;
+    private QuestionFace face;
+    private String chosen = "";
+
+    RowsEditor(Composite parent, Desk desk, String slip, QuestionFace face, Runnable changed) {
+        this.desk = desk;
+        this.slip = slip;
+        this.face = face;
+        this.changed = changed;
+        Palette palette = desk.inks().palette();
+        all = desk.inks().dress(new Composite(parent, SWT.NONE), palette.ink(), palette.paper());
+        all.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 2;
+        layout.verticalSpacing = 3;
+        all.setLayout(layout);
+        lines = desk.inks()
+                .dress(
+                        new org.eclipse.swt.widgets.List(all, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL),
+                        palette.ink(),
+                        palette.paper());
+        lines.setData("id", slip + "/" + face.path() + "/rows");
+        lines.addListener(SWT.Selection, event -> choose(lines.getSelectionIndex()));
+        lines.addListener(SWT.KeyDown, event -> {
+            if (event.keyCode == SWT.DEL) {
+                remove();
+            } else if ((event.stateMask & SWT.MOD1) != 0 && event.keyCode == 'v') {
+                paste();
+            } else if ((event.stateMask & SWT.ALT) != 0 && event.keyCode == SWT.ARROW_UP) {
+                move(-1);
+            } else if ((event.stateMask & SWT.ALT) != 0 && event.keyCode == SWT.ARROW_DOWN) {
+                move(1);
+            }
+        });
+        Composite tools = desk.inks().dress(new Composite(all, SWT.NONE), palette.ink(), palette.paper());
+        RowLayout row = new RowLayout(SWT.HORIZONTAL);
+        row.marginTop = 0;
+        row.marginBottom = 0;
+        row.spacing = 10;
+        tools.setLayout(row);
+        tool(tools, "add", this::add);
+        tool(tools, "remove", this::remove);
+        tool(tools, "up", () -> move(-1));
+        tool(tools, "down", () -> move(1));
+        tool(tools, "paste", this::paste);
+        inside = new QuestionList(all, desk, slip, changed);
+        inside.control().setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        show(face);
+    }
+
+    private void tool(Composite tools, String key, Runnable does) {
+        Link link = desk.inks().words(tools, desk.texts().text("row." + key), does);
+        link.setData("id", slip + "/" + face.path() + "/" + key);
+        link.setToolTipText(desk.texts().text("row." + key + ".help"));
+    }
+
+    Control control() {
+        return all;
+    }
+
+    /** Shows the table as it is now; whether it takes another height than before. */
+    boolean show(QuestionFace other) {
+        boolean more = other.rows().size() != lines.getItemCount();
+        face = other;
+        List<String> texts = face.rows().stream().map(RowsEditor::line).toList();
+        for (int i = 0; i < texts.size(); i++) {
+            if (i >= lines.getItemCount()) {
+                lines.add(texts.get(i));
+            } else if (!lines.getItem(i).equals(texts.get(i))) {
+                lines.setItem(i, texts.get(i));
+            }
+        }
+        if (lines.getItemCount() > texts.size()) {
+            lines.remove(texts.size(), lines.getItemCount() - 1);
+        }
+        GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+        data.heightHint = lines.getItemHeight() * Math.max(1, Math.min(MOST_LINES, texts.size()));
+        data.widthHint = 200;
+        lines.setLayoutData(data);
+        int index = index();
+        if (lines.getSelectionIndex() != index) {
+            lines.setSelection(index);
+        }
+        return inside() || more;
+    }
+
+    private static String line(RowFace row) {
+        return row.cells().isEmpty() ? row.id() : row.id() + BETWEEN + String.join(BETWEEN, row.cells());
+    }
+
+    private int index() {
+        return face.rows().stream().map(RowFace::id).toList().indexOf(chosen);
+    }
+
+    private boolean inside() {
+        List<QuestionFace> questions = new ArrayList<>();
+        int index = index();
+        if (index >= 0) {
+            questions.addAll(face.rows().get(index).variant());
+            questions.addAll(face.rows().get(index).questions());
+        }
+        return inside.show(questions);
+    }
+
+    private void choose(int index) {
+        chosen = index < 0 ? "" : face.rows().get(index).id();
+        inside();
+        changed.run();
+    }
+
+    private void add() {
+        desk.project().addRow(slip, face.path());
+    }
+
+    private void remove() {
+        if (index() >= 0) {
+            desk.project().removeRow(slip, face.path(), chosen);
+            chosen = "";
+        }
+    }
+
+    private void move(int by) {
+        if (index() >= 0) {
+            desk.project().moveRow(slip, face.path(), chosen, by);
+        }
+    }
+
+    /** Cells as a spreadsheet puts them on the clipboard: a line for each row, tabs between the cells. */
+    private void paste() {
+        Clipboard clipboard = new Clipboard(all.getDisplay());
+        Object text = clipboard.getContents(TextTransfer.getInstance());
+        clipboard.dispose();
+        if (text instanceof String cells && !cells.isBlank()) {
+            desk.project()
+                    .addRows(
+                            slip,
+                            face.path(),
+                            cells.lines()
+                                    .map(line -> Arrays.asList(line.split("\t", -1)))
+                                    .toList());
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Where a maker begins: projects opened before, and new ones. */
+package org.hidewright.window.start;

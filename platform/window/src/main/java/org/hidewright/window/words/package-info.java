@@ -1,0 +1,2 @@
+/** The window’s own texts. */
+package org.hidewright.window.words;

@@ -1,0 +1,249 @@
+package org.hidewright.window;
+
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Widget;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.workshop.Stock;
+import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Palette;
+import org.hidewright.window.model.Memory;
+import org.hidewright.window.words.WindowTexts;
+
+/** A window on a screen, with a maker at it: what is there is found by its id, driven by events, and read back. */
+final class RealWindow implements AutoCloseable {
+    private static final long PATIENCE_MS = 20_000;
+
+    /** One display for all tests of a run: the toolkit allows no second on the same thread. */
+    private static Display display;
+
+    /** What the maker answers when asked for files, in order; nothing once they are used up. */
+    final Deque<Path> files = new ArrayDeque<>();
+
+    final MainWindow window;
+    final ExecutorService work = Executors.newSingleThreadExecutor();
+    final Path settings;
+    final Shell shell;
+
+    RealWindow(Path settings, Catalogue catalogue) {
+        this.settings = settings;
+        if (display == null) {
+            display = new Display();
+        }
+        shell = new Shell(display);
+        FileAsking asks = new FileAsking() {
+            @Override
+            public Optional<Path> toOpen(String title, String... endings) {
+                return Optional.ofNullable(files.poll());
+            }
+
+            @Override
+            public Optional<Path> toSave(String title, String suggested) {
+                return Optional.ofNullable(files.poll());
+            }
+
+            @Override
+            public Optional<Path> folder(String title, Path suggested) {
+                return Optional.ofNullable(files.poll());
+            }
+        };
+        Stock stock = Stock.of(catalogue::tables);
+        Workroom room = new Workroom(
+                catalogue, () -> stock, settings, Memory.in(settings), new WindowTexts(Locale.ENGLISH), asks, work);
+        window = new MainWindow(display, new Inks(display, Palette.LIGHT), room, shell);
+        window.open();
+        settle();
+    }
+
+    /** With a project that is opened and worked out. */
+    static RealWindow at(Path settings, Catalogue catalogue, Path project) {
+        RealWindow real = new RealWindow(settings, catalogue);
+        real.window.open(project);
+        real.settle();
+        return real;
+    }
+
+    /** Waits until all is worked out and shown. */
+    void settle() {
+        for (int i = 0; i < 2; i++) {
+            try {
+                work.submit(() -> {}).get(PATIENCE_MS, TimeUnit.MILLISECONDS);
+            } catch (Exception e) {
+                throw new IllegalStateException("the working thread did not come back", e);
+            }
+            while (!display.isDisposed() && display.readAndDispatch()) {
+                continue;
+            }
+        }
+    }
+
+    /** Lets the window live until something is so. */
+    void until(BooleanSupplier so) {
+        long end = System.nanoTime() + PATIENCE_MS * 1_000_000;
+        while (!so.getAsBoolean()) {
+            if (System.nanoTime() > end) {
+                fail("it did not come to be");
+            }
+            if (!display.readAndDispatch()) {
+                display.timerExec(20, () -> {});
+                display.sleep();
+            }
+        }
+    }
+
+    Display display() {
+        return display;
+    }
+
+    /** What has an id; menus are filled as if they were opened. */
+    <W extends Widget> W find(Class<W> type, String id) {
+        return all(type, id).stream().findFirst().orElseGet(() -> fail("no " + type.getSimpleName() + " " + id));
+    }
+
+    <W extends Widget> boolean has(Class<W> type, String id) {
+        return !all(type, id).isEmpty();
+    }
+
+    <W extends Widget> List<W> all(Class<W> type, String id) {
+        List<Widget> found = new ArrayList<>();
+        for (Shell each : display.getShells()) {
+            collect(each, found);
+        }
+        return found.stream()
+                .filter(type::isInstance)
+                .map(type::cast)
+                .filter(widget -> id.equals(widget.getData("id")))
+                .toList();
+    }
+
+    private static void collect(Widget widget, List<Widget> found) {
+        found.add(widget);
+        if (widget instanceof Menu menu) {
+            menu.notifyListeners(SWT.Show, new Event());
+            for (MenuItem item : menu.getItems()) {
+                collect(item, found);
+            }
+        } else if (widget instanceof MenuItem item && item.getMenu() != null) {
+            collect(item.getMenu(), found);
+        } else if (widget instanceof Control control) {
+            if (control.getMenu() != null) {
+                collect(control.getMenu(), found);
+            }
+            if (control instanceof Shell shell && shell.getMenuBar() != null) {
+                collect(shell.getMenuBar(), found);
+            }
+            if (control instanceof Composite composite) {
+                for (Control child : composite.getChildren()) {
+                    collect(child, found);
+                }
+            }
+        }
+    }
+
+    /** Follows words, or a line of a menu. */
+    void press(String id) {
+        if (has(MenuItem.class, id)) {
+            find(MenuItem.class, id).notifyListeners(SWT.Selection, new Event());
+        } else {
+            find(Link.class, id).notifyListeners(SWT.Selection, new Event());
+        }
+        settle();
+    }
+
+    /** Types into a field, letter by letter, as if it had been entered. */
+    void type(String id, String text) {
+        Text field = find(Text.class, id);
+        field.setFocus();
+        field.setText("");
+        for (int i = 1; i <= text.length(); i++) {
+            field.setText(text.substring(0, i));
+        }
+        settle();
+    }
+
+    void choose(String id, String choice) {
+        Combo combo = find(Combo.class, id);
+        combo.select(List.of(combo.getItems()).indexOf(choice));
+        combo.notifyListeners(SWT.Selection, new Event());
+        settle();
+    }
+
+    /** Drags with the pointer of the screen, from a place on one control to the middle of another. */
+    void drag(Control from, int x, int y, Control to) {
+        pointer(SWT.MouseMove, from.toDisplay(x, y));
+        pointer(SWT.MouseDown, null);
+        Point begin = from.toDisplay(x, y);
+        Point end = to.toDisplay(to.getSize().x / 2, to.getSize().y / 2);
+        int steps = 12;
+        for (int i = 1; i <= steps; i++) {
+            pointer(
+                    SWT.MouseMove,
+                    new Point(begin.x + (end.x - begin.x) * i / steps, begin.y + (end.y - begin.y) * i / steps));
+        }
+        pointer(SWT.MouseMove, end);
+        pointer(SWT.MouseUp, null);
+    }
+
+    /** The screen answers in its own time. */
+    private void pointer(int type, Point at) {
+        Event event = new Event();
+        event.type = type;
+        event.button = 1;
+        if (at != null) {
+            event.x = at.x;
+            event.y = at.y;
+        }
+        display.post(event);
+        long end = System.nanoTime() + 60_000_000;
+        until(() -> System.nanoTime() > end);
+    }
+
+    String text(String id) {
+        if (has(Text.class, id)) {
+            return find(Text.class, id).getText();
+        } else if (has(Combo.class, id)) {
+            return find(Combo.class, id).getText();
+        } else if (has(Link.class, id)) {
+            return find(Link.class, id).getText().replaceAll("</?a>", "");
+        }
+        return find(Label.class, id).getText();
+    }
+
+    /** What a screen reader is told of a slip’s answers, which are what is drawn. */
+    String answers(String slip) {
+        return window.view().answers(slip);
+    }
+
+    @Override
+    public void close() {
+        for (Shell each : display.getShells()) {
+            each.dispose();
+        }
+        settle();
+        work.shutdownNow();
+    }
+}
