@@ -1,18 +1,17 @@
 package org.hidewright.command;
 
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import org.hidewright.api.calculator.NoticeKind.Severity;
-import org.hidewright.core.jobcard.JobCardJson;
-import org.hidewright.core.jobcard.JobCardRows;
-import org.hidewright.core.jobcard.Packet;
 import org.hidewright.core.jobcard.RangeChecks;
+import org.hidewright.core.packet.PacketFolder;
+import org.hidewright.core.packet.PacketTrouble;
+import org.hidewright.core.packet.PacketWriting;
+import org.hidewright.core.packet.Papers;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Project;
@@ -81,23 +80,24 @@ final class MakeCommand implements Subcommand {
                 asked,
                 project.shown("language"),
                 project.shown("units").filter(key -> UnitSystem.of(key).isPresent())));
-        PacketPapers papers = PacketPapers.of(arguments, project, session);
+        Papers papers = PacketPapers.of(arguments, project, session);
         LocalDate date = date(arguments.matchedOptionValue(DATE, (String) null), session);
-        PacketFolder folder = PacketFolder.named(
-                arguments.matchedOptionValue(INTO, PacketFolder.usual(file)),
-                arguments.hasMatchedOption(REPLACE),
-                session);
-        folder.mustBeFreeFor(project);
         Stock stock = WorkshopOption.stock(arguments, session);
-        WorkedProject worked = new Bench(session.catalogue(), stock).work(project);
-        tell(worked, session);
-        if (project.slips().isEmpty()) {
-            session.err().println(session.texts().text("trouble.no-slips", file));
-            return ExitCode.REFUSED;
+        try {
+            PacketFolder folder = PacketFolder.named(
+                    arguments.matchedOptionValue(INTO, PacketFolder.usual(file)), arguments.hasMatchedOption(REPLACE));
+            folder.mustBeFreeFor(project);
+            WorkedProject worked = new Bench(session.catalogue(), stock).work(project);
+            tell(worked, session);
+            if (project.slips().isEmpty()) {
+                session.err().println(session.texts().text("trouble.no-slips", file));
+                return ExitCode.REFUSED;
+            }
+            boolean whole = write(worked, papers, date, folder, session);
+            return whole && stock.sound() && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+        } catch (PacketTrouble e) {
+            throw new BadArgument(PacketPapers.words(e, session.texts()));
         }
-        folder.make();
-        boolean whole = write(worked, papers, date, folder, session);
-        return whole && stock.sound() && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
     /** Notes stay on the card. What slips wait for is told where it is; of them it is enough to know which they are. */
@@ -127,40 +127,33 @@ final class MakeCommand implements Subcommand {
 
     /** Whether every part of the packet was written. */
     private static boolean write(
-            WorkedProject worked, PacketPapers papers, LocalDate date, PacketFolder folder, Session session)
-            throws BadArgument {
-        List<Remark> missing = new ArrayList<>();
-        PdfWriter pdf = session.paper().pdf();
-        Map<String, byte[]> pages = new LinkedHashMap<>();
-        Packet packet = new Packet(worked, session.wording());
-        if (pdf == null) {
+            WorkedProject worked, Papers papers, LocalDate date, PacketFolder folder, Session session)
+            throws PacketTrouble {
+        Optional<PdfWriter> pdf = Optional.ofNullable(session.paper().pdf());
+        Optional<CsvWriter> csv = Optional.ofNullable(session.paper().csv());
+        if (pdf.isEmpty()) {
             session.err().println(session.texts().text("trouble.no-writer", "PDF"));
-        } else {
-            packet.documents(date, session.catalogue().contributors(), fault -> {
-                        session.tell(session.err(), fault);
-                        missing.add(fault);
-                    })
-                    .forEach((name, document) -> pages.put(name + ".pdf", pdf.write(document, papers.of(name))));
         }
-        pages.putAll(papers.files(packet));
-        folder.take(pages.keySet());
-        for (Map.Entry<String, byte[]> page : pages.entrySet()) {
-            folder.save(page.getKey(), page.getValue());
-        }
-        folder.save(
-                PacketFolder.DATA,
-                utf8(JobCardJson.write(worked, session.wording(), date, List.copyOf(pages.keySet()))));
-        CsvWriter csv = session.paper().csv();
-        if (csv == null) {
+        if (csv.isEmpty()) {
             session.err().println(session.texts().text("trouble.no-writer", "CSV"));
-        } else {
-            folder.save(PacketFolder.ROWS, utf8(csv.write(JobCardRows.of(worked, session.wording()))));
         }
-        return pdf != null && csv != null && missing.isEmpty();
-    }
+        return new PacketWriting(pdf, csv, session.catalogue().contributors())
+                .write(worked, session.wording(), papers, date, folder, new PacketWriting.Told() {
+                    @Override
+                    public void wrote(Path file) {
+                        session.out().println(file);
+                    }
 
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
+                    @Override
+                    public void removed(Path file) {
+                        session.err().println(session.texts().text("make.removed", file.toString()));
+                    }
+
+                    @Override
+                    public void failed(Remark remark) {
+                        session.tell(session.err(), remark);
+                    }
+                });
     }
 
     private static LocalDate date(String given, Session session) throws BadArgument {

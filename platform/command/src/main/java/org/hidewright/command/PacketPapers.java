@@ -2,12 +2,11 @@ package org.hidewright.command;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.hidewright.core.jobcard.Packet;
+import org.hidewright.core.packet.PacketTrouble;
+import org.hidewright.core.packet.Papers;
 import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.project.Project;
@@ -20,20 +19,9 @@ final class PacketPapers {
     private static final String PAPER = "--paper";
     private static final String PATTERN_PAPER = "--pattern-paper";
     private static final String DRAWINGS = "--drawings";
-    /** Kinds of drawing files written unless others are asked for. */
-    private static final List<String> USUAL_DRAWINGS = List.of("svg", "dxf");
-
     private static final String NO_DRAWINGS = "none";
 
-    private final Paper pages;
-    private final Paper patterns;
-    private final List<DrawingWriter> drawings;
-
-    private PacketPapers(Paper pages, Paper patterns, List<DrawingWriter> drawings) {
-        this.pages = pages;
-        this.patterns = patterns;
-        this.drawings = drawings;
-    }
+    private PacketPapers() {}
 
     static void describe(CommandSpec spec, CommandTexts texts) {
         option(spec, PAPER, "PAPER", texts.text("make.paper"));
@@ -50,17 +38,12 @@ final class PacketPapers {
     }
 
     /** @throws BadArgument if a paper or a kind of drawing is not known */
-    static PacketPapers of(ParseResult arguments, Project project, Session session) throws BadArgument {
-        Paper pages = paper(
-                arguments.matchedOptionValue(
-                        PAPER,
-                        project.shown("paper")
-                                .filter(name -> Paper.of(name).isPresent())
-                                .orElse("A4")),
-                session);
+    static Papers of(ParseResult arguments, Project project, Session session) throws BadArgument {
+        Paper pages =
+                paper(arguments.matchedOptionValue(PAPER, Papers.usual(project).title()), session);
         String patterns = arguments.matchedOptionValue(PATTERN_PAPER, (String) null);
         String kinds = arguments.matchedOptionValue(DRAWINGS, (String) null);
-        return new PacketPapers(pages, patterns == null ? pages : paper(patterns, session), drawings(kinds, session));
+        return new Papers(pages, patterns == null ? pages : paper(patterns, session), drawings(kinds, session));
     }
 
     private static Paper paper(String name, Session session) throws BadArgument {
@@ -75,9 +58,7 @@ final class PacketPapers {
     private static List<DrawingWriter> drawings(String kinds, Session session) throws BadArgument {
         List<DrawingWriter> writers = session.paper().drawings();
         if (kinds == null) {
-            return writers.stream()
-                    .filter(writer -> USUAL_DRAWINGS.contains(writer.kind()))
-                    .toList();
+            return Papers.usual(writers);
         }
         List<DrawingWriter> wanted = new ArrayList<>();
         for (String kind : kinds.split(",")) {
@@ -96,17 +77,8 @@ final class PacketPapers {
         return wanted;
     }
 
-    /** The paper of a document. */
-    Paper of(String document) {
-        return Packet.isPatterns(document) ? patterns : pages;
-    }
-
-    /** The drawing files of a packet by name. */
-    Map<String, byte[]> files(Packet packet) {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        packet.drawings()
-                .forEach((name, parts) -> drawings.forEach(
-                        writer -> files.put(name + writer.ending(), writer.write(packet.project(), parts))));
-        return files;
+    /** Why a packet cannot be written, and how to go on. */
+    static String words(PacketTrouble trouble, CommandTexts texts) {
+        return texts.text("trouble." + trouble.kind().key(), trouble.args().toArray());
     }
 }

@@ -19,6 +19,8 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.hidewright.api.document.Section;
 import org.hidewright.command.kit.Strap;
+import org.hidewright.core.packet.PacketFolder;
+import org.hidewright.core.packet.PacketTrouble;
 import org.hidewright.core.paper.Paper;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
@@ -242,8 +244,9 @@ class MakeCommandTest {
         assertEquals(
                 "out could not be written: the disk is full. Make room on it, or name a folder on another disk with"
                         + " --into.",
-                PacketFolder.why(
-                        Path.of("out"), full, new CommandTexts(new Wording(Locale.ENGLISH, UnitSystem.METRIC))));
+                PacketPapers.words(
+                        PacketTrouble.unwritten(Path.of("out"), full),
+                        new CommandTexts(new Wording(Locale.ENGLISH, UnitSystem.METRIC))));
     }
 
     @Test
@@ -271,17 +274,21 @@ class MakeCommandTest {
         assertEquals(
                 "out could not be written: you may not write there. Check the permissions of the folder, or name another"
                         + " with --into.",
-                PacketFolder.why(path, new AccessDeniedException("out"), texts));
+                PacketPapers.words(PacketTrouble.unwritten(path, new AccessDeniedException("out")), texts));
         assertEquals(
-                PacketFolder.why(path, new AccessDeniedException("out"), texts),
-                PacketFolder.why(path, new FileSystemException("out", null, "Read-only file system"), texts));
+                PacketPapers.words(PacketTrouble.unwritten(path, new AccessDeniedException("out")), texts),
+                PacketPapers.words(
+                        PacketTrouble.unwritten(path, new FileSystemException("out", null, "Read-only file system")),
+                        texts));
         assertEquals(
                 "out could not be written: there is no folder up, and none can be made there. Name another folder with"
                         + " --into.",
-                PacketFolder.why(path, new NoSuchFileException("up"), texts));
+                PacketPapers.words(PacketTrouble.unwritten(path, new NoSuchFileException("up")), texts));
         assertEquals(
                 "out could not be written: File name too long. Name another folder with --into.",
-                PacketFolder.why(path, new FileSystemException("out", null, "File name too long"), texts));
+                PacketPapers.words(
+                        PacketTrouble.unwritten(path, new FileSystemException("out", null, "File name too long")),
+                        texts));
     }
 
     @Test

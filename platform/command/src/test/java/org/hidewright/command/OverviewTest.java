@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.hidewright.command.kit.Strap;
 import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.packet.PacketTrouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -201,7 +202,8 @@ class OverviewTest {
         for (String command : List.of("window", "make", "work", "explain", "workshop", "keep", "new", "addons")) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
-        Pattern use = Pattern.compile("(?:texts(?:\\(\\))?\\s*\\.text|head)\\(\\s*\"([a-z0-9.-]+)\"");
+        Stream.of(PacketTrouble.Kind.values()).forEach(kind -> asked.add("trouble." + kind.key()));
+        Pattern use = Pattern.compile("(?:texts(?:\\(\\))?\\s*\\.text|head)\\(\\s*\"([a-z0-9.-]*[a-z0-9])\"");
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path file :
                     files.filter(path -> path.toString().endsWith(".java")).toList()) {

@@ -1,8 +1,7 @@
-package org.hidewright.command;
+package org.hidewright.core.packet;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -11,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.hidewright.core.json.JsonNode.JsonArray;
@@ -18,13 +18,13 @@ import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.packet.PacketTrouble.Kind;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.store.WholeFile;
-import org.hidewright.core.store.WriteFault;
 
 /** The folder a packet is written to; it never writes over the packet of another project unasked. */
-final class PacketFolder {
-    static final String PAGES = "job-card.pdf";
+public final class PacketFolder {
+    private static final String PAGES = "job-card.pdf";
     static final String DATA = "job-card.json";
     static final String ROWS = "job-card.csv";
     /** The keys of a job card's data that name its project and the files of its pages. */
@@ -35,38 +35,36 @@ final class PacketFolder {
 
     private final Path folder;
     private final boolean replace;
-    private final Session session;
     private final Set<String> earlier = new LinkedHashSet<>();
 
-    private PacketFolder(Path folder, boolean replace, Session session) {
+    private PacketFolder(Path folder, boolean replace) {
         this.folder = folder;
         this.replace = replace;
-        this.session = session;
     }
 
     /**
      * The folder of this name.
      *
      * @param replace whether what is there may be written over whosever it is
-     * @throws BadArgument if the name can be no folder here, naming the file in the way where there is one
+     * @throws PacketTrouble if the name can be no folder here, naming the file in the way where there is one
      */
-    static PacketFolder named(String name, boolean replace, Session session) throws BadArgument {
+    public static PacketFolder named(String name, boolean replace) throws PacketTrouble {
         Path folder;
         try {
             folder = Path.of(name);
         } catch (InvalidPathException e) {
-            throw new BadArgument(session.texts().text("trouble.write", name, String.valueOf(e.getMessage())));
+            throw new PacketTrouble(Kind.WRITE, name, String.valueOf(e.getMessage()));
         }
         for (Path step = folder.toAbsolutePath(); step != null; step = step.getParent()) {
             if (Files.exists(step) && !Files.isDirectory(step)) {
-                throw new BadArgument(session.texts().text("trouble.file-in-the-way", step.toString()));
+                throw new PacketTrouble(Kind.FILE_IN_THE_WAY, step.toString());
             }
         }
-        return new PacketFolder(folder, replace, session);
+        return new PacketFolder(folder, replace);
     }
 
     /** Where a packet goes when no folder is named: one for each project file, so that packets never meet. */
-    static String usual(String projectFile) {
+    public static String usual(String projectFile) {
         String file = String.valueOf(Path.of(projectFile).getFileName());
         return "out/"
                 + (file.endsWith(".json") && file.length() > ".json".length()
@@ -77,10 +75,10 @@ final class PacketFolder {
     /**
      * Sees to it that nothing of another project is lost. A packet belongs to a project by the project's name.
      *
-     * @throws BadArgument if there is a packet of a project with another name, or a file that is of none: pages or rows
+     * @throws PacketTrouble if there is a packet of a project with another name, or a file that is of none: pages or rows
      *     without the data that would say whose they are are somebody's own
      */
-    void mustBeFreeFor(Project project) throws BadArgument {
+    public void mustBeFreeFor(Project project) throws PacketTrouble {
         Path data = folder.resolve(DATA);
         Optional<JsonObject> card = Files.isRegularFile(data) ? cardOf(data) : Optional.empty();
         if (!replace) {
@@ -89,7 +87,7 @@ final class PacketFolder {
                 if (there.isEmpty()) {
                     throw notOurs(data);
                 } else if (!there.get().equals(project.name())) {
-                    throw new BadArgument(session.texts().text("trouble.other-packet", folder.toString(), there.get()));
+                    throw new PacketTrouble(Kind.OTHER_PACKET, folder.toString(), there.get());
                 }
             } else {
                 mustBeFree(List.of(PAGES, ROWS));
@@ -117,7 +115,7 @@ final class PacketFolder {
         }
     }
 
-    private void mustBeFree(Collection<String> names) throws BadArgument {
+    private void mustBeFree(Collection<String> names) throws PacketTrouble {
         for (String name : names) {
             if (Files.isRegularFile(folder.resolve(name))) {
                 throw notOurs(folder.resolve(name));
@@ -125,17 +123,18 @@ final class PacketFolder {
         }
     }
 
-    private BadArgument notOurs(Path file) {
-        return new BadArgument(session.texts().text("trouble.other-file", file.toString()));
+    private PacketTrouble notOurs(Path file) {
+        return new PacketTrouble(Kind.OTHER_FILE, file.toString());
     }
 
     /**
      * Makes room for these pages. Pages of the earlier packet that are no longer among them are removed, so that nobody
      * hands out an old quote.
      *
-     * @throws BadArgument if one of them is a file that no packet says is its own
+     * @param removed hears of each
+     * @throws PacketTrouble if one of them is a file that no packet says is its own
      */
-    void take(Set<String> pages) throws BadArgument {
+    void take(Set<String> pages, Consumer<Path> removed) throws PacketTrouble {
         if (!replace) {
             mustBeFree(pages.stream()
                     .filter(page -> !page.equals(PAGES) && !earlier.contains(page))
@@ -143,59 +142,40 @@ final class PacketFolder {
         }
         for (String old : earlier) {
             if (!pages.contains(old)) {
-                remove(folder.resolve(old));
+                remove(folder.resolve(old), removed);
             }
         }
     }
 
-    private void remove(Path old) throws BadArgument {
+    private static void remove(Path old, Consumer<Path> removed) throws PacketTrouble {
         try {
             if (Files.deleteIfExists(old)) {
-                session.err().println(session.texts().text("make.removed", old.toString()));
+                removed.accept(old);
             }
         } catch (IOException e) {
-            throw unwritten(old, e);
+            throw PacketTrouble.unwritten(old, e);
         }
     }
 
-    /** @throws BadArgument if it cannot be made */
-    void make() throws BadArgument {
+    /** @throws PacketTrouble if it cannot be made */
+    void make() throws PacketTrouble {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw unwritten(folder, e);
+            throw PacketTrouble.unwritten(folder, e);
         }
     }
 
-    void save(String name, byte[] bytes) throws BadArgument {
+    Path save(String name, byte[] bytes) throws PacketTrouble {
         Path file = folder.resolve(name);
         if (Files.isDirectory(file)) {
-            throw new BadArgument(session.texts().text("trouble.folder-in-the-way", file.toString()));
+            throw new PacketTrouble(Kind.FOLDER_IN_THE_WAY, file.toString());
         }
         try {
             WholeFile.write(file, bytes);
-            session.out().println(file);
+            return file;
         } catch (IOException e) {
-            throw unwritten(file, e);
+            throw PacketTrouble.unwritten(file, e);
         }
-    }
-
-    private BadArgument unwritten(Path path, IOException e) {
-        return new BadArgument(why(path, e, session.texts()));
-    }
-
-    /** Why a path could not be written, as far as Java or the system says. */
-    static String why(Path path, IOException e, CommandTexts texts) {
-        return switch (WriteFault.of(e)) {
-            case BUSY -> texts.text("trouble.being-written", path.toString());
-            case NOT_ALLOWED -> texts.text("trouble.may-not-write", path.toString());
-            case NO_FOLDER -> texts.text("trouble.cannot-make", path.toString(), missing(path, e));
-            case FULL -> texts.text("trouble.disk-full", path.toString());
-            case OTHER -> texts.text("trouble.write", path.toString(), WriteFault.reason(e));
-        };
-    }
-
-    private static String missing(Path path, IOException e) {
-        return e instanceof FileSystemException system && system.getFile() != null ? system.getFile() : path.toString();
     }
 }

@@ -1,0 +1,81 @@
+package org.hidewright.core.packet;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.hidewright.core.catalogue.Contributor;
+import org.hidewright.core.jobcard.JobCardJson;
+import org.hidewright.core.jobcard.JobCardRows;
+import org.hidewright.core.jobcard.Packet;
+import org.hidewright.core.paper.CsvWriter;
+import org.hidewright.core.paper.PdfWriter;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedProject;
+
+/**
+ * Writes the packet of a worked project.
+ *
+ * @param pdf who writes pages; empty where no bundle does
+ * @param csv who writes rows; empty where no bundle does
+ * @param contributors who adds documents
+ */
+public record PacketWriting(Optional<PdfWriter> pdf, Optional<CsvWriter> csv, List<Contributor> contributors) {
+    /** Hears of what is written while it is. */
+    public interface Told {
+        void wrote(Path file);
+
+        /** A page of an earlier packet that nothing makes any more was removed. */
+        void removed(Path file);
+
+        /** A document could not be made. */
+        void failed(Remark remark);
+    }
+
+    /**
+     * Writes everything into a folder that is free for it.
+     *
+     * @return whether every part of the packet was written
+     * @throws PacketTrouble if a file cannot be written
+     */
+    public boolean write(
+            WorkedProject worked, Wording wording, Papers papers, LocalDate date, PacketFolder folder, Told told)
+            throws PacketTrouble {
+        folder.make();
+        List<Remark> missing = new ArrayList<>();
+        Map<String, byte[]> pages = pages(worked, wording, papers, date, remark -> {
+            told.failed(remark);
+            missing.add(remark);
+        });
+        folder.take(pages.keySet(), told::removed);
+        for (Map.Entry<String, byte[]> page : pages.entrySet()) {
+            told.wrote(folder.save(page.getKey(), page.getValue()));
+        }
+        told.wrote(folder.save(
+                PacketFolder.DATA, utf8(JobCardJson.write(worked, wording, date, List.copyOf(pages.keySet())))));
+        if (csv.isPresent()) {
+            told.wrote(folder.save(PacketFolder.ROWS, utf8(csv.get().write(JobCardRows.of(worked, wording)))));
+        }
+        return pdf.isPresent() && csv.isPresent() && missing.isEmpty();
+    }
+
+    private Map<String, byte[]> pages(
+            WorkedProject worked, Wording wording, Papers papers, LocalDate date, Consumer<Remark> failed) {
+        Map<String, byte[]> pages = new LinkedHashMap<>();
+        Packet packet = new Packet(worked, wording);
+        pdf.ifPresent(writer -> packet.documents(date, contributors, failed)
+                .forEach((name, document) -> pages.put(name + ".pdf", writer.write(document, papers.of(name)))));
+        pages.putAll(papers.files(packet));
+        return pages;
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}
