@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WholeFile;
 
@@ -22,6 +23,17 @@ final class AddOnsFolder {
 
     boolean holds(Path jar) {
         return folder.equals(jar.getParent());
+    }
+
+    /** The jars in it, by name. */
+    List<Path> jars() {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(path -> path.toString().endsWith(JAR) && Files.isRegularFile(path))
+                    .sorted()
+                    .toList();
+        } catch (IOException none) {
+            return List.of();
+        }
     }
 
     /** A place for a jar that takes it from no other but those that give way. */

@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WholeFile;
 
@@ -24,6 +26,20 @@ final class Choices {
 
     Choices(Path file) {
         this.file = file;
+    }
+
+    /** The bundles that are turned off; none where the file cannot be read, as at a start. */
+    Set<String> off() {
+        try {
+            return Files.exists(file)
+                    ? read().stream()
+                            .filter(line -> line.startsWith(OFF))
+                            .map(line -> line.substring(OFF.length()).strip())
+                            .collect(Collectors.toSet())
+                    : Set.of();
+        } catch (IOException e) {
+            return Set.of();
+        }
     }
 
     void turn(String id, boolean on) throws FileTrouble {

@@ -18,11 +18,12 @@ import org.osgi.framework.Version;
  *
  * @param id its symbolic name, which can also be the name of a file
  * @param name what its author calls it
+ * @param maker who made it; empty where it says nothing
  * @param version its version, without the qualifier of a build
  * @param components what it publishes
  * @param follows whether it names a folder to read templates from
  */
-record Described(String id, String name, String version, Components components, boolean follows) {
+record Described(String id, String name, String maker, String version, Components components, boolean follows) {
     /** OSGi Core 8, section 1.3.2: a symbolic name. */
     private static final Pattern SYMBOLIC_NAME = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
 
@@ -43,10 +44,12 @@ record Described(String id, String name, String version, Components components, 
         if (!SYMBOLIC_NAME.matcher(id).matches()) {
             throw Trouble.of(AddOnNotices.ADD_ON_BAD_NAME.with(named.toString(), id));
         }
+        String maker = headers.getValue(Constants.BUNDLE_VENDOR);
         String called = headers.getValue(Constants.BUNDLE_NAME);
         return new Described(
                 id,
                 called == null || called.isBlank() ? id : called.strip(),
+                maker == null ? "" : maker.strip(),
                 version(named, headers),
                 Components.read(headers.getValue("Service-Component"), entries)
                         .with(TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER))

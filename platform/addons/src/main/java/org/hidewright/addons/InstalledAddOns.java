@@ -3,16 +3,20 @@ package org.hidewright.addons;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
@@ -20,7 +24,9 @@ import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.wording.Remark;
 import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleException;
 import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.ServiceReference;
 import org.osgi.service.component.annotations.Activate;
@@ -32,14 +38,26 @@ import org.osgi.service.component.annotations.Component;
  */
 @Component
 public final class InstalledAddOns implements AddOns {
+    /** As the launcher has it: what came with the program, and what was installed. */
+    private static final int PROGRAM_LEVEL = 40;
+
+    private static final int MAKER_LEVEL = 50;
+
     private final Map<String, String> states;
     private final Set<String> platform;
     private final AddOnsFolder folder;
     private final Choices choices;
+    private final RunningBundles running;
+    /** When each jar was changed last before it was started. */
+    private final Map<Path, FileTime> started = new HashMap<>();
 
     @Activate
     public InstalledAddOns(BundleContext context) {
-        this(Path.of(context.getProperty("hidewright.settings")), told(context), platform(context));
+        this(
+                Path.of(context.getProperty("hidewright.settings")),
+                told(context),
+                platform(context),
+                new RunningBundles(context));
     }
 
     /**
@@ -48,12 +66,15 @@ public final class InstalledAddOns implements AddOns {
      * @param states what became of each bundle that can be turned off: {@code on}, {@code off}, {@code left-out} or a
      *     sentence, by the path of its jar
      * @param platform symbolic names of the bundles that cannot be turned off
+     * @param running the bundles that run
      */
-    InstalledAddOns(Path settings, Map<String, String> states, Set<String> platform) {
+    InstalledAddOns(Path settings, Map<String, String> states, Set<String> platform, RunningBundles running) {
         this.states = new TreeMap<>(states);
         this.platform = platform;
         this.folder = new AddOnsFolder(settings.resolve("addons"));
         this.choices = new Choices(settings.resolve("addons.txt"));
+        this.running = running;
+        states.keySet().forEach(jar -> started.put(Path.of(jar), changed(Path.of(jar))));
     }
 
     private static ServiceReference<?> reference(BundleContext context) {
@@ -79,7 +100,7 @@ public final class InstalledAddOns implements AddOns {
     }
 
     @Override
-    public List<AddOn> all() {
+    public synchronized List<AddOn> all() {
         List<AddOn> all = new ArrayList<>();
         states.forEach((jar, state) -> all.add(addOn(Path.of(jar), state)));
         all.sort(Comparator.comparing(AddOn::origin)
@@ -100,7 +121,7 @@ public final class InstalledAddOns implements AddOns {
         try (Entries entries = Entries.ofJar(jar)) {
             return addOn(Described.read(jar, entries), origin, became, why, jar);
         } catch (IOException | FileTrouble noBundle) {
-            return new AddOn("", fileName(jar), "", origin, became, why, List.of(), List.of(), jar);
+            return new AddOn("", fileName(jar), "", "", origin, became, why, List.of(), List.of(), jar);
         }
     }
 
@@ -109,6 +130,7 @@ public final class InstalledAddOns implements AddOns {
         return new AddOn(
                 described.id(),
                 described.name(),
+                described.maker(),
                 described.version(),
                 origin,
                 state,
@@ -116,6 +138,65 @@ public final class InstalledAddOns implements AddOns {
                 components.calculators(),
                 components.tables(),
                 jar);
+    }
+
+    @Override
+    public synchronized List<Remark> takeEffect() {
+        Set<Path> jars = new LinkedHashSet<>(folder.jars());
+        states.keySet().stream().map(Path::of).filter(jar -> !folder.holds(jar)).forEach(jars::add);
+        List<Remark> remarks = new ArrayList<>();
+        for (String known : List.copyOf(states.keySet())) {
+            if (!jars.contains(Path.of(known))) {
+                stop(Path.of(known), remarks);
+                states.remove(known);
+            }
+        }
+        Set<String> off = choices.off();
+        for (Path jar : jars) {
+            boolean on = !off.contains(addOn(jar, "on").id());
+            boolean fresh = changed(jar).equals(started.get(jar));
+            if (!on || !fresh) {
+                stop(jar, remarks);
+            }
+            if (!on) {
+                states.put(jar.toString(), "off");
+            } else if (!running.runs(jar) && mayStart(jar, fresh)) {
+                start(jar, remarks);
+            }
+        }
+        return List.copyOf(remarks);
+    }
+
+    /** What failed, or was left out, is not called again before the next start, unless its jar is another one now. */
+    private boolean mayStart(Path jar, boolean fresh) {
+        return !fresh || List.of("on", "off").contains(states.getOrDefault(jar.toString(), "on"));
+    }
+
+    private void start(Path jar, List<Remark> remarks) {
+        started.put(jar, changed(jar));
+        Optional<String> failed = running.start(jar, folder.holds(jar) ? MAKER_LEVEL : PROGRAM_LEVEL);
+        states.put(jar.toString(), failed.orElse("on"));
+        failed.ifPresent(why -> remarks.add(notStarted(jar, why)));
+    }
+
+    private void stop(Path jar, List<Remark> remarks) {
+        try {
+            running.stop(jar);
+        } catch (BundleException e) {
+            remarks.add(notStarted(jar, String.valueOf(e.getMessage())));
+        }
+    }
+
+    private static Remark notStarted(Path jar, String why) {
+        return Remark.of(AddOnNotices.ADD_ON_NOT_STARTED.with(fileName(jar), why), CoreTexts.TEXTS);
+    }
+
+    private static FileTime changed(Path jar) {
+        try {
+            return Files.getLastModifiedTime(jar);
+        } catch (IOException gone) {
+            return FileTime.fromMillis(0);
+        }
     }
 
     private static String fileName(Path jar) {

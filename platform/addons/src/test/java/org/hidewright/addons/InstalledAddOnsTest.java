@@ -24,6 +24,7 @@ class InstalledAddOnsTest extends MakersSettings {
                 List.of(new AddOn(
                         "nets",
                         "nets",
+                        "",
                         "1.0.0",
                         Origin.MAKER,
                         State.NEXT_START,

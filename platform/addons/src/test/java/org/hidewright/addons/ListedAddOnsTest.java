@@ -52,6 +52,7 @@ class ListedAddOnsTest extends MakersSettings {
                         new AddOn(
                                 "straps",
                                 "straps",
+                                "",
                                 "1.0.0",
                                 Origin.PROGRAM,
                                 State.ON,
@@ -63,6 +64,7 @@ class ListedAddOnsTest extends MakersSettings {
                                 "",
                                 "torn.jar",
                                 "",
+                                "",
                                 Origin.MAKER,
                                 State.FAILED,
                                 "torn.jar was not started.",
@@ -72,6 +74,7 @@ class ListedAddOnsTest extends MakersSettings {
                         new AddOn(
                                 "mats",
                                 "mats",
+                                "",
                                 "0.0.0",
                                 Origin.MAKER,
                                 State.LEFT_OUT,
@@ -82,6 +85,7 @@ class ListedAddOnsTest extends MakersSettings {
                         new AddOn(
                                 "nets",
                                 "Net Pack",
+                                "",
                                 "2.1.0",
                                 Origin.MAKER,
                                 State.OFF,

@@ -41,7 +41,7 @@ abstract class MakersSettings {
     }
 
     InstalledAddOns addOns() {
-        return new InstalledAddOns(settings, states, Set.of("command", "core"));
+        return new InstalledAddOns(settings, states, Set.of("command", "core"), null);
     }
 
     Path there(String file, String state, Jar jar) throws IOException {

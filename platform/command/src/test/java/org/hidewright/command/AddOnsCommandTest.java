@@ -35,6 +35,7 @@ class AddOnsCommandTest {
         return new AddOn(
                 id,
                 id.equals("belts") ? "Belt Pack" : id,
+                "",
                 "1.2.3",
                 origin,
                 state,
@@ -55,6 +56,7 @@ class AddOnsCommandTest {
         AddOn jars = new AddOn(
                 "jars",
                 "jars",
+                "",
                 "2.0.0",
                 Origin.MAKER,
                 State.LEFT_OUT,
@@ -65,6 +67,7 @@ class AddOnsCommandTest {
         AddOn torn = new AddOn(
                 "",
                 "torn.jar",
+                "",
                 "",
                 Origin.MAKER,
                 State.FAILED,

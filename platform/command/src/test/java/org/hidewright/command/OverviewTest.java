@@ -123,6 +123,7 @@ class OverviewTest {
                         new AddOn(
                                 "org.example.nets",
                                 "Nets",
+                                "",
                                 "1.0.0",
                                 AddOn.Origin.MAKER,
                                 AddOn.State.OFF,
@@ -133,6 +134,7 @@ class OverviewTest {
                         new AddOn(
                                 "org.example.torn",
                                 "Torn",
+                                "",
                                 "1.0.0",
                                 AddOn.Origin.MAKER,
                                 AddOn.State.FAILED,

@@ -58,7 +58,7 @@ final class WhoMaySeeWhom {
 
     private static boolean maySee(String bundle, String seen) {
         if (within(seen, "org.eclipse.swt") || within(seen, "org.eclipse.jface")) {
-            return bundle.equals(OURS + "window");
+            return bundle.equals(OURS + "window") || within(bundle, "org.eclipse.swt"); // the toolkit its own parts
         }
         if (within(seen, "org.osgi.framework.launch")) {
             return false; // the launcher alone, and it is no bundle

@@ -281,6 +281,30 @@ final class MainWindow {
         return whole;
     }
 
+    /** Asks for a folder and writes the packet into it. */
+    void export() {
+        Path beside = view.project().path().toAbsolutePath().resolveSibling("out");
+        room.asks()
+                .folder(room.texts().text("deed.export"), beside)
+                .ifPresent(folder -> view.project()
+                        .worked()
+                        .ifPresent(worked -> new PacketExport(
+                                        room, view.project().wording())
+                                .write(worked, folder, said -> onWindow(() -> line.tell(said)))));
+    }
+
+    void showPapers() {
+        if (!view.showPapers(this::export)) {
+            line.tell(room.texts().text("told.no-writer.help"));
+        }
+    }
+
+    void print() {
+        if (!view.print(this::export)) {
+            line.tell(room.texts().text("told.no-writer.help"));
+        }
+    }
+
     void close() {
         leaving(() -> {
             dropCopy();

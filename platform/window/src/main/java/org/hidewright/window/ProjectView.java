@@ -1,7 +1,10 @@
 package org.hidewright.window;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
@@ -10,12 +13,20 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.hidewright.core.paper.PagePictures;
+import org.hidewright.core.paper.PdfWriter;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.window.addons.BundlesPage;
 import org.hidewright.window.compare.ComparePage;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SlipFace;
+import org.hidewright.window.papers.Pages;
+import org.hidewright.window.papers.PapersPage;
 import org.hidewright.window.piece.PieceBar;
+import org.hidewright.window.piece.ScreenPage;
 import org.hidewright.window.slip.Desk;
 import org.hidewright.window.slip.SlipBoard;
 import org.hidewright.window.slip.SlipCard;
@@ -91,9 +102,72 @@ final class ProjectView extends Composite implements Desk.Round {
         }
     }
 
+    /** Pages that are made when they are asked for go when they are left. */
     private void turnTo(Control page) {
+        Control before = pages.topControl;
         pages.topControl = page;
         middle.layout();
+        if (before != null && before != page && before != piece && before != compare) {
+            before.dispose();
+        }
+    }
+
+    /** Shows the documents page by page; whether somebody is there who can. */
+    boolean showPapers(Runnable export) {
+        Optional<PdfWriter> pdf = room.writers().pdf();
+        Optional<PagePictures> pictures = room.writers().pictures();
+        if (pdf.isEmpty() || pictures.isEmpty() || project.worked().isEmpty()) {
+            return false;
+        }
+        PapersPage papers = new PapersPage(
+                middle, desk.inks(), room.texts(), pictures.get(), room.work(), this::backToPiece, export);
+        turnTo(papers);
+        papers.expect();
+        WorkedProject worked = project.worked().get();
+        Wording wording = project.wording();
+        LocalDate day = LocalDate.now(ZoneId.systemDefault());
+        room.work().execute(() -> {
+            Pages made = new Pages(worked, wording, day, room.catalogue().contributors(), pdf.get(), pictures.get());
+            if (!isDisposed()) {
+                getDisplay().asyncExec(() -> {
+                    if (!papers.isDisposed()) {
+                        papers.show(made);
+                    }
+                });
+            }
+        });
+        return true;
+    }
+
+    /** Prints the document that is shown; shows documents first where none is. */
+    boolean print(Runnable export) {
+        if (pages.topControl instanceof PapersPage papers) {
+            papers.print();
+            return true;
+        }
+        return showPapers(export);
+    }
+
+    /** Shows what is installed. */
+    void showBundles(Runnable changed) {
+        room.addOns()
+                .ifPresent(addOns -> turnTo(new BundlesPage(
+                        middle,
+                        desk.inks(),
+                        room.texts(),
+                        addOns,
+                        room.work(),
+                        () -> room.asks().toOpen(room.texts().text("bundles.add"), "jar"),
+                        this::backToPiece,
+                        changed)));
+    }
+
+    /** Lets the maker measure the screen, so that true size is true. */
+    void measureScreen() {
+        turnTo(new ScreenPage(middle, desk.inks(), room.texts(), this::backToPiece, pixels -> {
+            room.memory().measured(pixels);
+            piece.view().pixelsPerMm(pixels);
+        }));
     }
 
     void backToPiece() {

@@ -32,6 +32,11 @@ final class WindowDeeds {
         deeds.line(project);
         deeds.deed(project, "save", SWT.MOD1 | 'S', open, window::save);
         deeds.deed(project, "save-as", SWT.MOD1 | SWT.MOD2 | 'S', open, window::saveAs);
+        deeds.line(project);
+        deeds.deed(project, "papers", 0, open, window::showPapers);
+        deeds.deed(project, "print", SWT.MOD1 | 'P', open, window::print);
+        deeds.deed(project, "export", SWT.MOD1 | 'E', open, window::export);
+        deeds.line(project);
         deeds.deed(project, "close", SWT.MOD1 | 'W', open, window::close);
         deeds.line(project);
         deeds.deed(project, "quit", SWT.MOD1 | 'Q', always, () -> window.shell().close());
@@ -80,6 +85,15 @@ final class WindowDeeds {
                 SWT.MOD1 | 'K',
                 open,
                 () -> window.view().piece().likeness());
+        deeds.deed(drawing, "measure-screen", 0, open, () -> window.view().measureScreen());
+
+        Menu bundles = deeds.menu("bundles");
+        deeds.deed(
+                bundles,
+                "bundles",
+                SWT.MOD1 | 'B',
+                () -> open.getAsBoolean() && room.addOns().isPresent(),
+                () -> window.view().showBundles(window::catalogueChanged));
     }
 
     private interface Asked {

@@ -1,6 +1,8 @@
 package org.hidewright.window;
 
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -10,6 +12,10 @@ import org.eclipse.swt.widgets.Shell;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.addons.CatalogueWithAddOns;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.paper.CsvWriter;
+import org.hidewright.core.paper.DrawingWriter;
+import org.hidewright.core.paper.PagePictures;
+import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.TextFile;
 import org.hidewright.core.window.ProjectWindow;
@@ -18,13 +24,17 @@ import org.hidewright.core.workshop.WorkshopReader;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
 import org.hidewright.window.model.Memory;
+import org.hidewright.window.papers.Writers;
 import org.hidewright.window.words.WindowTexts;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleEvent;
+import org.osgi.framework.ServiceReference;
 import org.osgi.framework.SynchronousBundleListener;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 
 /** Opens the window on the first thread and stays until it is closed. */
 @Component
@@ -32,6 +42,18 @@ public final class WindowService implements ProjectWindow {
     private final BundleContext context;
     private final Catalogue catalogue;
     private final AddOns addOns;
+
+    @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+    private ServiceReference<PdfWriter> pdf;
+
+    @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+    private ServiceReference<CsvWriter> csv;
+
+    @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+    private ServiceReference<PagePictures> pictures;
+
+    @Reference(policyOption = ReferencePolicyOption.GREEDY)
+    private List<ServiceReference<DrawingWriter>> drawings;
 
     @Activate
     public WindowService(BundleContext context, @Reference Catalogue catalogue, @Reference AddOns addOns) {
@@ -63,6 +85,8 @@ public final class WindowService implements ProjectWindow {
                 Memory.in(settings),
                 new WindowTexts(opening.language()),
                 new SystemFileAsking(shell),
+                writers(),
+                Optional.of(addOns),
                 work);
         MainWindow window = new MainWindow(display, inks, room, shell);
         SynchronousBundleListener bundles = event -> {
@@ -85,6 +109,21 @@ public final class WindowService implements ProjectWindow {
             display.dispose();
         }
         return 0;
+    }
+
+    private Writers writers() {
+        return new Writers(
+                service(pdf),
+                service(csv),
+                drawings.stream()
+                        .map(context::getService)
+                        .sorted(Comparator.comparing(DrawingWriter::kind))
+                        .toList(),
+                service(pictures));
+    }
+
+    private <S> Optional<S> service(ServiceReference<S> reference) {
+        return Optional.ofNullable(reference).map(context::getService);
     }
 
     /** The installed tables, and the maker’s own file where one is named; read again at every change of it. */

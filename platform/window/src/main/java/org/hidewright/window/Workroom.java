@@ -1,11 +1,14 @@
 package org.hidewright.window;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.window.model.Memory;
+import org.hidewright.window.papers.Writers;
 import org.hidewright.window.words.WindowTexts;
 
 /**
@@ -17,6 +20,8 @@ import org.hidewright.window.words.WindowTexts;
  * @param memory what is kept from one time to the next
  * @param texts in the maker’s language
  * @param asks asks the maker for files
+ * @param writers who writes documents
+ * @param addOns what can be turned on and off; empty where nothing can
  * @param work the one thread calculators are called on
  */
 record Workroom(
@@ -26,4 +31,6 @@ record Workroom(
         Memory memory,
         WindowTexts texts,
         FileAsking asks,
+        Writers writers,
+        Optional<AddOns> addOns,
         Executor work) {}

@@ -27,11 +27,14 @@ import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Widget;
+import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.workshop.Stock;
+import org.hidewright.window.kit.FakeWriters;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
 import org.hidewright.window.model.Memory;
+import org.hidewright.window.papers.Writers;
 import org.hidewright.window.words.WindowTexts;
 
 /** A window on a screen, with a maker at it: what is there is found by its id, driven by events, and read back. */
@@ -50,6 +53,11 @@ final class RealWindow implements AutoCloseable {
     final Shell shell;
 
     RealWindow(Path settings, Catalogue catalogue) {
+        this(settings, catalogue, null, FakeWriters.all());
+    }
+
+    /** @param addOns what can be turned on and off; null for nothing */
+    RealWindow(Path settings, Catalogue catalogue, AddOns addOns, Writers writers) {
         this.settings = settings;
         if (display == null) {
             display = new Display();
@@ -73,7 +81,15 @@ final class RealWindow implements AutoCloseable {
         };
         Stock stock = Stock.of(catalogue::tables);
         Workroom room = new Workroom(
-                catalogue, () -> stock, settings, Memory.in(settings), new WindowTexts(Locale.ENGLISH), asks, work);
+                catalogue,
+                () -> stock,
+                settings,
+                Memory.in(settings),
+                new WindowTexts(Locale.ENGLISH),
+                asks,
+                writers,
+                Optional.ofNullable(addOns),
+                work);
         window = new MainWindow(display, new Inks(display, Palette.LIGHT), room, shell);
         window.open();
         settle();

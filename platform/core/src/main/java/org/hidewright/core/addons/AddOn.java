@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param id its symbolic name, by which commands know it; empty where its file has none
  * @param name what its author calls it; the name of its file where that says nothing
+ * @param maker who made it, as its author says; empty where that says nothing
  * @param version its version, without the qualifier of a build; empty where its file has none
  * @param origin who put it here
  * @param state what became of it
@@ -19,6 +20,7 @@ import java.util.List;
 public record AddOn(
         String id,
         String name,
+        String maker,
         String version,
         Origin origin,
         State state,

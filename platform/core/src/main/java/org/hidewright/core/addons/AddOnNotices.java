@@ -24,6 +24,8 @@ public final class AddOnNotices {
     public static final NoticeKind ADD_ON_NAMELESS = NoticeKind.stop("add-on-nameless");
     public static final NoticeKind ADD_ON_NOT_CHANGED = NoticeKind.stop("add-on-not-changed");
 
+    public static final NoticeKind ADD_ON_NOT_STARTED = NoticeKind.check("add-on-not-started");
+
     private AddOnNotices() {}
 
     /** Every kind, so that texts can be checked and listed. */
@@ -46,6 +48,7 @@ public final class AddOnNotices {
                 ADD_ON_CAME_WITH,
                 ADD_ON_OF_PLATFORM,
                 ADD_ON_NAMELESS,
-                ADD_ON_NOT_CHANGED);
+                ADD_ON_NOT_CHANGED,
+                ADD_ON_NOT_STARTED);
     }
 }

@@ -3,13 +3,14 @@ package org.hidewright.core.addons;
 import java.nio.file.Path;
 import java.util.List;
 import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.wording.Remark;
 
 /**
- * The bundles that can be turned on and off. What is changed here holds from the next start on; nothing of a bundle runs
- * before that.
+ * The bundles that can be turned on and off. What is changed here holds from the next start on, or once {@link #takeEffect}
+ * is called; nothing of a bundle runs before that.
  */
 public interface AddOns {
-    /** Those of this start: what came with the program first, then by id. */
+    /** Those that are here, and how they stand: what came with the program first, then by id. */
     List<AddOn> all();
 
     /**
@@ -40,4 +41,12 @@ public interface AddOns {
      * @throws FileTrouble if there is none of that name, it is of the platform, or the choice cannot be written
      */
     AddOn turn(String name, boolean on) throws FileTrouble;
+
+    /**
+     * Brings what runs in line with what was installed, removed and chosen, without a new start. May take as long as a bundle
+     * takes to start.
+     *
+     * @return what did not start, and why
+     */
+    List<Remark> takeEffect();
 }

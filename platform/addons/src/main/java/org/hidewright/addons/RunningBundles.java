@@ -1,0 +1,123 @@
+package org.hidewright.addons;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleException;
+import org.osgi.framework.Constants;
+import org.osgi.framework.startlevel.BundleStartLevel;
+import org.osgi.framework.startlevel.FrameworkStartLevel;
+import org.osgi.framework.wiring.FrameworkWiring;
+
+/**
+ * The bundles that run now, started and stopped without a new start of the program. A bundle that is stopped is uninstalled,
+ * since even one that only lies there offers its packages and its texts. Nothing of it is kept by the framework: the next start
+ * of the program goes by the folders and choices alone.
+ */
+final class RunningBundles {
+    /** A bundle that does not come back from its start is left to itself after so long, as at the start of the program. */
+    private static final int SECONDS = Integer.getInteger("hidewright.start-limit", 10);
+
+    private final BundleContext context;
+
+    RunningBundles(BundleContext context) {
+        this.context = context;
+    }
+
+    /** As the launcher names it: a reference to the jar where it lies, with a plus sign that Felix does not take for a space. */
+    private static String location(Path jar) {
+        return "reference:" + jar.toFile().toURI().toASCIIString().replace("+", "%2B");
+    }
+
+    private Bundle system() {
+        return context.getBundle(Constants.SYSTEM_BUNDLE_LOCATION);
+    }
+
+    private Optional<Bundle> bundle(Path jar) {
+        return Optional.ofNullable(context.getBundle(location(jar)));
+    }
+
+    boolean runs(Path jar) {
+        return bundle(jar).filter(bundle -> bundle.getState() == Bundle.ACTIVE).isPresent();
+    }
+
+    /** Stops a bundle for as long as the program runs; one that does not run stays as it is. */
+    void stop(Path jar) throws BundleException {
+        Optional<Bundle> bundle = bundle(jar);
+        if (bundle.isPresent()) {
+            bundle.get().uninstall();
+            refresh();
+        }
+    }
+
+    /**
+     * Starts a bundle at a start level.
+     *
+     * @return what kept it from starting, in its own words; empty where nothing did
+     */
+    Optional<String> start(Path jar, int level) {
+        try {
+            Bundle bundle = context.installBundle(location(jar));
+            if (bundle.getSymbolicName() == null) {
+                bundle.uninstall();
+                return Optional.of(Constants.BUNDLE_SYMBOLICNAME);
+            }
+            int reached = system().adapt(FrameworkStartLevel.class).getStartLevel(); // nothing starts above it
+            bundle.adapt(BundleStartLevel.class).setStartLevel(Math.min(level, reached));
+            return started(bundle);
+        } catch (BundleException e) {
+            return Optional.of(reason(e));
+        }
+    }
+
+    /** On a thread of its own: it may be anybody’s code. */
+    private static Optional<String> started(Bundle bundle) {
+        AtomicReference<Throwable> thrown = new AtomicReference<>();
+        Thread start = new Thread(
+                () -> {
+                    try {
+                        bundle.start(Bundle.START_TRANSIENT | Bundle.START_ACTIVATION_POLICY);
+                    } catch (BundleException | RuntimeException | Error e) {
+                        thrown.set(e);
+                    }
+                },
+                "start of " + bundle.getSymbolicName());
+        start.setDaemon(true);
+        start.start();
+        try {
+            start.join(TimeUnit.SECONDS.toMillis(SECONDS));
+        } catch (InterruptedException leaving) {
+            Thread.currentThread().interrupt();
+        }
+        if (start.isAlive()) {
+            start.interrupt();
+            return Optional.of(SECONDS + " s");
+        }
+        return Optional.ofNullable(thrown.get()).map(RunningBundles::reason);
+    }
+
+    private static String reason(Throwable thrown) {
+        Throwable cause = thrown;
+        while (cause.getCause() != null && cause.getCause() != cause) {
+            cause = cause.getCause();
+        }
+        return cause.getMessage() == null
+                ? cause.getClass().getName()
+                : cause.getMessage().replaceAll("\\s+", " ").strip();
+    }
+
+    /** Lets go of what was uninstalled: others may still be wired to it. */
+    private void refresh() {
+        CountDownLatch done = new CountDownLatch(1);
+        system().adapt(FrameworkWiring.class).refreshBundles(null, event -> done.countDown());
+        try {
+            done.await(SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException leaving) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package org.hidewright.window;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.hidewright.core.packet.PacketFolder;
+import org.hidewright.core.packet.PacketTrouble;
+import org.hidewright.core.packet.PacketWriting;
+import org.hidewright.core.packet.Papers;
+import org.hidewright.core.paper.Paper;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.WorkedProject;
+
+/** Writes the packet of a project, away from the thread of the window, and says what came of it. */
+final class PacketExport {
+    private final Workroom room;
+    private final Wording wording;
+
+    PacketExport(Workroom room, Wording wording) {
+        this.room = room;
+        this.wording = wording;
+    }
+
+    /** @param said hears in a sentence how it went, on whatever thread it was */
+    void write(WorkedProject worked, Path folder, Consumer<String> said) {
+        if (worked.project().slips().isEmpty()) {
+            said.accept(room.texts().text("packet.no-slips.help"));
+            return;
+        }
+        room.work().execute(() -> said.accept(written(worked, folder)));
+    }
+
+    private String written(WorkedProject worked, Path into) {
+        List<Path> files = new ArrayList<>();
+        List<String> failed = new ArrayList<>();
+        if (room.writers().pdf().isEmpty()) {
+            failed.add("PDF");
+        }
+        Paper paper = Papers.usual(worked.project());
+        Papers papers = new Papers(paper, paper, Papers.usual(room.writers().drawings()));
+        try {
+            PacketFolder folder = PacketFolder.named(into.toString(), false);
+            folder.mustBeFreeFor(worked.project());
+            new PacketWriting(
+                            room.writers().pdf(),
+                            room.writers().csv(),
+                            room.catalogue().contributors())
+                    .write(
+                            worked,
+                            wording,
+                            papers,
+                            LocalDate.now(ZoneId.systemDefault()),
+                            folder,
+                            new PacketWriting.Told() {
+                                @Override
+                                public void wrote(Path file) {
+                                    files.add(file);
+                                }
+
+                                @Override
+                                public void removed(Path file) {
+                                    // nothing of this project makes it any more
+                                }
+
+                                @Override
+                                public void failed(Remark remark) {
+                                    failed.add(wording.what(remark));
+                                }
+                            });
+            return failed.isEmpty()
+                    ? room.texts().text("packet.done.help", into, files.size())
+                    : room.texts().text("packet.parts.help", into, String.join(" ", failed));
+        } catch (PacketTrouble e) {
+            return room.texts()
+                    .text("packet." + e.kind().key() + ".help", e.args().toArray());
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package org.hidewright.window.addons;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.addons.AddOn.Origin;
+import org.hidewright.window.words.WindowTexts;
+
+/**
+ * A bundle as it is shown.
+ *
+ * @param id by which it is turned on and off; the name of its file where it has none
+ * @param name what its author calls it
+ * @param maker who made it
+ * @param brings what it brings
+ * @param state how it stands, in a sentence
+ * @param off whether it is turned off
+ * @param removable whether it can be taken away
+ */
+public record BundleLine(
+        String id, String name, String maker, String brings, String state, boolean off, boolean removable) {
+    /** The line of a bundle. */
+    public static BundleLine of(AddOn addOn, WindowTexts texts) {
+        List<String> brings = new ArrayList<>(addOn.calculators());
+        addOn.tables().forEach(table -> brings.add(texts.text("bundles.table", table)));
+        boolean ours = addOn.origin() == Origin.PROGRAM;
+        return new BundleLine(
+                addOn.id().isEmpty() ? addOn.name() : addOn.id(),
+                addOn.version().isEmpty() ? addOn.name() : addOn.name() + " " + addOn.version(),
+                addOn.maker().isEmpty() && ours ? texts.text("bundles.program") : addOn.maker(),
+                brings.isEmpty() ? texts.text("bundles.nothing") : String.join(", ", brings),
+                state(addOn, texts),
+                addOn.state() == AddOn.State.OFF,
+                !ours);
+    }
+
+    private static String state(AddOn addOn, WindowTexts texts) {
+        return addOn.state() == AddOn.State.FAILED
+                ? addOn.why()
+                : texts.text("bundles.state-"
+                        + addOn.state().name().toLowerCase(Locale.ROOT).replace('_', '-') + ".help");
+    }
+}

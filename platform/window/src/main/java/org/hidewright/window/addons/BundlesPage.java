@@ -1,0 +1,194 @@
+package org.hidewright.window.addons;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.window.look.Inks;
+import org.hidewright.window.words.WindowTexts;
+
+/** What is installed, each bundle with its maker, what it brings and how it stands; added, taken away, turned on and off. */
+public final class BundlesPage extends Composite {
+    private static final String[] COLUMNS = {"bundles.name", "bundles.maker", "bundles.brings", "bundles.state"};
+    private static final int[] SHARES = {24, 16, 34, 26};
+
+    private final Inks inks;
+    private final WindowTexts texts;
+    private final AddOns addOns;
+    private final Executor work;
+    private final Runnable changed;
+    private final Table table;
+    private final Link turn;
+    private final Label told;
+    private List<BundleLine> lines = List.of();
+
+    /** Something that changes what is installed. */
+    private interface Change {
+        void make() throws FileTrouble;
+    }
+
+    /**
+     * A page of bundles.
+     *
+     * @param work where bundles are started
+     * @param jar asks the maker for a jar
+     * @param leave called when the maker has seen enough
+     * @param changed called when bundles have come or gone
+     */
+    public BundlesPage(
+            Composite parent,
+            Inks inks,
+            WindowTexts texts,
+            AddOns addOns,
+            Executor work,
+            Supplier<Optional<Path>> jar,
+            Runnable leave,
+            Runnable changed) {
+        super(parent, SWT.NONE);
+        this.inks = inks;
+        this.texts = texts;
+        this.addOns = addOns;
+        this.work = work;
+        this.changed = changed;
+        inks.dress(this, inks.palette().ink(), inks.palette().paper());
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = 12;
+        setLayout(layout);
+        Composite tools = inks.dress(
+                new Composite(this, SWT.NONE),
+                inks.palette().ink(),
+                inks.palette().paper());
+        RowLayout row = new RowLayout(SWT.HORIZONTAL);
+        row.spacing = 16;
+        row.marginLeft = 0;
+        tools.setLayout(row);
+        tools.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        words(tools, "page.back", "bundles.back", leave);
+        turn = words(tools, "bundles.turn-off", "bundles.turn", this::turn);
+        words(tools, "bundles.add", "bundles.add", () -> jar.get().ifPresent(this::add));
+        words(tools, "bundles.remove", "bundles.remove", this::remove);
+        told = inks.dress(
+                new Label(this, SWT.WRAP),
+                inks.palette().warning(),
+                inks.palette().paper());
+        told.setData("id", "bundles.told");
+        GridData across = new GridData(SWT.FILL, SWT.TOP, true, false);
+        across.widthHint = 300;
+        told.setLayoutData(across);
+        table = inks.dress(
+                new Table(this, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL),
+                inks.palette().ink(),
+                inks.palette().paper());
+        table.setData("id", "bundles.lines");
+        table.setHeaderVisible(true);
+        table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        for (String column : COLUMNS) {
+            new TableColumn(table, SWT.LEFT).setText(texts.text(column));
+        }
+        table.addListener(SWT.Resize, event -> widths());
+        table.addListener(SWT.Selection, event -> chosen());
+        show();
+    }
+
+    private Link words(Composite tools, String key, String id, Runnable does) {
+        Link link = inks.words(tools, texts.text(key), does);
+        link.setData("id", id);
+        return link;
+    }
+
+    /** Shows what is installed now. */
+    public void show() {
+        lines = addOns.all().stream().map(addOn -> BundleLine.of(addOn, texts)).toList();
+        int chosen = table.getSelectionIndex();
+        table.setItemCount(lines.size());
+        for (int i = 0; i < lines.size(); i++) {
+            BundleLine line = lines.get(i);
+            TableItem item = table.getItem(i);
+            item.setText(new String[] {line.name(), line.maker(), line.brings(), line.state()});
+            item.setData("id", line.id());
+            item.setForeground(inks.color(
+                    line.off() ? inks.palette().quiet() : inks.palette().ink()));
+        }
+        table.setSelection(chosen);
+        widths();
+        chosen();
+    }
+
+    private void widths() {
+        int all = table.getClientArea().width;
+        for (int i = 0; i < COLUMNS.length; i++) {
+            table.getColumn(i).setWidth(Math.max(80, all * SHARES[i] / 100));
+        }
+    }
+
+    private Optional<BundleLine> line() {
+        int index = table.getSelectionIndex();
+        return index < 0 || index >= lines.size() ? Optional.empty() : Optional.of(lines.get(index));
+    }
+
+    private void chosen() {
+        boolean off = line().filter(BundleLine::off).isPresent();
+        Inks.say(turn, texts.text(off ? "bundles.turn-on" : "bundles.turn-off"));
+        turn.getParent().layout();
+    }
+
+    private void turn() {
+        line().ifPresent(line -> change(() -> addOns.turn(line.id(), line.off())));
+    }
+
+    private void add(Path jar) {
+        change(() -> addOns.install(List.of(jar), false, false));
+    }
+
+    private void remove() {
+        line().ifPresent(line -> change(() -> addOns.remove(line.id())));
+    }
+
+    /** Makes a change and lets it take effect, away from the thread of the window: a bundle may take its time. */
+    private void change(Change change) {
+        tell("");
+        work.execute(() -> {
+            String said;
+            try {
+                change.make();
+                said = told(addOns.takeEffect());
+            } catch (FileTrouble e) {
+                said = told(e.remarks());
+            }
+            String words = said;
+            if (!isDisposed()) {
+                getDisplay().asyncExec(() -> {
+                    if (!isDisposed()) {
+                        tell(words);
+                        show();
+                        changed.run();
+                    }
+                });
+            }
+        });
+    }
+
+    private String told(List<Remark> remarks) {
+        return remarks.stream().map(texts::told).collect(Collectors.joining("\n"));
+    }
+
+    private void tell(String text) {
+        told.setText(text);
+        layout();
+    }
+}

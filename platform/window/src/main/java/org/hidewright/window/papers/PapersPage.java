@@ -1,0 +1,193 @@
+package org.hidewright.window.papers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.hidewright.core.paper.PagePictures;
+import org.hidewright.core.paper.PagePictures.Picture;
+import org.hidewright.window.look.Inks;
+import org.hidewright.window.words.WindowTexts;
+
+/** The documents of a project page by page, as they will be printed. */
+public final class PapersPage extends Composite {
+    private static final int MARGIN = 10;
+
+    private final Inks inks;
+    private final WindowTexts texts;
+    private final PagePictures pictures;
+    private final Executor work;
+    private final Combo which;
+    private final Label where;
+    private final Label told;
+    private final Canvas sheet;
+    private List<Pages.Document> documents = List.of();
+    private int page = 1;
+    private Image image;
+    /** Counts what was asked for; a picture that comes too late is not shown. */
+    private long latest;
+
+    /**
+     * A page of pages.
+     *
+     * @param pictures shows pages
+     * @param work where pictures are made
+     * @param leave called when the maker has seen enough
+     * @param export writes the packet
+     */
+    public PapersPage(
+            Composite parent,
+            Inks inks,
+            WindowTexts texts,
+            PagePictures pictures,
+            Executor work,
+            Runnable leave,
+            Runnable export) {
+        super(parent, SWT.NONE);
+        this.inks = inks;
+        this.texts = texts;
+        this.pictures = pictures;
+        this.work = work;
+        inks.dress(this, inks.palette().ink(), inks.palette().board());
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        setLayout(layout);
+        Composite tools = inks.dress(
+                new Composite(this, SWT.NONE),
+                inks.palette().ink(),
+                inks.palette().paper());
+        RowLayout row = new RowLayout(SWT.HORIZONTAL);
+        row.center = true;
+        row.spacing = 12;
+        row.marginLeft = 12;
+        tools.setLayout(row);
+        tools.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        tool(tools, "page.back", "papers.back", leave);
+        which = new Combo(tools, SWT.READ_ONLY);
+        which.setData("id", "papers.which");
+        which.addListener(SWT.Selection, event -> turn(1));
+        tool(tools, "papers.before", "papers.before", () -> turn(page - 1));
+        where = inks.dress(
+                new Label(tools, SWT.NONE), inks.palette().ink(), inks.palette().paper());
+        where.setData("id", "papers.where");
+        tool(tools, "papers.after", "papers.after", () -> turn(page + 1));
+        tool(tools, "papers.print", "papers.print", this::print);
+        tool(tools, "papers.export", "papers.export", export);
+        told = inks.dress(
+                new Label(this, SWT.WRAP),
+                inks.palette().quiet(),
+                inks.palette().board());
+        told.setData("id", "papers.told");
+        told.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        sheet = inks.dress(
+                new Canvas(this, SWT.DOUBLE_BUFFERED),
+                inks.palette().ink(),
+                inks.palette().board());
+        sheet.setData("id", "papers.sheet");
+        sheet.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        sheet.addPaintListener(event -> paint(event.gc));
+        sheet.addListener(SWT.Resize, event -> draw());
+        addListener(SWT.Dispose, event -> show((Image) null));
+    }
+
+    private void tool(Composite tools, String key, String id, Runnable does) {
+        Link link = inks.words(tools, texts.text(key), does);
+        link.setData("id", id);
+    }
+
+    /** Says that the documents are being made. */
+    public void expect() {
+        documents = List.of();
+        show((Image) null);
+        told.setText(texts.text("papers.making.help"));
+    }
+
+    /** Shows documents, the first of them, or the one that was shown before. */
+    public void show(Pages pages) {
+        int index = Math.max(0, which.getSelectionIndex());
+        documents = new ArrayList<>(pages.documents().values());
+        which.setItems(documents.stream().map(Pages.Document::title).toArray(String[]::new));
+        which.select(Math.min(index, documents.size() - 1));
+        which.getParent().layout();
+        told.setText("");
+        turn(page);
+    }
+
+    private Optional<Pages.Document> document() {
+        int index = which.getSelectionIndex();
+        return index < 0 || index >= documents.size() ? Optional.empty() : Optional.of(documents.get(index));
+    }
+
+    private void turn(int to) {
+        document().ifPresent(document -> {
+            page = Math.max(1, Math.min(document.pages(), to));
+            where.setText(texts.text("papers.where", page, document.pages()));
+            where.getParent().layout();
+            draw();
+        });
+    }
+
+    private void draw() {
+        long mine = ++latest;
+        Rectangle area = sheet.getClientArea();
+        document()
+                .filter(document -> area.width > 4 * MARGIN && area.height > 4 * MARGIN)
+                .ifPresent(document -> {
+                    double fits = Math.min(
+                            (area.width - 2 * MARGIN) / document.paper().widthMm(),
+                            (area.height - 2 * MARGIN) / document.paper().heightMm());
+                    int shown = page;
+                    work.execute(() -> {
+                        Picture picture = pictures.picture(document.pdf(), shown, fits);
+                        if (!isDisposed()) {
+                            getDisplay().asyncExec(() -> {
+                                if (!isDisposed() && mine == latest) {
+                                    show(Printing.image(getDisplay(), picture));
+                                }
+                            });
+                        }
+                    });
+                });
+    }
+
+    private void show(Image shown) {
+        if (image != null) {
+            image.dispose();
+        }
+        image = shown;
+        if (!sheet.isDisposed()) {
+            sheet.redraw();
+        }
+    }
+
+    private void paint(GC gc) {
+        if (image != null) {
+            Rectangle all = image.getBounds();
+            Rectangle area = sheet.getClientArea();
+            gc.drawImage(image, (area.width - all.width) / 2, MARGIN);
+        }
+    }
+
+    /** Whether a page is to be seen. */
+    public boolean isShown() {
+        return image != null;
+    }
+
+    /** Prints the document that is shown. */
+    public void print() {
+        document().ifPresent(document -> told.setText(new Printing(getShell(), texts, pictures).print(document)));
+    }
+}

@@ -1,0 +1,129 @@
+package org.hidewright.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.hidewright.core.addons.CatalogueWithAddOns;
+import org.hidewright.window.kit.FakeWriters;
+import org.hidewright.window.kit.Nets;
+import org.hidewright.window.kit.NetsBundles;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Bundles in a real window: what is installed, turned off and on, added and taken away while a project is open. */
+class BundlesWindowTest {
+    @TempDir
+    Path folder;
+
+    private NetsBundles bundles;
+    private RealWindow real;
+
+    @BeforeEach
+    void open() throws Exception {
+        bundles = new NetsBundles();
+        real = new RealWindow(
+                folder.resolve("settings"),
+                new CatalogueWithAddOns(bundles, () -> bundles),
+                bundles,
+                FakeWriters.all());
+        real.window.open(Nets.bag(folder));
+        real.settle();
+        real.press("deed.bundles");
+    }
+
+    @AfterEach
+    void close() {
+        real.close();
+    }
+
+    private Table lines() {
+        return real.find(Table.class, "bundles.lines");
+    }
+
+    private void choose(String name) {
+        for (int i = 0; i < lines().getItemCount(); i++) {
+            if (lines().getItem(i).getData("id").equals(name)) {
+                lines().setSelection(i);
+                lines().notifyListeners(SWT.Selection, new Event());
+                return;
+            }
+        }
+        throw new AssertionError("no bundle " + name);
+    }
+
+    private void settle() {
+        real.settle();
+        real.settle();
+    }
+
+    @Test
+    void eachSaysWhoMadeItWhatItBringsAndHowItStands() {
+        assertEquals(2, lines().getItemCount());
+        assertEquals("Bags 1.0.0", lines().getItem(0).getText(0));
+        assertEquals("Net makers", lines().getItem(0).getText(1));
+        assertEquals("bag", lines().getItem(0).getText(2));
+        assertEquals("On.", lines().getItem(0).getText(3));
+    }
+
+    @Test
+    void aBundleThatIsTurnedOffLeavesItsSlipsDormantAndTheyComeBackWhole() {
+        String before = real.answers("bag");
+        String text = real.window.project().orElseThrow().project().text();
+        choose("org.example.bags");
+        real.press("bundles.turn");
+        settle();
+        assertEquals("", real.answers("bag"));
+        assertEquals("Turn on", real.text("bundles.turn"));
+        assertTrue(real.text("project.look").contains("thing"), real.text("project.look"));
+        assertEquals(text, real.window.project().orElseThrow().project().text(), "nothing of it is lost");
+        real.press("bundles.turn");
+        settle();
+        assertEquals(before, real.answers("bag"));
+        assertEquals("All worked out", real.text("project.look"));
+    }
+
+    @Test
+    void aBundleIsTakenAwayAndAddedAgain() {
+        choose("org.example.cords");
+        real.press("bundles.remove");
+        settle();
+        assertEquals(1, lines().getItemCount());
+        assertEquals("", real.answers("roll"));
+        real.files.add(Path.of("cords.jar"));
+        real.press("bundles.add");
+        settle();
+        assertEquals(2, lines().getItemCount());
+        assertTrue(real.answers("roll").contains("100.0\u00A0mm"), real.answers("roll"));
+    }
+
+    @Test
+    void whatCannotBeDoneIsToldAndChangesNothing() {
+        choose("org.example.bags");
+        real.press("bundles.remove");
+        settle();
+        assertTrue(real.text("bundles.told").contains("came with the program"), real.text("bundles.told"));
+        assertEquals(2, lines().getItemCount());
+        assertFalse(real.answers("bag").isEmpty());
+    }
+
+    @Test
+    void aBundleThatDoesNotStartSaysWhy() {
+        bundles.startsBadly("org.example.bags");
+        choose("org.example.bags");
+        real.press("bundles.turn");
+        settle();
+        real.press("bundles.turn");
+        settle();
+        assertTrue(real.text("bundles.told").contains("a knot in it"), real.text("bundles.told"));
+        assertEquals("a knot in it", lines().getItem(0).getText(3));
+        assertEquals(List.of("cord"), bundles.ids());
+    }
+}

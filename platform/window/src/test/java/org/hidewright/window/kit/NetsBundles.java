@@ -1,0 +1,147 @@
+package org.hidewright.window.kit;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.addons.AddOn.Origin;
+import org.hidewright.core.addons.AddOn.State;
+import org.hidewright.core.addons.AddOnNotices;
+import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Contributor;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.Tables;
+
+/** Two bundles, one of the program and one of the maker, which come and go as the real ones do; and the catalogue of them. */
+public final class NetsBundles implements AddOns, Catalogue {
+    private final Map<String, AddOn> chosen = new TreeMap<>();
+    private final Set<String> running = new HashSet<>(List.of("org.example.bags", "org.example.cords"));
+    private final Set<String> bad = new HashSet<>();
+
+    public NetsBundles() {
+        put("org.example.bags", "Bags", "Net makers", Origin.PROGRAM, State.ON, "bag");
+        put("org.example.cords", "Cords", "", Origin.MAKER, State.ON, "cord");
+    }
+
+    private void put(String id, String name, String maker, Origin origin, State state, String calculator) {
+        chosen.put(
+                id,
+                new AddOn(
+                        id,
+                        name,
+                        maker,
+                        "1.0.0",
+                        origin,
+                        state,
+                        "",
+                        List.of(calculator),
+                        List.of(),
+                        Path.of(id + ".jar")));
+    }
+
+    public void startsBadly(String id) {
+        bad.add(id);
+    }
+
+    private static AddOn with(AddOn addOn, State state, String why) {
+        return new AddOn(
+                addOn.id(),
+                addOn.name(),
+                addOn.maker(),
+                addOn.version(),
+                addOn.origin(),
+                state,
+                why,
+                addOn.calculators(),
+                addOn.tables(),
+                addOn.file());
+    }
+
+    @Override
+    public synchronized List<AddOn> all() {
+        return List.copyOf(chosen.values());
+    }
+
+    @Override
+    public synchronized List<AddOn> install(List<Path> given, boolean replace, boolean follow) {
+        put("org.example.cords", "Cords", "", Origin.MAKER, State.NEXT_START, "cord");
+        return List.of(chosen.get("org.example.cords"));
+    }
+
+    @Override
+    public synchronized AddOn remove(String name) throws FileTrouble {
+        if (chosen.get(name).origin() == Origin.PROGRAM) {
+            throw new FileTrouble(List.of(Remark.of(AddOnNotices.ADD_ON_CAME_WITH.with(name), CoreTexts.TEXTS)), null);
+        }
+        return chosen.remove(name);
+    }
+
+    @Override
+    public synchronized AddOn turn(String name, boolean on) {
+        AddOn before = chosen.get(name);
+        chosen.put(name, with(before, on ? State.NEXT_START : State.OFF, ""));
+        return before;
+    }
+
+    @Override
+    public synchronized List<Remark> takeEffect() {
+        List<Remark> remarks = new ArrayList<>();
+        running.removeIf(id -> !chosen.containsKey(id) || chosen.get(id).state() == State.OFF);
+        for (AddOn addOn : all()) {
+            if (addOn.state() == State.NEXT_START && bad.contains(addOn.id())) {
+                chosen.put(addOn.id(), with(addOn, State.FAILED, "a knot in it"));
+                remarks.add(
+                        Remark.of(AddOnNotices.ADD_ON_NOT_STARTED.with(addOn.name(), "a knot in it"), CoreTexts.TEXTS));
+            } else if (addOn.state() == State.NEXT_START) {
+                chosen.put(addOn.id(), with(addOn, State.ON, ""));
+                running.add(addOn.id());
+            }
+        }
+        return remarks;
+    }
+
+    @Override
+    public synchronized Optional<Installed> find(String id) {
+        return chosen.values().stream()
+                .filter(addOn ->
+                        running.contains(addOn.id()) && addOn.calculators().contains(id))
+                .findFirst()
+                .map(addOn -> new Installed(
+                        id.equals("bag") ? RecordCalculator.of(new Bag()) : RecordCalculator.of(new Cord()),
+                        addOn.id()));
+    }
+
+    @Override
+    public synchronized List<String> ids() {
+        return chosen.values().stream()
+                .filter(addOn -> running.contains(addOn.id()))
+                .flatMap(addOn -> addOn.calculators().stream())
+                .sorted()
+                .toList();
+    }
+
+    @Override
+    public Tables tables() {
+        return Nets.catalogue().tables();
+    }
+
+    @Override
+    public List<Contributor> contributors() {
+        return List.of();
+    }
+
+    @Override
+    public List<Remark> problems() {
+        return List.of();
+    }
+}
