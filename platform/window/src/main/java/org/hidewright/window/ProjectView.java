@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PdfWriter;
+import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.window.addons.BundlesPage;
@@ -199,7 +200,11 @@ final class ProjectView extends Composite implements Desk.Round {
 
     @Override
     public void compare(String slip) {
-        String kind = project.project().slip(slip).orElseThrow().calculator();
+        Optional<String> of = project.project().slip(slip).map(Slip::calculator);
+        if (of.isEmpty()) {
+            return; // taken out since it was shown
+        }
+        String kind = of.get();
         boolean alone = project.project().slips().stream()
                         .filter(one -> one.calculator().equals(kind))
                         .count()

@@ -98,6 +98,9 @@ public final class WindowService implements ProjectWindow {
         try {
             window.open();
             opening.project().ifPresent(window::open);
+            if (opening.pictures().isPresent()) {
+                return new StatePictures(window, room, opening.pictures().get()).make();
+            }
             while (!shell.isDisposed()) {
                 if (!display.readAndDispatch()) {
                     display.sleep();

@@ -14,6 +14,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.DeviceData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -60,7 +61,9 @@ final class RealWindow implements AutoCloseable {
     RealWindow(Path settings, Catalogue catalogue, AddOns addOns, Writers writers) {
         this.settings = settings;
         if (display == null) {
-            display = new Display();
+            DeviceData data = new DeviceData();
+            data.tracking = true;
+            display = new Display(data);
         }
         shell = new Shell(display);
         FileAsking asks = new FileAsking() {
@@ -131,6 +134,27 @@ final class RealWindow implements AutoCloseable {
         }
     }
 
+    /** Works off what the screen and the working thread have sent. */
+    void dispatch() {
+        while (display.readAndDispatch()) {
+            continue;
+        }
+    }
+
+    /** How many colours, fonts, pictures and the like the program holds of the system. */
+    int resources() {
+        return display.getDeviceData().objects.length;
+    }
+
+    /** Everything that is there, menus as they were opened last. */
+    List<Widget> everything() {
+        List<Widget> found = new ArrayList<>();
+        for (Shell each : display.getShells()) {
+            collect(each, found, false);
+        }
+        return found;
+    }
+
     Display display() {
         return display;
     }
@@ -147,7 +171,7 @@ final class RealWindow implements AutoCloseable {
     <W extends Widget> List<W> all(Class<W> type, String id) {
         List<Widget> found = new ArrayList<>();
         for (Shell each : display.getShells()) {
-            collect(each, found);
+            collect(each, found, true);
         }
         return found.stream()
                 .filter(type::isInstance)
@@ -156,25 +180,27 @@ final class RealWindow implements AutoCloseable {
                 .toList();
     }
 
-    private static void collect(Widget widget, List<Widget> found) {
+    private static void collect(Widget widget, List<Widget> found, boolean opened) {
         found.add(widget);
         if (widget instanceof Menu menu) {
-            menu.notifyListeners(SWT.Show, new Event());
+            if (opened) {
+                menu.notifyListeners(SWT.Show, new Event());
+            }
             for (MenuItem item : menu.getItems()) {
-                collect(item, found);
+                collect(item, found, opened);
             }
         } else if (widget instanceof MenuItem item && item.getMenu() != null) {
-            collect(item.getMenu(), found);
+            collect(item.getMenu(), found, opened);
         } else if (widget instanceof Control control) {
             if (control.getMenu() != null) {
-                collect(control.getMenu(), found);
+                collect(control.getMenu(), found, opened);
             }
             if (control instanceof Shell shell && shell.getMenuBar() != null) {
-                collect(shell.getMenuBar(), found);
+                collect(shell.getMenuBar(), found, opened);
             }
             if (control instanceof Composite composite) {
                 for (Control child : composite.getChildren()) {
-                    collect(child, found);
+                    collect(child, found, opened);
                 }
             }
         }

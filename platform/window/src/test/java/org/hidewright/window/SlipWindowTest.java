@@ -111,6 +111,17 @@ class SlipWindowTest {
     }
 
     @Test
+    void whatIsWrongInsideAVariantIsStillAskedThere() {
+        real.press("roll/rest");
+        real.choose("roll/end", "With a loop");
+        real.type("roll/end.loop.round", "a knot");
+        assertEquals("With a loop", real.text("roll/end"));
+        assertEquals("a knot", real.text("roll/end.loop.round"));
+        assertTrue(real.find(Label.class, "roll/end.loop.round/told").getVisible());
+        assertEquals("One thing to look at", real.text("project.look"), "what waits for it is not counted");
+    }
+
+    @Test
     void oneAnswerOfAPresetGroupIsChangedWithoutTheOther() {
         real.press("bag/rest");
         real.type("bag/room.above", "9 mm");

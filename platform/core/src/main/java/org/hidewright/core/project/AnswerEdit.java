@@ -13,8 +13,9 @@ import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath.Step;
 
 /** Changes answers at their places inside the text of a slip; every other character stays as it is. */
-final class AnswerEdit {
-    private static final String CHOSEN = "is";
+public final class AnswerEdit {
+    /** The key that says which of several variants counts, where answers for more than one are written down. */
+    public static final String CHOSEN = "is";
 
     private AnswerEdit() {}
 

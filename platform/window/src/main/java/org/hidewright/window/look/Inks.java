@@ -6,6 +6,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.FontData;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -15,12 +16,24 @@ import org.eclipse.swt.widgets.Link;
 public final class Inks {
     private final Display display;
     private final Palette palette;
+    private int em;
     private final Map<String, Font> fonts = new HashMap<>();
 
     public Inks(Display display, Palette palette) {
         this.display = display;
         this.palette = palette;
         display.disposeExec(() -> fonts.values().forEach(Font::dispose));
+    }
+
+    /** How high a line of text is, in pixels: room is measured by it, so that larger letters get more. */
+    public int em() {
+        if (em == 0) {
+            GC gc = new GC(display);
+            gc.setFont(display.getSystemFont());
+            em = gc.getFontMetrics().getHeight();
+            gc.dispose();
+        }
+        return em;
     }
 
     public Palette palette() {

@@ -40,7 +40,7 @@ public record Comparison(String left, String right, List<Line> answers, List<Lin
                         right.questions(),
                         face -> face.path().toString(),
                         QuestionFace::label,
-                        face -> face.understood().isEmpty() ? face.text() : face.understood()));
+                        QuestionFace::read));
     }
 
     private static String answer(AnswerFace face) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
@@ -81,7 +80,7 @@ public final class Faces {
                 answers(slip, words),
                 questions,
                 slip.remarks().stream()
-                        .filter(remark -> !QuestionFaces.isTold(remark, questions))
+                        .filter(remark -> !QuestionFaces.isTold(remark, questions) && !QuestionFaces.waits(remark))
                         .map(remark -> told(remark, toldBefore))
                         .toList(),
                 tables(slip, words),
@@ -96,7 +95,7 @@ public final class Faces {
     private SlipFace.Told told(Remark remark, CautionsOnce once) {
         boolean first = once.test(remark);
         return new SlipFace.Told(
-                remark.severity() != Severity.NOTE,
+                remark.severity(),
                 wording.host("severity." + remark.severity().name().toLowerCase(Locale.ROOT)),
                 wording.what(remark),
                 first ? wording.why(remark) : "",

@@ -160,6 +160,9 @@ public final class OpenProject {
         Slip laid = slip;
         for (int steps = 1; steps <= path.steps().size(); steps++) {
             AnswerPath round = new AnswerPath(path.steps().subList(0, steps));
+            if (round.steps().get(steps - 1) instanceof AnswerPath.Step.Row) {
+                mustBeThere(laid, round);
+            }
             Optional<String> preset = question(slip.id(), round)
                     .map(QuestionFace::question)
                     .filter(question -> steps(path) > steps(round) || question.kind() == Kind.ROWS)
@@ -170,6 +173,12 @@ public final class OpenProject {
             }
         }
         return laid;
+    }
+
+    private static void mustBeThere(Slip slip, AnswerPath row) {
+        if (slip.answer(row).isEmpty()) {
+            throw new Gone(row.toString());
+        }
     }
 
     private static int steps(AnswerPath path) {
@@ -194,8 +203,8 @@ public final class OpenProject {
      * row. A line that says what the columns are is passed over.
      */
     public void addRows(String slip, AnswerPath table, List<List<String>> lines) {
-        QuestionFace asked = question(slip, table).orElseThrow(() -> new IllegalArgumentException("no table " + table));
         change("", slip, one -> {
+            QuestionFace asked = question(slip, table).orElseThrow(() -> new Gone(table.toString()));
             Slip laid = laidDown(one, table);
             NewRows rows = new NewRows(asked, labels(slip));
             for (Map<String, Object> row : rows.of(lines)) {
@@ -217,7 +226,11 @@ public final class OpenProject {
 
     /** Takes a row out of its table. */
     public void removeRow(String slip, AnswerPath table, String row) {
-        change("", slip, one -> laidDown(one, table).clearing(table.row(row)));
+        change("", slip, one -> {
+            Slip laid = laidDown(one, table);
+            mustBeThere(laid, table.row(row));
+            return laid.clearing(table.row(row));
+        });
     }
 
     /** Moves a row of a table up or down; one that is at its end already stays. */
@@ -232,6 +245,7 @@ public final class OpenProject {
         }
         change("", slip, one -> {
             Slip laid = laidDown(one, table);
+            mustBeThere(laid, table.row(row));
             String moved = laid.answer(table.row(row)).map(laid::textOf).orElseThrow();
             return laid.clearing(table.row(row)).withRow(table, to, moved);
         });
@@ -278,12 +292,12 @@ public final class OpenProject {
 
     /** Takes a slip out. What was linked to it says so until it is linked elsewhere. */
     public void removeSlip(String slip) {
-        edit("", project -> project.removing(slip));
+        edit("", project -> project.removing(slip(slip).id()));
     }
 
     /** Moves a slip up or down among the others; one that is at its end already stays. */
     public void moveSlip(String slip, int by) {
-        int to = history.now().index().get(slip) + by;
+        int to = history.now().index().getOrDefault(slip, -by - 1) + by;
         if (to >= 0 && to < history.now().slips().size()) {
             edit("", project -> project.moving(slip, to));
         }
@@ -312,7 +326,7 @@ public final class OpenProject {
     }
 
     private Slip slip(String id) {
-        return history.now().slip(id).orElseThrow(() -> new IllegalArgumentException("no slip " + id));
+        return history.now().slip(id).orElseThrow(() -> new Gone(id));
     }
 
     /** A change of a slip’s text. */
@@ -334,8 +348,19 @@ public final class OpenProject {
             history.change(edit.of(history.now()), spot);
         } catch (JsonTrouble e) {
             throw new IllegalStateException("what the window writes is JSON", e);
+        } catch (Gone meanwhile) {
+            return; // clicked before the window could show that it is not there any more
         }
         workOut();
+    }
+
+    /** What is to be changed has gone since it was shown. */
+    private static final class Gone extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Gone(String what) {
+            super(what, null, false, false);
+        }
     }
 
     public boolean canUndo() {
@@ -435,8 +460,7 @@ public final class OpenProject {
 
     /** What was answered for a question, as it stands in the file; empty where nothing was. */
     public Optional<String> typed(String slip, AnswerPath path) {
-        Slip from = slip(slip);
-        return from.answer(path).map(from::textOf);
+        return history.now().slip(slip).flatMap(from -> from.answer(path).map(from::textOf));
     }
 
     /** What is shown; empty before the first is. */

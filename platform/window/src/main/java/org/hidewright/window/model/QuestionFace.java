@@ -42,6 +42,15 @@ public record QuestionFace(
         return (origin == Origin.PRESET || origin == Origin.OPEN && question.optional()) && wrong.isEmpty();
     }
 
+    /** What stands for it, as it is read: the choice by its label, a value as it was understood. */
+    public String read() {
+        return choices.stream()
+                .filter(choice -> choice.key().equals(text))
+                .map(Choice::label)
+                .findFirst()
+                .orElse(understood.isEmpty() ? text : understood);
+    }
+
     /** Whether answers stand inside it rather than for it. */
     public boolean holdsOthers() {
         return question.kind() == Kind.GROUP || question.kind() == Kind.ROWS;

@@ -16,9 +16,12 @@ import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonNode.JsonScalar;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.project.AnswerEdit;
 import org.hidewright.core.project.AnswerPath;
+import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
@@ -80,7 +83,7 @@ final class QuestionFaces {
         if (question.kind() == Kind.GROUP) {
             question.questions().forEach(inner -> add(inner, path.key(inner.key()), depth + 1, faces));
         } else if (question.kind() == Kind.VARIANTS) {
-            chosen(path).ifPresent(key -> addVariant(question, key, path, depth + 1, faces));
+            chosen(question, path).ifPresent(key -> addVariant(question, key, path, depth + 1, faces));
         }
     }
 
@@ -105,18 +108,9 @@ final class QuestionFaces {
     }
 
     private List<JsonNode> items(Question question, AnswerPath path) {
-        Optional<JsonNode> typed = slip.slip().answer(path);
-        if (typed.isPresent()) {
-            return typed.get() instanceof JsonArray rows ? rows.items() : List.of();
-        }
-        try {
-            return question.preset().isPresent()
-                            && JsonText.read(question.preset().get()).root() instanceof JsonArray rows
-                    ? rows.items()
-                    : List.of();
-        } catch (JsonTrouble noTable) {
-            return List.of();
-        }
+        return slip.slip().answer(path).or(() -> preset(question)).orElse(null) instanceof JsonArray rows
+                ? rows.items()
+                : List.of();
     }
 
     private RowFace row(Question question, AnswerPath path, String id, JsonObject row) {
@@ -149,7 +143,7 @@ final class QuestionFaces {
         variant.stream().map(QuestionFace::text).forEach(cells::add);
         inside.stream()
                 .filter(face -> !face.holdsOthers())
-                .map(face -> face.understood().isEmpty() ? face.text() : face.understood())
+                .map(QuestionFace::read)
                 .filter(text -> !text.isEmpty())
                 .forEach(cells::add);
         return new RowFace(path, id, List.copyOf(cells), List.copyOf(variant), List.copyOf(inside));
@@ -158,9 +152,14 @@ final class QuestionFaces {
     private List<String> said(AnswerPath path, boolean urgent) {
         return slip.remarks().stream()
                 .filter(remark -> remark.question().equals(path.toString()))
-                .filter(remark -> urgent == (remark.severity() != Severity.NOTE))
+                .filter(remark -> urgent == (remark.severity() != Severity.NOTE && !waits(remark)))
                 .map(wording::what)
                 .toList();
+    }
+
+    /** What another slip has to be seen to for; it is told there. */
+    static boolean waits(Remark remark) {
+        return remark.key().equals("notice." + ProjectNotices.WAITS.key());
     }
 
     private String help(Question question) {
@@ -169,12 +168,41 @@ final class QuestionFaces {
                 .orElse("");
     }
 
-    /** The variant in use: the one whose questions stand among what is asked, or that was taken. */
-    private Optional<String> chosen(AnswerPath path) {
-        return Optional.ofNullable(asked.get(path.toString()))
-                .flatMap(AskedLine::value)
-                .filter(value -> value instanceof Chosen)
-                .map(value -> ((Chosen) value).variant());
+    /**
+     * The variant in use, also on a slip that is not worked: the one whose questions are asked, else the one that was taken, else
+     * the one that is written down or preset.
+     */
+    private Optional<String> chosen(Question question, AnswerPath path) {
+        List<String> keys = question.variants().stream().map(Variant::key).toList();
+        return keys.stream()
+                .filter(key -> asked.keySet().stream().anyMatch(other -> other.startsWith(path.key(key) + ".")))
+                .findFirst()
+                .or(() -> Optional.ofNullable(asked.get(path.toString()))
+                        .flatMap(AskedLine::value)
+                        .filter(value -> value instanceof Chosen)
+                        .map(value -> ((Chosen) value).variant()))
+                .or(() -> slip.slip().answer(path).or(() -> preset(question)).flatMap(json -> written(json, keys)));
+    }
+
+    private static Optional<String> written(JsonNode json, List<String> keys) {
+        if (json instanceof JsonObject object) {
+            return object.text(AnswerEdit.CHOSEN)
+                    .filter(keys::contains)
+                    .or(() -> keys.stream()
+                            .filter(key -> object.get(key).isPresent())
+                            .findFirst());
+        }
+        return json instanceof JsonScalar scalar ? Optional.of(scalar.text()).filter(keys::contains) : Optional.empty();
+    }
+
+    private static Optional<JsonNode> preset(Question question) {
+        try {
+            return question.preset().isPresent()
+                    ? Optional.of(JsonText.read(question.preset().get()).root())
+                    : Optional.empty();
+        } catch (JsonTrouble plainText) {
+            return Optional.empty();
+        }
     }
 
     private String text(Question question, Optional<AskedLine> line) {
@@ -185,7 +213,7 @@ final class QuestionFaces {
             return LinkText.of(line.get().link().get(), worked, wording);
         }
         if (question.kind() == Kind.VARIANTS) {
-            return chosen(line.get().path())
+            return chosen(question, line.get().path())
                     .map(key -> words.variant(question, key))
                     .orElse("");
         }

@@ -3,6 +3,7 @@ package org.hidewright.window.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.work.WorkedSlip;
 
@@ -61,20 +62,22 @@ public record SlipFace(
                                 .flatMap(row -> Stream.concat(row.variant().stream(), within(row.questions())))));
     }
 
-    /** How many things of it are to be looked at. */
+    /** How many things of it are to be put right or decided: a caution is to be kept in mind, a note to be known. */
     public long urgent() {
-        return told.stream().filter(Told::urgent).count()
+        return told.stream()
+                        .filter(one -> one.how() == Severity.STOP || one.how() == Severity.CHECK)
+                        .count()
                 + questions.stream().mapToLong(QuestionFace::urgent).sum();
     }
 
     /**
      * Something that is told on a slip.
      *
-     * @param urgent whether it is to be looked at before leather is cut; a note is not
-     * @param severity in words
+     * @param how how much it matters
+     * @param severity the same in words
      * @param what what is the matter
      * @param why why that matters
      * @param next what to do
      */
-    public record Told(boolean urgent, String severity, String what, String why, String next) {}
+    public record Told(Severity how, String severity, String what, String why, String next) {}
 }

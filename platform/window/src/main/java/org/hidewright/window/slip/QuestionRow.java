@@ -19,7 +19,8 @@ import org.hidewright.window.model.QuestionFace.Origin;
 final class QuestionRow {
     private static final double SMALL = 0.85;
     private static final int STEP_IN = 12;
-    private static final int EDITOR_WIDTH = 120;
+    /** In heights of a line of text. */
+    private static final int EDITOR_WIDTH = 7;
 
     private final String slip;
     private final Desk desk;
@@ -40,17 +41,17 @@ final class QuestionRow {
         label = desk.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
         GridData left = new GridData(SWT.FILL, SWT.CENTER, true, false);
         left.horizontalIndent = STEP_IN * face.depth();
-        left.widthHint = EDITOR_WIDTH;
+        left.widthHint = EDITOR_WIDTH * desk.inks().em();
         label.setLayoutData(left);
         editor = editor(parent);
         GridData right = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        right.widthHint = EDITOR_WIDTH;
+        right.widthHint = EDITOR_WIDTH * desk.inks().em();
         editor.setLayoutData(right);
         under = desk.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
         under.setFont(desk.inks().font(SMALL, false));
         GridData below = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
         below.horizontalIndent = STEP_IN * face.depth();
-        below.widthHint = 2 * EDITOR_WIDTH;
+        below.widthHint = 2 * EDITOR_WIDTH * desk.inks().em();
         under.setLayoutData(below);
         under.setData("id", slip + "/" + face.path() + "/told");
         editor.setData("id", slip + "/" + face.path());

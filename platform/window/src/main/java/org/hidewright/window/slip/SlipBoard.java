@@ -12,7 +12,9 @@ import org.hidewright.window.model.SlipFace;
 
 /** All slips of a project, side by side. */
 public final class SlipBoard extends ScrolledComposite {
-    private static final int LEAST_WIDTH = 290;
+    /** In heights of a line of text. */
+    private static final int LEAST_WIDTH = 16;
+
     private static final int GAP = 10;
 
     private final Desk desk;
@@ -84,7 +86,7 @@ public final class SlipBoard extends ScrolledComposite {
 
     private void arrange() {
         int across = getClientArea().width;
-        int count = Columns.count(across, LEAST_WIDTH, GAP);
+        int count = Columns.count(across, LEAST_WIDTH * desk.inks().em(), GAP);
         int width = Columns.width(across, count, GAP);
         if (width != measuredFor) {
             heights.clear();

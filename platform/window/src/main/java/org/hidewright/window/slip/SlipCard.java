@@ -2,6 +2,7 @@ package org.hidewright.window.slip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -10,6 +11,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
+import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
@@ -34,6 +36,8 @@ public final class SlipCard extends Composite {
     private final Label state;
     private final AnswersPane answers;
     private final Label urgent;
+    private final Label cautioned;
+    private final Foldable cautions;
     private final Label noted;
     private final QuestionList questions;
     private final Link rest;
@@ -64,9 +68,10 @@ public final class SlipCard extends Composite {
         inHead.marginHeight = 0;
         head.setLayout(inHead);
         sign = desk.inks().dress(new Label(head, SWT.NONE), palette.ink(), palette.paper());
-        title = desk.inks().dress(new Label(head, SWT.NONE), palette.ink(), palette.paper());
+        title = desk.inks().dress(new Label(head, SWT.WRAP), palette.ink(), palette.paper());
         title.setFont(desk.inks().font(1.1, true));
         title.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        ((GridData) title.getLayoutData()).widthHint = 100;
         title.setToolTipText(face.purpose());
         title.addListener(
                 SWT.MouseUp, event -> desk.round().fold(id, !desk.round().isFolded(id)));
@@ -78,6 +83,9 @@ public final class SlipCard extends Composite {
         answers.setData("id", id + "/answers");
         urgent = words(palette.warning());
         urgent.setData("id", id + "/urgent");
+        cautioned = words(palette.warning());
+        cautioned.setData("id", id + "/cautioned");
+        cautions = new Foldable(this, desk.inks(), id + "/cautions", taller);
         noted = words(palette.quiet());
         questions = new QuestionList(this, desk, id, taller);
         wide(questions.control());
@@ -127,6 +135,7 @@ public final class SlipCard extends Composite {
                         face.state() == State.WORKED
                                 ? desk.inks().palette().accent()
                                 : desk.inks().palette().warning()));
+        boolean renamed = !title.getText().equals(face.title());
         title.setText(face.title());
         boolean folded = isFolded();
         String leading = folded
@@ -136,14 +145,15 @@ public final class SlipCard extends Composite {
                         .map(AnswerFace::inline)
                         .orElse("")
                 : "";
-        boolean other = folded != foldedBefore;
+        boolean other = folded != foldedBefore || renamed;
         if (!lead.getText().equals(leading)) {
             lead.setText(leading);
             lead.getParent().layout();
         }
         other |= text(state, folded ? "" : face.stateText());
-        other |= text(urgent, told(true));
-        other |= text(noted, folded ? "" : told(false));
+        other |= text(urgent, told(Set.of(Severity.STOP, Severity.CHECK)));
+        other |= cautions(folded);
+        other |= text(noted, folded ? "" : told(Set.of(Severity.NOTE)));
         other |= answers.show(face.answers());
         place(answers, !folded && !face.answers().isEmpty());
         return questions(folded) | folds(folded) || other;
@@ -215,9 +225,27 @@ public final class SlipCard extends Composite {
         taller.run();
     }
 
-    private String told(boolean most) {
+    /** What there is to beware of stands there; what to do about it under words that open it. */
+    private boolean cautions(boolean folded) {
+        List<SlipFace.Told> told = folded
+                ? List.of()
+                : face.told().stream()
+                        .filter(one -> one.how() == Severity.CAUTION)
+                        .toList();
+        boolean other = text(
+                cautioned,
+                told.stream().map(one -> one.severity() + ": " + one.what()).collect(Collectors.joining("\n")));
+        String next = told.stream()
+                .map(SlipFace.Told::next)
+                .filter(text -> !text.isEmpty())
+                .map(text -> "→ " + text)
+                .collect(Collectors.joining("\n"));
+        return cautions.show(desk.texts().text("slip.cautions"), next) | other;
+    }
+
+    private String told(Set<Severity> which) {
         return face.told().stream()
-                .filter(one -> one.urgent() == most)
+                .filter(one -> which.contains(one.how()))
                 .map(one -> one.severity() + ": " + one.what() + (one.next().isEmpty() ? "" : "\n→ " + one.next()))
                 .collect(Collectors.joining("\n"));
     }
