@@ -1,5 +1,6 @@
 package org.hidewright.window;
 
+import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -18,6 +19,7 @@ final class ProjectLine extends Composite {
     private final Link look;
     private final Link units;
     private final Label told;
+    private List<String> shown = List.of();
 
     /**
      * The line.
@@ -53,13 +55,20 @@ final class ProjectLine extends Composite {
 
     /** Shows how a project stands. */
     void show(ProjectFace face, String fileName, boolean unsaved) {
-        name.setText((face.name().isEmpty() ? fileName : face.name()) + (unsaved ? " *" : ""));
+        String title = (face.name().isEmpty() ? fileName : face.name()) + (unsaved ? " *" : "");
         long urgent = face.urgent();
-        Inks.say(look, urgent == 0 ? texts.text("project.well") : texts.many("project.look", urgent));
-        look.setLinkForeground(
-                inks.color(urgent == 0 ? inks.palette().quiet() : inks.palette().warning()));
-        Inks.say(units, texts.text(face.inches() ? "project.in-inches" : "project.in-mm"));
-        layout();
+        String toLookAt = urgent == 0 ? texts.text("project.well") : texts.many("project.look", urgent);
+        String unit = texts.text(face.inches() ? "project.in-inches" : "project.in-mm");
+        List<String> said = List.of(title, toLookAt, unit);
+        if (!said.equals(shown)) {
+            shown = said;
+            name.setText(title);
+            Inks.say(look, toLookAt);
+            look.setLinkForeground(inks.color(
+                    urgent == 0 ? inks.palette().quiet() : inks.palette().warning()));
+            Inks.say(units, unit);
+            layout();
+        }
     }
 
     /** Tells something that needs no answer. */

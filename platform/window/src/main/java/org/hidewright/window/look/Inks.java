@@ -76,7 +76,10 @@ public final class Inks {
 
     /** Gives such words another text. */
     public static void say(Link link, String text) {
-        link.setText("<a>" + text.replace("&", "&&").replace("<", "‹") + "</a>");
+        String words = "<a>" + text.replace("&", "&&").replace("<", "‹") + "</a>";
+        if (!link.getText().equals(words)) {
+            link.setText(words);
+        }
     }
 
     /** Gives a control its letters and what is behind them. */

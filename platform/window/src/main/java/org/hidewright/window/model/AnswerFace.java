@@ -14,6 +14,7 @@ import org.hidewright.core.jobcard.RangeWords;
  * @param beside a second way to read it, such as the fraction of an inch; may be empty
  * @param lead whether it is one of the largest things on the slip
  * @param met what it comes to over the ranges; empty where it does not move
+ * @param pending whether it moved before, and what it comes to now is still being worked out
  * @param hangs the questions of other slips that take it
  */
 public record AnswerFace(
@@ -24,6 +25,7 @@ public record AnswerFace(
         String beside,
         boolean lead,
         Optional<RangeWords.Met> met,
+        boolean pending,
         List<String> hangs) {
     /** Number and unit in one piece. */
     public String inline() {

@@ -31,18 +31,27 @@ public final class Faces {
     private final WorkedProject worked;
     private final Wording wording;
     private final boolean ranges;
+    /** What was shown before; null where nothing was. */
+    private final ProjectFace before;
+
     private final Flow flow;
 
-    private Faces(WorkedProject worked, Wording wording, boolean ranges) {
+    private Faces(WorkedProject worked, Wording wording, boolean ranges, ProjectFace before) {
         this.worked = worked;
         this.wording = wording;
         this.ranges = ranges;
+        this.before = before;
         this.flow = new Flow(worked, wording);
     }
 
-    /** A project without what ranges make of its answers, which can take a while to work out. */
-    public static ProjectFace atOnce(WorkedProject worked, Wording wording) {
-        return new Faces(worked, wording, false).project(() -> true).orElseThrow();
+    /**
+     * A project without what ranges make of its answers, which can take a while to work out. Where an answer moved before, room
+     * is left for how it moves now.
+     *
+     * @param before what was shown before; null where nothing was
+     */
+    public static ProjectFace atOnce(WorkedProject worked, Wording wording, ProjectFace before) {
+        return new Faces(worked, wording, false, before).project(() -> true).orElseThrow();
     }
 
     /**
@@ -52,7 +61,7 @@ public final class Faces {
      * @return empty where it was not wanted to its end
      */
     public static Optional<ProjectFace> whole(WorkedProject worked, Wording wording, BooleanSupplier wanted) {
-        return new Faces(worked, wording, true).project(wanted);
+        return new Faces(worked, wording, true, null).project(wanted);
     }
 
     private Optional<ProjectFace> project(BooleanSupplier wanted) {
@@ -121,12 +130,21 @@ public final class Faces {
                             shown.beside(),
                             answer.lead(),
                             moving.flatMap(range -> range.met(answer)),
+                            movedBefore(slip.slip().id(), answer.key()),
                             flow.hangsOn(slip.slip().id(), answer.key())));
                 });
             }
         }
         faces.sort(Comparator.comparing(face -> !face.lead()));
         return List.copyOf(faces);
+    }
+
+    private boolean movedBefore(String slip, String answer) {
+        return Optional.ofNullable(before)
+                .flatMap(shown -> shown.slip(slip))
+                .flatMap(shown -> shown.answer(answer))
+                .filter(shown -> shown.pending() || shown.met().isPresent())
+                .isPresent();
     }
 
     private static List<Answer> declared(WorkedSlip slip) {

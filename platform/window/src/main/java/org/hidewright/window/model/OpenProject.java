@@ -432,13 +432,14 @@ public final class OpenProject {
         long mine = ++latest;
         Project project = history.now();
         Wording wording = wording();
+        ProjectFace before = face;
         work.execute(() -> {
             if (mine != latest) {
                 return; // a later change is waiting
             }
             worked = bench.get().work(project, worked);
             last = worked;
-            show(mine, Faces.atOnce(worked, wording));
+            show(mine, Faces.atOnce(worked, wording, before));
             Faces.whole(worked, wording, () -> mine == latest).ifPresent(shown -> show(mine, shown));
         });
     }

@@ -35,6 +35,7 @@ final class AnswersPane extends Canvas {
 
     private static final double SMALL = 0.85;
     private static final int BAR = 90;
+    private static final int BAR_HEIGHT = 4;
     /** The bar is full where an answer moves by this share of itself. */
     private static final double FULL_BAR = 0.2;
 
@@ -140,7 +141,10 @@ final class AnswersPane extends Canvas {
 
     private static long lines(List<AnswerFace> faces) {
         return faces.size()
-                + 100 * faces.stream().filter(face -> face.met().isPresent()).count();
+                + 100
+                        * faces.stream()
+                                .filter(face -> face.met().isPresent() || face.pending())
+                                .count();
     }
 
     /** Forgets what stood there before. */
@@ -185,6 +189,18 @@ final class AnswersPane extends Canvas {
             y = answer.lead() ? large(gc, answer, width, y, ink) : small(gc, answer, width, y, ink);
             if (answer.met().isPresent()) {
                 y = met(gc, answer.met().get(), y, ink);
+            } else if (answer.pending()) {
+                y = text(
+                                        gc,
+                                        "…",
+                                        0,
+                                        y + BAR_HEIGHT,
+                                        SMALL,
+                                        false,
+                                        inks.palette().quiet(),
+                                        ink)
+                                .y
+                        + 2;
             }
         }
         return y;
@@ -270,7 +286,7 @@ final class AnswersPane extends Canvas {
             gc.fillRectangle((BAR - length) / 2, from, length, 3);
         }
         String text = range(met) + "  " + met.movedBy();
-        return text(gc, text, 0, from + 4, SMALL, false, inks.palette().quiet(), ink).y + 2;
+        return text(gc, text, 0, from + BAR_HEIGHT, SMALL, false, inks.palette().quiet(), ink).y + 2;
     }
 
     private int ascent(GC gc, double larger) {

@@ -1,7 +1,6 @@
 package org.hidewright.window.slip;
 
 import java.util.List;
-import java.util.Objects;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
@@ -78,13 +77,24 @@ final class QuestionRow {
 
     /** Shows how the question stands; whether it takes another height than before. */
     boolean show(QuestionFace other) {
-        boolean taller = !Objects.equals(told(other), told(face));
+        if (other.equals(face)) {
+            return false;
+        }
+        int before = height();
         face = other;
         apply();
+        boolean taller = height() != before;
         if (links != null) {
             links.show(face);
         }
         return rows != null && rows.show(face) || taller;
+    }
+
+    /** Of the line below, which is what another answer can make higher; nothing where there is none. */
+    private int height() {
+        return ((GridData) under.getLayoutData()).exclude
+                ? 0
+                : under.computeSize(Math.max(1, under.getSize().x), SWT.DEFAULT).y;
     }
 
     /** Puts it right after another control. */
@@ -153,9 +163,14 @@ final class QuestionRow {
     private void apply() {
         showing = true;
         Palette palette = desk.inks().palette();
-        label.setText(face.label());
-        label.setToolTipText(help());
-        editor.setToolTipText(help());
+        if (!label.getText().equals(face.label())) {
+            label.setText(face.label());
+        }
+        String help = help();
+        if (!help.equals(editor.getToolTipText())) {
+            label.setToolTipText(help);
+            editor.setToolTipText(help);
+        }
         if (editor instanceof Combo combo) {
             choose(combo);
         } else if (editor instanceof Text text) {
@@ -167,13 +182,24 @@ final class QuestionRow {
         if (!under.getText().equals(told)) {
             under.setText(told);
         }
-        ((GridData) under.getLayoutData()).exclude = told.isEmpty();
-        under.setVisible(!told.isEmpty());
+        GridData place = (GridData) under.getLayoutData();
+        boolean gone = told.isEmpty() && (place.exclude || !editor.isFocusControl()); // nothing jumps while it is typed
+        if (place.exclude != gone) {
+            place.exclude = gone;
+            under.setVisible(!gone);
+        }
         int colour = !face.wrong().isEmpty()
                 ? palette.warning()
                 : face.origin() == Origin.LINKED ? palette.accent() : palette.quiet();
-        under.setForeground(desk.inks().color(colour));
+        colour(under, colour);
         showing = false;
+    }
+
+    /** Colouring is what costs most of all that is done to a control. */
+    private void colour(Control control, int rgb) {
+        if (!control.getForeground().equals(desk.inks().color(rgb))) {
+            control.setForeground(desk.inks().color(rgb));
+        }
     }
 
     private String help() {
@@ -210,13 +236,15 @@ final class QuestionRow {
         String usual = left && face.origin() == Origin.PRESET
                 ? face.text()
                 : left && face.text().isEmpty() ? face.limits() : "";
-        text.setMessage(usual);
-        text.setEditable(!taken);
-        text.setForeground(desk.inks()
-                .color(
-                        taken
-                                ? desk.inks().palette().accent()
-                                : desk.inks().palette().ink()));
+        if (!text.getMessage().equals(usual)) {
+            text.setMessage(usual);
+        }
+        if (text.getEditable() == taken) {
+            text.setEditable(!taken);
+        }
+        colour(
+                text,
+                taken ? desk.inks().palette().accent() : desk.inks().palette().ink());
         String shown = taken && !face.understood().isEmpty() ? face.understood() : left ? "" : face.text();
         // while it is being typed into, what is typed counts
         if (!text.getText().equals(shown) && (taken || !text.isFocusControl() || !isBeingTyped())) {

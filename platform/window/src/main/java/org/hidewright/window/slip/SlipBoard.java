@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.SlipFace;
@@ -100,11 +101,20 @@ public final class SlipBoard extends ScrolledComposite {
         int bottom = 0;
         for (int i = 0; i < all.size(); i++) {
             int height = heights.get(all.get(i));
-            all.get(i).setBounds(spots.get(i).x(), spots.get(i).y(), width, height);
+            place(all.get(i), new Rectangle(spots.get(i).x(), spots.get(i).y(), width, height));
             bottom = Math.max(bottom, spots.get(i).y() + height);
         }
         changed.forEach(card -> card.layout(false, true));
-        setMinSize(across, bottom + GAP);
+        if (getMinHeight() != bottom + GAP || getMinWidth() != across) {
+            setMinSize(across, bottom + GAP);
+        }
+    }
+
+    /** Only what moves is moved: the toolkit lays out anew whatever it is told of. */
+    private static void place(SlipCard card, Rectangle place) {
+        if (!card.getBounds().equals(place)) {
+            card.setBounds(place);
+        }
     }
 
     /** The cards in the order of the project. */

@@ -47,6 +47,8 @@ public final class SlipCard extends Composite {
     private final Foldable sources;
     private SlipFace face;
     private boolean restOpen;
+    private boolean shownFolded;
+    private boolean first = true;
 
     /** @param taller called when something in it takes another height */
     SlipCard(Composite parent, Desk desk, SlipFace face, Runnable taller) {
@@ -126,18 +128,26 @@ public final class SlipCard extends Composite {
 
     /** Shows the slip as it is now; whether it may take another height than before. */
     boolean show(SlipFace shown) {
-        boolean foldedBefore = !answers.getVisible() && !face.answers().isEmpty();
+        if (shownFolded == isFolded() && shown.equals(face) && !first) {
+            return false;
+        }
+        first = false;
+        boolean foldedBefore = shownFolded;
         face = shown;
-        sign.setText(sign(face.state()));
-        sign.setToolTipText(face.stateText());
-        sign.setForeground(desk.inks()
-                .color(
-                        face.state() == State.WORKED
-                                ? desk.inks().palette().accent()
-                                : desk.inks().palette().warning()));
+        if (!sign.getText().equals(sign(face.state()))) {
+            sign.setText(sign(face.state()));
+            sign.setToolTipText(face.stateText());
+            int colour = face.state() == State.WORKED
+                    ? desk.inks().palette().accent()
+                    : desk.inks().palette().warning();
+            sign.setForeground(desk.inks().color(colour));
+        }
         boolean renamed = !title.getText().equals(face.title());
-        title.setText(face.title());
+        if (renamed) {
+            title.setText(face.title());
+        }
         boolean folded = isFolded();
+        shownFolded = folded;
         String leading = folded
                 ? face.answers().stream()
                         .filter(AnswerFace::lead)
@@ -261,21 +271,25 @@ public final class SlipCard extends Composite {
         };
     }
 
+    /** Gives a label its text, and its place where it has any; whether it takes another height than before. */
     private static boolean text(Label label, String text) {
-        boolean other = !label.getText().equals(text);
-        if (other) {
-            label.setText(text);
+        if (label.getText().equals(text)) {
+            return place(label, !text.isEmpty());
         }
-        place(label, !text.isEmpty());
-        return other;
+        int before = label.getSize().y;
+        label.setText(text);
+        return place(label, !text.isEmpty())
+                || label.computeSize(Math.max(1, label.getSize().x), SWT.DEFAULT).y != before;
     }
 
     /** Gives a control its place, or none; whether that is another than before. */
     private static boolean place(Control control, boolean there) {
         GridData data = (GridData) control.getLayoutData();
         boolean other = data.exclude == there;
-        data.exclude = !there;
-        control.setVisible(there);
+        if (other) {
+            data.exclude = !there;
+            control.setVisible(there);
+        }
         return other;
     }
 
