@@ -7,6 +7,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -25,6 +26,8 @@ import org.hidewright.window.words.WindowTexts;
 /** The drawings of a project: which of them is shown, how large, with which lines; and what is pointed at. */
 public final class PieceBar extends Composite {
     private static final double STEP = 1.25;
+    /** In heights of a line of text. */
+    private static final int WHICH_WIDTH = 11;
 
     private final WindowTexts texts;
     private final PieceView view;
@@ -57,6 +60,7 @@ public final class PieceBar extends Composite {
         tools.setLayout(row);
         tools.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         which = new Combo(tools, SWT.READ_ONLY);
+        which.setLayoutData(new RowData(WHICH_WIDTH * inks.em(), SWT.DEFAULT));
         which.setData("id", "drawing.which");
         which.addListener(SWT.Selection, event -> choose());
         tool(inks, tools, "fit", this::fit);
@@ -112,7 +116,7 @@ public final class PieceBar extends Composite {
         drawn.forEach(slip -> titles.add(slip.title()));
         if (!titles.equals(List.of(which.getItems()))) {
             which.setItems(titles.toArray(String[]::new));
-            which.getParent().layout();
+            layout(true, true); // the tools may need another row
         }
         List<String> ids = drawn.stream().map(SlipFace::id).toList();
         int index = ids.indexOf(chosen) + 1;
@@ -164,7 +168,7 @@ public final class PieceBar extends Composite {
     public void likeness() {
         view.likeness(!view.isLikeness());
         Inks.say(likeness, texts.text(view.isLikeness() ? "drawing.outlines" : "drawing.likeness"));
-        likeness.getParent().layout();
+        layout(true, true);
     }
 
     private String length(double mm) {
