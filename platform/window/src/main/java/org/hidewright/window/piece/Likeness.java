@@ -18,7 +18,7 @@ final class Likeness {
     private static final int THREAD = 0xF2E6CF;
     private static final double THREAD_MM = 0.8;
     /** A stitch dips into its holes: what is seen of it is this much of the way from one to the next. */
-    private static final double SEEN = 0.86;
+    private static final double SEEN = 0.7;
 
     private static final double EDGE = 0.62;
     private static final double CREASE = 0.8;
@@ -112,7 +112,7 @@ final class Likeness {
     private void stitches(List<Shape> shapes) {
         gc.setForeground(inks.color(THREAD));
         gc.setLineWidth((int) Math.max(1, Math.round(THREAD_MM * sheet.factor() * sheet.pixelsPerMm())));
-        gc.setLineCap(SWT.CAP_ROUND);
+        gc.setLineCap(SWT.CAP_FLAT);
         List<Point> holes = new ArrayList<>();
         for (Shape shape : shapes) {
             if (shape.role() == Role.STITCH_HOLE && shape instanceof Circle hole) {

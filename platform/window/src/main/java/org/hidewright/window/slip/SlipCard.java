@@ -26,6 +26,7 @@ import org.hidewright.window.model.TableFace;
  */
 public final class SlipCard extends Composite {
     private static final int MANY = 3;
+    private static final int LONGEST_LEAD = 14;
 
     private final Desk desk;
     private final String id;
@@ -153,6 +154,7 @@ public final class SlipCard extends Composite {
                         .filter(AnswerFace::lead)
                         .findFirst()
                         .map(AnswerFace::inline)
+                        .filter(text -> text.length() <= LONGEST_LEAD) // or the title had no room
                         .orElse("")
                 : "";
         boolean other = folded != foldedBefore || renamed;
