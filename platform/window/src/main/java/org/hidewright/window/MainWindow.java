@@ -130,6 +130,7 @@ final class MainWindow {
         try {
             ProjectFile file = ProjectFile.open(path);
             dropCopy();
+            project().ifPresent(OpenProject::leave);
             OpenProject project = new OpenProject(
                     path,
                     file,
@@ -188,9 +189,6 @@ final class MainWindow {
     }
 
     private void show(ProjectFace face) {
-        if (view.isDisposed()) {
-            return;
-        }
         view.show(face);
         line.show(
                 face,
@@ -308,6 +306,7 @@ final class MainWindow {
     void close() {
         leaving(() -> {
             dropCopy();
+            project().ifPresent(OpenProject::leave);
             view = null;
             shell.setText("Hidewright");
             begin();
@@ -343,6 +342,15 @@ final class MainWindow {
         if (view != null && !view.isDisposed() && view.project().unsaved()) {
             event.doit = false;
             leaving(shell::dispose);
+        }
+    }
+
+    /** Something broke that should not have: it is told, and the work goes on. */
+    void broke(RuntimeException thrown) {
+        if (!shell.isDisposed()) {
+            told.tell(
+                    room.texts().text("told.broke.help", String.valueOf(thrown)),
+                    List.of(new TellBar.Choice("seen", room.texts().text("told.seen"), () -> {})));
         }
     }
 

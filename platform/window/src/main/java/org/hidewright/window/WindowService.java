@@ -94,6 +94,7 @@ public final class WindowService implements ProjectWindow {
                 display.asyncExec(window::catalogueChanged);
             }
         };
+        display.setRuntimeExceptionHandler(window::broke);
         context.addBundleListener(bundles);
         try {
             window.open();

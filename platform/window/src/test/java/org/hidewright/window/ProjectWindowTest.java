@@ -237,6 +237,33 @@ class ProjectWindowTest {
     }
 
     @Test
+    void whatIsTakenBackIsNoChangeAnyMore() {
+        real.type("roll/round", "60 mm");
+        assertTrue(real.answers("roll").contains("[100.0\u00A0mm]"), real.answers("roll"));
+        real.press("deed.undo");
+        assertFalse(real.answers("roll").contains("["), real.answers("roll"));
+    }
+
+    @Test
+    void aProjectThatIsLeftWhileItIsWorkedOutIsNotShownAnyMore() throws Exception {
+        real.window.open(Nets.write(folder.resolve("other.json"), Files.readString(file)));
+        real.window.open(file);
+        real.window.close();
+        real.settle();
+        assertTrue(real.has(Link.class, "start.open"));
+        assertEquals("Hidewright", real.shell.getText());
+    }
+
+    @Test
+    void whatBreaksIsToldAndTheWorkGoesOn() {
+        real.window.broke(new IllegalStateException("a thread snapped"));
+        assertTrue(real.text("told.text").contains("a thread snapped"), real.text("told.text"));
+        real.press("told.seen");
+        real.type("roll/round", "60 mm");
+        assertTrue(real.answers("roll").contains("120.0"), real.answers("roll"));
+    }
+
+    @Test
     void recentProjectsStandInTheMenu() {
         MenuItem recent = real.find(MenuItem.class, "recent");
         assertEquals(file.toAbsolutePath().normalize().toString(), recent.getText());

@@ -444,6 +444,11 @@ public final class OpenProject {
         });
     }
 
+    /** Says that nobody looks at it any more: what is still being worked out for it is not shown. */
+    public void leave() {
+        latest++;
+    }
+
     /** Works everything out anew, as when bundles have come or gone. */
     public void workOutAnew() {
         work.execute(() -> worked = null);

@@ -133,6 +133,7 @@ final class AnswersPane extends Canvas {
                     .filter(now -> !now.inline().equals(old.inline()))
                     .forEach(now -> before.putIfAbsent(now.key(), old.inline()));
         }
+        shown.forEach(now -> before.remove(now.key(), now.inline())); // it is as it was again
         boolean taller = lines(shown) != lines(answers);
         answers = shown;
         redraw();

@@ -22,6 +22,9 @@ import org.hidewright.window.model.RowFace;
  */
 final class RowsEditor {
     private static final String BETWEEN = "  ·  ";
+    /** Less has no room for what scrolls. */
+    private static final int LEAST_LINES = 2;
+
     private static final int MOST_LINES = 8;
 
     private final Desk desk;
@@ -106,7 +109,7 @@ final class RowsEditor {
             lines.remove(texts.size(), lines.getItemCount() - 1);
         }
         GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
-        data.heightHint = lines.getItemHeight() * Math.max(1, Math.min(MOST_LINES, texts.size()));
+        data.heightHint = lines.getItemHeight() * Math.max(LEAST_LINES, Math.min(MOST_LINES, texts.size()));
         data.widthHint = 200;
         lines.setLayoutData(data);
         int index = index();
