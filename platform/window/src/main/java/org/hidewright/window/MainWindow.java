@@ -129,8 +129,7 @@ final class MainWindow {
     private void openNow(Path path) {
         try {
             ProjectFile file = ProjectFile.open(path);
-            dropCopy();
-            project().ifPresent(OpenProject::leave);
+            leaveNow();
             OpenProject project = new OpenProject(
                     path,
                     file,
@@ -145,11 +144,18 @@ final class MainWindow {
             room.memory().opened(path);
             line.tell("");
             tell(file.remarks());
-            unsaved.left(project.project().text()).ifPresent(text -> offer(project, text));
+            offerLeft(project, unsaved);
             project.workOut();
         } catch (FileTrouble e) {
             tell(e.remarks());
         }
+    }
+
+    /** What was said of the project that was open is of no use for another. */
+    private void leaveNow() {
+        dropCopy();
+        project().ifPresent(OpenProject::leave);
+        told.hide();
     }
 
     private void onWindow(Runnable does) {
@@ -162,17 +168,39 @@ final class MainWindow {
         }
     }
 
+    private void offerLeft(OpenProject project, UnsavedCopy copy) {
+        withCopy(() -> copy.left(project.project().text()).ifPresent(text -> offer(project, copy, text)));
+    }
+
     /** What was not saved when the program ended the last time is taken over only if the maker says so. */
-    private void offer(OpenProject project, String text) {
+    private void offer(OpenProject project, UnsavedCopy copy, String text) {
         told.tell(
                 room.texts().text("told.unsaved.help"),
                 List.of(
                         new TellBar.Choice("take", room.texts().text("told.take"), () -> {
-                            if (!project.takeOver(text)) {
+                            if (project.takeOver(text)) {
+                                withCopy(() -> {
+                                    copy.keep(text);
+                                    copy.dropLeft();
+                                });
+                            } else {
                                 line.tell(room.texts().text("told.no-project.help"));
                             }
                         }),
-                        new TellBar.Choice("leave", room.texts().text("told.leave"), this::dropCopy)));
+                        new TellBar.Choice("leave", room.texts().text("told.leave"), () -> withCopy(copy::dropLeft))));
+    }
+
+    /** Something done to the copy of what is not saved. */
+    private interface CopyDeed {
+        void run() throws IOException;
+    }
+
+    private void withCopy(CopyDeed deed) {
+        try {
+            deed.run();
+        } catch (IOException e) {
+            line.tell(room.texts().text("told.no-copy.help", WriteFault.reason(e)));
+        }
     }
 
     void tell(List<Remark> remarks) {
@@ -218,11 +246,7 @@ final class MainWindow {
 
     private void dropCopy() {
         if (unsaved != null) {
-            try {
-                unsaved.drop();
-            } catch (IOException e) {
-                line.tell(room.texts().text("told.no-copy.help", WriteFault.reason(e)));
-            }
+            withCopy(unsaved::drop);
         }
     }
 
@@ -260,7 +284,6 @@ final class MainWindow {
                         room.texts().text("deed.save-as"),
                         String.valueOf(view.project().path().getFileName()))
                 .ifPresent(path -> {
-                    dropCopy();
                     if (saved(view.project().saveAs(path))) {
                         unsaved = new UnsavedCopy(room.settings(), path);
                         room.memory().opened(path);
@@ -305,8 +328,7 @@ final class MainWindow {
 
     void close() {
         leaving(() -> {
-            dropCopy();
-            project().ifPresent(OpenProject::leave);
+            leaveNow();
             view = null;
             shell.setText("Hidewright");
             begin();

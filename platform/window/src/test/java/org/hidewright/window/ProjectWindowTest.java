@@ -226,6 +226,30 @@ class ProjectWindowTest {
     }
 
     @Test
+    void whatWasLeftUnsavedOutlivesNewChangesAndLeaving() throws Exception {
+        real.type("roll/round", "60 mm");
+        real.until(() -> Files.isDirectory(folder.resolve("settings/unsaved")));
+        real.settle();
+        real.shell.dispose(); // as when the power fails
+        real.close();
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), file);
+        real.type("roll/round", "70 mm"); // without a word on what was left
+        real.press("deed.close");
+        real.press("told.lose");
+        real.window.open(file);
+        real.settle();
+        assertEquals("The last time, changes of this project were not saved.", real.text("told.text"));
+        real.press("told.take");
+        assertEquals("60 mm", real.text("roll/round"));
+        real.press("deed.save");
+        real.press("deed.close");
+        real.window.open(file);
+        real.settle();
+        assertFalse(
+                real.find(Composite.class, "told").getVisible(), "once taken over and saved it is not offered again");
+    }
+
+    @Test
     void oneSwitchShowsEverythingInInches() {
         real.press("project.units");
         assertEquals("inches", real.text("project.units"));

@@ -64,12 +64,14 @@ class MemoryTest {
         assertEquals(Optional.empty(), copy.left("{}"));
         copy.keep("{\"a\": 1}");
         assertEquals(Optional.of("{\"a\": 1}"), copy.left("{}"));
+        copy.drop();
+        assertEquals(Optional.of("{\"a\": 1}"), copy.left("{}"), "nobody has said what becomes of it");
         assertEquals(Optional.empty(), copy.left("{\"a\": 1}"), "it was saved after all");
         assertEquals(
                 Optional.empty(),
                 new UnsavedCopy(folder.resolve("settings"), folder.resolve("two.json")).left("{}"),
                 "each project has its own");
-        copy.drop();
+        copy.dropLeft();
         assertEquals(Optional.empty(), copy.left("{}"));
     }
 }
