@@ -92,7 +92,7 @@ public final class WindowBenchmark {
         Shell shell = new Shell(display);
         Workroom room = new Workroom(
                 catalogue,
-                () -> stock,
+                stock,
                 scratch,
                 Memory.in(scratch),
                 new WindowTexts(Locale.ENGLISH),

@@ -1,11 +1,8 @@
 package org.hidewright.command;
 
 import org.hidewright.core.store.FileTrouble;
-import org.hidewright.core.store.TextFile;
-import org.hidewright.core.wording.Remark;
+import org.hidewright.core.store.WorkshopFile;
 import org.hidewright.core.workshop.Stock;
-import org.hidewright.core.workshop.Workshop;
-import org.hidewright.core.workshop.WorkshopReader;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -41,13 +38,8 @@ final class WorkshopOption {
      * @throws FileTrouble if it cannot be read or is no workshop
      */
     static Stock read(String name, Stock stock, Session session) throws FileTrouble, BadArgument {
-        WorkshopReader.Result read = WorkshopReader.read(
-                TextFile.read(FileText.named(name, session.texts())).text());
-        if (read.workshop().isEmpty()) {
-            throw new FileTrouble(read.remarks(), null);
-        }
-        read.remarks().forEach(remark -> session.tell(session.err(), remark));
-        Workshop workshop = read.workshop().get();
-        return read.remarks().stream().anyMatch(Remark::stops) ? stock.withParts(workshop) : stock.with(workshop);
+        WorkshopFile file = WorkshopFile.open(FileText.named(name, session.texts()), stock);
+        file.remarks().forEach(remark -> session.tell(session.err(), remark));
+        return file.stock();
     }
 }

@@ -134,7 +134,7 @@ final class MainWindow {
                     path,
                     file,
                     room.texts().language(),
-                    () -> new Bench(room.catalogue(), room.stock().get()),
+                    () -> new Bench(room.catalogue(), room.stock()),
                     room.work(),
                     this::onWindow,
                     this::show);

@@ -55,6 +55,8 @@ final class ProjectView extends Composite implements Desk.Round {
     private final Runnable settle = this::settle;
     private ProjectFace shown;
     private String lastRevealed = "";
+    /** Id of a slip that is about to come; empty where none is. */
+    private String toReveal = "";
 
     ProjectView(Composite parent, Workroom room, Inks inks, OpenProject project) {
         super(parent, SWT.NONE);
@@ -92,6 +94,10 @@ final class ProjectView extends Composite implements Desk.Round {
         piece.show(face, project.wording());
         if (pages.topControl == compare) {
             compare.show(face);
+        }
+        if (face.slip(toReveal).isPresent()) {
+            reveal(toReveal);
+            toReveal = "";
         }
         getDisplay().timerExec(SETTLE_MS, settle);
     }
@@ -240,6 +246,11 @@ final class ProjectView extends Composite implements Desk.Round {
             lastRevealed = urgent.get(next % urgent.size());
             reveal(lastRevealed);
         }
+    }
+
+    /** Brings a slip into view as soon as it is there. */
+    void revealOnceShown(String slip) {
+        toReveal = slip;
     }
 
     /** Brings a slip into view. */

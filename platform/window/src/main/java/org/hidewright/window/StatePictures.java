@@ -168,11 +168,13 @@ final class StatePictures {
         if (!bundle.isEmpty()) {
             addOns.turn(bundle, false);
             addOns.takeEffect();
+            window.catalogueChanged();
             settle();
             view.showBundles(window::catalogueChanged);
             picture("bundle-off");
             addOns.turn(bundle, true);
             addOns.takeEffect();
+            window.catalogueChanged();
             settle();
         }
     }

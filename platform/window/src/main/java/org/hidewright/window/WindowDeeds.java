@@ -128,7 +128,9 @@ final class WindowDeeds {
                         installed.calculator().texts(),
                         installed.calculator().declaration().purposeKey()));
                 item.setEnabled(window.project().isPresent());
-                item.addListener(SWT.Selection, event -> opened().addSlip(id, installed.bundle()));
+                item.addListener(
+                        SWT.Selection,
+                        event -> window.view().revealOnceShown(opened().addSlip(id, installed.bundle())));
             });
         }
     }

@@ -1,12 +1,12 @@
 package org.hidewright.window;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.function.Supplier;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.hidewright.core.addons.AddOns;
@@ -17,19 +17,17 @@ import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.store.FileTrouble;
-import org.hidewright.core.store.TextFile;
+import org.hidewright.core.store.WorkshopFile;
 import org.hidewright.core.window.ProjectWindow;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Stock;
-import org.hidewright.core.workshop.WorkshopReader;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
 import org.hidewright.window.model.Memory;
 import org.hidewright.window.papers.Writers;
 import org.hidewright.window.words.WindowTexts;
 import org.osgi.framework.BundleContext;
-import org.osgi.framework.BundleEvent;
 import org.osgi.framework.ServiceReference;
-import org.osgi.framework.SynchronousBundleListener;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -78,9 +76,10 @@ public final class WindowService implements ProjectWindow {
         });
         Shell shell = new Shell(display);
         Path settings = Path.of(context.getProperty("hidewright.settings"));
+        List<Remark> noted = new ArrayList<>();
         Workroom room = new Workroom(
                 new CatalogueWithAddOns(catalogue, () -> addOns),
-                stock(opening.workshop()),
+                stock(opening.workshop(), Stock.of(catalogue::tables), noted),
                 settings,
                 Memory.in(settings),
                 new WindowTexts(opening.language()),
@@ -89,16 +88,11 @@ public final class WindowService implements ProjectWindow {
                 Optional.of(addOns),
                 work);
         MainWindow window = new MainWindow(display, inks, room, shell);
-        SynchronousBundleListener bundles = event -> {
-            if (event.getType() == BundleEvent.STARTED || event.getType() == BundleEvent.STOPPED) {
-                display.asyncExec(window::catalogueChanged);
-            }
-        };
         display.setRuntimeExceptionHandler(window::broke);
-        context.addBundleListener(bundles);
         try {
             window.open();
             opening.project().ifPresent(window::open);
+            window.tell(noted);
             if (opening.pictures().isPresent()) {
                 return new StatePictures(window, room, opening.pictures().get()).make();
             }
@@ -108,7 +102,6 @@ public final class WindowService implements ProjectWindow {
                 }
             }
         } finally {
-            context.removeBundleListener(bundles);
             work.shutdownNow();
             display.dispose();
         }
@@ -130,19 +123,18 @@ public final class WindowService implements ProjectWindow {
         return Optional.ofNullable(reference).map(context::getService);
     }
 
-    /** The installed tables, and the maker’s own file where one is named; read again at every change of it. */
-    private Supplier<Stock> stock(Optional<Path> workshop) {
-        Stock bare = Stock.of(catalogue::tables);
-        return () -> workshop.map(path -> {
-                    try {
-                        return WorkshopReader.read(TextFile.read(path).text())
-                                .workshop()
-                                .map(bare::with)
-                                .orElse(bare);
-                    } catch (FileTrouble e) {
-                        return bare;
-                    }
-                })
-                .orElse(bare);
+    /** With the maker’s own file where one is named; what is wrong with it is noted. */
+    private static Stock stock(Optional<Path> workshop, Stock tables, List<Remark> noted) {
+        try {
+            if (workshop.isEmpty()) {
+                return tables;
+            }
+            WorkshopFile file = WorkshopFile.open(workshop.get(), tables);
+            noted.addAll(file.remarks());
+            return file.stock();
+        } catch (FileTrouble e) {
+            noted.addAll(e.remarks());
+            return tables;
+        }
     }
 }

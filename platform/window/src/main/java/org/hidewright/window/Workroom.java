@@ -3,7 +3,6 @@ package org.hidewright.window;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Supplier;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.workshop.Stock;
@@ -26,7 +25,7 @@ import org.hidewright.window.words.WindowTexts;
  */
 record Workroom(
         Catalogue catalogue,
-        Supplier<Stock> stock,
+        Stock stock,
         Path settings,
         Memory memory,
         WindowTexts texts,

@@ -85,7 +85,7 @@ final class RealWindow implements AutoCloseable {
         Stock stock = Stock.of(catalogue::tables);
         Workroom room = new Workroom(
                 catalogue,
-                () -> stock,
+                stock,
                 settings,
                 Memory.in(settings),
                 new WindowTexts(Locale.ENGLISH),

@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
@@ -20,6 +19,7 @@ import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Tools;
 import org.hidewright.window.words.WindowTexts;
 
 /** What is installed, each bundle with its maker, what it brings and how it stands; added, taken away, turned on and off. */
@@ -69,19 +69,11 @@ public final class BundlesPage extends Composite {
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 12;
         setLayout(layout);
-        Composite tools = inks.dress(
-                new Composite(this, SWT.NONE),
-                inks.palette().ink(),
-                inks.palette().paper());
-        RowLayout row = new RowLayout(SWT.HORIZONTAL);
-        row.spacing = 16;
-        row.marginLeft = 0;
-        tools.setLayout(row);
-        tools.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        words(tools, "page.back", "bundles.back", leave);
-        turn = words(tools, "bundles.turn-off", "bundles.turn", this::turn);
-        words(tools, "bundles.add", "bundles.add", () -> jar.get().ifPresent(this::add));
-        words(tools, "bundles.remove", "bundles.remove", this::remove);
+        Tools tools = new Tools(this, inks);
+        tools.words(texts.text("page.back"), "bundles.back", leave);
+        turn = tools.words(texts.text("bundles.turn-off"), "bundles.turn", this::turn);
+        tools.words(texts.text("bundles.add"), "bundles.add", () -> jar.get().ifPresent(this::add));
+        tools.words(texts.text("bundles.remove"), "bundles.remove", this::remove);
         told = inks.dress(
                 new Label(this, SWT.WRAP),
                 inks.palette().warning(),
@@ -103,12 +95,6 @@ public final class BundlesPage extends Composite {
         table.addListener(SWT.Resize, event -> widths());
         table.addListener(SWT.Selection, event -> chosen());
         show();
-    }
-
-    private Link words(Composite tools, String key, String id, Runnable does) {
-        Link link = inks.words(tools, texts.text(key), does);
-        link.setData("id", id);
-        return link;
     }
 
     /** Shows what is installed now. */

@@ -12,13 +12,10 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.jobcard.LinkText;
 import org.hidewright.core.jobcard.SlipWording;
-import org.hidewright.core.json.JsonNode;
-import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
@@ -113,12 +110,12 @@ public final class OpenProject {
                 slip,
                 one -> text.isBlank()
                         ? one.clearing(path)
-                        : laidDown(one, path).answering(path, JsonText.quoted(text)));
+                        : answers(slip).laidDown(one, path).answering(path, JsonText.quoted(text)));
     }
 
     /** Chooses a variant; what was typed for the others stays. */
     public void choose(String slip, AnswerPath path, String variant) {
-        change("", slip, one -> laidDown(one, path).choosing(path, variant));
+        change("", slip, one -> answers(slip).laidDown(one, path).choosing(path, variant));
     }
 
     /** Links a question to an answer, or to the cell of one. */
@@ -132,7 +129,12 @@ public final class OpenProject {
         if (!to.column().isEmpty()) {
             json.put("column", to.column());
         }
-        change("", slip, one -> laidDown(one, path).answering(path, json(json)));
+        change(
+                "",
+                slip,
+                one -> answers(slip)
+                        .laidDown(one, path)
+                        .answering(path, JsonOut.line(json).strip()));
     }
 
     /** Takes a question’s answer away, typed or linked, so that its preset stands. */
@@ -152,45 +154,10 @@ public final class OpenProject {
         return known == null ? link.toString() : LinkText.of(link, known, wording());
     }
 
-    /**
-     * The slip with the presets of what lies round an answer written down, so that one of several answers of a preset can be
-     * changed without the others.
-     */
-    private Slip laidDown(Slip slip, AnswerPath path) throws JsonTrouble {
-        Slip laid = slip;
-        for (int steps = 1; steps <= path.steps().size(); steps++) {
-            AnswerPath round = new AnswerPath(path.steps().subList(0, steps));
-            if (round.steps().get(steps - 1) instanceof AnswerPath.Step.Row) {
-                mustBeThere(laid, round);
-            }
-            Optional<String> preset = question(slip.id(), round)
-                    .map(QuestionFace::question)
-                    .filter(question -> steps(path) > steps(round) || question.kind() == Kind.ROWS)
-                    .flatMap(Question::preset)
-                    .filter(text -> text.startsWith("{") || text.startsWith("["));
-            if (preset.isPresent() && laid.answer(round).isEmpty()) {
-                laid = laid.answering(round, preset.get());
-            }
-        }
-        return laid;
-    }
-
-    private static void mustBeThere(Slip slip, AnswerPath row) {
-        if (slip.answer(row).isEmpty()) {
-            throw new Gone(row.toString());
-        }
-    }
-
-    private static int steps(AnswerPath path) {
-        return path.steps().size();
-    }
-
-    private Optional<QuestionFace> question(String slip, AnswerPath path) {
-        return Optional.ofNullable(face).flatMap(shown -> shown.slip(slip)).flatMap(shown -> shown.question(path));
-    }
-
-    private static String json(Object value) {
-        return JsonOut.line(value).strip();
+    /** What is asked on a slip, as it is shown; nothing where it is not shown yet. */
+    private AnswerEdits answers(String slip) {
+        return new AnswerEdits(path ->
+                Optional.ofNullable(face).flatMap(shown -> shown.slip(slip)).flatMap(shown -> shown.question(path)));
     }
 
     /** Adds a row to a table, as its last. */
@@ -203,18 +170,7 @@ public final class OpenProject {
      * row. A line that says what the columns are is passed over.
      */
     public void addRows(String slip, AnswerPath table, List<List<String>> lines) {
-        change("", slip, one -> {
-            QuestionFace asked = question(slip, table).orElseThrow(() -> new Gone(table.toString()));
-            Slip laid = laidDown(one, table);
-            NewRows rows = new NewRows(asked, labels(slip));
-            for (Map<String, Object> row : rows.of(lines)) {
-                Optional<JsonNode> there = laid.answer(table);
-                laid = there.orElse(null) instanceof JsonArray rowsThere
-                        ? laid.withRow(table, rowsThere.items().size(), json(row))
-                        : laid.answering(table, json(List.of(row)));
-            }
-            return laid;
-        });
+        change("", slip, one -> answers(slip).withRows(one, table, lines, labels(slip)));
     }
 
     private Function<Question, String> labels(String slip) {
@@ -226,29 +182,12 @@ public final class OpenProject {
 
     /** Takes a row out of its table. */
     public void removeRow(String slip, AnswerPath table, String row) {
-        change("", slip, one -> {
-            Slip laid = laidDown(one, table);
-            mustBeThere(laid, table.row(row));
-            return laid.clearing(table.row(row));
-        });
+        change("", slip, one -> answers(slip).withoutRow(one, table, row));
     }
 
     /** Moves a row of a table up or down; one that is at its end already stays. */
     public void moveRow(String slip, AnswerPath table, String row, int by) {
-        List<String> ids = question(slip, table).stream()
-                .flatMap(asked -> asked.rows().stream())
-                .map(RowFace::id)
-                .toList();
-        int to = ids.indexOf(row) + by;
-        if (to < 0 || to >= ids.size()) {
-            return;
-        }
-        change("", slip, one -> {
-            Slip laid = laidDown(one, table);
-            mustBeThere(laid, table.row(row));
-            String moved = laid.answer(table.row(row)).map(laid::textOf).orElseThrow();
-            return laid.clearing(table.row(row)).withRow(table, to, moved);
-        });
+        change("", slip, one -> answers(slip).movingRow(one, table, row, by));
     }
 
     /**
@@ -297,10 +236,10 @@ public final class OpenProject {
 
     /** Moves a slip up or down among the others; one that is at its end already stays. */
     public void moveSlip(String slip, int by) {
-        int to = history.now().index().getOrDefault(slip, -by - 1) + by;
-        if (to >= 0 && to < history.now().slips().size()) {
-            edit("", project -> project.moving(slip, to));
-        }
+        edit("", project -> {
+            int to = project.index().get(slip(slip).id()) + by;
+            return to >= 0 && to < project.slips().size() ? project.moving(slip, to) : project;
+        });
     }
 
     /** Gives a slip the maker’s own title; an empty one lets that of its calculator stand. */
@@ -352,15 +291,6 @@ public final class OpenProject {
             return; // clicked before the window could show that it is not there any more
         }
         workOut();
-    }
-
-    /** What is to be changed has gone since it was shown. */
-    private static final class Gone extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        Gone(String what) {
-            super(what, null, false, false);
-        }
     }
 
     public boolean canUndo() {
@@ -420,11 +350,6 @@ public final class OpenProject {
     /** The file it is saved into. */
     public Path path() {
         return path;
-    }
-
-    /** What was noticed when it was opened or saved. */
-    public List<Remark> remarks() {
-        return file.remarks();
     }
 
     /** Works out what there is, and shows it: first without ranges, then whole. */

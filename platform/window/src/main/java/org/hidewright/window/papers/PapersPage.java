@@ -10,22 +10,20 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Link;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PagePictures.Picture;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Tools;
 import org.hidewright.window.words.WindowTexts;
 
 /** The documents of a project page by page, as they will be printed. */
 public final class PapersPage extends Composite {
     private static final int MARGIN = 10;
 
-    private final Inks inks;
     private final WindowTexts texts;
     private final PagePictures pictures;
     private final Executor work;
@@ -56,7 +54,6 @@ public final class PapersPage extends Composite {
             Runnable leave,
             Runnable export) {
         super(parent, SWT.NONE);
-        this.inks = inks;
         this.texts = texts;
         this.pictures = pictures;
         this.work = work;
@@ -65,27 +62,18 @@ public final class PapersPage extends Composite {
         layout.marginWidth = 0;
         layout.marginHeight = 0;
         setLayout(layout);
-        Composite tools = inks.dress(
-                new Composite(this, SWT.NONE),
-                inks.palette().ink(),
-                inks.palette().paper());
-        RowLayout row = new RowLayout(SWT.HORIZONTAL);
-        row.center = true;
-        row.spacing = 12;
-        row.marginLeft = 12;
-        tools.setLayout(row);
-        tools.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        tool(tools, "page.back", "papers.back", leave);
+        Tools tools = new Tools(this, inks);
+        tools.words(texts.text("page.back"), "papers.back", leave);
         which = new Combo(tools, SWT.READ_ONLY);
         which.setData("id", "papers.which");
         which.addListener(SWT.Selection, event -> turn(1));
-        tool(tools, "papers.before", "papers.before", () -> turn(page - 1));
+        tools.words(texts.text("papers.before"), "papers.before", () -> turn(page - 1));
         where = inks.dress(
                 new Label(tools, SWT.NONE), inks.palette().ink(), inks.palette().paper());
         where.setData("id", "papers.where");
-        tool(tools, "papers.after", "papers.after", () -> turn(page + 1));
-        tool(tools, "papers.print", "papers.print", this::print);
-        tool(tools, "papers.export", "papers.export", export);
+        tools.words(texts.text("papers.after"), "papers.after", () -> turn(page + 1));
+        tools.words(texts.text("papers.print"), "papers.print", this::print);
+        tools.words(texts.text("papers.export"), "papers.export", export);
         told = inks.dress(
                 new Label(this, SWT.WRAP),
                 inks.palette().quiet(),
@@ -101,11 +89,6 @@ public final class PapersPage extends Composite {
         sheet.addPaintListener(event -> paint(event.gc));
         sheet.addListener(SWT.Resize, event -> draw());
         addListener(SWT.Dispose, event -> show((Image) null));
-    }
-
-    private void tool(Composite tools, String key, String id, Runnable does) {
-        Link link = inks.words(tools, texts.text(key), does);
-        link.setData("id", id);
     }
 
     /** Says that the documents are being made. */

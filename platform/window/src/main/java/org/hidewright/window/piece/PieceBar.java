@@ -8,7 +8,6 @@ import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.layout.RowData;
-import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -18,6 +17,7 @@ import org.eclipse.swt.widgets.MenuItem;
 import org.hidewright.api.measure.Length;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Tools;
 import org.hidewright.window.model.DrawingFace;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SlipFace;
@@ -50,27 +50,19 @@ public final class PieceBar extends Composite {
         layout.marginWidth = 0;
         layout.marginHeight = 0;
         setLayout(layout);
-        Composite tools = inks.dress(
-                new Composite(this, SWT.NONE),
-                inks.palette().ink(),
-                inks.palette().paper());
-        RowLayout row = new RowLayout(SWT.HORIZONTAL);
-        row.center = true;
-        row.spacing = 12;
-        tools.setLayout(row);
-        tools.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        Tools tools = new Tools(this, inks);
         which = new Combo(tools, SWT.READ_ONLY);
         which.setLayoutData(new RowData(WHICH_WIDTH * inks.em(), SWT.DEFAULT));
         which.setData("id", "drawing.which");
         which.addListener(SWT.Selection, event -> choose());
-        tool(inks, tools, "fit", this::fit);
-        tool(inks, tools, "true-size", this::trueSize);
-        tool(inks, tools, "larger", this::larger);
-        tool(inks, tools, "smaller", this::smaller);
-        Link lines = tool(inks, tools, "lines", () -> {});
+        tool(tools, "fit", this::fit);
+        tool(tools, "true-size", this::trueSize);
+        tool(tools, "larger", this::larger);
+        tool(tools, "smaller", this::smaller);
+        Link lines = tool(tools, "lines", () -> {});
         Menu menu = linesMenu(lines);
         lines.addListener(SWT.Selection, event -> menu.setVisible(true));
-        likeness = tool(inks, tools, "likeness", this::likeness);
+        likeness = tool(tools, "likeness", this::likeness);
         Composite paper = new Composite(this, SWT.NONE);
         paper.setLayout(new FillLayout());
         paper.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -86,9 +78,8 @@ public final class PieceBar extends Composite {
         tell("");
     }
 
-    private Link tool(Inks inks, Composite tools, String key, Runnable does) {
-        Link link = inks.words(tools, texts.text("drawing." + key), does);
-        link.setData("id", "drawing." + key);
+    private Link tool(Tools tools, String key, Runnable does) {
+        Link link = tools.words(texts.text("drawing." + key), "drawing." + key, does);
         link.setToolTipText(texts.text("drawing." + key + ".help"));
         return link;
     }

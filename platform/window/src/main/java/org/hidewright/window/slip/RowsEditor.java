@@ -8,11 +8,10 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Link;
 import org.hidewright.window.look.Palette;
+import org.hidewright.window.look.Tools;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.RowFace;
 
@@ -67,12 +66,7 @@ final class RowsEditor {
                 move(1);
             }
         });
-        Composite tools = desk.inks().dress(new Composite(all, SWT.NONE), palette.ink(), palette.paper());
-        RowLayout row = new RowLayout(SWT.HORIZONTAL);
-        row.marginTop = 0;
-        row.marginBottom = 0;
-        row.spacing = 10;
-        tools.setLayout(row);
+        Tools tools = new Tools(all, desk.inks());
         tool(tools, "add", this::add);
         tool(tools, "remove", this::remove);
         tool(tools, "up", () -> move(-1));
@@ -83,10 +77,9 @@ final class RowsEditor {
         show(face);
     }
 
-    private void tool(Composite tools, String key, Runnable does) {
-        Link link = desk.inks().words(tools, desk.texts().text("row." + key), does);
-        link.setData("id", slip + "/" + face.path() + "/" + key);
-        link.setToolTipText(desk.texts().text("row." + key + ".help"));
+    private void tool(Tools tools, String key, Runnable does) {
+        tools.words(desk.texts().text("row." + key), slip + "/" + face.path() + "/" + key, does)
+                .setToolTipText(desk.texts().text("row." + key + ".help"));
     }
 
     Control control() {

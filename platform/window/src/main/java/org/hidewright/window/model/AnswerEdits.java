@@ -1,0 +1,86 @@
+package org.hidewright.window.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.core.json.JsonNode.JsonArray;
+import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.project.AnswerPath;
+import org.hidewright.core.project.Slip;
+
+/**
+ * Changes inside the answers of one slip, where presets have to be written down before a part of them can be changed.
+ *
+ * @param asked what is asked at a place, as it is shown
+ */
+record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked) {
+    /**
+     * The slip with the presets of what lies round an answer written down, so that one of several answers of a preset can be
+     * changed without the others.
+     */
+    Slip laidDown(Slip slip, AnswerPath path) throws JsonTrouble {
+        Slip laid = slip;
+        for (int steps = 1; steps <= path.steps().size(); steps++) {
+            AnswerPath round = new AnswerPath(path.steps().subList(0, steps));
+            if (round.steps().get(steps - 1) instanceof AnswerPath.Step.Row) {
+                mustBeThere(laid, round);
+            }
+            boolean whole = steps == path.steps().size();
+            Optional<String> preset = asked.apply(round)
+                    .map(QuestionFace::question)
+                    .filter(question -> !whole || question.kind() == Kind.ROWS)
+                    .flatMap(Question::preset)
+                    .filter(text -> text.startsWith("{") || text.startsWith("["));
+            if (preset.isPresent() && laid.answer(round).isEmpty()) {
+                laid = laid.answering(round, preset.get());
+            }
+        }
+        return laid;
+    }
+
+    private static void mustBeThere(Slip slip, AnswerPath row) {
+        if (slip.answer(row).isEmpty()) {
+            throw new Gone(row.toString());
+        }
+    }
+
+    private QuestionFace table(AnswerPath table) {
+        return asked.apply(table).orElseThrow(() -> new Gone(table.toString()));
+    }
+
+    /** The slip with rows added to a table, after its last. */
+    Slip withRows(Slip slip, AnswerPath table, List<List<String>> lines, Function<Question, String> labels)
+            throws JsonTrouble {
+        QuestionFace into = table(table);
+        Slip laid = laidDown(slip, table);
+        for (Map<String, Object> row : new NewRows(into, labels).of(lines)) {
+            laid = laid.answer(table).orElse(null) instanceof JsonArray there
+                    ? laid.withRow(
+                            table, there.items().size(), JsonOut.line(row).strip())
+                    : laid.answering(table, JsonOut.line(List.of(row)).strip());
+        }
+        return laid;
+    }
+
+    /** The slip without a row of a table. */
+    Slip withoutRow(Slip slip, AnswerPath table, String row) throws JsonTrouble {
+        Slip laid = laidDown(slip, table.row(row));
+        return laid.clearing(table.row(row));
+    }
+
+    /** The slip with a row further up or down; one that is at its end already stays. */
+    Slip movingRow(Slip slip, AnswerPath table, String row, int by) throws JsonTrouble {
+        List<String> ids = table(table).rows().stream().map(RowFace::id).toList();
+        int to = ids.indexOf(row) + by;
+        if (to < 0 || to >= ids.size()) {
+            return slip;
+        }
+        Slip laid = laidDown(slip, table.row(row));
+        String moved = laid.answer(table.row(row)).map(laid::textOf).orElseThrow(() -> new Gone(row));
+        return laid.clearing(table.row(row)).withRow(table, to, moved);
+    }
+}
