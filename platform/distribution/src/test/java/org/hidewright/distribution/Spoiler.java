@@ -5,6 +5,7 @@ import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 
 /** Spoils texts at random, as by a slip of the hand, a bad disk or another program; the same seed spoils alike. */
 final class Spoiler {
@@ -51,14 +52,17 @@ final class Spoiler {
 
     Spoiler(long seed) {
         random = new SplittableRandom(seed);
+        System.gc(); // what other tests of the same run have left is not ours
+        heapPools().forEach(MemoryPoolMXBean::resetPeakUsage);
     }
 
-    /** The most heap that was used so far. */
+    /** The most heap that was used since the spoiling began. */
     static long heap() {
-        return ManagementFactory.getMemoryPoolMXBeans().stream()
-                .filter(pool -> pool.getType() == MemoryType.HEAP)
-                .mapToLong(Spoiler::peak)
-                .sum();
+        return heapPools().mapToLong(Spoiler::peak).sum();
+    }
+
+    private static Stream<MemoryPoolMXBean> heapPools() {
+        return ManagementFactory.getMemoryPoolMXBeans().stream().filter(pool -> pool.getType() == MemoryType.HEAP);
     }
 
     private static long peak(MemoryPoolMXBean pool) {
