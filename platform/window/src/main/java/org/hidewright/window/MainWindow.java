@@ -138,7 +138,7 @@ final class MainWindow {
                     room.work(),
                     this::onWindow,
                     this::show);
-            view = new ProjectView(body, room, inks, project);
+            view = new ProjectView(body, room, inks, project, this::catalogueChanged);
             turnTo(view, true);
             unsaved = new UnsavedCopy(room.settings(), path);
             room.memory().opened(path);

@@ -13,6 +13,7 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Slip;
@@ -44,6 +45,7 @@ final class ProjectView extends Composite implements Desk.Round {
     private final Workroom room;
     private final Desk desk;
     private final OpenProject project;
+    private final Runnable changed;
     private final SashForm sash;
     private final SlipBoard drives;
     private final SlipBoard follows;
@@ -58,10 +60,12 @@ final class ProjectView extends Composite implements Desk.Round {
     /** Id of a slip that is about to come; empty where none is. */
     private String toReveal = "";
 
-    ProjectView(Composite parent, Workroom room, Inks inks, OpenProject project) {
+    /** @param changed called when bundles have come or gone */
+    ProjectView(Composite parent, Workroom room, Inks inks, OpenProject project, Runnable changed) {
         super(parent, SWT.NONE);
         this.room = room;
         this.project = project;
+        this.changed = changed;
         this.desk = new Desk(inks, room.texts(), project, this);
         this.folded = new HashSet<>(room.memory().folded(project.path()));
         setLayout(new FillLayout());
@@ -155,18 +159,32 @@ final class ProjectView extends Composite implements Desk.Round {
         return showPapers(export);
     }
 
-    /** Shows what is installed. */
-    void showBundles(Runnable changed) {
-        room.addOns()
-                .ifPresent(addOns -> turnTo(new BundlesPage(
-                        middle,
-                        desk.inks(),
-                        room.texts(),
-                        addOns,
-                        room.work(),
-                        () -> room.asks().toOpen(room.texts().text("bundles.add"), "jar"),
-                        this::backToPiece,
-                        changed)));
+    @Override
+    public void installed(String calculator) {
+        room.addOns().ifPresent(addOns -> {
+            BundlesPage bundles = new BundlesPage(
+                    middle,
+                    desk.inks(),
+                    room.texts(),
+                    addOns,
+                    this::called,
+                    room.work(),
+                    () -> room.asks().toOpen(room.texts().text("bundles.add"), "jar"),
+                    this::backToPiece,
+                    changed);
+            bundles.choose(calculator);
+            turnTo(bundles);
+        });
+    }
+
+    /** What a calculator is called; its id where it is not there to say so. */
+    private String called(String calculator) {
+        return room.catalogue()
+                .find(calculator)
+                .map(Installed::calculator)
+                .map(known -> project.wording()
+                        .text(known.texts(), known.declaration().titleKey()))
+                .orElse(calculator);
     }
 
     /** Lets the maker measure the screen, so that true size is true. */

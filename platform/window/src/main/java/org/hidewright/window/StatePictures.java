@@ -25,6 +25,9 @@ import org.hidewright.window.model.SlipFace;
 /** Makes a picture of the window in each of its main states, with the project that is open; nothing of it is saved. */
 final class StatePictures {
     private static final long SETTLE_MS = 350;
+    /** Documents are made, then a picture of a page, then it is shown. */
+    private static final int ROUNDS = 3;
+
     private static final int FAILED = 1;
 
     private final MainWindow window;
@@ -158,7 +161,7 @@ final class StatePictures {
         if (room.addOns().isEmpty()) {
             return;
         }
-        view.showBundles(window::catalogueChanged);
+        view.installed(face().slips().get(0).calculator());
         picture("bundles");
         AddOns addOns = room.addOns().get();
         String bundle = room.catalogue()
@@ -170,7 +173,7 @@ final class StatePictures {
             addOns.takeEffect();
             window.catalogueChanged();
             settle();
-            view.showBundles(window::catalogueChanged);
+            view.installed(face().slips().get(0).calculator());
             picture("bundle-off");
             addOns.turn(bundle, true);
             addOns.takeEffect();
@@ -182,13 +185,15 @@ final class StatePictures {
     private void picture(String state) throws IOException {
         settle();
         Shell shell = window.shell();
-        Rectangle bounds = shell.getBounds();
-        Image image = new Image(display, bounds.width, bounds.height);
+        Rectangle inside = display.map(shell, null, shell.getClientArea());
+        Rectangle all =
+                inside.union(new Rectangle(shell.getLocation().x, shell.getLocation().y, 1, 1)); // with the menus
+        Image image = new Image(display, all.width, all.height);
         GC gc = new GC(display);
-        gc.copyArea(image, bounds.x, bounds.y);
+        gc.copyArea(image, all.x, all.y);
         gc.dispose();
         ImageLoader loader = new ImageLoader();
-        loader.data = new ImageData[] {image.getImageData()};
+        loader.data = new ImageData[] {image.getImageData(shell.getMonitor().getZoom())};
         image.dispose();
         number++;
         loader.save(folder.resolve(String.format("%02d-%s.png", number, state)).toString(), SWT.IMAGE_PNG);
@@ -196,9 +201,10 @@ final class StatePictures {
 
     /** Lets everything that is under way come to its end. */
     private void settle() {
-        for (int i = 0; i < 2; i++) {
+        for (int i = 0; i < ROUNDS; i++) {
             AtomicBoolean idle = new AtomicBoolean();
-            room.work().execute(() -> idle.set(true));
+            // behind what was handed to the window before
+            room.work().execute(() -> display.asyncExec(() -> idle.set(true)));
             long end = System.currentTimeMillis() + SETTLE_MS;
             while (!idle.get() || System.currentTimeMillis() < end) {
                 if (!display.readAndDispatch()) {

@@ -93,7 +93,7 @@ final class WindowDeeds {
                 "bundles",
                 SWT.MOD1 | 'B',
                 () -> open.getAsBoolean() && room.addOns().isPresent(),
-                () -> window.view().showBundles(window::catalogueChanged));
+                () -> window.view().installed(""));
     }
 
     private interface Asked {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Table;
 import org.hidewright.core.addons.CatalogueWithAddOns;
 import org.hidewright.window.kit.FakeWriters;
@@ -69,8 +70,10 @@ class BundlesWindowTest {
         assertEquals(2, lines().getItemCount());
         assertEquals("Bags 1.0.0", lines().getItem(0).getText(0));
         assertEquals("Net makers", lines().getItem(0).getText(1));
-        assertEquals("bag", lines().getItem(0).getText(2));
+        assertEquals("Bag", lines().getItem(0).getText(2));
         assertEquals("On.", lines().getItem(0).getText(3));
+        choose("org.example.cords");
+        assertEquals("Cords 1.0.0 · \nBrings: Cord\nOn.", real.text("bundles.about"));
     }
 
     @Test
@@ -88,6 +91,22 @@ class BundlesWindowTest {
         settle();
         assertEquals(before, real.answers("bag"));
         assertEquals("All worked out", real.text("project.look"));
+    }
+
+    @Test
+    void aDormantSlipLeadsToItsBundle() {
+        choose("org.example.bags");
+        real.press("bundles.turn");
+        settle();
+        assertFalse(real.text("bag/urgent").contains("hidewright addons"), real.text("bag/urgent"));
+        real.press("bundles.back");
+        assertFalse(real.find(Link.class, "roll/installed").getVisible(), "it is worked");
+        real.press("bag/installed");
+        assertTrue(real.text("bundles.about").startsWith("Bags 1.0.0"), real.text("bundles.about"));
+        real.press("bundles.turn");
+        settle();
+        assertFalse(real.answers("bag").isEmpty());
+        assertFalse(real.find(Link.class, "bag/installed").getVisible());
     }
 
     @Test

@@ -127,6 +127,17 @@ class ProjectWindowTest {
     }
 
     @Test
+    void aPieceThatCannotBeMadeSaysForWhomItWaits() {
+        real.type("roll/round", "2 sheep");
+        var view = real.window.view().piece().view();
+        assertTrue(view.shown().isEmpty(), "no drawing of another slip stands for it");
+        assertEquals("There is no piece as long as “Bag” cannot be worked out.", view.instead());
+        real.press("deed.undo");
+        assertFalse(view.shown().isEmpty());
+        assertEquals("", view.instead());
+    }
+
+    @Test
     void lettersOfOneFieldAreTakenBackTogether() {
         real.type("roll/round", "60 mm");
         real.press("roll/rest");

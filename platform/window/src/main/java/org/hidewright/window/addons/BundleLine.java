@@ -3,6 +3,7 @@ package org.hidewright.window.addons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.window.words.WindowTexts;
@@ -13,22 +14,36 @@ import org.hidewright.window.words.WindowTexts;
  * @param id by which it is turned on and off; the name of its file where it has none
  * @param name what its author calls it
  * @param maker who made it
- * @param brings what it brings
+ * @param calculators ids of the calculators it brings
+ * @param brings what it brings, by what it is called
  * @param state how it stands, in a sentence
  * @param off whether it is turned off
  * @param removable whether it can be taken away
  */
 public record BundleLine(
-        String id, String name, String maker, String brings, String state, boolean off, boolean removable) {
-    /** The line of a bundle. */
-    public static BundleLine of(AddOn addOn, WindowTexts texts) {
-        List<String> brings = new ArrayList<>(addOn.calculators());
+        String id,
+        String name,
+        String maker,
+        List<String> calculators,
+        String brings,
+        String state,
+        boolean off,
+        boolean removable) {
+    /**
+     * The line of a bundle.
+     *
+     * @param titles what a calculator of an id is called
+     */
+    public static BundleLine of(AddOn addOn, UnaryOperator<String> titles, WindowTexts texts) {
+        List<String> brings =
+                new ArrayList<>(addOn.calculators().stream().map(titles).toList());
         addOn.tables().forEach(table -> brings.add(texts.text("bundles.table", table)));
         boolean ours = addOn.origin() == Origin.PROGRAM;
         return new BundleLine(
                 addOn.id().isEmpty() ? addOn.name() : addOn.id(),
                 addOn.version().isEmpty() ? addOn.name() : addOn.name() + " " + addOn.version(),
                 addOn.maker().isEmpty() && ours ? texts.text("bundles.program") : addOn.maker(),
+                addOn.calculators(),
                 brings.isEmpty() ? texts.text("bundles.nothing") : String.join(", ", brings),
                 state(addOn, texts),
                 addOn.state() == AddOn.State.OFF,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -30,11 +31,13 @@ public final class BundlesPage extends Composite {
     private final Inks inks;
     private final WindowTexts texts;
     private final AddOns addOns;
+    private final UnaryOperator<String> titles;
     private final Executor work;
     private final Runnable changed;
     private final Table table;
     private final Link turn;
     private final Label told;
+    private final Label about;
     private List<BundleLine> lines = List.of();
 
     /** Something that changes what is installed. */
@@ -45,6 +48,7 @@ public final class BundlesPage extends Composite {
     /**
      * A page of bundles.
      *
+     * @param titles what a calculator of an id is called
      * @param work where bundles are started
      * @param jar asks the maker for a jar
      * @param leave called when the maker has seen enough
@@ -55,6 +59,7 @@ public final class BundlesPage extends Composite {
             Inks inks,
             WindowTexts texts,
             AddOns addOns,
+            UnaryOperator<String> titles,
             Executor work,
             Supplier<Optional<Path>> jar,
             Runnable leave,
@@ -63,6 +68,7 @@ public final class BundlesPage extends Composite {
         this.inks = inks;
         this.texts = texts;
         this.addOns = addOns;
+        this.titles = titles;
         this.work = work;
         this.changed = changed;
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
@@ -94,12 +100,33 @@ public final class BundlesPage extends Composite {
         }
         table.addListener(SWT.Resize, event -> widths());
         table.addListener(SWT.Selection, event -> chosen());
+        about = inks.dress(
+                new Label(this, SWT.WRAP), inks.palette().ink(), inks.palette().paper());
+        about.setData("id", "bundles.about");
+        GridData below = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
+        below.widthHint = 300;
+        about.setLayoutData(below);
         show();
+        table.select(0);
+        chosen();
+    }
+
+    /** Chooses the bundle that brings a calculator, where it is there. */
+    public void choose(String calculator) {
+        lines.stream()
+                .filter(line -> line.calculators().contains(calculator))
+                .findFirst()
+                .ifPresent(line -> {
+                    table.setSelection(lines.indexOf(line));
+                    chosen();
+                });
     }
 
     /** Shows what is installed now. */
     public void show() {
-        lines = addOns.all().stream().map(addOn -> BundleLine.of(addOn, texts)).toList();
+        lines = addOns.all().stream()
+                .map(addOn -> BundleLine.of(addOn, titles, texts))
+                .toList();
         int chosen = table.getSelectionIndex();
         table.setItemCount(lines.size());
         for (int i = 0; i < lines.size(); i++) {
@@ -131,6 +158,11 @@ public final class BundlesPage extends Composite {
         boolean off = line().filter(BundleLine::off).isPresent();
         Inks.say(turn, texts.text(off ? "bundles.turn-on" : "bundles.turn-off"));
         turn.getParent().layout();
+        // a line of the table may have no room for all of it
+        about.setText(line().map(line ->
+                        texts.text("bundles.about.help", line.name(), line.maker(), line.brings(), line.state()))
+                .orElse(""));
+        layout();
     }
 
     private void turn() {

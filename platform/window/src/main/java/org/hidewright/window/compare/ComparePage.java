@@ -20,6 +20,7 @@ import org.hidewright.window.words.WindowTexts;
 /** Two slips of a kind line by line: what differs is marked, what is the same is quiet. Both go on being worked meanwhile. */
 public final class ComparePage extends Composite {
     private static final String DIFFERS = "≠";
+    private static final String INSIDE = "    ";
 
     private final Inks inks;
     private final WindowTexts texts;
@@ -144,7 +145,9 @@ public final class ComparePage extends Composite {
         for (int i = 0; i < lines.size(); i++) {
             Comparison.Line line = lines.get(i);
             TableItem item = table.getItem(i);
-            item.setText(new String[] {line.differs() ? DIFFERS : "", line.label(), line.left(), line.right()});
+            item.setText(new String[] {
+                line.differs() ? DIFFERS : "", INSIDE.repeat(line.depth()) + line.label(), line.left(), line.right()
+            });
             item.setFont(inks.font(1, line.differs()));
             item.setForeground(inks.color(
                     line.differs() ? inks.palette().ink() : inks.palette().quiet()));

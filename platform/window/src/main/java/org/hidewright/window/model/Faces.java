@@ -90,7 +90,7 @@ public final class Faces {
                 questions,
                 slip.remarks().stream()
                         .filter(remark -> !QuestionFaces.isTold(remark, questions) && !QuestionFaces.waits(remark))
-                        .map(remark -> told(remark, toldBefore))
+                        .map(remark -> told(remark, toldBefore, slip.state()))
                         .toList(),
                 tables(slip, words),
                 working(slip),
@@ -100,15 +100,18 @@ public final class Faces {
                 flow.drives(slip.slip().id()));
     }
 
-    /** A caution that was told on a slip before is only called by its name. */
-    private SlipFace.Told told(Remark remark, CautionsOnce once) {
+    /**
+     * A caution that was told on a slip before is only called by its name. What to do about a dormant slip is not told: that is
+     * of commands, and the window leads to what is installed.
+     */
+    private SlipFace.Told told(Remark remark, CautionsOnce once, State state) {
         boolean first = once.test(remark);
         return new SlipFace.Told(
                 remark.severity(),
                 wording.host("severity." + remark.severity().name().toLowerCase(Locale.ROOT)),
                 wording.what(remark),
                 first ? wording.why(remark) : "",
-                first ? wording.next(remark) : "");
+                first && state != State.DORMANT ? wording.next(remark) : "");
     }
 
     private List<AnswerFace> answers(WorkedSlip slip, SlipWording words) {

@@ -1,5 +1,6 @@
 package org.hidewright.window.model;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,16 +17,24 @@ public record ProjectFace(String name, boolean inches, List<SlipFace> slips) {
         return slips.stream().filter(slip -> slip.id().equals(id)).findFirst();
     }
 
-    /** What is drawn of the whole: the piece that is made, else the first thing that is drawn. */
+    /**
+     * What is drawn of the whole: the piece that is made, or nothing as long as it cannot be; where no slip makes one, the first
+     * thing that is drawn.
+     */
     public List<DrawingFace> piece() {
         return slips.stream()
-                .filter(slip -> slip.makes() && !slip.drawings().isEmpty())
-                .findFirst()
-                .or(() -> slips.stream()
-                        .filter(slip -> !slip.drawings().isEmpty())
-                        .findFirst())
+                .filter(slip -> !slip.drawings().isEmpty() && (slip.makes() || unmade().isEmpty()))
+                .min(Comparator.comparing(slip -> !slip.makes()))
                 .map(SlipFace::drawings)
                 .orElse(List.of());
+    }
+
+    /** The slip that is there to make the piece and cannot as it stands. */
+    public Optional<SlipFace> unmade() {
+        List<SlipFace> makers = slips.stream().filter(SlipFace::makes).toList();
+        return makers.stream().allMatch(slip -> slip.drawings().isEmpty())
+                ? makers.stream().findFirst()
+                : Optional.empty();
     }
 
     /** How many things are to be looked at, on slips and at questions. */

@@ -91,11 +91,18 @@ public final class PapersPage extends Composite {
         addListener(SWT.Dispose, event -> show((Image) null));
     }
 
+    private void tell(String text) {
+        if (!isDisposed() && !told.getText().equals(text)) {
+            told.setText(text);
+            layout();
+        }
+    }
+
     /** Says that the documents are being made. */
     public void expect() {
         documents = List.of();
         show((Image) null);
-        told.setText(texts.text("papers.making.help"));
+        tell(texts.text("papers.making.help"));
     }
 
     /** Shows documents, the first of them, or the one that was shown before. */
@@ -105,7 +112,6 @@ public final class PapersPage extends Composite {
         which.setItems(documents.stream().map(Pages.Document::title).toArray(String[]::new));
         which.select(Math.min(index, documents.size() - 1));
         which.getParent().layout();
-        told.setText("");
         turn(page);
     }
 
@@ -129,16 +135,17 @@ public final class PapersPage extends Composite {
         document()
                 .filter(document -> area.width > 4 * MARGIN && area.height > 4 * MARGIN)
                 .ifPresent(document -> {
+                    int zoom = getMonitor().getZoom();
                     double fits = Math.min(
                             (area.width - 2 * MARGIN) / document.paper().widthMm(),
                             (area.height - 2 * MARGIN) / document.paper().heightMm());
                     int shown = page;
                     work.execute(() -> {
-                        Picture picture = pictures.picture(document.pdf(), shown, fits);
+                        Picture picture = pictures.picture(document.pdf(), shown, fits * zoom / 100);
                         if (!isDisposed()) {
                             getDisplay().asyncExec(() -> {
                                 if (!isDisposed() && mine == latest) {
-                                    show(Printing.image(getDisplay(), picture));
+                                    show(PageImage.forScreen(getDisplay(), picture, zoom));
                                 }
                             });
                         }
@@ -149,6 +156,9 @@ public final class PapersPage extends Composite {
     private void show(Image shown) {
         if (image != null) {
             image.dispose();
+        }
+        if (image == null && shown != null) {
+            tell(""); // that pages were being made
         }
         image = shown;
         if (!sheet.isDisposed()) {
@@ -171,6 +181,6 @@ public final class PapersPage extends Composite {
 
     /** Prints the document that is shown. */
     public void print() {
-        document().ifPresent(document -> told.setText(new Printing(getShell(), texts, pictures).print(document)));
+        document().ifPresent(document -> new Printing(texts, pictures, work, this::tell).print(getShell(), document));
     }
 }

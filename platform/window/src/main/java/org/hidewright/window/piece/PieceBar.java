@@ -36,6 +36,9 @@ public final class PieceBar extends Composite {
     private final Label told;
     private List<SlipFace> drawn = List.of();
     private List<DrawingFace> piece = List.of();
+    /** What is said where there is no piece to be seen. */
+    private String noPiece = "";
+
     /** Id of the slip whose drawings are shown; empty for the piece itself. */
     private String chosen = "";
 
@@ -102,6 +105,9 @@ public final class PieceBar extends Composite {
         wording = words;
         drawn = face.slips().stream().filter(slip -> !slip.drawings().isEmpty()).toList();
         piece = face.piece();
+        noPiece = face.unmade()
+                .map(slip -> texts.text("drawing.unmade.help", slip.title()))
+                .orElseGet(() -> texts.text("drawing.nothing.help"));
         List<String> titles = new ArrayList<>();
         titles.add(texts.text("drawing.piece"));
         drawn.forEach(slip -> titles.add(slip.title()));
@@ -114,14 +120,18 @@ public final class PieceBar extends Composite {
         if (which.getSelectionIndex() != index) {
             which.select(index);
         }
-        view.show(index == 0 ? piece : drawn.get(index - 1).drawings());
+        draw(index);
     }
 
     private void choose() {
         int index = which.getSelectionIndex();
         chosen = index <= 0 ? "" : drawn.get(index - 1).id();
-        view.show(index <= 0 ? piece : drawn.get(index - 1).drawings());
+        draw(index);
         view.fit();
+    }
+
+    private void draw(int index) {
+        view.show(index <= 0 ? piece : drawn.get(index - 1).drawings(), noPiece);
     }
 
     /** Shows the drawings of one slip, or of the piece where the id is empty. */

@@ -37,6 +37,7 @@ public final class PieceView extends Canvas {
     private final Inks inks;
     private final Set<LineKind> left = EnumSet.noneOf(LineKind.class);
     private List<DrawingFace> faces = List.of();
+    private String instead = "";
     private List<Planned> planned = List.of();
     private boolean likeness;
     /** Paper millimetres for one of the thing; 0 as long as it fits itself into its place. */
@@ -71,8 +72,9 @@ public final class PieceView extends Canvas {
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
-                event.result =
-                        String.join(", ", faces.stream().map(DrawingFace::label).toList());
+                event.result = instead()
+                        + String.join(
+                                ", ", faces.stream().map(DrawingFace::label).toList());
             }
         });
     }
@@ -90,12 +92,22 @@ public final class PieceView extends Canvas {
         this.lengths = lengths;
     }
 
-    /** Shows drawings. */
-    public void show(List<DrawingFace> shown) {
-        if (!shown.equals(faces)) {
+    /**
+     * Shows drawings.
+     *
+     * @param otherwise what is said where there are none
+     */
+    public void show(List<DrawingFace> shown, String otherwise) {
+        if (!shown.equals(faces) || !otherwise.equals(instead)) {
             faces = shown;
+            instead = otherwise;
             forget();
         }
+    }
+
+    /** What is said in place of a drawing; empty where there is one. */
+    public String instead() {
+        return faces.isEmpty() ? instead : "";
     }
 
     public List<DrawingFace> shown() {
@@ -246,6 +258,7 @@ public final class PieceView extends Canvas {
         if (planned.isEmpty()) {
             plan(gc);
         }
+        say(gc);
         GcCanvas canvas = new GcCanvas(gc, inks, pixelsPerMm);
         for (Planned one : planned) {
             if (likeness && !one.face().parts().isEmpty()) {
@@ -260,6 +273,17 @@ public final class PieceView extends Canvas {
             caption(gc, one);
         }
         measure(gc);
+    }
+
+    private void say(GC gc) {
+        Rectangle area = getClientArea();
+        gc.setFont(inks.font(1, false));
+        gc.setForeground(inks.color(inks.palette().quiet()));
+        int y = area.height / 3;
+        for (String line : instead().split("\n")) {
+            gc.drawText(line, Math.max(0, (area.width - gc.textExtent(line).x) / 2), y, true);
+            y += gc.getFontMetrics().getHeight();
+        }
     }
 
     private void caption(GC gc, Planned one) {

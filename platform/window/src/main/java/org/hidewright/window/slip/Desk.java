@@ -26,5 +26,8 @@ public record Desk(Inks inks, WindowTexts texts, OpenProject project, Round roun
 
         /** Shows the drawings of a slip. */
         void draw(String slip);
+
+        /** Shows what is installed, the bundle that brings a calculator chosen. */
+        void installed(String calculator);
     }
 }

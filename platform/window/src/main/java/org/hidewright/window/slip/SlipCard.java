@@ -39,6 +39,7 @@ public final class SlipCard extends Composite {
     private final Label urgent;
     private final Label cautioned;
     private final Foldable cautions;
+    private final Link installed;
     private final Label noted;
     private final QuestionList questions;
     private final Link rest;
@@ -86,6 +87,12 @@ public final class SlipCard extends Composite {
         answers.setData("id", id + "/answers");
         urgent = words(palette.warning());
         urgent.setData("id", id + "/urgent");
+        installed = wide(desk.inks()
+                .words(
+                        this,
+                        desk.texts().text("deed.bundles"),
+                        () -> desk.round().installed(this.face.calculator())));
+        installed.setData("id", id + "/installed");
         cautioned = words(palette.warning());
         cautioned.setData("id", id + "/cautioned");
         cautions = new Foldable(this, desk.inks(), id + "/cautions", taller);
@@ -164,6 +171,7 @@ public final class SlipCard extends Composite {
         }
         other |= text(state, folded ? "" : face.stateText());
         other |= text(urgent, told(Set.of(Severity.STOP, Severity.CHECK)));
+        other |= place(installed, !folded && face.state() == State.DORMANT);
         other |= cautions(folded);
         other |= text(noted, folded ? "" : told(Set.of(Severity.NOTE)));
         other |= answers.show(face.answers());
@@ -185,15 +193,8 @@ public final class SlipCard extends Composite {
     private static String table(TableFace table) {
         List<String> lines = new ArrayList<>();
         lines.add(table.label());
-        for (List<String> row : table.rows()) {
-            List<String> cells = new ArrayList<>();
-            for (int i = 0; i < row.size(); i++) {
-                if (!row.get(i).isEmpty()) {
-                    String head = table.head().get(i);
-                    cells.add(head.isEmpty() ? row.get(i) : head + " " + row.get(i));
-                }
-            }
-            lines.add(String.join("  ·  ", cells));
+        for (int row = 0; row < table.rows().size(); row++) {
+            lines.add(String.join("  ·  ", table.row(row)));
         }
         return String.join("\n", lines);
     }

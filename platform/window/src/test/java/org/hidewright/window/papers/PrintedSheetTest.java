@@ -8,8 +8,12 @@ import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.eclipse.swt.graphics.Point;
@@ -79,14 +83,22 @@ class PrintedSheetTest {
                 return new Picture(width, height, pixels);
             }
         };
-        new Printing(null, new WindowTexts(Locale.ENGLISH), pictures)
-                .print(new Pages.Document("Marks", new byte[0], 1, Paper.A4), file);
+        List<String> told = new ArrayList<>();
+        ExecutorService work = Executors.newSingleThreadExecutor();
+        new Printing(new WindowTexts(Locale.ENGLISH), pictures, work, told::add)
+                .print(new Pages.Document("Marks", new byte[0], 1, Paper.A4), file, display);
         long end = System.nanoTime() + 10_000_000_000L;
         while (!isWhole(printed) && System.nanoTime() < end) {
             if (!display.readAndDispatch()) {
                 Thread.sleep(20);
             }
         }
+        work.shutdown();
+        assertEquals(
+                List.of(
+                        "Page 1 of 1 is on its way to the printer …",
+                        "Pages sent to the printer in true size: 1. Hold a ruler to the check square before you cut."),
+                told);
         BufferedImage sheet = shown(printed);
         int[] box = blackBox(sheet);
         assertEquals(20, (box[2] - box[0] + 1) / DOTS_PER_MM, 0.2, "as wide as it is");
