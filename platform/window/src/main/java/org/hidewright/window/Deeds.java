@@ -16,6 +16,7 @@ final class Deeds {
     private final Menu bar;
     private final Shell shell;
     private final List<Runnable> checks = new ArrayList<>();
+    private final List<MenuItem> items = new ArrayList<>();
 
     Deeds(Shell shell, WindowTexts texts) {
         this.shell = shell;
@@ -35,6 +36,8 @@ final class Deeds {
         Menu menu = new Menu(shell, SWT.DROP_DOWN);
         menu.setData("id", "menu." + key);
         menu.addListener(SWT.Show, event -> check());
+        // a key does not reach an item that is grey, and what was so when the menu was seen last may have changed since
+        menu.addListener(SWT.Hide, event -> items.forEach(deed -> deed.setEnabled(true)));
         item.setMenu(menu);
         return menu;
     }
@@ -56,6 +59,7 @@ final class Deeds {
                 does.run();
             }
         });
+        items.add(item);
         checks.add(() -> item.setEnabled(possible.getAsBoolean()));
     }
 

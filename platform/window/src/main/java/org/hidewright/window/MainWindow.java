@@ -180,7 +180,8 @@ final class MainWindow {
                         new TellBar.Choice("take", room.texts().text("told.take"), () -> {
                             if (project.takeOver(text)) {
                                 withCopy(() -> {
-                                    copy.keep(text);
+                                    copy.want(text);
+                                    copy.write();
                                     copy.dropLeft();
                                 });
                             } else {
@@ -227,17 +228,18 @@ final class MainWindow {
     }
 
     private void keepCopy() {
-        if (shell.isDisposed()
-                || view == null
-                || view.isDisposed()
-                || !view.project().unsaved()) {
+        if (shell.isDisposed() || view == null || view.isDisposed()) {
+            return;
+        }
+        if (!view.project().unsaved()) {
+            dropCopy(); // what was changed has been taken back
             return;
         }
         UnsavedCopy to = unsaved;
-        String text = view.project().project().text();
+        to.want(view.project().project().text());
         room.work().execute(() -> {
             try {
-                to.keep(text);
+                to.write();
             } catch (IOException e) {
                 onWindow(() -> line.tell(room.texts().text("told.no-copy.help", WriteFault.reason(e))));
             }
@@ -364,6 +366,8 @@ final class MainWindow {
         if (view != null && !view.isDisposed() && view.project().unsaved()) {
             event.doit = false;
             leaving(shell::dispose);
+        } else {
+            dropCopy();
         }
     }
 

@@ -233,11 +233,22 @@ final class ProjectView extends Composite implements Desk.Round {
                         .filter(one -> one.calculator().equals(kind))
                         .count()
                 < 2;
-        compare(slip, alone ? project.copySlip(slip, room.texts().text("slip.what-if-of", title(slip))) : "");
+        if (alone) {
+            tryOut(slip);
+        } else {
+            compare(slip, "");
+        }
     }
 
     @Override
-    public void compare(String slip, String other) {
+    public void tryOut(String slip) {
+        String trial = project.tryOut(slip, room.texts().text("slip.what-if-of", title(slip)));
+        revealOnceShown(trial);
+        compare(slip, trial);
+    }
+
+    /** Shows two slips of a kind beside each other; the other may be about to come. */
+    void compare(String slip, String other) {
         compare.compare(slip, other);
         compare.show(shown);
         turnTo(compare);

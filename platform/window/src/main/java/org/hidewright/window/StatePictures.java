@@ -140,18 +140,15 @@ final class StatePictures {
         picture("refused");
         opened().undo();
         settle();
-        String copy = opened().copySlip(
-                        changed.slip(),
-                        room.texts()
-                                .text(
-                                        "slip.what-if-of",
-                                        face().slip(changed.slip())
-                                                .orElseThrow()
-                                                .title()));
+        view.tryOut(changed.slip());
         settle();
+        String copy = face().slips().stream()
+                .filter(slip -> !slip.triesFor().isEmpty())
+                .findFirst()
+                .orElseThrow()
+                .id();
         opened().type(copy, changed.question().path(), changed.other());
         settle();
-        view.compare(changed.slip(), copy);
         picture("compared");
         view.backToPiece();
         opened().removeSlip(copy);

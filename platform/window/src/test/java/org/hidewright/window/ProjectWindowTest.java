@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
@@ -150,6 +153,38 @@ class ProjectWindowTest {
         real.press("deed.redo");
         assertEquals("60 mm", real.text("roll/round"));
         assertTrue(real.answers("hem").contains("126.0\u00A0mm"), real.answers("hem"));
+    }
+
+    @Test
+    void whatWasTakenBackIsNotOfferedTheNextTime() throws Exception {
+        real.type("roll/round", "60 mm");
+        Path copies = folder.resolve("settings/unsaved");
+        real.until(() -> Files.isDirectory(copies) && !isEmpty(copies));
+        real.press("deed.undo");
+        real.window.shell().close();
+        real.close();
+        assertTrue(isEmpty(copies));
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), folder.resolve("bag.json"));
+        assertFalse(real.has(Link.class, "told.take"));
+    }
+
+    private static boolean isEmpty(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.findAny().isEmpty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void aKeyWorksAlsoWhereItsMenuWasGreyWhenItWasSeen() {
+        MenuItem undo = real.find(MenuItem.class, "deed.undo");
+        undo.getParent().notifyListeners(SWT.Show, new Event());
+        assertFalse(undo.getEnabled());
+        undo.getParent().notifyListeners(SWT.Hide, new Event());
+        assertTrue(undo.getEnabled(), "or the system would not let the key through");
+        real.press("deed.undo");
+        assertEquals("50 mm", real.text("roll/round"), "nothing is there to take back");
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
@@ -97,6 +98,13 @@ final class JobCard {
         blocks.add(rows == 0 ? Paragraph.of(wording.host("job-card.no-slips")) : table.build());
         if (wording.inches() && worked.slips().values().stream().anyMatch(JobCard::lengthsInTables)) {
             blocks.add(Paragraph.quiet(wording.host("job-card.inches.help")));
+        }
+        if (!worked.leftOut().isEmpty()) {
+            blocks.add(Paragraph.quiet(wording.host(
+                    "job-card.left-out.help",
+                    worked.leftOut().stream()
+                            .map(slip -> new SlipWording(slip, wording).title())
+                            .collect(Collectors.joining("; ")))));
         }
         List<Checks.Check> urgent = urgent();
         if (!urgent.isEmpty()) {

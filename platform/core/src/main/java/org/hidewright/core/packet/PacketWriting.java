@@ -39,14 +39,16 @@ public record PacketWriting(Optional<PdfWriter> pdf, Optional<CsvWriter> csv, Li
     }
 
     /**
-     * Writes everything into a folder that is free for it.
+     * Writes everything that is made into a folder that is free for it.
      *
+     * @param whole the project with what it only tries out, which is left out
      * @return whether every part of the packet was written
      * @throws PacketTrouble if a file cannot be written
      */
     public boolean write(
-            WorkedProject worked, Wording wording, Papers papers, LocalDate date, PacketFolder folder, Told told)
+            WorkedProject whole, Wording wording, Papers papers, LocalDate date, PacketFolder folder, Told told)
             throws PacketTrouble {
+        WorkedProject worked = whole.toMake();
         folder.make();
         List<Remark> missing = new ArrayList<>();
         Map<String, byte[]> pages = pages(worked, wording, papers, date, remark -> {

@@ -33,7 +33,8 @@ public final class ProjectReader {
 
     private static final List<String> HEAD = List.of("hidewright", "name", "about", "show", Project.WORKSHOP, "slips");
     private static final List<String> SHOW = List.of("units", "paper", "language");
-    private static final List<String> SLIP = List.of("id", "calculator", "version", "from", "title", "questions");
+    private static final List<String> SLIP =
+            List.of("id", "calculator", "version", "from", "title", "what-if", "questions");
 
     private static final String A_SLIP = "{\"id\": \"…\", \"calculator\": \"…\", \"questions\": {…}}";
 
@@ -184,7 +185,7 @@ public final class ProjectReader {
 
     private void shapes(Slip slip) {
         JsonObject object = slip.node();
-        List.of("from", "title").forEach(key -> text(object, key, slip.id()));
+        List.of("from", "title", "what-if").forEach(key -> text(object, key, slip.id()));
         object.get("version")
                 .filter(version -> !slip.textOf(version).matches("[1-9]\\d{0,8}"))
                 .ifPresent(version -> wrongShape("version", "1", version, slip.id()));

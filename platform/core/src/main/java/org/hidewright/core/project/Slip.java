@@ -19,6 +19,8 @@ public final class Slip {
     /** The brackets of the project and of its slips. */
     private static final int AROUND = 2;
 
+    private static final String WHAT_IF = "what-if";
+
     private final String id;
     private final String calculator;
     private final JsonText source;
@@ -65,6 +67,11 @@ public final class Slip {
     /** The name of the bundle that brought the calculator when the slip was written. */
     public Optional<String> from() {
         return node.text("from");
+    }
+
+    /** Id of the slip it tries something out for, so that it is worked and compared but not made; empty for all others. */
+    public Optional<String> whatIf() {
+        return node.text(WHAT_IF);
     }
 
     /** What was typed, by question key; empty where nothing was. */
@@ -139,12 +146,24 @@ public final class Slip {
 
     /** The slip with the maker's own title; an empty one takes it away. */
     public Slip titled(String title) throws JsonTrouble {
-        Optional<JsonNode> there = node.get("title");
-        if (title.isEmpty()) {
-            return there.isEmpty() ? this : new Slip(source.without(node, "title"));
-        }
-        String json = JsonText.quoted(title);
-        return new Slip(there.isPresent() ? source.with(there.get(), json) : source.withMember(node, "title", json));
+        return title.isEmpty() && node.get("title").isPresent()
+                ? new Slip(source.without(node, "title"))
+                : title.isEmpty() ? this : with("title", JsonText.quoted(title));
+    }
+
+    /** The slip as one that tries something out for another. */
+    public Slip asWhatIf(String of) throws JsonTrouble {
+        return with(WHAT_IF, JsonText.quoted(of));
+    }
+
+    /** The slip with all that was typed on another of its kind in place of what was typed on it. */
+    public Slip answeredAs(Slip other) throws JsonTrouble {
+        return with("questions", other.asked().textOf(other.asked().questions()));
+    }
+
+    private Slip with(String key, String json) throws JsonTrouble {
+        Optional<JsonNode> there = node.get(key);
+        return new Slip(there.isPresent() ? source.with(there.get(), json) : source.withMember(node, key, json));
     }
 
     /** The slip under another id. */

@@ -46,7 +46,11 @@ public final class Linkable {
     }
 
     private void from(String id, WorkedSlip from) {
-        if (from.answers().isEmpty() || hangs(worked.project().index().get(id))) {
+        boolean onlyTries = from.slip().whatIf().isPresent()
+                && worked.project().slips().get(slip).whatIf().isEmpty();
+        if (onlyTries
+                || from.answers().isEmpty()
+                || hangs(worked.project().index().get(id))) {
             return;
         }
         Values answers = from.answers().get();

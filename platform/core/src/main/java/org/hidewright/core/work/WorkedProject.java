@@ -3,7 +3,9 @@ package org.hidewright.core.work;
 import java.util.AbstractMap;
 import java.util.AbstractSet;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +29,8 @@ public final class WorkedProject {
     private final LinkGraph graph;
     private final SharedList<WorkedSlip> worked;
     private final SharedList<LateRanges> ranges;
-    private final Map<String, WorkedSlip> slips = new ById();
+    private final Set<String> leftOut;
+    private final Map<String, WorkedSlip> slips;
     private final SharedTrials trials = new SharedTrials(this);
 
     /**
@@ -43,11 +46,50 @@ public final class WorkedProject {
             LinkGraph graph,
             SharedList<WorkedSlip> worked,
             SharedList<LateRanges> ranges) {
+        this(project, looked, graph, worked, ranges, Set.of());
+    }
+
+    private WorkedProject(
+            Project project,
+            Looked looked,
+            LinkGraph graph,
+            SharedList<WorkedSlip> worked,
+            SharedList<LateRanges> ranges,
+            Set<String> leftOut) {
         this.project = project;
         this.looked = looked;
         this.graph = graph;
         this.worked = worked;
         this.ranges = ranges;
+        this.leftOut = leftOut;
+        this.slips = leftOut.isEmpty() ? new ById() : without(new ById(), leftOut);
+    }
+
+    private static Map<String, WorkedSlip> without(Map<String, WorkedSlip> all, Set<String> leftOut) {
+        Map<String, WorkedSlip> kept = new LinkedHashMap<>(all);
+        kept.keySet().removeAll(leftOut);
+        return Collections.unmodifiableMap(kept);
+    }
+
+    /** The same without the slips that only try something out: what is made by. One that another takes from stays. */
+    public WorkedProject toMake() {
+        Set<String> trying = new LinkedHashSet<>();
+        slips.forEach((id, slip) -> slip.slip().whatIf().ifPresent(of -> trying.add(id)));
+        boolean fewer = true;
+        while (fewer) {
+            Set<String> taken = new LinkedHashSet<>();
+            slips.values().stream()
+                    .filter(slip -> !trying.contains(slip.slip().id()))
+                    .flatMap(slip -> slip.asked().stream())
+                    .forEach(line -> line.link().ifPresent(link -> taken.add(link.slip())));
+            fewer = trying.removeAll(taken);
+        }
+        return new WorkedProject(project, looked, graph, worked, ranges, Collections.unmodifiableSet(trying));
+    }
+
+    /** What {@link #toMake} has left out, in the order of the file. */
+    public List<WorkedSlip> leftOut() {
+        return leftOut.stream().map(id -> worked.get(project.index().get(id))).toList();
     }
 
     public Project project() {

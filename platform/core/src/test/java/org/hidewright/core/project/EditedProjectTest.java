@@ -3,6 +3,7 @@ package org.hidewright.core.project;
 import static org.hidewright.core.bench.Shop.project;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.hidewright.core.json.JsonTrouble;
@@ -143,6 +144,20 @@ class EditedProjectTest {
         assertThrows(IllegalArgumentException.class, () -> slip.withRow(at("held"), 0, "{}"));
         Slip empty = slip.answering(at("rows"), "[]").withRow(at("rows"), 0, "{\"id\": \"n\"}");
         assertEquals("[{\"id\": \"n\"}]", empty.textOf(empty.answer(at("rows")).orElseThrow()));
+    }
+
+    @Test
+    void aSlipTriesSomethingOutForAnotherAndIsTakenOver() throws Exception {
+        Slip trying = kit.slip("b").orElseThrow().asWhatIf("a");
+        assertEquals("a", trying.whatIf().orElseThrow());
+        assertEquals("b", trying.asWhatIf("b").whatIf().orElseThrow());
+        assertEquals(TEXT, kit.with(kit.slip("b").orElseThrow()).text());
+        Slip over = kit.slip("a").orElseThrow().answeredAs(trying.answering(at("take"), "\"3 mm\""));
+        assertEquals("{\"take\": \"3 mm\"}", over.textOf(over.questions()));
+        Slip bare = kit.slip("a").orElseThrow().answeredAs(trying);
+        assertEquals("{}", bare.textOf(bare.questions()));
+        assertEquals("a", over.id());
+        assertTrue(over.whatIf().isEmpty());
     }
 
     @Test

@@ -82,6 +82,7 @@ public final class Faces {
         return new SlipFace(
                 slip.slip().id(),
                 slip.slip().calculator(),
+                slip.slip().whatIf().map(this::title).orElse(""),
                 words.title(),
                 words.purpose(),
                 slip.state(),
@@ -98,6 +99,12 @@ public final class Faces {
                 drawings(slip, words),
                 makes(slip),
                 flow.drives(slip.slip().id()));
+    }
+
+    private String title(String slip) {
+        return Optional.ofNullable(worked.slips().get(slip))
+                .map(known -> new SlipWording(known, wording).title())
+                .orElse(slip);
     }
 
     /**

@@ -18,10 +18,12 @@ final class Flow {
     private final Map<String, Set<String>> sources = new HashMap<>();
     private final Map<String, List<String>> takers = new HashMap<>();
     private final Set<String> drives = new HashSet<>();
+    private final Map<String, String> triesFor = new HashMap<>();
 
     Flow(WorkedProject worked, Wording wording) {
         worked.slips().forEach((id, slip) -> {
             SlipWording words = new SlipWording(slip, wording);
+            slip.slip().whatIf().ifPresent(of -> triesFor.put(id, of));
             for (AskedLine line : slip.asked()) {
                 line.link().ifPresent(link -> {
                     sources.computeIfAbsent(id, any -> new HashSet<>()).add(link.slip());
@@ -53,9 +55,12 @@ final class Flow {
         return new Link(slip, key, "", "").toString();
     }
 
-    /** Whether the piece hangs on a slip; where none is made, whether it takes from no other. */
+    /**
+     * Whether the piece hangs on a slip; where none is made, whether it takes from no other. What tries something out stands with
+     * the slip it is for.
+     */
     boolean drives(String slip) {
-        return drives.contains(slip);
+        return drives.contains(triesFor.getOrDefault(slip, slip));
     }
 
     /** The questions that take an answer, in words. */

@@ -221,6 +221,31 @@ public final class OpenProject {
         return id;
     }
 
+    /**
+     * Puts a copy of a slip right after it, to try something out on: it is worked and compared, but not made.
+     *
+     * @param title of the copy
+     * @return its id
+     */
+    public String tryOut(String slip, String title) {
+        String id = freeId(slip);
+        edit("", project -> {
+            Slip of = slip(slip);
+            Slip copy = of.called(id).titled(title).asWhatIf(of.whatIf().orElse(slip));
+            return project.adding(project.index().get(slip) + 1, copy.text());
+        });
+        return id;
+    }
+
+    /** Takes what was tried out over into the slip it was tried out for. */
+    public void takeOverTrial(String slip) {
+        edit("", project -> {
+            Slip tried = slip(slip);
+            Slip real = slip(tried.whatIf().orElseThrow(() -> new Gone(slip)));
+            return project.with(real.answeredAs(tried)).removing(slip);
+        });
+    }
+
     private String freeId(String wanted) {
         String free = wanted;
         for (int i = 2; history.now().index().containsKey(free); i++) {

@@ -12,6 +12,7 @@ import org.hidewright.core.work.WorkedSlip;
  *
  * @param id by which links name it
  * @param calculator id of what works it out
+ * @param triesFor title of the slip it tries something out for; empty for a slip that is made
  * @param title the maker's, else the calculator's
  * @param purpose what the calculator is for, in one line
  * @param state how it stands
@@ -29,6 +30,7 @@ import org.hidewright.core.work.WorkedSlip;
 public record SlipFace(
         String id,
         String calculator,
+        String triesFor,
         String title,
         String purpose,
         WorkedSlip.State state,

@@ -19,6 +19,8 @@ public final class UnsavedCopy {
 
     private final Path copy;
     private final Path aside;
+    /** What is to be kept; null where nothing is. */
+    private String wanted;
 
     /** @param settings the maker’s folder of settings; need not be there */
     public UnsavedCopy(Path settings, Path project) {
@@ -30,17 +32,24 @@ public final class UnsavedCopy {
         this.aside = folder.resolve(name + ".left.json");
     }
 
-    /** Writes it. */
-    public void keep(String text) throws IOException {
-        Files.createDirectories(copy.toAbsolutePath().getParent());
-        WholeFile.write(copy, text.getBytes(StandardCharsets.UTF_8));
+    /** Says what is to be kept; {@link #write} does it, on whatever thread. */
+    public synchronized void want(String text) {
+        wanted = text;
+    }
+
+    /** Writes what is to be kept, if anything still is: what was saved or let go meanwhile is not. */
+    public synchronized void write() throws IOException {
+        if (wanted != null) {
+            Files.createDirectories(copy.toAbsolutePath().getParent());
+            WholeFile.write(copy, wanted.getBytes(StandardCharsets.UTF_8));
+        }
     }
 
     /**
      * What was left unsaved, if it is another text than that of the file; set aside until {@link #dropLeft}. Of an older one
      * that nobody has said anything about, the newer takes the place.
      */
-    public Optional<String> left(String saved) throws IOException {
+    public synchronized Optional<String> left(String saved) throws IOException {
         if (Files.isRegularFile(copy)) {
             if (Files.readString(copy).equals(saved)) {
                 drop();
@@ -58,8 +67,9 @@ public final class UnsavedCopy {
         Files.deleteIfExists(aside);
     }
 
-    /** Takes the copy away. */
-    public void drop() throws IOException {
+    /** Takes the copy away: nothing is to be kept. */
+    public synchronized void drop() throws IOException {
+        wanted = null;
         Files.deleteIfExists(copy);
     }
 }

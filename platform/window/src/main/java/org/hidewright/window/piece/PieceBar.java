@@ -127,7 +127,7 @@ public final class PieceBar extends Composite {
         int index = which.getSelectionIndex();
         chosen = index <= 0 ? "" : drawn.get(index - 1).id();
         draw(index);
-        view.fit();
+        fit();
     }
 
     private void draw(int index) {
@@ -143,6 +143,7 @@ public final class PieceBar extends Composite {
 
     public void fit() {
         view.fit();
+        tell("");
     }
 
     /** In true size; where nobody has measured the screen, what the system says of it counts. */

@@ -18,11 +18,11 @@ public record Desk(Inks inks, WindowTexts texts, OpenProject project, Round roun
         /** Folds a slip, or opens it. */
         void fold(String slip, boolean folded);
 
-        /** Shows a slip beside the next of its kind; beside a copy of it where there is none. */
+        /** Shows a slip beside the next of its kind; beside a copy to try something out on where there is none. */
         void compare(String slip);
 
-        /** Shows two slips of a kind beside each other. */
-        void compare(String slip, String other);
+        /** Makes a copy to try something out on, and shows it beside the slip. */
+        void tryOut(String slip);
 
         /** Shows the drawings of a slip. */
         void draw(String slip);

@@ -15,6 +15,7 @@ import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
+import org.hidewright.window.look.Tools;
 import org.hidewright.window.model.AnswerFace;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.SlipFace;
@@ -34,6 +35,7 @@ public final class SlipCard extends Composite {
     private final Label sign;
     private final Label title;
     private final Label lead;
+    private final Composite trial;
     private final Label state;
     private final AnswersPane answers;
     private final Label urgent;
@@ -82,6 +84,7 @@ public final class SlipCard extends Composite {
         lead = desk.inks().dress(new Label(head, SWT.RIGHT), palette.ink(), palette.paper());
         lead.setFont(desk.inks().font(1.1, true));
         new SlipMenu(head, desk, id);
+        trial = trial();
         state = words(palette.warning());
         answers = wide(new AnswersPane(this, desk, id));
         answers.setData("id", id + "/answers");
@@ -117,6 +120,27 @@ public final class SlipCard extends Composite {
                         desk.inks().palette().paper());
         control.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
         return control;
+    }
+
+    /** Of a slip that only tries something out: that it is not made, and how that ends. */
+    private Composite trial() {
+        Tools tools = new Tools(this, desk.inks());
+        wide(tools);
+        Label not = desk.inks()
+                .dress(
+                        new Label(tools, SWT.NONE),
+                        desk.inks().palette().ink(),
+                        desk.inks().palette().paper());
+        not.setText(desk.texts().text("slip.trial"));
+        tools.words(
+                desk.texts().text("slip.trial-take"),
+                id + "/take",
+                () -> desk.project().takeOverTrial(id));
+        tools.words(
+                desk.texts().text("slip.trial-drop"),
+                id + "/drop",
+                () -> desk.project().removeSlip(id));
+        return tools;
     }
 
     private Label words(int colour) {
@@ -169,6 +193,7 @@ public final class SlipCard extends Composite {
             lead.setText(leading);
             lead.getParent().layout();
         }
+        other |= place(trial, !folded && !face.triesFor().isEmpty());
         other |= text(state, folded ? "" : face.stateText());
         other |= text(urgent, told(Set.of(Severity.STOP, Severity.CHECK)));
         other |= place(installed, !folded && face.state() == State.DORMANT);

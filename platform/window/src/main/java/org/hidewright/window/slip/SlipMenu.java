@@ -25,9 +25,9 @@ final class SlipMenu {
         opens.addListener(SWT.Selection, event -> menu.setVisible(true));
         item("fold", () -> desk.round().fold(slip, !desk.round().isFolded(slip)));
         item("draw", () -> desk.round().draw(slip));
-        item("what-if", this::whatIf);
+        item("what-if", () -> desk.round().tryOut(slip));
         item("compare", () -> desk.round().compare(slip));
-        item("copy", () -> copy("slip.copy-of"));
+        item("copy", this::copy);
         item("up", () -> desk.project().moveSlip(slip, -1));
         item("down", () -> desk.project().moveSlip(slip, 1));
         item("title", this::title);
@@ -41,18 +41,13 @@ final class SlipMenu {
         item.addListener(SWT.Selection, event -> does.run());
     }
 
-    /** A copy to try something out on, beside the slip itself. */
-    private void whatIf() {
-        desk.round().compare(slip, copy("slip.what-if-of"));
-    }
-
-    private String copy(String key) {
+    private void copy() {
         String title = desk.project()
                 .face()
                 .flatMap(face -> face.slip(slip))
                 .map(SlipFace::title)
                 .orElse(slip);
-        return desk.project().copySlip(slip, desk.texts().text(key, title));
+        desk.project().copySlip(slip, desk.texts().text("slip.copy-of", title));
     }
 
     private void title() {

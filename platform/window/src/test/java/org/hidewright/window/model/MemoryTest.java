@@ -62,7 +62,8 @@ class MemoryTest {
     void whatIsNotSavedIsLeftUntilItIsDropped() throws Exception {
         UnsavedCopy copy = new UnsavedCopy(folder.resolve("settings"), folder.resolve("one.json"));
         assertEquals(Optional.empty(), copy.left("{}"));
-        copy.keep("{\"a\": 1}");
+        copy.want("{\"a\": 1}");
+        copy.write();
         assertEquals(Optional.of("{\"a\": 1}"), copy.left("{}"));
         copy.drop();
         assertEquals(Optional.of("{\"a\": 1}"), copy.left("{}"), "nobody has said what becomes of it");
@@ -72,6 +73,15 @@ class MemoryTest {
                 new UnsavedCopy(folder.resolve("settings"), folder.resolve("two.json")).left("{}"),
                 "each project has its own");
         copy.dropLeft();
+        assertEquals(Optional.empty(), copy.left("{}"));
+    }
+
+    @Test
+    void whatWasDroppedMeanwhileIsNotWrittenAnyMore() throws Exception {
+        UnsavedCopy copy = new UnsavedCopy(folder.resolve("settings"), folder.resolve("one.json"));
+        copy.want("{\"a\": 1}");
+        copy.drop();
+        copy.write(); // it was on its way already
         assertEquals(Optional.empty(), copy.left("{}"));
     }
 }
