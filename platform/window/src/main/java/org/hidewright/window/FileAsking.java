@@ -8,8 +8,12 @@ public interface FileAsking {
     /** A file to open, with one of the endings. */
     Optional<Path> toOpen(String title, String... endings);
 
-    /** A file to write. */
-    Optional<Path> toSave(String title, String suggested);
+    /**
+     * A file to write.
+     *
+     * @param suggested its name, perhaps in a folder
+     */
+    Optional<Path> toSave(String title, Path suggested);
 
     /** A folder to write into. */
     Optional<Path> folder(String title, Path suggested);

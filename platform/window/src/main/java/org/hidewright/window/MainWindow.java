@@ -253,7 +253,18 @@ final class MainWindow {
     }
 
     void askForNew() {
-        room.asks().toSave(room.texts().text("deed.new"), "project.json").ifPresent(this::openNew);
+        room.asks()
+                .toSave(room.texts().text("deed.new"), beside("project.json"))
+                .ifPresent(this::openNew);
+    }
+
+    /** Beside the project that is open, or that was open last. */
+    private Path beside(String name) {
+        return project()
+                .map(OpenProject::path)
+                .or(() -> room.memory().recent().stream().findFirst())
+                .map(path -> path.toAbsolutePath().resolveSibling(name))
+                .orElseGet(() -> Path.of(name));
     }
 
     /** Writes a project without a slip and opens it. */
@@ -282,9 +293,7 @@ final class MainWindow {
 
     void saveAs() {
         room.asks()
-                .toSave(
-                        room.texts().text("deed.save-as"),
-                        String.valueOf(view.project().path().getFileName()))
+                .toSave(room.texts().text("deed.save-as"), view.project().path().toAbsolutePath())
                 .ifPresent(path -> {
                     if (saved(view.project().saveAs(path))) {
                         unsaved = new UnsavedCopy(room.settings(), path);

@@ -57,8 +57,10 @@ final class ProjectLine extends Composite {
     void show(ProjectFace face, String fileName, boolean unsaved) {
         String title = (face.name().isEmpty() ? fileName : face.name()) + (unsaved ? " *" : "");
         long urgent = face.urgent();
-        String toLookAt = urgent == 0 ? texts.text("project.well") : texts.many("project.look", urgent);
-        String unit = texts.text(face.inches() ? "project.in-inches" : "project.in-mm");
+        String toLookAt = face.slips().isEmpty()
+                ? texts.text("project.empty")
+                : urgent == 0 ? texts.text("project.well") : texts.many("project.look", urgent);
+        String unit = texts.text(face.inches() ? "project.to-mm" : "project.to-inches");
         List<String> said = List.of(title, toLookAt, unit);
         if (!said.equals(shown)) {
             shown = said;

@@ -32,6 +32,7 @@ import org.hidewright.window.piece.ScreenPage;
 import org.hidewright.window.slip.Desk;
 import org.hidewright.window.slip.SlipBoard;
 import org.hidewright.window.slip.SlipCard;
+import org.hidewright.window.tables.TablesPage;
 
 /**
  * A project on the bench: on the left what drives the piece (what it holds, its leather, its template), in the middle the
@@ -98,6 +99,8 @@ final class ProjectView extends Composite implements Desk.Round {
         piece.show(face, project.wording());
         if (pages.topControl == compare) {
             compare.show(face);
+        } else if (pages.topControl instanceof TablesPage tables) {
+            tables.show(face);
         }
         if (face.slip(toReveal).isPresent()) {
             reveal(toReveal);
@@ -160,6 +163,13 @@ final class ProjectView extends Composite implements Desk.Round {
     }
 
     @Override
+    public void tables(String slip) {
+        TablesPage tables = new TablesPage(middle, desk.inks(), room.texts(), slip, this::backToPiece);
+        tables.show(shown);
+        turnTo(tables);
+    }
+
+    @Override
     public void installed(String calculator) {
         room.addOns().ifPresent(addOns -> {
             BundlesPage bundles = new BundlesPage(
@@ -193,6 +203,31 @@ final class ProjectView extends Composite implements Desk.Round {
             room.memory().measured(pixels);
             piece.view().pixelsPerMm(pixels);
         }));
+    }
+
+    /** All of what takes the middle: the drawing, or a page. */
+    void fit() {
+        if (pages.topControl instanceof PapersPage papers) {
+            papers.fit();
+        } else {
+            piece.fit();
+        }
+    }
+
+    void larger() {
+        if (pages.topControl instanceof PapersPage papers) {
+            papers.zoom(PieceBar.STEP);
+        } else {
+            piece.larger();
+        }
+    }
+
+    void smaller() {
+        if (pages.topControl instanceof PapersPage papers) {
+            papers.zoom(1 / PieceBar.STEP);
+        } else {
+            piece.smaller();
+        }
     }
 
     void backToPiece() {

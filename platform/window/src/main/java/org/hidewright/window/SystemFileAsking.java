@@ -1,5 +1,6 @@
 package org.hidewright.window;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,10 +28,13 @@ final class SystemFileAsking implements FileAsking {
     }
 
     @Override
-    public Optional<Path> toSave(String title, String suggested) {
+    public Optional<Path> toSave(String title, Path suggested) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
         dialog.setText(title);
-        dialog.setFileName(suggested);
+        dialog.setFileName(String.valueOf(suggested.getFileName()));
+        if (suggested.getParent() != null) {
+            dialog.setFilterPath(suggested.getParent().toString());
+        }
         dialog.setOverwrite(true);
         return Optional.ofNullable(dialog.open()).map(Path::of);
     }
@@ -39,7 +43,11 @@ final class SystemFileAsking implements FileAsking {
     public Optional<Path> folder(String title, Path suggested) {
         DirectoryDialog dialog = new DirectoryDialog(shell);
         dialog.setText(title);
-        dialog.setFilterPath(suggested.toString());
+        dialog.setMessage(title);
+        Path there = Files.isDirectory(suggested)
+                ? suggested
+                : suggested.toAbsolutePath().getParent();
+        dialog.setFilterPath(there.toString());
         return Optional.ofNullable(dialog.open()).map(Path::of);
     }
 }

@@ -1,10 +1,18 @@
 package org.hidewright.window;
 
+import java.text.Collator;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
@@ -55,30 +63,15 @@ final class WindowDeeds {
                 slips, "next-urgent", SWT.MOD1 | 'J', open, () -> window.view().revealUrgent());
 
         Menu drawing = deeds.menu("drawing");
-        deeds.deed(
-                drawing,
-                "fit",
-                SWT.MOD1 | '0',
-                open,
-                () -> window.view().piece().fit());
+        deeds.deed(drawing, "fit", SWT.MOD1 | '0', open, () -> window.view().fit());
         deeds.deed(
                 drawing,
                 "true-size",
                 SWT.MOD1 | '1',
                 open,
                 () -> window.view().piece().trueSize());
-        deeds.deed(
-                drawing,
-                "larger",
-                SWT.MOD1 | '+',
-                open,
-                () -> window.view().piece().larger());
-        deeds.deed(
-                drawing,
-                "smaller",
-                SWT.MOD1 | '-',
-                open,
-                () -> window.view().piece().smaller());
+        deeds.deed(drawing, "larger", SWT.MOD1 | '+', open, () -> window.view().larger());
+        deeds.deed(drawing, "smaller", SWT.MOD1 | '-', open, () -> window.view().smaller());
         deeds.deed(
                 drawing,
                 "likeness",
@@ -117,22 +110,54 @@ final class WindowDeeds {
         });
     }
 
+    /** Templates by themselves, since a project begins with one; calculators by the bundle they come with. */
     private void calculators(Menu menu) {
         Wording wording = new Wording(room.texts().language(), UnitSystem.METRIC);
-        for (String id : room.catalogue().ids()) {
-            room.catalogue().find(id).ifPresent(installed -> {
-                MenuItem item = new MenuItem(menu, SWT.PUSH);
-                item.setText(title(installed, wording).replace("&", "&&"));
-                item.setData("id", "add." + id);
-                item.setToolTipText(wording.text(
-                        installed.calculator().texts(),
-                        installed.calculator().declaration().purposeKey()));
-                item.setEnabled(window.project().isPresent());
-                item.addListener(
-                        SWT.Selection,
-                        event -> window.view().revealOnceShown(opened().addSlip(id, installed.bundle())));
-            });
+        Map<String, String> bundles = new HashMap<>();
+        room.addOns().ifPresent(addOns -> addOns.all().forEach(addOn -> bundles.put(addOn.id(), addOn.name())));
+        Map<String, List<Installed>> groups =
+                new TreeMap<>(Collator.getInstance(room.texts().language()));
+        List<Installed> templates = new ArrayList<>();
+        room.catalogue().ids().stream()
+                .flatMap(id -> room.catalogue().find(id).stream())
+                .sorted(Comparator.comparing(
+                        installed -> title(installed, wording),
+                        Collator.getInstance(room.texts().language())))
+                .forEach(installed -> (makes(installed)
+                                ? templates
+                                : groups.computeIfAbsent(
+                                        bundles.getOrDefault(installed.bundle(), installed.bundle()),
+                                        name -> new ArrayList<>()))
+                        .add(installed));
+        templates.forEach(installed -> add(menu, installed, wording));
+        if (!templates.isEmpty() && !groups.isEmpty()) {
+            new MenuItem(menu, SWT.SEPARATOR);
         }
+        groups.forEach((name, group) -> {
+            MenuItem item = new MenuItem(menu, SWT.CASCADE);
+            item.setText(name.replace("&", "&&"));
+            Menu inside = new Menu(item);
+            item.setMenu(inside);
+            item.addListener(SWT.Dispose, event -> inside.dispose());
+            group.forEach(installed -> add(inside, installed, wording));
+        });
+    }
+
+    private static boolean makes(Installed installed) {
+        return installed.calculator().declaration().answers().stream().anyMatch(answer -> answer.kind() == Kind.ITEM);
+    }
+
+    private void add(Menu menu, Installed installed, Wording wording) {
+        String id = installed.id();
+        MenuItem item = new MenuItem(menu, SWT.PUSH);
+        item.setText(title(installed, wording).replace("&", "&&"));
+        item.setData("id", "add." + id);
+        item.setToolTipText(wording.text(
+                installed.calculator().texts(),
+                installed.calculator().declaration().purposeKey()));
+        item.setEnabled(window.project().isPresent());
+        item.addListener(
+                SWT.Selection, event -> window.view().revealOnceShown(opened().addSlip(id, installed.bundle())));
     }
 
     private static String title(Installed installed, Wording wording) {

@@ -39,7 +39,7 @@ class PapersWindowTest {
     private void look() {
         real.press("deed.papers");
         Canvas sheet = real.find(Canvas.class, "papers.sheet");
-        real.until(() -> ((PapersPage) sheet.getParent()).isShown());
+        real.until(() -> ((PapersPage) sheet.getParent().getParent()).isShown());
     }
 
     @Test
@@ -56,6 +56,19 @@ class PapersWindowTest {
         real.press("papers.back");
         assertFalse(real.has(Canvas.class, "papers.sheet"));
         assertTrue(real.has(Canvas.class, "drawing"));
+    }
+
+    @Test
+    void aPageIsEnlargedAndScrolled() {
+        look();
+        Canvas sheet = real.find(Canvas.class, "papers.sheet");
+        int whole = sheet.getSize().y;
+        assertEquals(sheet.getParent().getClientArea().height, whole, "a whole page is seen");
+        real.press("papers.larger");
+        real.press("deed.larger");
+        real.until(() -> sheet.getSize().y > whole);
+        real.press("deed.fit");
+        real.until(() -> sheet.getSize().y == whole);
     }
 
     @Test

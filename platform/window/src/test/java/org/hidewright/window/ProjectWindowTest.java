@@ -298,10 +298,15 @@ class ProjectWindowTest {
     @Test
     void oneSwitchShowsEverythingInInches() {
         real.press("project.units");
-        assertEquals("inches", real.text("project.units"));
+        assertEquals("Show millimetres", real.text("project.units"));
         assertTrue(real.answers("roll").contains("in"), real.answers("roll"));
         assertFalse(real.answers("roll").contains("mm"), real.answers("roll"));
         assertEquals("50 mm", real.text("roll/round"), "what was typed stays as it was typed");
+        real.type("roll/round", "2 1/2");
+        assertTrue(
+                real.window.project().orElseThrow().project().text().contains("\"2 1/2 in\""),
+                "a bare number is of the unit that is seen");
+        assertTrue(real.answers("roll").contains("5.000\u00A0in"), real.answers("roll"));
         real.press("deed.units");
         assertTrue(real.answers("roll").contains("mm"));
     }

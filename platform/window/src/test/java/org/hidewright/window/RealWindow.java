@@ -73,7 +73,7 @@ final class RealWindow implements AutoCloseable {
             }
 
             @Override
-            public Optional<Path> toSave(String title, String suggested) {
+            public Optional<Path> toSave(String title, Path suggested) {
                 return Optional.ofNullable(files.poll());
             }
 

@@ -14,6 +14,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
@@ -23,6 +24,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.kit.Nets;
+import org.hidewright.window.slip.SlipBoard;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -134,7 +136,55 @@ class SlipWindowTest {
     void aLinkedQuestionShowsItsValueAndItsSource() {
         assertEquals("100\u00A0mm", real.text("bag/width"));
         assertEquals("⇠ Roll, Length", real.text("bag/width/told"));
-        assertFalse(real.find(Text.class, "bag/width").getEditable());
+    }
+
+    @Test
+    void whatIsTypedTakesTheWholePlaceOfALink() {
+        Text field = real.find(Text.class, "bag/width");
+        Event key = new Event();
+        key.character = '7';
+        key.keyCode = '7';
+        field.notifyListeners(SWT.KeyDown, key);
+        assertEquals(field.getText(), field.getSelectionText(), "the first letter replaces all of it");
+        field.insert("7");
+        field.insert("7 mm");
+        real.settle();
+        assertEquals("77 mm", field.getText());
+        assertTrue(real.answers("bag").contains("Cut width 83.0\u00A0mm"), real.answers("bag"));
+        real.press("deed.undo");
+        assertEquals("⇠ Roll, Length", real.text("bag/width/told"));
+    }
+
+    @Test
+    void theWheelOverAChoiceMovesTheBoardAndNotTheAnswer() {
+        real.shell.setSize(900, 300);
+        real.settle();
+        real.press("roll/rest");
+        Combo lay = real.find(Combo.class, "roll/lay");
+        SlipBoard board = board(lay);
+        board.setOrigin(0, 0);
+        int chosen = lay.getSelectionIndex();
+        Event wheel = new Event();
+        wheel.count = -3;
+        lay.notifyListeners(SWT.MouseVerticalWheel, wheel);
+        assertFalse(wheel.doit);
+        assertEquals(chosen, lay.getSelectionIndex());
+        assertTrue(board.getOrigin().y > 0, "it has moved");
+    }
+
+    private static SlipBoard board(Control control) {
+        return control instanceof SlipBoard board ? board : board(control.getParent());
+    }
+
+    @Test
+    void answersThatAreTablesAreReadInColumns() {
+        real.press("bag/tables");
+        Table punched = real.find(Table.class, "tables.punched");
+        assertEquals("From the left", punched.getColumn(1).getText());
+        assertEquals("left", punched.getItem(0).getText(0));
+        assertEquals("10.0\u00A0mm", punched.getItem(0).getText(1));
+        real.press("tables.back");
+        assertFalse(real.has(Table.class, "tables.punched"));
     }
 
     @Test
@@ -144,7 +194,7 @@ class SlipWindowTest {
         key.keyCode = SWT.DEL;
         field.notifyListeners(SWT.KeyDown, key);
         real.settle();
-        assertTrue(field.getEditable());
+        assertEquals("", field.getText());
         real.type("bag/width", "77 mm");
         assertTrue(real.answers("bag").contains("Cut width 83.0\u00A0mm"), real.answers("bag"));
     }

@@ -7,15 +7,30 @@ import java.util.OptionalDouble;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
+import org.hidewright.core.wording.UnitSystem;
 
-/** The limits of a question as they could be typed: a number with the question's unit, a decimal point in any language. */
+/** The limits of a question as they could be typed: a number with its unit, a decimal point in any language. */
 public final class Limits {
+    /** Digits of a limit in its own unit: all of them, without the last bits of a conversion. */
+    private static final MathContext OWN = new MathContext(10);
+    /** Digits of a limit in another unit, where it is only to be known about. */
+    private static final MathContext CONVERTED = new MathContext(3);
+
     private final Question question;
     private final Unit unit;
+    private final MathContext digits;
 
+    /** Limits in the unit of the question. */
     public Limits(Question question) {
+        this(question, UnitSystem.METRIC);
+    }
+
+    /** Limits in the unit that is shown. */
+    public Limits(Question question, UnitSystem system) {
+        Unit own = question.unit().orElse(Units.ONE);
         this.question = question;
-        this.unit = question.unit().orElse(Units.ONE);
+        this.unit = system.shown(own);
+        this.digits = unit.equals(own) ? OWN : CONVERTED;
     }
 
     public Optional<String> min() {
@@ -35,7 +50,7 @@ public final class Limits {
     }
 
     private String number(double base) {
-        BigDecimal number = new BigDecimal(unit.fromBase(base)).round(new MathContext(10));
+        BigDecimal number = new BigDecimal(unit.fromBase(base)).round(digits);
         return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
     }
 

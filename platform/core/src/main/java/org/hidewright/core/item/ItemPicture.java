@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hidewright.api.drawing.Anchor;
+import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Label;
 import org.hidewright.api.geometry.Curve;
@@ -15,6 +16,7 @@ import org.hidewright.api.item.Part;
 /** All parts of an item side by side in rows, each with its name: to look at, not to cut by. */
 public final class ItemPicture {
     private static final double LETTERS_MM = 2.6;
+    private static final double TALL = 2;
 
     private ItemPicture() {}
 
@@ -25,11 +27,12 @@ public final class ItemPicture {
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i).part();
             picture.all(parts.get(i).drawing());
-            picture.add(Label.of(
+            Label name = Label.of(
                     part.name(),
                     shifts.get(i).apply(Region.of(Curve.of(part.outline())).roomiest()),
                     Anchor.CENTRE,
-                    LETTERS_MM));
+                    LETTERS_MM);
+            picture.add(isTall(parts.get(i).drawing().bounds()) ? name.turned(Math.PI / 2) : name);
         }
         CheckMark.addAll(
                 picture,
@@ -37,6 +40,11 @@ public final class ItemPicture {
                 check -> Optional.of(
                         shifts.get(item.parts().indexOf(check.part())).apply(check.place())));
         return picture.build();
+    }
+
+    /** A narrow part has room for its name along it. */
+    private static boolean isTall(Box box) {
+        return box.height() > TALL * box.width();
     }
 
     /** The parts where they lie on that picture, in the order of the item. */

@@ -8,16 +8,20 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Slip;
+import org.hidewright.core.wording.BareNumbers;
+import org.hidewright.core.wording.UnitSystem;
 
 /**
  * Changes inside the answers of one slip, where presets have to be written down before a part of them can be changed.
  *
  * @param asked what is asked at a place, as it is shown
+ * @param units that are shown
  */
-record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked) {
+record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, UnitSystem units) {
     /**
      * The slip with the presets of what lies round an answer written down, so that one of several answers of a preset can be
      * changed without the others.
@@ -52,12 +56,20 @@ record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked) {
         return asked.apply(table).orElseThrow(() -> new Gone(table.toString()));
     }
 
+    /** The slip with an answer as it was typed: a bare number is of the unit that is shown. */
+    Slip typed(Slip slip, AnswerPath path, String text) throws JsonTrouble {
+        String meant = asked.apply(path)
+                .map(face -> BareNumbers.withUnitShown(text, face.question(), units))
+                .orElse(text);
+        return laidDown(slip, path).answering(path, JsonText.quoted(meant));
+    }
+
     /** The slip with rows added to a table, after its last. */
     Slip withRows(Slip slip, AnswerPath table, List<List<String>> lines, Function<Question, String> labels)
             throws JsonTrouble {
         QuestionFace into = table(table);
         Slip laid = laidDown(slip, table);
-        for (Map<String, Object> row : new NewRows(into, labels).of(lines)) {
+        for (Map<String, Object> row : new NewRows(into, labels, units).of(lines)) {
             laid = laid.answer(table).orElse(null) instanceof JsonArray there
                     ? laid.withRow(
                             table, there.items().size(), JsonOut.line(row).strip())

@@ -10,17 +10,26 @@ import java.util.function.Function;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
+import org.hidewright.core.wording.BareNumbers;
+import org.hidewright.core.wording.UnitSystem;
 
 /** Rows for a table out of lines of cells, as they stand in a project. */
 final class NewRows {
     private final QuestionFace table;
+    private final UnitSystem units;
     private final Function<Question, String> labels;
     private final Set<String> taken = new HashSet<>();
 
-    /** @param labels what the questions of a row are called */
-    NewRows(QuestionFace table, Function<Question, String> labels) {
+    /**
+     * Rows for a table.
+     *
+     * @param labels what the questions of a row are called
+     * @param units in which bare numbers are meant
+     */
+    NewRows(QuestionFace table, Function<Question, String> labels, UnitSystem units) {
         this.table = table;
         this.labels = labels;
+        this.units = units;
         table.rows().forEach(row -> taken.add(row.id()));
     }
 
@@ -39,7 +48,9 @@ final class NewRows {
             Map<String, Object> answers = new LinkedHashMap<>();
             for (int i = 0; i < Math.min(line.size(), columns.size()); i++) {
                 if (!line.get(i).isBlank()) {
-                    answers.put(columns.get(i).key(), line.get(i).strip());
+                    answers.put(
+                            columns.get(i).key(),
+                            BareNumbers.withUnitShown(line.get(i).strip(), columns.get(i), units));
                 }
             }
             rows.add(row(answers));

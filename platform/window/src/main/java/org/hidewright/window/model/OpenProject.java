@@ -17,7 +17,6 @@ import org.hidewright.core.CoreTexts;
 import org.hidewright.core.jobcard.LinkText;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.json.JsonOut;
-import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Link;
@@ -90,8 +89,11 @@ public final class OpenProject {
 
     /** The words it is shown in: in the units that it is shown in. */
     public Wording wording() {
-        return new Wording(
-                language, project().shown("units").flatMap(UnitSystem::of).orElse(UnitSystem.METRIC));
+        return new Wording(language, units());
+    }
+
+    private UnitSystem units() {
+        return project().shown("units").flatMap(UnitSystem::of).orElse(UnitSystem.METRIC);
     }
 
     public Project project() {
@@ -108,9 +110,7 @@ public final class OpenProject {
         change(
                 slip + "/" + path,
                 slip,
-                one -> text.isBlank()
-                        ? one.clearing(path)
-                        : answers(slip).laidDown(one, path).answering(path, JsonText.quoted(text)));
+                one -> text.isBlank() ? one.clearing(path) : answers(slip).typed(one, path, text));
     }
 
     /** Chooses a variant; what was typed for the others stays. */
@@ -156,8 +156,11 @@ public final class OpenProject {
 
     /** What is asked on a slip, as it is shown; nothing where it is not shown yet. */
     private AnswerEdits answers(String slip) {
-        return new AnswerEdits(path ->
-                Optional.ofNullable(face).flatMap(shown -> shown.slip(slip)).flatMap(shown -> shown.question(path)));
+        return new AnswerEdits(
+                path -> Optional.ofNullable(face)
+                        .flatMap(shown -> shown.slip(slip))
+                        .flatMap(shown -> shown.question(path)),
+                units());
     }
 
     /** Adds a row to a table, as its last. */

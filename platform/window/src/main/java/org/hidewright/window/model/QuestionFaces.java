@@ -23,6 +23,7 @@ import org.hidewright.core.project.AnswerEdit;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedProject;
@@ -220,7 +221,20 @@ final class QuestionFaces {
         if (question.kind() == Kind.ROWS) {
             return line.get().value().map(value -> words.text(question, value)).orElse("");
         }
-        return line.get().text();
+        if (question.kind() == Kind.FLAG && line.get().value().isEmpty()) {
+            return written(line.get().text());
+        }
+        boolean otherUnits = wording.inches() && line.get().preset();
+        return otherUnits
+                        && question.unit().isPresent()
+                        && !understood(line.get()).isEmpty()
+                ? understood(line.get()) // what nobody has typed is shown in the units that are seen
+                : line.get().text();
+    }
+
+    /** A flag as it is chosen, where a file has it as JSON does. */
+    private static String written(String flag) {
+        return flag.equals("true") ? "yes" : flag.equals("false") ? "no" : flag;
     }
 
     private static Origin origin(Optional<AskedLine> line) {
@@ -239,13 +253,17 @@ final class QuestionFaces {
         return line.value()
                 .filter(value -> !(value instanceof List<?>))
                 .map(value -> words.text(line.question(), value))
-                .filter(value -> !value.replace('\u00A0', ' ')
-                        .equalsIgnoreCase(line.text().strip()))
+                .filter(value -> !plain(value).equalsIgnoreCase(plain(line.text())))
                 .orElse("");
     }
 
-    private static String limits(Question question) {
-        Limits limits = new Limits(question);
+    /** With plain spaces in place of those that keep a unit at its number, and none before a percent sign. */
+    private static String plain(String text) {
+        return text.strip().replaceAll("[\u00A0\u202F]", " ").replace(" %", "%");
+    }
+
+    private String limits(Question question) {
+        Limits limits = new Limits(question, wording.inches() ? UnitSystem.INCH : UnitSystem.METRIC);
         return limits.usual()
                 .or(() -> limits.min().flatMap(min -> limits.max().map(max -> min + " – " + max)))
                 .orElse("");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
@@ -18,10 +19,12 @@ import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PagePictures.Picture;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Tools;
+import org.hidewright.window.piece.PieceBar;
 import org.hidewright.window.words.WindowTexts;
 
 /** The documents of a project page by page, as they will be printed. */
 public final class PapersPage extends Composite {
+    private static final double LARGEST = 5;
     private static final int MARGIN = 10;
 
     private final WindowTexts texts;
@@ -30,7 +33,11 @@ public final class PapersPage extends Composite {
     private final Combo which;
     private final Label where;
     private final Label told;
+    private final ScrolledComposite scroll;
     private final Canvas sheet;
+    /** 1 where a whole page is seen. */
+    private double larger = 1;
+
     private List<Pages.Document> documents = List.of();
     private int page = 1;
     private Image image;
@@ -72,6 +79,8 @@ public final class PapersPage extends Composite {
                 new Label(tools, SWT.NONE), inks.palette().ink(), inks.palette().paper());
         where.setData("id", "papers.where");
         tools.words(texts.text("papers.after"), "papers.after", () -> turn(page + 1));
+        tools.words(texts.text("drawing.larger"), "papers.larger", () -> zoom(PieceBar.STEP));
+        tools.words(texts.text("drawing.smaller"), "papers.smaller", () -> zoom(1 / PieceBar.STEP));
         tools.words(texts.text("papers.print"), "papers.print", this::print);
         tools.words(texts.text("papers.export"), "papers.export", export);
         told = inks.dress(
@@ -80,14 +89,24 @@ public final class PapersPage extends Composite {
                 inks.palette().board());
         told.setData("id", "papers.told");
         told.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        sheet = inks.dress(
-                new Canvas(this, SWT.DOUBLE_BUFFERED),
+        scroll = inks.dress(
+                new ScrolledComposite(this, SWT.H_SCROLL | SWT.V_SCROLL),
                 inks.palette().ink(),
                 inks.palette().board());
+        scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        scroll.addListener(SWT.Resize, event -> draw());
+        sheet = inks.dress(
+                new Canvas(scroll, SWT.DOUBLE_BUFFERED),
+                inks.palette().ink(),
+                inks.palette().board());
+        scroll.setContent(sheet);
         sheet.setData("id", "papers.sheet");
-        sheet.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         sheet.addPaintListener(event -> paint(event.gc));
-        sheet.addListener(SWT.Resize, event -> draw());
+        sheet.addListener(SWT.KeyDown, event -> {
+            if (event.keyCode == SWT.PAGE_DOWN || event.keyCode == SWT.PAGE_UP) {
+                turn(page + (event.keyCode == SWT.PAGE_DOWN ? 1 : -1));
+            }
+        });
         addListener(SWT.Dispose, event -> show((Image) null));
     }
 
@@ -111,7 +130,7 @@ public final class PapersPage extends Composite {
         documents = new ArrayList<>(pages.documents().values());
         which.setItems(documents.stream().map(Pages.Document::title).toArray(String[]::new));
         which.select(Math.min(index, documents.size() - 1));
-        which.getParent().layout();
+        layout(true, true); // the tools may need another row
         turn(page);
     }
 
@@ -129,9 +148,20 @@ public final class PapersPage extends Composite {
         });
     }
 
+    /** Larger or smaller by a factor, not smaller than a whole page. */
+    public void zoom(double by) {
+        larger = Math.max(1, Math.min(LARGEST, larger * by));
+        draw();
+    }
+
+    /** A whole page. */
+    public void fit() {
+        zoom(1 / LARGEST);
+    }
+
     private void draw() {
         long mine = ++latest;
-        Rectangle area = sheet.getClientArea();
+        Rectangle area = scroll.getClientArea();
         document()
                 .filter(document -> area.width > 4 * MARGIN && area.height > 4 * MARGIN)
                 .ifPresent(document -> {
@@ -141,7 +171,7 @@ public final class PapersPage extends Composite {
                             (area.height - 2 * MARGIN) / document.paper().heightMm());
                     int shown = page;
                     work.execute(() -> {
-                        Picture picture = pictures.picture(document.pdf(), shown, fits * zoom / 100);
+                        Picture picture = pictures.picture(document.pdf(), shown, fits * larger * zoom / 100);
                         if (!isDisposed()) {
                             getDisplay().asyncExec(() -> {
                                 if (!isDisposed() && mine == latest) {
@@ -162,6 +192,9 @@ public final class PapersPage extends Composite {
         }
         image = shown;
         if (!sheet.isDisposed()) {
+            Rectangle area = scroll.getClientArea();
+            Rectangle all = shown == null ? area : shown.getBounds();
+            sheet.setSize(Math.max(area.width, all.width + 2 * MARGIN), Math.max(area.height, all.height + 2 * MARGIN));
             sheet.redraw();
         }
     }

@@ -25,7 +25,8 @@ import org.hidewright.window.words.WindowTexts;
 
 /** The drawings of a project: which of them is shown, how large, with which lines; and what is pointed at. */
 public final class PieceBar extends Composite {
-    private static final double STEP = 1.25;
+    /** From one size to the next. */
+    public static final double STEP = 1.25;
     /** In heights of a line of text. */
     private static final int WHICH_WIDTH = 11;
 

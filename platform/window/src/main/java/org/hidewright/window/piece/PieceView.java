@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -34,6 +35,8 @@ public final class PieceView extends Canvas {
     /** How near, in pixels, something must be to be pointed at. */
     private static final int REACH = 9;
 
+    private static final int LEGEND_MARGIN = 12;
+
     private final Inks inks;
     private final Set<LineKind> left = EnumSet.noneOf(LineKind.class);
     private List<DrawingFace> faces = List.of();
@@ -55,7 +58,14 @@ public final class PieceView extends Canvas {
     private DoubleFunction<String> lengths = Double::toString;
 
     /** A drawing at its size and place. */
-    private record Planned(DrawingFace face, Drawing drawing, FigurePlan plan, Sheet sheet) {}
+    private record Planned(DrawingFace face, Drawing drawing, FigurePlan plan, Sheet sheet) {
+        /** What the numbers in it stand for. */
+        List<String> legend() {
+            return IntStream.range(0, plan.legend().size())
+                    .mapToObj(i -> (i + 1) + "\u00A0" + plan.legend().get(i).replace(' ', '\u00A0'))
+                    .toList();
+        }
+    }
 
     public PieceView(Composite parent, Inks inks) {
         super(parent, SWT.DOUBLE_BUFFERED);
@@ -272,7 +282,48 @@ public final class PieceView extends Canvas {
             }
             caption(gc, one);
         }
+        legend(gc);
         measure(gc);
+    }
+
+    /** Below all drawings, since a drawing that is enlarged has its own foot out of sight. */
+    private void legend(GC gc) {
+        List<String> lines = legendLines(gc, planned);
+        if (lines.isEmpty()) {
+            return;
+        }
+        Rectangle area = getClientArea();
+        int line = gc.getFontMetrics().getHeight();
+        int y = area.height - line * lines.size() - 4;
+        gc.setBackground(inks.color(inks.palette().paper()));
+        gc.fillRectangle(0, y - 2, area.width, area.height - y + 2);
+        gc.setForeground(inks.color(inks.palette().ink()));
+        for (String text : lines) {
+            gc.drawText(text, LEGEND_MARGIN, y, true);
+            y += line;
+        }
+    }
+
+    private List<String> legendLines(GC gc, List<Planned> drawings) {
+        gc.setFont(inks.font(1, false));
+        int width = getClientArea().width - 2 * LEGEND_MARGIN;
+        List<String> lines = new ArrayList<>();
+        for (Planned one : drawings) {
+            String line =
+                    drawings.size() > 1 && !one.legend().isEmpty() ? one.face().label() + ":" : "";
+            for (String text : one.legend()) {
+                String longer = line.isEmpty() ? text : line + "   " + text;
+                if (!line.isEmpty() && gc.textExtent(longer).x > width) {
+                    lines.add(line);
+                    longer = text;
+                }
+                line = longer;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+        }
+        return lines;
     }
 
     private void say(GC gc) {
@@ -356,6 +407,13 @@ public final class PieceView extends Canvas {
             }
         }
         planned = place(seen, drawings, plans, chosen, width, height);
+        int below = legendLines(gc, planned).size() * gc.getFontMetrics().getHeight();
+        if (below > 0 && factor == 0) {
+            double room = Math.max(height / 2, height - below / pixelsPerMm);
+            double smaller =
+                    Math.min(1, Fit.factor(plans.stream().map(FigurePlan::box).toList(), width, room));
+            planned = place(seen, drawings, plans(drawings, chosen * smaller, typeface), chosen * smaller, width, room);
+        }
     }
 
     private static List<FigurePlan> plans(List<Drawing> drawings, double factor, GcCanvas typeface) {

@@ -119,7 +119,10 @@ final class AnswersPane extends Canvas {
         String hangs = answer.hangs().isEmpty()
                 ? texts.text("answer.nothing-hangs.help")
                 : texts.text("answer.hangs.help", String.join("\n", answer.hangs()));
-        return answer.label() + " " + answer.inline() + "\n" + hangs;
+        String was = before.containsKey(answer.key())
+                ? "\n" + texts.text("answer.before.help", before.get(answer.key()))
+                : "";
+        return answer.label() + " " + answer.inline() + was + "\n" + hangs;
     }
 
     /** Shows answers; whether it takes another height than before. */
@@ -222,7 +225,12 @@ final class AnswersPane extends Canvas {
                 false,
                 inks.palette().quiet(),
                 ink);
-        old(gc, answer, beside.x + 8, base, ink);
+        int old = oldWidth(gc, answer);
+        if (beside.x + 8 + old <= width) {
+            old(gc, answer, beside.x + 8, base, ink);
+        } else {
+            old(gc, answer, width - old, from, ink); // beside the label
+        }
         return number.y + 2;
     }
 
@@ -246,8 +254,16 @@ final class AnswersPane extends Canvas {
         int y = beside ? from : label.y;
         int x = beside ? width - wide : 0;
         Point value = text(gc, answer.inline(), x, y, 1, false, colour(answer), ink);
-        old(gc, answer, Math.max(label.x + 8, x - 8 - wide), y, ink);
+        int old = x - 8 - oldWidth(gc, answer);
+        if (old >= (beside ? label.x + 8 : 0)) { // else it is told when it is pointed at
+            old(gc, answer, old, y, ink);
+        }
         return Math.max(label.y, value.y) + 2;
+    }
+
+    private int oldWidth(GC gc, AnswerFace answer) {
+        gc.setFont(inks.font(SMALL, false));
+        return gc.textExtent(before.getOrDefault(answer.key(), "")).x;
     }
 
     private int colour(AnswerFace answer) {

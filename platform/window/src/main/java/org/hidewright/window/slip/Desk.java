@@ -27,6 +27,9 @@ public record Desk(Inks inks, WindowTexts texts, OpenProject project, Round roun
         /** Shows the drawings of a slip. */
         void draw(String slip);
 
+        /** Shows the answers of a slip that are tables. */
+        void tables(String slip);
+
         /** Shows what is installed, the bundle that brings a calculator chosen. */
         void installed(String calculator);
     }

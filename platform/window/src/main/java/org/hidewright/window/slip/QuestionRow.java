@@ -121,8 +121,6 @@ final class QuestionRow {
             Combo combo = new Combo(parent, SWT.READ_ONLY);
             face.choices().forEach(choice -> combo.add(choice.label()));
             combo.addListener(SWT.Selection, event -> chosen(combo.getSelectionIndex()));
-            combo.addListener(
-                    SWT.MouseVerticalWheel, event -> event.doit = false); // the board is scrolled, not the answer
             return combo;
         }
         if (face.holdsOthers() || face.question().kind() == Kind.ITEM) {
@@ -135,14 +133,21 @@ final class QuestionRow {
             }
         });
         text.addListener(SWT.FocusOut, event -> desk.project().settle());
-        text.addListener(SWT.KeyDown, this::unlinkByKey);
+        text.addListener(SWT.KeyDown, event -> overLink(text, event));
         return text;
     }
 
-    /** What is linked cannot be typed over unawares; a key that erases takes the link away. */
-    private void unlinkByKey(Event event) {
-        if (isTaken() && (event.keyCode == SWT.DEL || event.keyCode == SWT.BS)) {
+    /** A key that erases takes a link away; what is typed takes its whole place, rather than mixing with what it gives. */
+    private void overLink(Text text, Event event) {
+        if (!isTaken()) {
+            return;
+        }
+        boolean command = (event.stateMask & (SWT.MOD1 | SWT.ALT)) != 0;
+        if (event.keyCode == SWT.DEL || event.keyCode == SWT.BS) {
+            event.doit = false;
             desk.project().clear(slip, face.path());
+        } else if (!command && event.character >= ' ' || (event.stateMask & SWT.MOD1) != 0 && event.keyCode == 'v') {
+            text.selectAll();
         }
     }
 
@@ -238,9 +243,6 @@ final class QuestionRow {
                 : left && face.text().isEmpty() ? face.limits() : "";
         if (!text.getMessage().equals(usual)) {
             text.setMessage(usual);
-        }
-        if (text.getEditable() == taken) {
-            text.setEditable(!taken);
         }
         colour(
                 text,

@@ -19,7 +19,6 @@ import org.hidewright.window.look.Tools;
 import org.hidewright.window.model.AnswerFace;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.SlipFace;
-import org.hidewright.window.model.TableFace;
 
 /**
  * One slip: how it stands, its answers, what is told of it, its questions; tables, working and sources folded away. Questions
@@ -46,7 +45,7 @@ public final class SlipCard extends Composite {
     private final QuestionList questions;
     private final Link rest;
     private final QuestionList presets;
-    private final Foldable tables;
+    private final Link tables;
     private final Foldable working;
     private final Foldable sources;
     private SlipFace face;
@@ -96,7 +95,7 @@ public final class SlipCard extends Composite {
                         desk.texts().text("deed.bundles"),
                         () -> desk.round().installed(this.face.calculator())));
         installed.setData("id", id + "/installed");
-        cautioned = words(palette.warning());
+        cautioned = words(palette.ink()); // what is wrong has the colour of a warning to itself
         cautioned.setData("id", id + "/cautioned");
         cautions = new Foldable(this, desk.inks(), id + "/cautions", taller);
         noted = words(palette.quiet());
@@ -106,7 +105,8 @@ public final class SlipCard extends Composite {
         rest.setData("id", id + "/rest");
         presets = new QuestionList(this, desk, id, taller);
         wide(presets.control());
-        tables = new Foldable(this, desk.inks(), id + "/tables", taller);
+        tables = wide(desk.inks().words(this, "", () -> desk.round().tables(id)));
+        tables.setData("id", id + "/tables");
         working = new Foldable(this, desk.inks(), id + "/working", taller);
         sources = new Foldable(this, desk.inks(), id + "/sources", taller);
         show(face);
@@ -166,13 +166,15 @@ public final class SlipCard extends Composite {
         first = false;
         boolean foldedBefore = shownFolded;
         face = shown;
-        if (!sign.getText().equals(sign(face.state()))) {
-            sign.setText(sign(face.state()));
+        if (!sign.getText().equals(sign(face))) {
+            sign.setText(sign(face));
             sign.setToolTipText(face.stateText());
-            int colour = face.state() == State.WORKED
-                    ? desk.inks().palette().accent()
-                    : desk.inks().palette().warning();
-            sign.setForeground(desk.inks().color(colour));
+            boolean well = face.state() == State.WORKED && face.urgent() == 0;
+            sign.setForeground(desk.inks()
+                    .color(
+                            well
+                                    ? desk.inks().palette().accent()
+                                    : desk.inks().palette().warning()));
         }
         boolean renamed = !title.getText().equals(face.title());
         if (renamed) {
@@ -205,23 +207,16 @@ public final class SlipCard extends Composite {
     }
 
     private boolean folds(boolean folded) {
-        boolean other = tables.show(
-                desk.texts().many("slip.tables", face.tables().size()),
-                folded ? "" : face.tables().stream().map(SlipCard::table).collect(Collectors.joining("\n\n")));
+        boolean any = !folded && !face.tables().isEmpty();
+        if (any) {
+            Inks.say(tables, desk.texts().many("slip.tables", face.tables().size()) + " ▸");
+        }
+        boolean other = place(tables, any);
         other |= working.show(desk.texts().text("slip.working"), folded ? "" : String.join("\n", face.working()));
         other |= sources.show(
                 desk.texts().many("slip.sources", face.sources().size()),
                 folded ? "" : String.join("\n", face.sources()));
         return other;
-    }
-
-    private static String table(TableFace table) {
-        List<String> lines = new ArrayList<>();
-        lines.add(table.label());
-        for (int row = 0; row < table.rows().size(); row++) {
-            lines.add(String.join("  ·  ", table.row(row)));
-        }
-        return String.join("\n", lines);
     }
 
     private boolean questions(boolean folded) {
@@ -289,9 +284,9 @@ public final class SlipCard extends Composite {
     }
 
     /** Told apart by shape as well as by colour. */
-    private static String sign(State state) {
-        return switch (state) {
-            case WORKED -> "●";
+    private static String sign(SlipFace face) {
+        return switch (face.state()) {
+            case WORKED -> face.urgent() == 0 ? "●" : "◆";
             case REFUSED -> "▲";
             case WAITING -> "◔";
             case DORMANT -> "◌";
