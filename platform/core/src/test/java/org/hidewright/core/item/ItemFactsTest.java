@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Label;
@@ -144,6 +145,32 @@ class ItemFactsTest {
                         .filter(Label.class::isInstance)
                         .map(label -> ((Label) label).text())
                         .toList());
+    }
+
+    @Test
+    void theNameOfANarrowPartRunsAlongItAndBesideItsArrow() {
+        Label plain = name(Part.of("strip", "Strip", Path.rectangle(Role.CUT, Point.of(0, 0), 20, 100)));
+        assertEquals(Math.PI / 2, plain.turn(), 1e-9);
+        assertEquals(10, plain.at().x(), 0.5, "in its middle");
+        Label beside = name(Part.of("strip", "Strip", Path.rectangle(Role.CUT, Point.of(0, 0), 20, 100))
+                .direction(Math.PI / 2));
+        assertEquals(Anchor.TOP, beside.anchor());
+        assertEquals(0.8, beside.at().x() - plain.at().x(), 1e-9, "clear of the arrow");
+        Label wide = name(Part.of("strip", "Strip", Path.rectangle(Role.CUT, Point.of(0, 0), 100, 60))
+                .direction(Math.PI));
+        assertEquals(0, wide.turn(), 1e-9);
+        assertEquals(Anchor.TOP, wide.anchor());
+        Label across = name(Part.of("strip", "Strip", Path.rectangle(Role.CUT, Point.of(0, 0), 100, 60))
+                .direction(Math.PI / 2));
+        assertEquals(Anchor.CENTRE, across.anchor());
+    }
+
+    private static Label name(Part.Builder part) {
+        return ItemPicture.of(Item.builder().part(part.build()).build()).shapes().stream()
+                .filter(Label.class::isInstance)
+                .map(Label.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Work of which nobody said how long it takes is there, and nothing more is known of it. */

@@ -26,6 +26,7 @@ import org.hidewright.window.words.WindowTexts;
 /** What is installed, each bundle with its maker, what it brings and how it stands; added, taken away, turned on and off. */
 public final class BundlesPage extends Composite {
     private static final String[] COLUMNS = {"bundles.name", "bundles.maker", "bundles.brings", "bundles.state"};
+    private static final int ABOUT_LINES = 5;
     private static final int[] SHARES = {24, 16, 34, 26};
 
     private final Inks inks;
@@ -105,6 +106,7 @@ public final class BundlesPage extends Composite {
         about.setData("id", "bundles.about");
         GridData below = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
         below.widthHint = 300;
+        below.heightHint = ABOUT_LINES * inks.em();
         about.setLayoutData(below);
         show();
         table.select(0);

@@ -395,15 +395,15 @@ public final class PieceView extends Canvas {
         double chosen = factor;
         List<FigurePlan> plans;
         if (chosen > 0) {
-            plans = plans(drawings, chosen, typeface);
+            plans = plans(seen, drawings, chosen, typeface);
         } else {
             chosen = Fit.factor(drawings.stream().map(Drawing::bounds).toList(), width, height);
-            plans = plans(drawings, chosen, typeface);
+            plans = plans(seen, drawings, chosen, typeface);
             // letters and measures keep their size, so that a small drawing needs another look at the room they take
             double again = Fit.factor(plans.stream().map(FigurePlan::box).toList(), width, height);
             if (again < 1) {
                 chosen *= again;
-                plans = plans(drawings, chosen, typeface);
+                plans = plans(seen, drawings, chosen, typeface);
             }
         }
         planned = place(seen, drawings, plans, chosen, width, height);
@@ -412,13 +412,16 @@ public final class PieceView extends Canvas {
             double room = Math.max(height / 2, height - below / pixelsPerMm);
             double smaller =
                     Math.min(1, Fit.factor(plans.stream().map(FigurePlan::box).toList(), width, room));
-            planned = place(seen, drawings, plans(drawings, chosen * smaller, typeface), chosen * smaller, width, room);
+            planned = place(
+                    seen, drawings, plans(seen, drawings, chosen * smaller, typeface), chosen * smaller, width, room);
         }
     }
 
-    private static List<FigurePlan> plans(List<Drawing> drawings, double factor, GcCanvas typeface) {
-        return drawings.stream()
-                .map(drawing -> FigurePlan.at(drawing, factor, typeface))
+    private static List<FigurePlan> plans(
+            List<DrawingFace> seen, List<Drawing> drawings, double factor, GcCanvas typeface) {
+        return IntStream.range(0, drawings.size())
+                .mapToObj(i -> FigurePlan.at(
+                        Names.fitted(drawings.get(i), seen.get(i).parts(), factor, typeface), factor, typeface))
                 .toList();
     }
 

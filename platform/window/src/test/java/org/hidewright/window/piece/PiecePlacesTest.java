@@ -10,8 +10,14 @@ import java.util.Optional;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Label;
+import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
+import org.hidewright.api.item.Part;
+import org.hidewright.core.item.PartInPlace;
+import org.hidewright.documents.page.Face;
+import org.hidewright.documents.page.Typeface;
 import org.junit.jupiter.api.Test;
 
 /** Where a drawing lies in its view, and what is met on it. */
@@ -50,6 +56,47 @@ class PiecePlacesTest {
         assertEquals(Point.of(20, 30), Pointing.corner(PART, Point.of(21, 29), 4));
         assertEquals(
                 Point.of(75, 20), Pointing.corner(PART, Point.of(75, 20), 4), "the place itself where none is near");
+    }
+
+    /** Every letter half as wide as it is high. */
+    private static final Typeface HALVES = new Typeface() {
+        @Override
+        public double width(Face face, String text) {
+            return text.length() / 2.0;
+        }
+
+        @Override
+        public String printable(String text) {
+            return text;
+        }
+    };
+
+    @Test
+    void aNameIsAsSmallAsItsPartNeedsAndNoSmallerThanCanBeRead() {
+        Part part = Part.of("pocket", "Card pocket", Path.rectangle(Role.CUT, Point.of(0, 0), 100, 60))
+                .leather("side")
+                .thickness(1)
+                .build();
+        Drawing drawing = Drawing.builder()
+                .rectangle(Role.CUT, Point.of(0, 0), 100, 60)
+                .label("Card pocket", Point.of(50, 30), Anchor.CENTRE, 3)
+                .label("Front", Point.of(50, 10), Anchor.CENTRE, 3)
+                .build();
+        double whole = nameHeight(drawing, part, 1, 1);
+        assertEquals(3, whole, 1e-9, "there is room");
+        double width = Names.fitted(drawing, List.of(new PartInPlace(part, drawing)), 1, HALVES)
+                .bounds()
+                .width();
+        assertEquals(100, width, 1e-9);
+        double tight = nameHeight(drawing, part, 0.18, 1);
+        assertTrue(tight < 3 && tight > 1.8, "smaller: " + tight);
+        assertEquals(1.8, nameHeight(drawing, part, 0.01, 1), 1e-9, "no smaller than can be read");
+        assertEquals(3, nameHeight(drawing, part, 0.01, 2), 1e-9, "what is no name of a part keeps its size");
+    }
+
+    private static double nameHeight(Drawing drawing, Part part, double factor, int label) {
+        Drawing fitted = Names.fitted(drawing, List.of(new PartInPlace(part, drawing)), factor, HALVES);
+        return ((Label) fitted.shapes().get(label)).height();
     }
 
     @Test
