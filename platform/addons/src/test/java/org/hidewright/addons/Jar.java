@@ -1,6 +1,7 @@
 package org.hidewright.addons;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,7 +13,7 @@ import java.util.zip.ZipOutputStream;
 
 /** Makes bundles for tests, as jars or unpacked. */
 final class Jar {
-    private final Map<String, String> entries = new LinkedHashMap<>();
+    private final Map<String, byte[]> entries = new LinkedHashMap<>();
 
     /** A jar without a manifest. */
     static Jar empty() {
@@ -31,7 +32,16 @@ final class Jar {
     }
 
     Jar with(String entry, String text) {
-        entries.put(entry, text);
+        entries.put(entry, text.getBytes(StandardCharsets.UTF_8));
+        return this;
+    }
+
+    /** With a class of the tests. */
+    Jar with(Class<?> type) throws IOException {
+        String entry = type.getName().replace('.', '/') + ".class";
+        try (InputStream from = type.getClassLoader().getResourceAsStream(entry)) {
+            entries.put(entry, from.readAllBytes());
+        }
         return this;
     }
 
@@ -47,19 +57,19 @@ final class Jar {
     Path write(Path file) throws IOException {
         Files.createDirectories(file.getParent());
         try (ZipOutputStream jar = new ZipOutputStream(Files.newOutputStream(file))) {
-            for (Map.Entry<String, String> entry : entries.entrySet()) {
+            for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
                 jar.putNextEntry(new ZipEntry(entry.getKey()));
-                jar.write(entry.getValue().getBytes(StandardCharsets.UTF_8));
+                jar.write(entry.getValue());
             }
         }
         return file;
     }
 
     Path unpack(Path folder) throws IOException {
-        for (Map.Entry<String, String> entry : entries.entrySet()) {
+        for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
             Path file = folder.resolve(entry.getKey());
             Files.createDirectories(file.getParent());
-            Files.writeString(file, entry.getValue());
+            Files.write(file, entry.getValue());
         }
         return folder;
     }

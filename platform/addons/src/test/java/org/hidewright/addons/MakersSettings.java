@@ -41,7 +41,11 @@ abstract class MakersSettings {
     }
 
     InstalledAddOns addOns() {
-        return new InstalledAddOns(settings, states, Set.of("command", "core"), null);
+        return addOns(null);
+    }
+
+    InstalledAddOns addOns(RunningBundles running) {
+        return new InstalledAddOns(settings, states, Set.of("command", "core"), running);
     }
 
     Path there(String file, String state, Jar jar) throws IOException {
