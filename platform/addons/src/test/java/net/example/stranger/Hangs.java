@@ -1,4 +1,4 @@
-package org.hidewright.addons.stranger;
+package net.example.stranger;
 
 import java.util.concurrent.CountDownLatch;
 import org.osgi.framework.BundleActivator;
@@ -7,7 +7,7 @@ import org.osgi.framework.BundleContext;
 /** Starts and does not come back until it is interrupted, which it tells by a property of the system. */
 public final class Hangs implements BundleActivator {
     /** Of the system, since the bundle has a class of its own. */
-    public static final String INTERRUPTED = "org.hidewright.addons.stranger.interrupted";
+    public static final String INTERRUPTED = "net.example.stranger.interrupted";
 
     @Override
     public void start(BundleContext context) {

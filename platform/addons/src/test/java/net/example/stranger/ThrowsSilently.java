@@ -1,4 +1,4 @@
-package org.hidewright.addons.stranger;
+package net.example.stranger;
 
 import org.osgi.framework.BundleActivator;
 import org.osgi.framework.BundleContext;
