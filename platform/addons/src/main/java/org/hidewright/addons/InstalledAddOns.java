@@ -42,6 +42,8 @@ public final class InstalledAddOns implements AddOns {
     private static final int PROGRAM_LEVEL = 40;
 
     private static final int MAKER_LEVEL = 50;
+    /** As at the start of the program. */
+    private static final int START_SECONDS = 10;
 
     private final Map<String, String> states;
     private final Set<String> platform;
@@ -57,7 +59,7 @@ public final class InstalledAddOns implements AddOns {
                 Path.of(context.getProperty("hidewright.settings")),
                 told(context),
                 platform(context),
-                new RunningBundles(context));
+                new RunningBundles(context, Integer.getInteger("hidewright.start-limit", START_SECONDS)));
     }
 
     /**

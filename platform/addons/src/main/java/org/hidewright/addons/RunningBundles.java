@@ -19,13 +19,13 @@ import org.osgi.framework.wiring.FrameworkWiring;
  * of the program goes by the folders and choices alone.
  */
 final class RunningBundles {
-    /** A bundle that does not come back from its start is left to itself after so long, as at the start of the program. */
-    private static final int SECONDS = Integer.getInteger("hidewright.start-limit", 10);
-
     private final BundleContext context;
+    private final int seconds;
 
-    RunningBundles(BundleContext context) {
+    /** @param seconds after which a bundle that does not come back from its start is left to itself */
+    RunningBundles(BundleContext context, int seconds) {
         this.context = context;
+        this.seconds = seconds;
     }
 
     /** As the launcher names it: a reference to the jar where it lies, with a plus sign that Felix does not take for a space. */
@@ -75,7 +75,7 @@ final class RunningBundles {
     }
 
     /** On a thread of its own: it may be anybody’s code. */
-    private static Optional<String> started(Bundle bundle) {
+    private Optional<String> started(Bundle bundle) {
         AtomicReference<Throwable> thrown = new AtomicReference<>();
         Thread start = new Thread(
                 () -> {
@@ -89,13 +89,13 @@ final class RunningBundles {
         start.setDaemon(true);
         start.start();
         try {
-            start.join(TimeUnit.SECONDS.toMillis(SECONDS));
+            start.join(TimeUnit.SECONDS.toMillis(seconds));
         } catch (InterruptedException leaving) {
             Thread.currentThread().interrupt();
         }
         if (start.isAlive()) {
             start.interrupt();
-            return Optional.of(SECONDS + " s");
+            return Optional.of(seconds + " s");
         }
         return Optional.ofNullable(thrown.get()).map(RunningBundles::reason);
     }
@@ -115,7 +115,7 @@ final class RunningBundles {
         CountDownLatch done = new CountDownLatch(1);
         system().adapt(FrameworkWiring.class).refreshBundles(null, event -> done.countDown());
         try {
-            done.await(SECONDS, TimeUnit.SECONDS);
+            done.await(seconds, TimeUnit.SECONDS);
         } catch (InterruptedException leaving) {
             Thread.currentThread().interrupt();
         }

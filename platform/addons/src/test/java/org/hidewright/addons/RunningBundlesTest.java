@@ -20,7 +20,6 @@ import org.apache.felix.framework.FrameworkFactory;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.osgi.framework.Bundle;
@@ -34,18 +33,13 @@ class RunningBundlesTest extends MakersSettings {
     private Framework framework;
     private RunningBundles running;
 
-    @BeforeAll
-    static void fewSeconds() {
-        System.setProperty("hidewright.start-limit", "3");
-    }
-
     @BeforeEach
     void startFramework() throws Exception {
         framework = new FrameworkFactory()
                 .newFramework(Map.of(
                         Constants.FRAMEWORK_STORAGE, folder.resolve("cache").toString(), "felix.log.level", "0"));
         framework.start();
-        running = new RunningBundles(framework.getBundleContext());
+        running = new RunningBundles(framework.getBundleContext(), 3);
     }
 
     @AfterEach
