@@ -137,7 +137,7 @@ final class AnswersPane extends Canvas {
                     .forEach(now -> before.putIfAbsent(now.key(), old.inline()));
         }
         shown.forEach(now -> before.remove(now.key(), now.inline())); // it is as it was again
-        boolean taller = lines(shown) != lines(answers);
+        boolean taller = lines(shown) != lines(answers) || !inWords(shown).equals(inWords(answers));
         answers = shown;
         redraw();
         return taller;
@@ -149,6 +149,14 @@ final class AnswersPane extends Canvas {
                         * faces.stream()
                                 .filter(face -> face.met().isPresent() || face.pending())
                                 .count();
+    }
+
+    /** Answers in words, which may take another number of lines. */
+    private static List<String> inWords(List<AnswerFace> faces) {
+        return faces.stream()
+                .filter(face -> face.unit().isEmpty() && face.number().contains(" "))
+                .map(AnswerFace::number)
+                .toList();
     }
 
     /** Forgets what stood there before. */
@@ -212,7 +220,8 @@ final class AnswersPane extends Canvas {
 
     private int large(GC gc, AnswerFace answer, int width, int from, boolean ink) {
         int y = text(gc, label(answer), 0, from, SMALL, false, inks.palette().quiet(), ink).y;
-        Point number = text(gc, answer.number(), 0, y, size(gc, answer, width), true, colour(answer), ink);
+        double size = size(gc, answer, width);
+        Point number = text(gc, wrapped(gc, answer.number(), size, true, width), 0, y, size, true, colour(answer), ink);
         int base = number.y - (int) (ascent(gc, 1) * 1.5);
         Point unit = text(
                 gc, answer.unit(), number.x + 4, base, 1, false, inks.palette().ink(), ink);
@@ -250,15 +259,32 @@ final class AnswersPane extends Canvas {
         Point label = text(gc, label(answer), 0, from, 1, false, inks.palette().quiet(), ink);
         gc.setFont(inks.font(1, false));
         int wide = gc.textExtent(answer.inline()).x;
+        wide = Math.min(wide, width);
         boolean beside = label.x + 8 + wide <= width;
         int y = beside ? from : label.y;
         int x = beside ? width - wide : 0;
-        Point value = text(gc, answer.inline(), x, y, 1, false, colour(answer), ink);
+        Point value = text(gc, wrapped(gc, answer.inline(), 1, false, width), x, y, 1, false, colour(answer), ink);
         int old = x - 8 - oldWidth(gc, answer);
         if (old >= (beside ? label.x + 8 : 0)) { // else it is told when it is pointed at
             old(gc, answer, old, y, ink);
         }
         return Math.max(label.y, value.y) + 2;
+    }
+
+    /** In as many lines as it needs: an answer in words may be longer than a slip is wide. */
+    private String wrapped(GC gc, String text, double larger, boolean bold, int width) {
+        gc.setFont(inks.font(larger, bold));
+        StringBuilder lines = new StringBuilder();
+        String line = "";
+        for (String word : text.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && gc.textExtent(longer).x > width) {
+                lines.append(line).append('\n');
+                longer = word;
+            }
+            line = longer;
+        }
+        return lines.append(line).toString();
     }
 
     private int oldWidth(GC gc, AnswerFace answer) {
