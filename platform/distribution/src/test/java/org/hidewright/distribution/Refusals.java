@@ -34,9 +34,35 @@ final class Refusals {
                 "flat-pouch stands-out-too-far",
                 in -> in.in("closing").in("open").mm("stands-out")
                         > in.in("held").mm("height") / 2);
-        DUE.put("flat-pouch no-room", Refusals::noRoomOnPouch);
+        DUE.put(
+                "flat-pouch no-room",
+                in -> noRoomOnPouch(in)
+                        || closureComesToTheSeam(
+                                in,
+                                in.in("held").mm("width")
+                                        + in.in("held").mm("thickness")
+                                        + in.mm("ease")
+                                        + 2 * margin(in),
+                                margin(in)
+                                        + in.in("held").mm("thickness") / 2
+                                        + in.in("held").mm("height")
+                                        + 2));
         DUE.put("lidded-pouch stands-out-too-far", DUE.get("flat-pouch stands-out-too-far"));
-        DUE.put("lidded-pouch no-room", in -> noRoomOnPouch(in) || noRoomForRing(in) || lowerThanItsCorners(in));
+        DUE.put(
+                "lidded-pouch no-room",
+                in -> noRoomOnPouch(in)
+                        || noRoomForRing(in)
+                        || lowerThanItsCorners(in)
+                        || closureComesToTheSeam(
+                                in,
+                                in.in("held").mm("width")
+                                        + in.mm("ease")
+                                        + 2 * in.mm("gusset-thickness")
+                                        + 4 * margin(in),
+                                2 * margin(in)
+                                        + in.mm("gusset-thickness")
+                                        + in.in("held").mm("height")
+                                        + 1));
         DUE.put(
                 "folding-wallet step-too-large",
                 in -> in.mm("step") > in.in("cards").mm("height") / 2);
@@ -99,22 +125,47 @@ final class Refusals {
         if (closing.is("open")) {
             return height - closing.in("open").mm("stands-out") - margin < 12;
         }
-        double across;
-        double along;
+        double along = along(closing);
+        return across(closing) > width - 6 || down(in, height) + along / 2 > height - 3;
+    }
+
+    private static double margin(Typed in) {
+        return Math.max(3.5, 1.75 * in.mm("thickness"));
+    }
+
+    /** Where a closure is cut into the stitches beside it, or comes within 3 mm of those along the bottom. */
+    private static boolean closureComesToTheSeam(Typed in, double width, double height) {
+        Typed closing = in.in("closing");
+        return !closing.is("open")
+                && (across(closing) > width - 2 * margin(in)
+                        || down(in, height) + along(closing) / 2 + 3 > height - margin(in));
+    }
+
+    private static double down(Typed in, double height) {
+        return Math.max(0.3 * height, along(in.in("closing")) / 2 + 3 + 2 * in.mm("thickness"));
+    }
+
+    private static double across(Typed closing) {
         if (closing.is("magnet")) {
-            across = closing.in("magnet").mm("prong");
-            along = Math.max(
-                    closing.in("magnet").mm("body"), closing.in("magnet").mm("apart") + 1.2);
+            return closing.in("magnet").mm("prong");
         } else if (closing.is("snap")) {
-            across = Math.max(
+            return Math.max(
                     closing.in("snap").mm("cap-hole"), closing.in("snap").mm("stud-hole"));
-            along = Math.max(closing.in("snap").mm("cap"), 2 * across);
-        } else {
-            across = Math.max(closing.in("stud").mm("neck"), closing.in("stud").mm("post"));
-            along = 2 * closing.in("stud").mm("slit") + 4 * closing.in("stud").mm("neck");
         }
-        double down = Math.max(0.3 * height, along / 2 + 3 + 2 * in.mm("thickness"));
-        return across > width - 6 || down + along / 2 > height - 3;
+        return Math.max(closing.in("stud").mm("neck"), closing.in("stud").mm("post"));
+    }
+
+    private static double along(Typed closing) {
+        if (closing.is("magnet")) {
+            return Math.max(
+                    Math.max(
+                            closing.in("magnet").mm("body"),
+                            closing.in("magnet").mm("prong")),
+                    closing.in("magnet").mm("apart") + 1.2);
+        } else if (closing.is("snap")) {
+            return Math.max(closing.in("snap").mm("cap"), 2 * across(closing));
+        }
+        return 2 * closing.in("stud").mm("slit") + 4 * closing.in("stud").mm("neck");
     }
 
     /** What was typed, by its key. */

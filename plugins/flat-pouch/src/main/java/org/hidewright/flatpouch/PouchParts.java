@@ -49,8 +49,8 @@ final class PouchParts {
         if (asked.closing().closure().isPresent()) {
             close(asked.closing().closure().get(), back, front);
         }
-        item.part(back.part());
-        item.part(front.part());
+        item.part(back.wholePart());
+        item.part(front.wholePart());
         fastened.ifPresent(closure -> closure.into(item));
         work();
         return item.build();
@@ -65,6 +65,7 @@ final class PouchParts {
                 asked.held().thickness().mm() / 2 + asked.thickness().mm(),
                 Face.GRAIN);
         fastened = Optional.of(sizes.flap().close(closure, back, front, sizes.width(), sizes.height()));
+        front.cutAbove(sizes.margin(), "closure");
     }
 
     private void work() {

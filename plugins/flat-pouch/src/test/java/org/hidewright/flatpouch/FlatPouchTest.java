@@ -138,6 +138,28 @@ class FlatPouchTest {
     }
 
     @Test
+    void aClosureIsNotCutIntoTheSeamOrOverTheEdge() {
+        // a front of 3.5 + 6 + h + 2 mm; the magnet 12.1 mm below its top, 8.1 mm from there to the seam, which is 3.5
+        // mm up
+        Closing magnet = new Closing.Magnet(Length.ofMm(9), Length.ofMm(4), Length.ofMm(5));
+        assertEquals(List.of("no-room"), told(asked(300, 9.1, 12, FlatPouch.Bottom.SQUARE, magnet)));
+        assertEquals(List.of("own-use", "knife"), told(asked(300, 9.3, 12, FlatPouch.Bottom.SQUARE, magnet)));
+        // a panel of 15 mm, stitched 3.5 mm from its edges, and slits of 12 mm
+        Closing wide = new Closing.Magnet(Length.ofMm(9), Length.ofMm(12), Length.ofMm(5));
+        assertEquals(List.of("no-room"), told(asked(3, 120, 1, FlatPouch.Bottom.SQUARE, wide)));
+        // a flap of 3 + 1 + 7 = 11 mm, and a neck of 12 mm
+        assertEquals(
+                List.of("no-room"),
+                told(new FlatPouch.Asking(
+                        new HeldSize(Length.ofMm(3), Length.ofMm(120), Length.ofMm(1)),
+                        FlatPouch.Bottom.SQUARE,
+                        Length.ofMm(0),
+                        Length.ofMm(2),
+                        Length.ofMm(3.85),
+                        new Closing.Stud(Length.ofMm(2), Length.ofMm(12), Length.ofMm(5)))));
+    }
+
+    @Test
     void aThickThingIsSlackWhenItIsOut() {
         assertTrue(told(asked(80, 120, 30, FlatPouch.Bottom.SQUARE, SNAP)).contains("flap-slack"));
     }

@@ -77,7 +77,7 @@ final class LiddedParts {
         Optional<Closure> closure = asked.closing().closure();
         Optional<Fastened> fastened =
                 closure.isPresent() ? Optional.of(close(closure.get(), back, front)) : Optional.empty();
-        item.part(front.part()).part(back.part()).part(gusset.part());
+        item.part(front.wholePart()).part(back.wholePart()).part(gusset.part());
         tab.ifPresent(ring -> item.part(ring.strip().leather("gusset leather").part()));
         fastened.ifPresent(set -> set.into(item));
         work(tab.isPresent(), closure.isPresent());
@@ -117,7 +117,9 @@ final class LiddedParts {
                     Sizes.BEND_RADIUS,
                     Face.GRAIN);
         }
-        return sizes.lid().close(closure, back, front, sizes.width(), sizes.height());
+        Fastened fastened = sizes.lid().close(closure, back, front, sizes.width(), sizes.height());
+        front.cutAbove(sizes.margin(), "closure");
+        return fastened;
     }
 
     private void work(boolean ring, boolean closed) {

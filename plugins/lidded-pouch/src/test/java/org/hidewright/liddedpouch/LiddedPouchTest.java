@@ -145,6 +145,11 @@ class LiddedPouchTest {
                 List.of("stands-out-too-far"),
                 told(asked(80, 20, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));
         assertEquals(List.of("no-room"), told(asked(10, 10, 30, STUD, ring())));
+        // a front of 7 + 1.4 + h + 1 mm; the magnet 12.1 mm below its top, 8.1 mm from there to the seam, which is 3.5
+        // mm up
+        Closing magnet = new Closing.Magnet(Length.ofMm(9), Length.ofMm(4), Length.ofMm(5));
+        assertEquals(List.of("no-room"), told(asked(80, 11.2, 30, magnet, Optional.empty())));
+        assertEquals(List.of("own-use", "knife"), told(asked(80, 11.4, 30, magnet, Optional.empty())));
         assertEquals(
                 List.of("own-use", "knife"),
                 told(asked(80, 100, 30, new Closing.Open(Length.ofMm(12)), Optional.empty())));

@@ -68,6 +68,9 @@ final class SheathParts {
         double middle = bendAt + sizes.bend() / 2;
         back.fold("loop", Point.of(0, middle), Point.of(sizes.width(), middle), sizes.loopRadius(), Face.FLESH);
         double in = sizes.welt() + 2;
+        if (sizes.width() - 2 * in < pitch) { // not one stitch across a narrow blade
+            throw new NoRoom(back.id(), "loop-1");
+        }
         for (int nth = 0; nth < 2; nth++) {
             double down = sizes.down() + nth * sizes.box();
             double over = bendAt + sizes.bend() + down;

@@ -130,6 +130,18 @@ class SheathTest {
                 told(asked(28, 20, 4, Sheath.Tip.ROUND, Sheath.Tannage.OTHER, Optional.of(Length.ofMm(100)))));
     }
 
+    @Test
+    void aLoopIsAsWideAsAStitchAtLeast() {
+        // its rows end 2 mm inside the welts: the blade and 2 mm of ease, less 4 mm, against a pitch of 5 mm
+        for (double blade : new double[] {1, 2, 6.9}) {
+            assertEquals(
+                    List.of("no-room"),
+                    told(asked(blade, 110, 4, Sheath.Tip.BLUNT, Sheath.Tannage.OTHER, Optional.of(Length.ofMm(25)))));
+        }
+        assertTrue(!told(asked(7, 110, 4, Sheath.Tip.BLUNT, Sheath.Tannage.OTHER, Optional.of(Length.ofMm(25))))
+                .contains("no-room"));
+    }
+
     private static List<String> working(Sheath.Asking asked) {
         return CalculatorRun.of(new Sheath(), asked)
                 .working(value -> value instanceof Length length

@@ -1,6 +1,5 @@
 package org.hidewright.api.benchwork;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.hidewright.api.drawing.Box;
@@ -13,6 +12,7 @@ import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Faults;
 import org.hidewright.api.geometry.Motion;
 import org.hidewright.api.geometry.Parallel;
+import org.hidewright.api.geometry.Region;
 import org.hidewright.api.geometry.Spacing;
 import org.hidewright.api.geometry.Spot;
 import org.hidewright.api.item.Edge;
@@ -172,9 +172,7 @@ public final class Piece {
 
     /** A window or slot, wholly on the piece. */
     public Piece window(String window, Curve cut) throws NoRoom {
-        List<Point> corners = new ArrayList<>();
-        cut.segments().forEach(segment -> corners.add(segment.start()));
-        if (!Faults.of(cut).isEmpty() || corners.stream().anyMatch(place -> !outline.surrounds(place))) {
+        if (!Faults.of(Region.of(outline, List.of(cut))).isEmpty()) {
             throw new NoRoom(id, window);
         }
         builder.cutOut(cut.path(Role.INNER_CUT));
@@ -212,6 +210,41 @@ public final class Piece {
     /** The part as it is drawn so far. */
     public Part part() {
         return builder.build();
+    }
+
+    /**
+     * Sees that what is cut into it so far stays above a height, such as that of the seam along its bottom.
+     *
+     * @param what is cut into it, as it is told
+     * @throws NoRoom if a hole or window does not
+     */
+    public void cutAbove(double height, String what) throws NoRoom {
+        Part part = part();
+        if (part.cutOuts().stream().anyMatch(window -> window.bounds().minY() < height)
+                || part.holes().stream().anyMatch(hole -> hole.centre().y() - hole.diameter() / 2 < height)) {
+            throw new NoRoom(id, what);
+        }
+    }
+
+    /**
+     * The part as it is drawn so far, of which no stitch is cut away.
+     *
+     * @throws NoRoom naming a line of stitches that a window or a hole is cut into
+     */
+    public Part wholePart() throws NoRoom {
+        Part part = part();
+        Region leather =
+                Region.of(outline, part.cutOuts().stream().map(Curve::of).toList());
+        for (StitchLine line : part.stitchLines()) {
+            boolean cut = line.holes().stream()
+                    .anyMatch(stitch -> !leather.contains(stitch)
+                            || part.holes().stream()
+                                    .anyMatch(hole -> hole.centre().distanceTo(stitch) < hole.diameter() / 2));
+            if (cut) {
+                throw new NoRoom(id, line.id());
+            }
+        }
+        return part;
     }
 
     @Override
