@@ -55,7 +55,7 @@ public final class BundleCalculators {
         }
     }
 
-    private static Calculator<?, ?> create(Class<?> type) {
+    static Calculator<?, ?> create(Class<?> type) {
         try {
             return (Calculator<?, ?>) type.getDeclaredConstructor().newInstance();
         } catch (ReflectiveOperationException e) {

@@ -28,10 +28,10 @@ final class RaisedNotices {
     private final Map<String, String> keyByConstant = new HashMap<>();
     private final Map<String, Integer> fewestByConstant = new HashMap<>();
 
-    /** By key of the notice, the fewest arguments it is raised with anywhere. */
-    static Map<String, Integer> fewestArguments() {
+    /** By key of the notice, the fewest arguments it is raised with anywhere in a folder of sources. */
+    static Map<String, Integer> fewestArguments(Path sources) {
         RaisedNotices raised = new RaisedNotices();
-        raised.read(Path.of("src", "main", "java"));
+        raised.read(sources);
         Map<String, Integer> fewest = new HashMap<>();
         raised.fewestByConstant.forEach((constant, arguments) -> {
             String key = raised.keyByConstant.get(constant);

@@ -19,4 +19,10 @@ class EdgesBundleTest extends BundleContract {
                 "paper.schedule-step",
                 "paper.schedule-wait"));
     }
+
+    /** A grit that its system of numbers does not have, two grits the wrong way round, and a liquid that only its label knows. */
+    @Override
+    protected Set<String> refusedTogether() {
+        return Set.of("grit-ends-swapped", "grit-unknown", "liquid-without-label");
+    }
 }

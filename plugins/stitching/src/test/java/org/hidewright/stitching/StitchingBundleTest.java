@@ -21,4 +21,10 @@ class StitchingBundleTest extends BundleContract {
                 "hand-needles.note",
                 "hand-needles.note.help");
     }
+
+    /** Two lines that are sewn to each other, steps on a line, and irons with as many prongs as there are. */
+    @Override
+    protected Set<String> refusedTogether() {
+        return Set.of("corners-differ", "no-strike-plan", "step-off-line");
+    }
 }
