@@ -94,4 +94,19 @@ class AnswerFaultsTest {
                 "own-words: the notice “own-words” is filled with something a java.lang.Object",
                 "give a quantity, a number, an enum constant, a phrase or a text");
     }
+
+    @Test
+    void aTextThatNoPageHasRoomFor() {
+        told(
+                new Answering.LongWinded(),
+                "long-winded: the answer told is a text of 5000 characters; no page has room for more than 4000");
+    }
+
+    @Test
+    void aNoticeThatIsNeverRaised() {
+        Faulty.of(new Answering.NeverRaised())
+                .fails(
+                        BundleContract::everyDeclaredNoticeIsRaisedSomewhere,
+                        "forgotten: the notice is declared and raised nowhere. Raise it, or take it out of notices().");
+    }
 }

@@ -1,5 +1,8 @@
 package org.hidewright.testkit;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.testkit.faults.Drawn;
 import org.junit.jupiter.api.Test;
@@ -8,6 +11,11 @@ import org.junit.jupiter.api.Test;
 class PartFaultsTest {
     private static void told(Calculator<?, ?> calculator, String... said) {
         Faulty.of(calculator).fails(BundleContract::partsCanBeCutAndSewn, said);
+    }
+
+    @Test
+    void thePanelsThatQuestionsForAnItemAreAnsweredWithAreSound() {
+        assertEquals(List.of(), SoundParts.of(TwoPanels.item()));
     }
 
     /** The contract’s parts are closed, so that there is none to look at. */

@@ -204,4 +204,39 @@ public final class Answering {
             return List.of();
         }
     }
+
+    /** It answers with more than a page holds. */
+    @Calculates("long-winded")
+    public static final class LongWinded implements Calculator<Strip.Asks, Strip.Takes> {
+        @Override
+        public Outcome<Strip.Takes> calculate(Strip.Asks asks, Working working) {
+            return Outcome.of(Strip.takes(1, "word ".repeat(1000)));
+        }
+
+        @Override
+        public List<Formula> formulas() {
+            return List.of(Strip.AREA);
+        }
+    }
+
+    /** It declares a notice and never raises it. */
+    @Calculates("never-raised")
+    public static final class NeverRaised implements Calculator<Strip.Asks, Strip.Takes> {
+        private static final NoticeKind FORGOTTEN = NoticeKind.note("forgotten");
+
+        @Override
+        public Outcome<Strip.Takes> calculate(Strip.Asks asks, Working working) {
+            return Outcome.of(Strip.takes(asks, working));
+        }
+
+        @Override
+        public List<Formula> formulas() {
+            return List.of(Strip.AREA);
+        }
+
+        @Override
+        public List<NoticeKind> notices() {
+            return List.of(FORGOTTEN);
+        }
+    }
 }
