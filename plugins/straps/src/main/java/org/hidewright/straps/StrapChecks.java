@@ -1,9 +1,11 @@
 package org.hidewright.straps;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
@@ -47,6 +49,7 @@ final class StrapChecks {
             OVERLAP_APART,
             OVERLAP_BESIDE,
             LAYERS_IN_EACH_OTHER,
+            ThroughEachOther.THROUGH_EACH_OTHER,
             THICKNESS_STEP,
             NESTED_APART,
             FLESH_SHOWS,
@@ -63,6 +66,8 @@ final class StrapChecks {
     private final FoldedStrap strap;
     private final Stack stack;
     private final List<Notice> notices = new ArrayList<>();
+    /** The sections of which it is told in words of their own that they have no room beside each other. */
+    private final Set<Set<String>> withoutRoom = new HashSet<>();
 
     StrapChecks(StrapLayout.Strap asked, List<ReadSection> sections, FoldedStrap strap, Stack stack) {
         this.asked = asked;
@@ -80,6 +85,8 @@ final class StrapChecks {
         sections.forEach(this::overlap);
         sections.forEach(this::nested);
         layersInEachOther();
+        notices.addAll(new ThroughEachOther(strap)
+                .notices((one, other) -> withoutRoom.contains(Set.of(one.id(), other.id()))));
         steps(skives, step -> "sections[" + step.sectionId() + "]", Skives.Sharp::sectionId)
                 .forEach(notices::add);
         pierced.stream()
@@ -145,7 +152,9 @@ final class StrapChecks {
         PlacedPiece upper = placed(overlap.id());
         PlacedPiece under = placed(overlap.on());
         OptionalDouble gap = Stack.gapMm(under, upper);
-        if (gap.isEmpty() || Math.abs(gap.getAsDouble()) > asked.glueGap().mm() + Stack.PRESSED_MM) {
+        boolean lies = gap.isPresent()
+                && Math.abs(gap.getAsDouble()) <= asked.glueGap().mm() + Stack.PRESSED_MM;
+        if (!lies && !ThroughEachOther.go(under, upper)) {
             notices.add(OVERLAP_APART.at(
                     StrapLayout.place(overlap),
                     overlap.id(),
@@ -177,6 +186,7 @@ final class StrapChecks {
         if (apart
                 > Math.max(Stack.PRESSED_MM, outerArc.thicknessMm())
                         + asked.glueGap().mm()) {
+            withoutRoom.add(Set.of(bend.id(), around.bend()));
             notices.add(NESTED_APART.at(StrapLayout.place(bend), bend.id(), around.bend(), Length.ofMm(apart)));
         }
     }
@@ -204,6 +214,7 @@ final class StrapChecks {
             double deep = deepMm(
                     before, after, sections.get(i + 1).fold().orElseThrow().outside());
             if (back && Stack.gapMm(before, after).isPresent() && deep > Stack.PRESSED_MM) {
+                withoutRoom.add(Set.of(before.id(), after.id()));
                 notices.add(LAYERS_IN_EACH_OTHER.at(
                         "sections[" + sections.get(i + 1).id() + "]",
                         before.id(),

@@ -283,7 +283,8 @@ public final class StrapLayout implements Calculator<StrapLayout.Strap, StrapLay
 
     @Override
     public List<String> phrases() {
-        return FoldedView.PHRASES;
+        return Stream.concat(FoldedView.PHRASES.stream(), ThroughEachOther.PHRASES.stream())
+                .toList();
     }
 
     @Override

@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.hidewright.straps.geometry.Face;
 import org.hidewright.straps.geometry.FoldedStrap;
 import org.hidewright.straps.geometry.Piece;
 import org.hidewright.straps.geometry.PlacedPiece;
 import org.hidewright.straps.geometry.Pose;
 import org.hidewright.straps.geometry.Stack;
+import org.hidewright.straps.geometry.Stretch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -75,5 +78,31 @@ class StackTest {
         assertEquals(-6, under.lowMm(), 1e-9);
         assertEquals(-3, under.highMm(), 1e-9);
         assertEquals(30, under.alongMm(), 1e-9);
+    }
+
+    /**
+     * 10 mm down to -10; round and back with 1 mm from -9 to -8, wholly in it; and round once more with 2 mm from -12 to
+     * -10, which lies under the first and not under the second.
+     */
+    @Test
+    void layersInEachOtherCountAsIfTheyLayOnEachOther() {
+        FoldedStrap strap = new FoldedStrap(List.of(
+                new Piece.Run("thick", 100, 10),
+                new Piece.Bend("fold", List.of(new Stretch.Arc(Math.PI, 3.5, 1, 0.5, Face.GRAIN))),
+                new Piece.Run("in-it", 60, 1),
+                new Piece.Bend("again", List.of(new Stretch.Arc(Math.PI, 0.5, 1, 0.5, Face.FLESH))),
+                new Piece.Run("under", 60, 2)));
+        Stack stack = new Stack(strap, 0);
+        for (String id : List.of("thick", "in-it", "under")) {
+            PlacedPiece piece = strap.piece(id).orElseThrow();
+            double middle = id.equals("thick") ? 70 : 30;
+            assertEquals(
+                    Set.of("under", "in-it", "thick"),
+                    stack.touching(piece, middle).stream()
+                            .map(layer -> layer.piece().id())
+                            .collect(Collectors.toSet()),
+                    id);
+        }
+        assertEquals(13, stack.thickest().thicknessMm(), 1e-9);
     }
 }

@@ -224,6 +224,11 @@ final class StrapNoticeCases {
                 "sections[b]",
                 strap(3, List.of(straight("a", 40), straight("b", 40, 2, 0))),
                 strap(3, List.of(straight("a", 40), straight("b", 40, 2, 8))));
+        strapCase(
+                "sections-through-each-other", // 2 mm of room between front and flap, half a millimetre pressed
+                "sections[flap]",
+                ThroughEachOtherTest.pouch(2.51),
+                ThroughEachOtherTest.pouch(2.49));
         strapCase("nested-bend-apart", "sections[over]", doubled(40), doubled(45));
         strapCase(
                 "flesh-shows",

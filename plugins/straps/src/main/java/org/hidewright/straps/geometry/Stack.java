@@ -54,23 +54,29 @@ public final class Stack {
         return layers;
     }
 
-    /** Those of {@link #through} that lie on the section without a gap, itself among them. */
+    /** Those of {@link #through} that lie on the section without a gap, or in each other, itself among them. */
     public List<Layer> touching(PlacedPiece section, double alongMm) {
         List<Layer> layers = through(section, alongMm);
-        int own = own(layers, section);
-        int from = own;
-        while (from > 0 && touch(layers.get(from - 1), layers.get(from))) {
-            from--;
+        Layer own = layers.get(own(layers, section));
+        double bottom = own.lowMm();
+        double top = own.highMm();
+        for (int round = 1; round < layers.size(); round++) {
+            for (Layer layer : layers) {
+                if (touches(layer, bottom, top)) {
+                    bottom = Math.min(bottom, layer.lowMm());
+                    top = Math.max(top, layer.highMm());
+                }
+            }
         }
-        int to = own;
-        while (to + 1 < layers.size() && touch(layers.get(to), layers.get(to + 1))) {
-            to++;
-        }
-        return layers.subList(from, to + 1);
+        double lowest = bottom;
+        double highest = top;
+        return layers.stream().filter(layer -> touches(layer, lowest, highest)).toList();
     }
 
-    private boolean touch(Layer lower, Layer upper) {
-        return Math.abs(upper.lowMm() - lower.highMm()) <= glueMm + PRESSED_MM;
+    /** Layers that lie in each other count as well: they have to find room beside each other. */
+    private boolean touches(Layer layer, double bottomMm, double topMm) {
+        double pressed = glueMm + PRESSED_MM;
+        return layer.lowMm() - topMm <= pressed && bottomMm - layer.highMm() <= pressed;
     }
 
     private static int own(List<Layer> layers, PlacedPiece section) {
