@@ -152,7 +152,11 @@ class WorkCommandTest {
         assertTrue(terminal.out.endsWith("Common practice: Habit of the bench\n"), terminal.out);
         arguments.add("--units=in");
         assertEquals(0, terminal.run(arguments.toArray(String[]::new)));
-        assertTrue(terminal.out.contains("Cut length  0.158\u00A0in  (11/64 in)"), terminal.out);
+        assertTrue(terminal.out.contains("Cut length  0.158\u00A0in\n"), "11/64 in is another size: " + terminal.out);
+        arguments.set(arguments.indexOf("thickness=2 mm"), "thickness=1/8 in");
+        assertEquals(0, terminal.run(arguments.toArray(String[]::new)));
+        assertTrue(terminal.out.contains("Cut length  0.250\u00A0in  (1/4 in)"), terminal.out);
+        arguments.set(arguments.indexOf("thickness=1/8 in"), "thickness=2 mm");
         arguments.set(2, "--language=de");
         assertEquals(0, terminal.run(arguments.toArray(String[]::new)));
         assertTrue(terminal.out.contains("0,158\u00A0in"), terminal.out);

@@ -30,6 +30,12 @@ public final class ValueText {
     /** What is less than this share of a part is left over from a conversion. */
     private static final double NO_PART = 1e-9;
 
+    /**
+     * A fraction further off than this share of the value is another size and would mislead beside it. Punches, needles and
+     * threads follow each other by a tenth or more, so that within half of that both readings lead to the same one.
+     */
+    private static final double SAME_SIZE_SHARE = 0.05;
+
     private static final int WORKING_DIGITS = 5;
     private static final double DRAWN_STEP_MM = 0.1;
 
@@ -114,7 +120,9 @@ public final class ValueText {
             return "";
         }
         InchFraction fraction = fraction(base, rounding);
-        return fraction.toLength().mm() == 0 ? "" : fraction.text() + " in";
+        double mm = fraction.toLength().mm();
+        boolean sameSize = Math.abs(mm - base) <= SAME_SIZE_SHARE * Math.abs(base);
+        return mm == 0 || !sameSize ? "" : fraction.text() + " in";
     }
 
     /** The fraction of an inch nearest to a length on the safe side of it. */

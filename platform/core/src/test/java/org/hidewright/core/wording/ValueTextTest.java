@@ -144,8 +144,8 @@ class ValueTextTest {
         "up,25.4000000000001,1.000,1",
         "down,146.4,5.763,5 3/4",
         "down,146.05,5.750,5 3/4",
-        "down,-0.5,-0.020,-1/32",
-        "up,-0.5,-0.019,-1/64"
+        "down,-15.7,-0.619,-5/8",
+        "up,-15.7,-0.618,-39/64"
     })
     void inInchesAFractionStandsBesideRoundedInTheSameDirection(String key, double mm, String number, String fraction) {
         ValueText.Shown shown = inches.answer(answer(key), mm);
@@ -158,8 +158,27 @@ class ValueTextTest {
     void noFractionStandsBesideWhatIsNoneAtSixtyFourths() {
         assertEquals("0.005", inches.answer(answer("nearest"), 0.13).number());
         assertEquals("", inches.answer(answer("nearest"), 0.13).beside());
-        assertEquals("1/64 in", inches.answer(answer("up"), 0.13).beside());
         assertEquals("", inches.answer(answer("nearest"), 0).beside());
+    }
+
+    /** A sixty-fourth is 0.396875 mm: 1/32 in is 0.79375 mm, and 0.756 mm is 4.99 % under it, 0.755 mm 5.1 %. */
+    @ParameterizedTest(name = "beside {1} mm as {0} stands {2}")
+    @CsvSource({
+        "up,0.61,", // a thread of 0.024 in is no 1/32 in of 0.031 in
+        "up,0.755,",
+        "up,0.756,1/32 in",
+        "nearest,0.836,",
+        "nearest,0.835,1/32 in",
+        "nearest,-0.755,",
+        "nearest,-0.756,-1/32 in",
+        "down,0.836,",
+        "down,0.835,1/32 in",
+        "up,0.13,",
+        "up,0.39,1/64 in"
+    })
+    void aFractionThatIsAnotherSizeIsNotShown(String key, double mm, String beside) {
+        assertEquals(
+                beside == null ? "" : beside, inches.answer(answer(key), mm).beside());
     }
 
     @Test
