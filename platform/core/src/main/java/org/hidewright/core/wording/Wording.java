@@ -98,6 +98,8 @@ public final class Wording {
             return phrase(texts, phrase);
         } else if (arg instanceof Quantity<?> quantity) {
             return quantity(quantity);
+        } else if (arg instanceof InUnit number) {
+            return values.of(number.base(), number.unit()).inline();
         } else if (arg instanceof Money money) {
             return values.money(money).inline();
         } else if (arg instanceof LocalDate day) {
@@ -152,11 +154,16 @@ public final class Wording {
         return Math.abs(unit.fromBase(base)) >= least;
     }
 
-    /** Whether two values would read alike in a sentence, whichever units are chosen. */
+    /** Whether two quantities would read alike in a sentence, whichever units are chosen. */
     public static boolean alike(Dimension dimension, double base, double other) {
+        return alike(unit(dimension, base), base, other);
+    }
+
+    /** The same of two numbers that are read in a unit. */
+    public static boolean alike(Unit unit, double base, double other) {
         return Stream.of(UnitSystem.values())
                 .map(system -> new ValueText(Locale.ROOT, system))
-                .anyMatch(values -> values.same(base, other, unit(dimension, base)));
+                .anyMatch(values -> values.same(base, other, unit));
     }
 
     /** A quantity beside a drawing: a length as finely as a rule is read, anything else as in a sentence. */

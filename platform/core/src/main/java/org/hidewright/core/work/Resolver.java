@@ -26,6 +26,7 @@ import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.wording.InUnit;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Entry.Answered;
@@ -138,7 +139,11 @@ final class Resolver {
         double value = pick.value(ownPath, typed.range());
         if (!typed.range().isExact() && pick == RangePick.NOMINAL) {
             say(
-                    ProjectNotices.MIDPOINT.with(typed.text(), inUnit(typed.dimension(), typed.unit(), value)),
+                    ProjectNotices.MIDPOINT.with(
+                            typed.text(),
+                            typed.dimension() == Dimension.MONEY
+                                    ? Money.of(value, typed.unit())
+                                    : told(question, typed.dimension(), value)),
                     path,
                     place);
         }
@@ -264,8 +269,8 @@ final class Resolver {
         if (question.min().isPresent() && value < question.min().getAsDouble()) {
             refuse(
                     ProjectNotices.BELOW_LIMIT.with(
-                            Quantities.of(dimension, value),
-                            Quantities.of(dimension, question.min().getAsDouble())),
+                            told(question, dimension, value),
+                            told(question, dimension, question.min().getAsDouble())),
                     path,
                     place);
             return false;
@@ -273,8 +278,8 @@ final class Resolver {
         if (question.max().isPresent() && value > question.max().getAsDouble()) {
             refuse(
                     ProjectNotices.ABOVE_LIMIT.with(
-                            Quantities.of(dimension, value),
-                            Quantities.of(dimension, question.max().getAsDouble())),
+                            told(question, dimension, value),
+                            told(question, dimension, question.max().getAsDouble())),
                     path,
                     place);
             return false;
@@ -285,21 +290,41 @@ final class Resolver {
         if (endsOutside) {
             say(
                     ProjectNotices.RANGE_PAST_LIMIT.with(
-                            Quantities.of(dimension, range.low()), Quantities.of(dimension, range.high())),
+                            told(question, dimension, range.low()), told(question, dimension, range.high())),
                     path,
                     place);
         }
         question.usual()
                 .filter(usual -> !usual.contains(value))
-                .filter(usual -> !Wording.alike(dimension, value, value < usual.low() ? usual.low() : usual.high()))
+                .filter(usual -> !alike(question, dimension, value, value < usual.low() ? usual.low() : usual.high()))
                 .ifPresent(usual -> say(
                         ProjectNotices.UNUSUAL.with(
-                                Quantities.of(dimension, value),
-                                Quantities.of(dimension, usual.low()),
-                                Quantities.of(dimension, usual.high())),
+                                told(question, dimension, value),
+                                told(question, dimension, usual.low()),
+                                told(question, dimension, usual.high())),
                         path,
                         place));
         return true;
+    }
+
+    /** The unit a number is read in where the question has one, as in per cent; quantities find theirs by themselves. */
+    private static Optional<Unit> readIn(Question question, Dimension dimension) {
+        return question.unit()
+                .filter(unit -> dimension == Dimension.NUMBER && unit.dimension() == Dimension.NUMBER)
+                .filter(unit -> !unit.equals(Units.ONE));
+    }
+
+    /** A value as the question is read. */
+    private static Object told(Question question, Dimension dimension, double base) {
+        return readIn(question, dimension)
+                .<Object>map(unit -> new InUnit(base, unit))
+                .orElseGet(() -> Quantities.of(dimension, base));
+    }
+
+    private static boolean alike(Question question, Dimension dimension, double value, double limit) {
+        return readIn(question, dimension)
+                .map(unit -> Wording.alike(unit, value, limit))
+                .orElseGet(() -> Wording.alike(dimension, value, limit));
     }
 
     private Optional<Object> refuse(Notice notice, String path, Place place) {

@@ -102,7 +102,7 @@ public final class Sampler implements Calculator<Sampler.Asks, Sampler.Gives> {
             @Asked(min = "1", max = "20", usual = "2-9", preset = "7")
             int holes,
 
-            @Asked(unit = "%", min = "0 %", max = "100 %", preset = "35 %")
+            @Asked(unit = "%", min = "0 %", max = "100 %", usual = "0-90 %", preset = "35 %")
             double shrink,
 
             @Asked(preset = "vegetable") Tannage tannage,

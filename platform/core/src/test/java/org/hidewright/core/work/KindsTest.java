@@ -249,6 +249,29 @@ class KindsTest {
         assertEquals(List.of("unusual"), keys(asked("thickness", "'4.01 mm'").remarks()));
     }
 
+    @ParameterizedTest(name = "{0} %: {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "95|95 % is unusual; 0 % to 90 % is common.",
+                "90.04|90.04 % is unusual; 0 % to 90 % is common.",
+                "90.0001|",
+                "101|101 % is above the most possible, 100 %.",
+                "-1|-1 % is below the least possible, 0 %.",
+                "10-20|“10-20 %” is worked at its midpoint, 15 %.",
+                "80-110|One end of 80 % to 110 % lies past what is possible."
+            })
+    void aShareAskedForInPerCentIsToldInPerCent(String typed, String what) {
+        List<String> said = asked("shrink", "'" + typed + " %'").remarks().stream()
+                .map(remark -> said(remark).split(" \\| ")[0].replace('\u202F', ' '))
+                .toList();
+        if (what == null) {
+            assertEquals(List.of(), said);
+        } else {
+            assertTrue(said.contains(what), () -> said.toString());
+        }
+    }
+
     @Test
     void aFractionWithoutAUnitIsToBeLookedAt() {
         assertEquals(List.of("bare-fraction"), keys(asked("marks", "'3/32; 4'").remarks()));
