@@ -98,6 +98,10 @@ public final class Wording {
             return phrase(texts, phrase);
         } else if (arg instanceof Quantity<?> quantity) {
             return quantity(quantity);
+        } else if (arg instanceof Called called) {
+            return has(called.texts(), called.field().labelKey())
+                    ? label(called.texts(), called.field())
+                    : called.field().key();
         } else if (arg instanceof InUnit number) {
             return values.of(number.base(), number.unit()).inline();
         } else if (arg instanceof Money money) {

@@ -120,7 +120,8 @@ final class Edit {
             ReadSlip asleep = new ReadSlip(slip, installed, Map.of(), why, Map.of(), List.of());
             return was != null && asleep.equals(was.read()) ? was.read() : asleep;
         }
-        EntryReader reader = new EntryReader(slip.id(), looked.shelf());
+        EntryReader reader = new EntryReader(
+                slip.id(), looked.shelf(), installed.get().calculator().texts());
         try {
             Map<String, Entry.Answered> entries = reader.read(
                     installed.get().calculator().declaration().questions(), slip.questions(), "", List.of());

@@ -12,6 +12,7 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Option;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
@@ -27,6 +28,7 @@ import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.wording.Called;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.Entry.Answered;
 import org.hidewright.core.work.Entry.Origin;
@@ -41,6 +43,7 @@ final class EntryReader {
 
     private final String slip;
     private final Shelf shelf;
+    private final Texts texts;
     private final List<StockUse> stock = new ArrayList<>();
     private final List<Remark> remarks = new ArrayList<>();
     private boolean inPreset;
@@ -54,9 +57,15 @@ final class EntryReader {
         }
     }
 
-    EntryReader(String slip, Shelf shelf) {
+    /**
+     * A reader of one slip.
+     *
+     * @param texts those of the bundle that asks, in which its questions have their labels
+     */
+    EntryReader(String slip, Shelf shelf, Texts texts) {
         this.slip = slip;
         this.shelf = shelf;
+        this.texts = texts;
     }
 
     /** What was taken from the workshop. */
@@ -150,10 +159,11 @@ final class EntryReader {
             return new Answered(
                     new Entry.Group(read(question.questions(), nothing, path, List.of())), Origin.PRESET, "", null);
         }
+        Called called = new Called(texts, question);
         Notice notice = question.example()
                 .filter(example -> !structured(question.kind()))
-                .map(example -> ProjectNotices.UNANSWERED.with(question.key(), example))
-                .orElseGet(() -> ProjectNotices.UNANSWERED_NO_EXAMPLE.with(question.key()));
+                .map(example -> ProjectNotices.UNANSWERED.with(called, example))
+                .orElseGet(() -> ProjectNotices.UNANSWERED_NO_EXAMPLE.with(called));
         return new Answered(bad(notice, path, inPreset ? null : parent), Origin.TYPED, "", null);
     }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.hidewright.api.declaration.Declaration;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Typed;
@@ -28,6 +29,8 @@ import org.hidewright.core.workshop.Tables;
  * @param said why, in sentences for who wrote what was typed
  */
 public record TypedValues(Optional<Values> values, List<String> said) {
+    /** Who wrote a template writes keys, so its questions are named by them. */
+    private static final Texts KEYS = (key, language) -> Optional.empty();
 
     /**
      * Reads what is typed as a slip is read, but without links and workshop.
@@ -36,7 +39,8 @@ public record TypedValues(Optional<Values> values, List<String> said) {
      */
     public static TypedValues read(Declaration declaration, String json) {
         JsonObject typed = object(json);
-        EntryReader reader = new EntryReader("", Shelf.of(Optional.empty(), Stock.of(() -> Tables.of(List.of()))));
+        Shelf empty = Shelf.of(Optional.empty(), Stock.of(() -> Tables.of(List.of())));
+        EntryReader reader = new EntryReader("", empty, KEYS);
         Map<String, Entry.Answered> entries = reader.read(declaration.questions(), typed, "", List.of());
         Resolver resolver = new Resolver(
                 "",

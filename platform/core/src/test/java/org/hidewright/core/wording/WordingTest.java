@@ -11,6 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
@@ -20,6 +23,7 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Mass;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Units;
+import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.json.Place;
 import org.junit.jupiter.api.Test;
@@ -97,6 +101,20 @@ class WordingTest {
         assertEquals("1000\u00A0cm²", Shop.ENGLISH.ofFormula(Area.ofMm2(100_000)));
         assertEquals("180\u00A0deg", Shop.ENGLISH.ofFormula(Angle.ofRadians(Math.PI)));
         assertEquals("1.5\u00A0h", Shop.ENGLISH.ofFormula(Duration.of(90, Units.MINUTE)));
+    }
+
+    @Test
+    void aQuestionIsCalledByItsLabelOrElseByItsKey() {
+        DeclaredCalculator sampler = RecordCalculator.of(new Sampler());
+        Question thickness = sampler.declaration().question("thickness").orElseThrow();
+        assertEquals(
+                "Take Thickness and nine, the maker’s own.",
+                english.text(TEXTS, "take", new Called(sampler.texts(), thickness), "nine"));
+        assertEquals(
+                "Take thickness and nine, the maker’s own.",
+                english.text(TEXTS, "take", new Called(TEXTS, thickness), "nine"));
+        assertTrue(pseudo.text(TEXTS, "take", new Called(sampler.texts(), thickness), "nine")
+                .contains("[Thîçkñéšš"));
     }
 
     @Test

@@ -307,6 +307,18 @@ class KindsTest {
                         .toList());
     }
 
+    /** By the label that stands beside the field; whoever looks for it in the file has the key in its place. */
+    @Test
+    void whatIsNotAnsweredIsCalledByItsLabelAndPlacedByItsKey() {
+        Remark remark = shop.one("sampler", "").remarks().get(0);
+        assertTrue(said(remark).startsWith("“Thickness” has not been answered. | line 1"), said(remark));
+        assertTrue(said(remark).contains("question “thickness”"), said(remark));
+        assertTrue(said(remark).endsWith("Type it, for example 2 mm."), said(remark));
+        Remark inRow = asked("layers", "[{'id': 'lining'}]").remarks().get(0);
+        assertTrue(said(inRow).startsWith("“Layer thickness” has not been answered. | "), said(inRow));
+        assertTrue(said(inRow).contains("question “layers[lining].thickness”"), said(inRow));
+    }
+
     @Test
     void whatIsNotTypedIsTakenFromThePreset() {
         WorkedSlip slip = asked("", "");
