@@ -144,9 +144,11 @@ class DrawingWindowTest {
         painted();
         Sheet after = view().sheets().get(0);
         assertTrue(after.factor() > before.factor());
-        // letters keep their size, so the box is not quite in proportion
-        assertEquals(150, after.x(place), 25);
-        assertEquals(120, after.y(place), 25);
+        assertEquals(150, after.x(place), 1);
+        assertEquals(120, after.y(place), 1);
+        assertTrue(real.text("drawing.told").contains("% of true size"), real.text("drawing.told"));
+        real.press("deed.fit");
+        assertFalse(real.text("drawing.told").contains("true size"), real.text("drawing.told"));
     }
 
     @Test

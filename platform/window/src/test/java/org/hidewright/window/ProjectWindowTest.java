@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.kit.Nets;
+import org.hidewright.window.model.SlipFace;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -135,6 +136,14 @@ class ProjectWindowTest {
         var view = real.window.view().piece().view();
         assertTrue(view.shown().isEmpty(), "no drawing of another slip stands for it");
         assertEquals("There is no piece as long as “Bag” cannot be worked out.", view.instead());
+        SlipFace bag = real.window
+                .project()
+                .orElseThrow()
+                .face()
+                .orElseThrow()
+                .slip("bag")
+                .orElseThrow();
+        assertEquals("Waits for “Roll”", bag.stateText());
         real.press("deed.undo");
         assertFalse(view.shown().isEmpty());
         assertEquals("", view.instead());

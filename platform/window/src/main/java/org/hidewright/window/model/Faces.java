@@ -18,6 +18,7 @@ import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.jobcard.SlipSources;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.jobcard.SlipWorking;
+import org.hidewright.core.project.Link;
 import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
@@ -86,7 +87,7 @@ public final class Faces {
                 words.title(),
                 words.purpose(),
                 slip.state(),
-                slip.state() == State.WORKED ? "" : wording.host(slip.stateKey()),
+                stateText(slip),
                 answers(slip, words),
                 questions,
                 slip.remarks().stream()
@@ -99,6 +100,27 @@ public final class Faces {
                 drawings(slip, words),
                 makes(slip),
                 flow.drives(slip.slip().id()));
+    }
+
+    /** What waits says for whom. */
+    private String stateText(WorkedSlip slip) {
+        List<String> waitsFor = slip.asked().stream()
+                .flatMap(line -> line.link().stream())
+                .map(Link::slip)
+                .distinct()
+                .filter(id -> Optional.ofNullable(worked.slips().get(id))
+                        .flatMap(WorkedSlip::answers)
+                        .isEmpty())
+                .map(this::title)
+                .toList();
+        return switch (slip.state()) {
+            case WORKED -> "";
+            case WAITING ->
+                waitsFor.isEmpty()
+                        ? wording.host(slip.stateKey())
+                        : wording.host("state.waiting-for", String.join("; ", waitsFor));
+            default -> wording.host(slip.stateKey());
+        };
     }
 
     private String title(String slip) {

@@ -78,7 +78,7 @@ public final class PieceBar extends Composite {
                 inks.palette().paper());
         told.setData("id", "drawing.told");
         told.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false));
-        view.tells(this::tell, this::met, this::length);
+        view.tells(this::tell, this::met, this::length, this::tellSize);
         tell("");
     }
 
@@ -103,6 +103,10 @@ public final class PieceBar extends Composite {
 
     /** Shows the drawings of a project as they are now. */
     public void show(ProjectFace face, Wording words) {
+        if (wording.inches() != words.inches()) {
+            tell("");
+            view.redraw(); // what was measured is written in other units
+        }
         wording = words;
         drawn = face.slips().stream().filter(slip -> !slip.drawings().isEmpty()).toList();
         piece = face.piece();
@@ -155,12 +159,10 @@ public final class PieceBar extends Composite {
 
     public void larger() {
         view.zoom(STEP);
-        tellSize();
     }
 
     public void smaller() {
         view.zoom(1 / STEP);
-        tellSize();
     }
 
     private void tellSize() {

@@ -50,12 +50,19 @@ public final class PieceView extends Canvas {
     private double panX;
     private double panY;
     private Event grabbed;
+    /** What is to stay where it is while all is enlarged; null where nothing is. */
+    private Held held;
+
     private final List<Point> measured = new ArrayList<>();
     private int measuredOn;
 
     private Consumer<String> told = text -> {};
     private Consumer<Pointing.Met> met = found -> {};
     private DoubleFunction<String> lengths = Double::toString;
+    private Runnable sized = () -> {};
+
+    /** A place of a drawing that lies somewhere in the view. */
+    private record Held(int drawing, Point place, int x, int y) {}
 
     /** A drawing at its size and place. */
     private record Planned(DrawingFace face, Drawing drawing, FigurePlan plan, Sheet sheet) {
@@ -95,11 +102,14 @@ public final class PieceView extends Canvas {
      * @param told of two places that were measured, in words
      * @param met of a line or hole under the pointer; null where there is none
      * @param lengths writes millimetres in the units that are shown
+     * @param sized called when it has become larger or smaller
      */
-    public void tells(Consumer<String> told, Consumer<Pointing.Met> met, DoubleFunction<String> lengths) {
+    public void tells(
+            Consumer<String> told, Consumer<Pointing.Met> met, DoubleFunction<String> lengths, Runnable sized) {
         this.told = told;
         this.met = met;
         this.lengths = lengths;
+        this.sized = sized;
     }
 
     /**
@@ -167,12 +177,15 @@ public final class PieceView extends Canvas {
 
     private void zoomAt(double by, int x, int y) {
         double now = factor();
+        held = at(x, y).map(on -> new Held(planned.indexOf(on), on.sheet().onDrawing(x, y), x, y))
+                .orElse(null);
         factor = Math.max(SMALLEST, Math.min(LARGEST, now * by));
         double grown = factor / now;
         Rectangle area = getClientArea();
         panX = (panX + area.width / 2.0 - x) * grown + x - area.width / 2.0;
         panY = (panY + area.height / 2.0 - y) * grown + y - area.height / 2.0;
         forget();
+        sized.run();
     }
 
     /** How much larger than life it is shown, 1 for true size. */
@@ -407,6 +420,13 @@ public final class PieceView extends Canvas {
             }
         }
         planned = place(seen, drawings, plans, chosen, width, height);
+        if (held != null && held.drawing() < planned.size()) {
+            Sheet sheet = planned.get(held.drawing()).sheet();
+            panX += held.x() - sheet.x(held.place());
+            panY += held.y() - sheet.y(held.place());
+            planned = place(seen, drawings, plans, chosen, width, height);
+        }
+        held = null;
         int below = legendLines(gc, planned).size() * gc.getFontMetrics().getHeight();
         if (below > 0 && factor == 0) {
             double room = Math.max(height / 2, height - below / pixelsPerMm);

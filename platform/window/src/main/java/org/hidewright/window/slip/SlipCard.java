@@ -169,6 +169,12 @@ public final class SlipCard extends Composite {
         if (!sign.getText().equals(sign(face))) {
             sign.setText(sign(face));
             sign.setToolTipText(face.stateText());
+            boolean waits = face.state() == State.WAITING || face.state() == State.DORMANT;
+            state.setForeground(desk.inks()
+                    .color(
+                            waits // for what is to be mended elsewhere
+                                    ? desk.inks().palette().quiet()
+                                    : desk.inks().palette().warning()));
             boolean well = face.state() == State.WORKED && face.urgent() == 0;
             sign.setForeground(desk.inks()
                     .color(
