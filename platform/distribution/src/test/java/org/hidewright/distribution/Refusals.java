@@ -72,6 +72,16 @@ final class Refusals {
                 in -> in.number("sleeve") * in.in("held").mm("width")
                         > in.in("held").mm("width") + in.mm("ease") / 2 - 2);
         DUE.put("sheath no-room", Refusals::noRoomOnSheath);
+        DUE.put("waist-belt belt-size-too-small", in -> smallestHoleAtTheBuckle(in, in.mm("size")));
+        DUE.put("dog-collar belt-size-too-small", in -> smallestHoleAtTheBuckle(in, in.mm("neck") + in.mm("ease")));
+    }
+
+    /** The smallest hole, from the place where the prong rests, would lie in the turn round the bar or in the slot for the prong. */
+    private static boolean smallestHoleAtTheBuckle(Typed in, double size) {
+        double smallest = size - in.number("holes-each-side") * in.mm("spacing") - in.mm("frame");
+        double slot = Math.max(20, in.mm("bar") + 4 * in.mm("thickness"));
+        double turn = Math.PI / 2 * (in.mm("bar") / 2 + in.mm("thickness"));
+        return smallest <= slot / 2 + in.mm("hole") / 2 + turn;
     }
 
     /** Leather so thick that welts reach the middle, or a loop that comes down lower than the sheath is long. */
