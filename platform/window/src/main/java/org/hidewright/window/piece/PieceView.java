@@ -1,13 +1,11 @@
 package org.hidewright.window.piece;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
-import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -16,10 +14,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
-import org.hidewright.api.drawing.Box;
-import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
-import org.hidewright.documents.page.FigurePlan;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.DrawingFace;
 
@@ -35,13 +30,11 @@ public final class PieceView extends Canvas {
     /** How near, in pixels, something must be to be pointed at. */
     private static final int REACH = 9;
 
-    private static final int LEGEND_MARGIN = 12;
-
     private final Inks inks;
     private final Set<LineKind> left = EnumSet.noneOf(LineKind.class);
     private List<DrawingFace> faces = List.of();
     private String instead = "";
-    private List<Planned> planned = List.of();
+    private List<Placed> planned = List.of();
     private boolean likeness;
     /** Paper millimetres for one of the thing; 0 as long as it fits itself into its place. */
     private double factor;
@@ -53,8 +46,7 @@ public final class PieceView extends Canvas {
     /** What is to stay where it is while all is enlarged; null where nothing is. */
     private Held held;
 
-    private final List<Point> measured = new ArrayList<>();
-    private int measuredOn;
+    private final Measuring measuring = new Measuring();
 
     private Consumer<String> told = text -> {};
     private Consumer<Pointing.Met> met = found -> {};
@@ -63,16 +55,6 @@ public final class PieceView extends Canvas {
 
     /** A place of a drawing that lies somewhere in the view. */
     private record Held(int drawing, Point place, int x, int y) {}
-
-    /** A drawing at its size and place. */
-    private record Planned(DrawingFace face, Drawing drawing, FigurePlan plan, Sheet sheet) {
-        /** What the numbers in it stand for. */
-        List<String> legend() {
-            return IntStream.range(0, plan.legend().size())
-                    .mapToObj(i -> (i + 1) + "\u00A0" + plan.legend().get(i).replace(' ', '\u00A0'))
-                    .toList();
-        }
-    }
 
     public PieceView(Composite parent, Inks inks) {
         super(parent, SWT.DOUBLE_BUFFERED);
@@ -207,14 +189,19 @@ public final class PieceView extends Canvas {
     }
 
     private void forget() {
+        measuring.clear();
+        shift();
+    }
+
+    /** What was measured stays. */
+    private void shift() {
         planned = List.of();
-        measured.clear();
         redraw();
     }
 
     private void key(Event event) {
         if (event.keyCode == SWT.ESC) {
-            measured.clear();
+            measuring.clear();
             redraw();
         } else if (event.character == '+' || event.character == '=') {
             zoom(STEP);
@@ -235,9 +222,7 @@ public final class PieceView extends Canvas {
             grabbed.x = event.x;
             grabbed.y = event.y;
             grabbed.detail = 1; // dragged, not clicked
-            List<Point> kept = List.copyOf(measured);
-            forget();
-            measured.addAll(kept);
+            shift();
             return;
         }
         met.accept(at(event.x, event.y)
@@ -248,7 +233,7 @@ public final class PieceView extends Canvas {
                 .orElse(null));
     }
 
-    private Optional<Planned> at(int x, int y) {
+    private Optional<Placed> at(int x, int y) {
         return planned.stream().filter(one -> one.sheet().holds(x, y)).findFirst();
     }
 
@@ -256,23 +241,16 @@ public final class PieceView extends Canvas {
         boolean click = grabbed != null && grabbed.detail == 0;
         grabbed = null;
         setFocus();
-        Optional<Planned> on = at(event.x, event.y);
+        Optional<Placed> on = at(event.x, event.y);
         if (!click || on.isEmpty()) {
             return;
         }
-        int index = planned.indexOf(on.get());
-        if (measured.size() == 2 || index != measuredOn) {
-            measured.clear();
-        }
-        measuredOn = index;
         Sheet sheet = on.get().sheet();
-        measured.add(Pointing.corner(on.get().drawing(), sheet.onDrawing(event.x, event.y), sheet.mm(REACH)));
-        if (measured.size() == 2) {
-            told.accept(lengths.apply(measured.get(0).distanceTo(measured.get(1))) + "  ("
-                    + lengths.apply(
-                            Math.abs(measured.get(1).x() - measured.get(0).x())) + " → , "
-                    + lengths.apply(
-                            Math.abs(measured.get(1).y() - measured.get(0).y())) + " ↑)");
+        measuring.take(
+                planned.indexOf(on.get()),
+                Pointing.corner(on.get().drawing(), sheet.onDrawing(event.x, event.y), sheet.mm(REACH)));
+        if (measuring.isWhole()) {
+            told.accept(measuring.told(lengths));
         }
         redraw();
     }
@@ -283,7 +261,7 @@ public final class PieceView extends Canvas {
         }
         say(gc);
         GcCanvas canvas = new GcCanvas(gc, inks, pixelsPerMm);
-        for (Planned one : planned) {
+        for (Placed one : planned) {
             if (likeness && !one.face().parts().isEmpty()) {
                 new Likeness(gc, inks, one.sheet()).draw(one.face().parts());
             } else {
@@ -295,48 +273,8 @@ public final class PieceView extends Canvas {
             }
             caption(gc, one);
         }
-        legend(gc);
-        measure(gc);
-    }
-
-    /** Below all drawings, since a drawing that is enlarged has its own foot out of sight. */
-    private void legend(GC gc) {
-        List<String> lines = legendLines(gc, planned);
-        if (lines.isEmpty()) {
-            return;
-        }
-        Rectangle area = getClientArea();
-        int line = gc.getFontMetrics().getHeight();
-        int y = area.height - line * lines.size() - 4;
-        gc.setBackground(inks.color(inks.palette().paper()));
-        gc.fillRectangle(0, y - 2, area.width, area.height - y + 2);
-        gc.setForeground(inks.color(inks.palette().ink()));
-        for (String text : lines) {
-            gc.drawText(text, LEGEND_MARGIN, y, true);
-            y += line;
-        }
-    }
-
-    private List<String> legendLines(GC gc, List<Planned> drawings) {
-        gc.setFont(inks.font(1, false));
-        int width = getClientArea().width - 2 * LEGEND_MARGIN;
-        List<String> lines = new ArrayList<>();
-        for (Planned one : drawings) {
-            String line =
-                    drawings.size() > 1 && !one.legend().isEmpty() ? one.face().label() + ":" : "";
-            for (String text : one.legend()) {
-                String longer = line.isEmpty() ? text : line + "   " + text;
-                if (!line.isEmpty() && gc.textExtent(longer).x > width) {
-                    lines.add(line);
-                    longer = text;
-                }
-                line = longer;
-            }
-            if (!line.isEmpty()) {
-                lines.add(line);
-            }
-        }
-        return lines;
+        new Legend(gc, inks, getClientArea()).draw(planned);
+        measuring.draw(gc, inks, planned, lengths);
     }
 
     private void say(GC gc) {
@@ -350,7 +288,7 @@ public final class PieceView extends Canvas {
         }
     }
 
-    private void caption(GC gc, Planned one) {
+    private void caption(GC gc, Placed one) {
         if (planned.size() > 1) {
             gc.setFont(inks.font(1, false));
             gc.setForeground(inks.color(inks.palette().quiet()));
@@ -362,120 +300,19 @@ public final class PieceView extends Canvas {
         }
     }
 
-    private void measure(GC gc) {
-        if (measured.isEmpty() || measuredOn >= planned.size()) {
-            return;
-        }
-        Sheet sheet = planned.get(measuredOn).sheet();
-        gc.setForeground(inks.color(inks.palette().accent()));
-        gc.setBackground(inks.color(inks.palette().accent()));
-        gc.setLineStyle(SWT.LINE_SOLID);
-        gc.setLineWidth(2);
-        for (Point place : measured) {
-            gc.fillOval((int) sheet.x(place) - 4, (int) sheet.y(place) - 4, 8, 8);
-        }
-        if (measured.size() == 2) {
-            Point from = measured.get(0);
-            Point to = measured.get(1);
-            gc.drawLine((int) sheet.x(from), (int) sheet.y(from), (int) sheet.x(to), (int) sheet.y(to));
-            gc.setFont(inks.font(1, true));
-            gc.setBackground(inks.color(inks.palette().paper()));
-            gc.drawText(
-                    lengths.apply(from.distanceTo(to)),
-                    (int) ((sheet.x(from) + sheet.x(to)) / 2) + 6,
-                    (int) ((sheet.y(from) + sheet.y(to)) / 2) + 6,
-                    false);
-        }
-    }
-
     private void plan(GC gc) {
-        Rectangle area = getClientArea();
-        double width = area.width / pixelsPerMm;
-        double height = area.height / pixelsPerMm;
-        List<DrawingFace> seen = new ArrayList<>();
-        List<Drawing> drawings = new ArrayList<>();
-        for (DrawingFace face : faces) {
-            LineKind.without(face.drawing(), left).ifPresent(drawing -> {
-                seen.add(face);
-                drawings.add(drawing);
-            });
-        }
-        if (drawings.isEmpty() || area.width < 20 || area.height < 20) {
-            planned = List.of();
-            return;
-        }
-        GcCanvas typeface = new GcCanvas(gc, inks, pixelsPerMm);
-        double chosen = factor;
-        List<FigurePlan> plans;
-        if (chosen > 0) {
-            plans = plans(seen, drawings, chosen, typeface);
-        } else {
-            chosen = Fit.factor(drawings.stream().map(Drawing::bounds).toList(), width, height);
-            plans = plans(seen, drawings, chosen, typeface);
-            // letters and measures keep their size, so that a small drawing needs another look at the room they take
-            double again = Fit.factor(plans.stream().map(FigurePlan::box).toList(), width, height);
-            if (again < 1) {
-                chosen *= again;
-                plans = plans(seen, drawings, chosen, typeface);
-            }
-        }
-        planned = place(seen, drawings, plans, chosen, width, height);
-        if (held != null && held.drawing() < planned.size()) {
-            Sheet sheet = planned.get(held.drawing()).sheet();
-            panX += held.x() - sheet.x(held.place());
-            panY += held.y() - sheet.y(held.place());
-            planned = place(seen, drawings, plans, chosen, width, height);
+        List<Placed> middle = new Arrangement(gc, inks, getClientArea(), pixelsPerMm).of(faces, left, factor);
+        if (held != null && held.drawing() < middle.size()) {
+            Sheet sheet = middle.get(held.drawing()).sheet();
+            panX = held.x() - sheet.x(held.place());
+            panY = held.y() - sheet.y(held.place());
         }
         held = null;
-        int below = legendLines(gc, planned).size() * gc.getFontMetrics().getHeight();
-        if (below > 0 && factor == 0) {
-            double room = Math.max(height / 2, height - below / pixelsPerMm);
-            double smaller =
-                    Math.min(1, Fit.factor(plans.stream().map(FigurePlan::box).toList(), width, room));
-            planned = place(
-                    seen, drawings, plans(seen, drawings, chosen * smaller, typeface), chosen * smaller, width, room);
-        }
-    }
-
-    private static List<FigurePlan> plans(
-            List<DrawingFace> seen, List<Drawing> drawings, double factor, GcCanvas typeface) {
-        return IntStream.range(0, drawings.size())
-                .mapToObj(i -> FigurePlan.at(
-                        Names.fitted(drawings.get(i), seen.get(i).parts(), factor, typeface), factor, typeface))
-                .toList();
-    }
-
-    private List<Planned> place(
-            List<DrawingFace> seen,
-            List<Drawing> drawings,
-            List<FigurePlan> plans,
-            double chosen,
-            double width,
-            double height) {
-        List<Box> boxes = plans.stream().map(FigurePlan::box).toList();
-        boolean beside = Fit.isBeside(boxes, width, height);
-        double all = boxes.stream()
-                        .mapToDouble(box -> beside ? box.width() : box.height())
-                        .sum()
-                + Fit.GAP_MM * (boxes.size() - 1);
-        double at = ((beside ? width : height) - all) / 2;
-        List<Planned> places = new ArrayList<>();
-        for (int i = 0; i < boxes.size(); i++) {
-            Box box = boxes.get(i);
-            double x = beside ? at : (width - box.width()) / 2;
-            double y = beside ? (height - box.height()) / 2 : at;
-            at += (beside ? box.width() : box.height()) + Fit.GAP_MM;
-            places.add(new Planned(
-                    seen.get(i),
-                    drawings.get(i),
-                    plans.get(i),
-                    new Sheet(chosen, pixelsPerMm, box, x * pixelsPerMm + panX, y * pixelsPerMm + panY)));
-        }
-        return places;
+        planned = middle.stream().map(one -> one.shifted(panX, panY)).toList();
     }
 
     /** Where each drawing lies, as it was painted last. */
     public List<Sheet> sheets() {
-        return planned.stream().map(Planned::sheet).toList();
+        return planned.stream().map(Placed::sheet).toList();
     }
 }
