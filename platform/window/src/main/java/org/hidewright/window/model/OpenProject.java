@@ -1,7 +1,5 @@
 package org.hidewright.window.model;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +11,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.hidewright.api.declaration.Question;
-import org.hidewright.core.CoreTexts;
 import org.hidewright.core.jobcard.LinkText;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.json.JsonOut;
@@ -23,11 +20,7 @@ import org.hidewright.core.project.Link;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.project.Slip;
-import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.ProjectFile;
-import org.hidewright.core.store.StoreNotices;
-import org.hidewright.core.store.WholeFile;
-import org.hidewright.core.store.WriteFault;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
@@ -47,8 +40,7 @@ public final class OpenProject {
     private final Locale language;
 
     private final History history;
-    private Path path;
-    private ProjectFile file;
+    private final SavedProject saved;
     private ProjectFace face;
 
     /** Counts the changes; what was worked out for an earlier one is not shown any more. */
@@ -77,8 +69,7 @@ public final class OpenProject {
             Executor work,
             Executor window,
             Consumer<ProjectFace> shows) {
-        this.path = path;
-        this.file = file;
+        this.saved = new SavedProject(path, file);
         this.bench = bench;
         this.work = work;
         this.window = window;
@@ -102,7 +93,7 @@ public final class OpenProject {
 
     /** Whether what is shown is not in the file. */
     public boolean unsaved() {
-        return !history.now().text().equals(file.project().text());
+        return !saved.holds(history.now());
     }
 
     /** Answers a question as it was typed; nothing typed lets the preset stand. */
@@ -350,34 +341,24 @@ public final class OpenProject {
      * @return what is to be told
      */
     public List<Remark> save() {
-        try {
-            file = file.save(history.now());
-            history.settle();
-            return file.remarks();
-        } catch (FileTrouble e) {
-            return e.remarks();
-        }
+        return settled(saved.save(history.now()));
     }
 
     /** Saves the project as another file, and goes on with that one. */
     public List<Remark> saveAs(Path other) {
-        try {
-            WholeFile.write(other, history.now().text().getBytes(StandardCharsets.UTF_8));
-            file = ProjectFile.open(other);
-            path = other;
+        return settled(saved.saveAs(other, history.now()));
+    }
+
+    private List<Remark> settled(List<Remark> told) {
+        if (!unsaved()) {
             history.settle();
-            return file.remarks();
-        } catch (FileTrouble e) {
-            return e.remarks();
-        } catch (IOException e) {
-            return List.of(
-                    Remark.of(StoreNotices.NOT_SAVED.with(other.toString(), WriteFault.reason(e)), CoreTexts.TEXTS));
         }
+        return told;
     }
 
     /** The file it is saved into. */
     public Path path() {
-        return path;
+        return saved.path();
     }
 
     /** Works out what there is, and shows it: first without ranges, then whole. */
