@@ -61,6 +61,15 @@ final class Bundle {
     }
 
     Properties texts() {
+        return read(messages);
+    }
+
+    /** The texts beside a class. */
+    static Properties texts(Class<?> one) {
+        return read(messages(one));
+    }
+
+    private static Properties read(String messages) {
         Properties texts = new Properties();
         try {
             texts.load(new StringReader(messages));

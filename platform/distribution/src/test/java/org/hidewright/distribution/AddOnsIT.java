@@ -26,7 +26,7 @@ class AddOnsIT {
     @BeforeEach
     void copy() throws IOException {
         program = BuiltProgram.copyInto(scratch);
-        jar = BuiltProgram.samples().get(0).toAbsolutePath().toString();
+        jar = BuiltProgram.sample("jar-sleeve").toString();
     }
 
     private BuiltProgram.Ended done(String... arguments) throws Exception {

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
@@ -89,7 +91,8 @@ final class BuiltProgram {
     }
 
     private static boolean isOursOnTheClassPath(Path jar) {
-        return jar.getFileName().toString().matches("org\\.hidewright\\.(?!launcher).*");
+        return jar.startsWith(ORIGINAL.resolve("lib"))
+                && jar.getFileName().toString().matches("org\\.hidewright\\.(?!launcher).*");
     }
 
     /** Every jar of the program that others made. */
@@ -104,17 +107,32 @@ final class BuiltProgram {
         }
     }
 
-    /** The sample bundles, built as a stranger would build them and not shipped with the program. */
+    /** The sample bundles, built as a stranger would build them and not shipped with the program; of each the newest jar. */
     static List<Path> samples() {
         Path folder = Path.of("..", "..", "samples");
         try (Stream<Path> all = Files.walk(folder, 3)) {
-            return all.filter(path -> path.getParent().endsWith("target")
+            Map<Path, Path> newest = new TreeMap<>();
+            all.filter(path -> path.getParent().endsWith("target")
                             && path.toString().endsWith(".jar"))
-                    .sorted()
-                    .toList();
+                    .filter(path -> !path.startsWith(folder.resolve("archetype")))
+                    .forEach(jar -> newest.merge(jar.getParent(), jar, BuiltProgram::newer));
+            return List.copyOf(newest.values());
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    private static Path newer(Path one, Path other) {
+        return one.toFile().lastModified() < other.toFile().lastModified() ? other : one;
+    }
+
+    /** The jar of one sample, by the name of its folder. */
+    static Path sample(String name) {
+        return samples().stream()
+                .filter(jar -> jar.getParent().getParent().endsWith(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no jar of the sample " + name))
+                .toAbsolutePath();
     }
 
     static Manifest manifest(Path bundle) throws IOException {

@@ -1,0 +1,7 @@
+// The bundle was made, and its contract test was run and passed.
+def report = new File(basedir, 'project/net.example.walks.lens-cord/target/surefire-reports/TEST-net.example.walks.LensCordContractTest.xml').text
+def suite = new groovy.xml.XmlSlurper().parseText(report)
+assert suite.@tests.toInteger() > 15
+assert suite.@failures == '0' && suite.@errors == '0' && suite.@skipped == '0'
+assert new File(basedir, 'project/net.example.walks.lens-cord/target/net.example.walks.lens-cord-0.1.0.jar').file
+return true

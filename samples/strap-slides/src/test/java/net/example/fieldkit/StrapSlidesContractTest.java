@@ -1,0 +1,9 @@
+package net.example.fieldkit;
+
+import org.hidewright.testkit.TableContract;
+
+class StrapSlidesContractTest extends TableContract {
+    StrapSlidesContractTest() {
+        super(new StrapSlides());
+    }
+}
