@@ -33,21 +33,22 @@ record Candidate(Path from, Described described, byte[] jar) {
     /**
      * The bundles that were named.
      *
+     * @param sound looks the jars over
      * @param follow whether templates in folders are read from there from now on
      * @throws FileTrouble if one is not there, cannot be read or is no bundle
      */
-    static List<Candidate> of(List<Path> given, boolean follow) throws FileTrouble {
+    static List<Candidate> of(List<Path> given, Soundness sound, boolean follow) throws FileTrouble {
         List<Candidate> candidates = new ArrayList<>();
         for (Path path : given) {
             if (!Files.exists(path)) {
                 throw Trouble.of(AddOnNotices.ADD_ON_NOT_THERE.with(path.toString()));
             } else if (!Files.isDirectory(path)) {
-                candidates.add(ofJar(path));
+                candidates.add(ofJar(path, sound));
             } else if (Files.exists(path.resolve(JarFile.MANIFEST_NAME))) {
                 candidates.add(ofUnpacked(path, follow));
             } else {
                 for (Path jar : jarsIn(path)) {
-                    candidates.add(ofJar(jar));
+                    candidates.add(ofJar(jar, sound));
                 }
             }
         }
@@ -68,7 +69,8 @@ record Candidate(Path from, Described described, byte[] jar) {
         }
     }
 
-    private static Candidate ofJar(Path file) throws FileTrouble {
+    private static Candidate ofJar(Path file, Soundness sound) throws FileTrouble {
+        Soundness.mustBeNone(file, sound.packing(file));
         try (Entries entries = Entries.ofJar(file)) {
             return new Candidate(file, described(file, entries), Files.readAllBytes(file));
         } catch (ZipException e) {

@@ -1,8 +1,13 @@
 package org.hidewright.addons;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
 import java.util.jar.Manifest;
@@ -21,9 +26,12 @@ import org.osgi.framework.Version;
  * @param maker who made it; empty where it says nothing
  * @param version its version, without the qualifier of a build
  * @param components what it publishes
+ * @param host the bundle it wants to become a part of; empty where it is one of its own
  * @param follows whether it names a folder to read templates from
  */
-record Described(String id, String name, String maker, String version, Components components, boolean follows) {
+record Described(
+        String id, String name, String maker, String version, Components components, String host, boolean follows) {
+    private static final int LONGEST = 1 << 20;
     /** OSGi Core 8, section 1.3.2: a symbolic name. */
     private static final Pattern SYMBOLIC_NAME = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
 
@@ -40,7 +48,7 @@ record Described(String id, String name, String maker, String version, Component
         if (symbolic == null) {
             throw Trouble.of(AddOnNotices.ADD_ON_NO_BUNDLE.with(named.toString()));
         }
-        String id = symbolic.split(";", 2)[0].strip();
+        String id = clause(symbolic);
         if (!SYMBOLIC_NAME.matcher(id).matches()) {
             throw Trouble.of(AddOnNotices.ADD_ON_BAD_NAME.with(named.toString(), id));
         }
@@ -54,7 +62,13 @@ record Described(String id, String name, String maker, String version, Component
                 Components.read(headers.getValue("Service-Component"), entries)
                         .with(TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER))
                                 .keySet()),
+                clause(headers.getValue(Constants.FRAGMENT_HOST)),
                 headers.getValue(TemplateFiles.FOLLOWS) != null);
+    }
+
+    /** A header’s value without what stands behind its semicolons; empty where there is none. */
+    private static String clause(String value) {
+        return value == null ? "" : value.split(";", 2)[0].strip();
     }
 
     private static Attributes headers(Path named, Entries entries) throws IOException, FileTrouble {
@@ -62,7 +76,25 @@ record Described(String id, String name, String maker, String version, Component
             throw Trouble.of(AddOnNotices.ADD_ON_NO_BUNDLE.with(named.toString()));
         }
         try (InputStream in = entries.open(JarFile.MANIFEST_NAME)) {
-            return new Manifest(in).getMainAttributes();
+            byte[] manifest = in.readNBytes(LONGEST);
+            mustNotContradictItself(manifest);
+            return new Manifest(new ByteArrayInputStream(manifest)).getMainAttributes();
+        }
+    }
+
+    /** The JDK would take the last of two and print a warning. */
+    private static void mustNotContradictItself(byte[] manifest) throws IOException {
+        Set<String> names = new HashSet<>();
+        for (String line : new String(manifest, StandardCharsets.UTF_8).split("\\R")) {
+            if (line.isEmpty()) {
+                return; // the headers of the bundle end here
+            }
+            int colon = line.indexOf(':');
+            if (colon > 0
+                    && !line.startsWith(" ")
+                    && !names.add(line.substring(0, colon).toLowerCase(Locale.ROOT))) {
+                throw new IOException(line.substring(0, colon) + " stands twice in its manifest");
+            }
         }
     }
 

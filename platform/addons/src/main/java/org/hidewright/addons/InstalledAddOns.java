@@ -11,11 +11,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOn;
@@ -27,8 +30,6 @@ import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
-import org.osgi.framework.InvalidSyntaxException;
-import org.osgi.framework.ServiceReference;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 
@@ -50,6 +51,7 @@ public final class InstalledAddOns implements AddOns {
     private final AddOnsFolder folder;
     private final Choices choices;
     private final RunningBundles running;
+    private final Soundness sound;
     /** When each jar was changed last before it was started. */
     private final Map<Path, FileTime> started = new HashMap<>();
 
@@ -57,48 +59,34 @@ public final class InstalledAddOns implements AddOns {
     public InstalledAddOns(BundleContext context) {
         this(
                 Path.of(context.getProperty("hidewright.settings")),
-                told(context),
-                platform(context),
+                ToldByLauncher.to(context),
                 new RunningBundles(context, Integer.getInteger("hidewright.start-limit", START_SECONDS)));
     }
 
     /**
      * Add-ons of a folder of settings.
      *
-     * @param states what became of each bundle that can be turned off: {@code on}, {@code off}, {@code left-out} or a
-     *     sentence, by the path of its jar
-     * @param platform symbolic names of the bundles that cannot be turned off
+     * @param launcher what the launcher tells of its start
      * @param running the bundles that run
      */
-    InstalledAddOns(Path settings, Map<String, String> states, Set<String> platform, RunningBundles running) {
-        this.states = new TreeMap<>(states);
-        this.platform = platform;
+    InstalledAddOns(Path settings, ToldByLauncher launcher, RunningBundles running) {
+        this.states = new TreeMap<>(launcher.states());
+        this.platform = launcher.platform();
         this.folder = new AddOnsFolder(settings.resolve("addons"));
         this.choices = new Choices(settings.resolve("addons.txt"));
         this.running = running;
+        this.sound = new Soundness(launcher.look(), this::ofProgram);
         states.keySet().forEach(jar -> started.put(Path.of(jar), changed(Path.of(jar))));
     }
 
-    private static ServiceReference<?> reference(BundleContext context) {
-        try {
-            ServiceReference<?>[] found = context.getServiceReferences(Map.class.getName(), "(hidewright.addons=true)");
-            if (found == null) {
-                throw new IllegalStateException("the launcher has not told what it started");
-            }
-            return found[0];
-        } catch (InvalidSyntaxException wrongFilter) {
-            throw new IllegalStateException(wrongFilter);
-        }
-    }
-
-    /** The launcher promises texts by texts. */
-    @SuppressWarnings("unchecked")
-    private static Map<String, String> told(BundleContext context) {
-        return (Map<String, String>) context.getService(reference(context));
-    }
-
-    private static Set<String> platform(BundleContext context) {
-        return Set.of((String[]) reference(context).getProperty("hidewright.platform"));
+    /** Names of the bundles that came with the program, whether they can be turned off or not. */
+    private Set<String> ofProgram() {
+        Set<String> names = new TreeSet<>(platform);
+        all().stream()
+                .filter(addOn -> addOn.origin() == Origin.PROGRAM)
+                .map(AddOn::id)
+                .forEach(names::add);
+        return names;
     }
 
     @Override
@@ -176,9 +164,35 @@ public final class InstalledAddOns implements AddOns {
 
     private void start(Path jar, List<Remark> remarks) {
         started.put(jar, changed(jar));
+        Optional<Phrase> unsound = folder.holds(jar) ? unsound(jar) : Optional.empty();
+        if (unsound.isPresent()) {
+            states.put(jar.toString(), inWords(unsound.get()));
+            remarks.add(notStarted(jar, unsound.get()));
+            return;
+        }
         Optional<String> failed = running.start(jar, folder.holds(jar) ? MAKER_LEVEL : PROGRAM_LEVEL);
         states.put(jar.toString(), failed.orElse("on"));
         failed.ifPresent(why -> remarks.add(notStarted(jar, why)));
+    }
+
+    private Optional<Phrase> unsound(Path jar) {
+        Optional<Phrase> packing = sound.packing(jar);
+        if (packing.isPresent()) {
+            return packing;
+        }
+        try (Entries entries = Entries.ofJar(jar)) {
+            return sound.host(Described.read(jar, entries));
+        } catch (IOException | FileTrouble noBundle) {
+            return Optional.empty(); // the framework says so
+        }
+    }
+
+    /** As the launcher’s sentences, which stand beside it. */
+    private static String inWords(Phrase fault) {
+        return CoreTexts.TEXTS.filled(
+                "phrase." + fault.key(),
+                Locale.ENGLISH,
+                fault.args().stream().map(String::valueOf).toArray(String[]::new));
     }
 
     private void stop(Path jar, List<Remark> remarks) {
@@ -189,7 +203,7 @@ public final class InstalledAddOns implements AddOns {
         }
     }
 
-    private static Remark notStarted(Path jar, String why) {
+    private static Remark notStarted(Path jar, Object why) {
         return Remark.of(AddOnNotices.ADD_ON_NOT_STARTED.with(fileName(jar), why), CoreTexts.TEXTS);
     }
 
@@ -207,7 +221,7 @@ public final class InstalledAddOns implements AddOns {
 
     @Override
     public List<AddOn> install(List<Path> given, boolean replace, boolean follow) throws FileTrouble {
-        List<Candidate> candidates = Candidate.of(given, follow);
+        List<Candidate> candidates = Candidate.of(given, sound, follow);
         Map<String, Candidate> byId = new TreeMap<>();
         for (Candidate candidate : candidates) {
             Candidate same = byId.putIfAbsent(candidate.id(), candidate);
@@ -222,6 +236,7 @@ public final class InstalledAddOns implements AddOns {
         List<AddOn> installed = new ArrayList<>();
         for (Candidate candidate : candidates) {
             mustNotBeOfProgram(candidate, all);
+            Soundness.mustBeNone(candidate.from(), sound.host(candidate.described()));
             List<AddOn> there =
                     all.stream().filter(addOn -> givesWay(addOn, candidate)).toList();
             if (isThere(candidate, there)) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.jar.JarFile;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
@@ -126,6 +127,53 @@ class InstalledAddOnsTest extends MakersSettings {
                 "There is no file or folder nowhere. Check the name, and the folder you are in.",
                 told(() -> install(good, folder.resolve("nowhere"))));
         assertEquals(List.of(), installedFiles());
+    }
+
+    @Test
+    void whatIsPackedAsNoHonestJarIsIsNotInstalled() throws Exception {
+        Path given = Jar.bundle("nets").write(folder.resolve("in/given.jar"));
+        String next = ". Copy it again, or ask its author for another.";
+        faults.put("given.jar", "seal");
+        String changed = "in/given.jar cannot be installed: it is signed, and was changed since" + next;
+        assertEquals(changed, told(() -> install(given)));
+        assertEquals(changed, told(() -> install(given.getParent())));
+        Map<String, String> words = Map.of(
+                "leads-out", "the name of a file in it leads out of the folder it lies in, as no honest jar does",
+                "too-much", "it unpacks to more than a bundle needs (100 MB, 1 MB for one text, or 65535 files)",
+                "damaged", "what is in it is not what was packed into it",
+                "doubled", "a file is in it twice, and nobody can tell which is meant");
+        words.forEach((fault, said) -> {
+            faults.put("given.jar", fault);
+            assertEquals("in/given.jar cannot be installed: " + said + next, told(() -> install(given)));
+        });
+        assertEquals(List.of(), installedFiles());
+    }
+
+    @Test
+    void nothingBecomesAPartOfTheProgram() throws Exception {
+        for (String host : List.of("straps", "command;bundle-version=1.0")) {
+            Path given = Jar.bundle("nets", "Fragment-Host", host).write(folder.resolve("given.jar"));
+            assertEquals(
+                    "given.jar cannot be installed: it wants to become a part of " + host.split(";")[0]
+                            + ", which belongs to the program. Copy it again, or ask its author for another.",
+                    told(() -> install(given)));
+        }
+        assertEquals(List.of(), installedFiles());
+        there("mats.jar", "on", Jar.bundle("mats"));
+        install(Jar.bundle("nets", "Fragment-Host", "mats").write(folder.resolve("given.jar")));
+        assertEquals(List.of("mats.jar", "nets.jar"), installedFiles());
+    }
+
+    @Test
+    void aManifestThatContradictsItselfIsTold() throws Exception {
+        Path given = Jar.bundle("nets", "bundle-symbolicname", "mats").write(folder.resolve("given.jar"));
+        assertEquals(
+                "given.jar cannot be read: bundle-symbolicname stands twice in its manifest. Check its permissions, or copy"
+                        + " it again.",
+                told(() -> install(given)));
+        install(Jar.bundle("nets", "Bundle-Name", "a\n Bundle-Version: b\n\nName: c\nBundle-Name: d")
+                .write(folder.resolve("given.jar")));
+        assertEquals(List.of("nets.jar"), installedFiles());
     }
 
     @Test

@@ -7,11 +7,13 @@ import static org.mockito.ArgumentMatchers.anyString;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.when;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
@@ -122,9 +124,13 @@ class ListedAddOnsTest extends MakersSettings {
                 .thenReturn(new ServiceReference[] {reference});
         when(context.getService(reference)).thenReturn(states);
         when(reference.getProperty("hidewright.platform")).thenReturn(new String[] {"command"});
+        Function<File, String> look = file -> "damaged";
+        when(reference.getProperty("hidewright.look")).thenReturn(look);
         InstalledAddOns told = new InstalledAddOns(context);
         assertEquals(List.of("straps"), told.all().stream().map(AddOn::id).toList());
         assertTrue(told(() -> told.turn("command", false)).startsWith("command is a part of the program"));
+        Path nets = Jar.bundle("nets").write(folder.resolve("nets.jar"));
+        assertTrue(told(() -> told.install(List.of(nets), false, false)).contains("is not what was packed into it"));
         when(context.getServiceReferences(anyString(), anyString())).thenReturn(null);
         assertThrows(IllegalStateException.class, () -> new InstalledAddOns(context));
     }

@@ -29,6 +29,9 @@ abstract class MakersSettings {
     Path folder;
 
     final Map<String, String> states = new HashMap<>();
+    /** What the launcher finds wrong with jars, by the names of their files. */
+    final Map<String, String> faults = new HashMap<>();
+
     Path settings;
     Path jars;
 
@@ -45,7 +48,10 @@ abstract class MakersSettings {
     }
 
     InstalledAddOns addOns(RunningBundles running) {
-        return new InstalledAddOns(settings, states, Set.of("command", "core"), running);
+        return new InstalledAddOns(
+                settings,
+                new ToldByLauncher(states, Set.of("command", "core"), file -> faults.getOrDefault(file.getName(), "")),
+                running);
     }
 
     Path there(String file, String state, Jar jar) throws IOException {

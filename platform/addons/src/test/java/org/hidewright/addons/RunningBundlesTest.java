@@ -236,6 +236,37 @@ class RunningBundlesTest extends MakersSettings {
     }
 
     @Test
+    void whatIsUnsoundIsNotStartedWhileTheProgramRuns() throws Exception {
+        faults.put("changed.jar", "seal");
+        InstalledAddOns addOns = live();
+        Jar.bundle("changed").write(jars.resolve("changed.jar"));
+        Jar.bundle("part", "Fragment-Host", "command").write(jars.resolve("part.jar"));
+        Files.writeString(jars.resolve("torn.jar"), "torn");
+        Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        List<String> told = addOns.takeEffect().stream().map(wording::what).toList();
+        assertEquals(
+                List.of(
+                        "changed.jar was not started: it is signed, and was changed since.",
+                        "part.jar was not started: it wants to become a part of command, which belongs to the program."),
+                told.subList(0, 2));
+        assertTrue(told.get(2).startsWith("torn.jar was not started: "), told.get(2));
+        assertEquals(3, told.size());
+        assertEquals("FAILED it is signed, and was changed since", state(addOns, "changed"));
+        assertEquals(
+                "FAILED it wants to become a part of command, which belongs to the program", state(addOns, "part"));
+        assertEquals(List.of("straps"), ids());
+        assertEquals(List.of(), addOns.takeEffect(), "told once");
+    }
+
+    /** What came with the program is not looked over: it may be long, and is nobody else’s. */
+    @Test
+    void theProgramsOwnAreNotLookedOver() throws Exception {
+        faults.put("s.jar", "damaged");
+        assertEquals(List.of(), live().takeEffect());
+        assertEquals(List.of("straps"), ids());
+    }
+
+    @Test
     void whatWasLeftOutOfThisStartStaysOut() throws Exception {
         there("rivets.jar", "left-out", Jar.bundle("rivets"));
         InstalledAddOns addOns = live();

@@ -138,7 +138,7 @@ public final class ServiceCatalogue implements Catalogue {
 
     private String id(ServiceReference<?> reference) {
         Object property = reference.getProperty(Calculates.ID_PROPERTY);
-        return property instanceof String id
+        return property instanceof String id && !id.isEmpty()
                 ? id
                 : look(reference).map(Installed::id).orElse("");
     }

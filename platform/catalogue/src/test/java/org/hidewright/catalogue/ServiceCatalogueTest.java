@@ -180,6 +180,13 @@ class ServiceCatalogueTest {
     }
 
     @Test
+    void oneWhoseIdIsEmptyIsLookedAtToo() {
+        gives(published(4, "org.example.spoilt", ""), new Spoilt());
+        assertEquals(List.of(), catalogue.ids());
+        assertEquals(List.of("invalid-declaration"), keys(catalogue.problems()));
+    }
+
+    @Test
     void aServiceWithoutTheIdPropertyIsLookedAt() {
         gives(published(3, "org.example.kit", null), new Bevel());
         assertEquals(List.of("bevel"), catalogue.ids());

@@ -11,6 +11,9 @@ final class BundleFile implements Comparable<BundleFile> {
     /** From this start level on lies what the platform can do without: calculators, add-ons. */
     private static final int CAN_BE_DONE_WITHOUT = 40;
 
+    /** The start level of what a maker has installed. */
+    static final int ADD_ON = 50;
+
     private final int level;
     private final File jar;
 
@@ -30,6 +33,10 @@ final class BundleFile implements Comparable<BundleFile> {
     /** Whether the maker may turn it off; it is then also called off the first thread, with a limit of time. */
     boolean mayBeTurnedOff() {
         return level >= CAN_BE_DONE_WITHOUT;
+    }
+
+    boolean isAddOn() {
+        return level == ADD_ON;
     }
 
     File jar() {

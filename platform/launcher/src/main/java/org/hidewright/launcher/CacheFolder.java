@@ -8,7 +8,9 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -71,8 +73,13 @@ final class CacheFolder implements AutoCloseable {
         Files.deleteIfExists(note().toPath());
     }
 
-    /** Says that Felix’s notes are complete, and keeps what the system bundle turned out to offer. */
-    void keep(SystemExports exports) throws IOException {
+    /**
+     * Says that Felix’s notes are complete, and keeps what the system bundle turned out to offer.
+     *
+     * @param soundAddOns paths of the add-ons that were found sound
+     */
+    void keep(SystemExports exports, Set<String> soundAddOns) throws IOException {
+        Files.write(sound().toPath(), soundAddOns);
         Files.writeString(exports().toPath(), exports.toString());
         Files.writeString(note().toPath(), contents);
     }
@@ -80,6 +87,15 @@ final class CacheFolder implements AutoCloseable {
     /** What the system bundle offers, when {@link #isCurrent}. */
     SystemExports systemExports() throws IOException {
         return SystemExports.read(Files.readString(exports().toPath()));
+    }
+
+    /** Paths of the add-ons that were found sound, when {@link #isCurrent}: to look a long one over takes a while. */
+    Set<String> soundAddOns() {
+        try {
+            return new HashSet<>(Files.readAllLines(sound().toPath()));
+        } catch (IOException unreadable) {
+            return new HashSet<>();
+        }
     }
 
     @Override
@@ -93,6 +109,10 @@ final class CacheFolder implements AutoCloseable {
 
     private File note() {
         return new File(folder, "contents");
+    }
+
+    private File sound() {
+        return new File(folder, "sound-addons");
     }
 
     private File exports() {

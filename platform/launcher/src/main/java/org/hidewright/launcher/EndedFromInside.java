@@ -64,8 +64,14 @@ final class EndedFromInside extends Thread {
     }
 
     private static String bundleOf(String type) {
+        String bundle = bundleWith(type);
+        return bundle.isEmpty() ? type : bundle;
+    }
+
+    /** The bundle that a class lies in; empty where it lies in none. */
+    static String bundleWith(String type) {
         if (bundles == null) {
-            return type;
+            return "";
         }
         String entry = type.replace('.', '/') + ".class";
         for (Bundle bundle : bundles.getBundles()) {
@@ -73,6 +79,6 @@ final class EndedFromInside extends Thread {
                 return bundle.getSymbolicName();
             }
         }
-        return type;
+        return "";
     }
 }

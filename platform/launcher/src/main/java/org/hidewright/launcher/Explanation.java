@@ -3,6 +3,7 @@ package org.hidewright.launcher;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
@@ -18,11 +19,16 @@ final class Explanation {
 
     private static final String JAVA = "osgi.ee";
     private static final String BUNDLE = "osgi.wiring.bundle";
+    private static final String HOST = "osgi.wiring.host";
 
     /** A chain of causes can be made a circle. */
     private static final int DEEPEST = 50;
 
     private static final int LONGEST = 200;
+    private static final int LONGEST_NAME = 100;
+
+    /** Characters that steer a screen instead of standing on it. */
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cntrl}\\p{Cf}]+");
 
     private final BundleContext system;
     private final FrameworkWiring wiring;
@@ -43,8 +49,23 @@ final class Explanation {
         return Messages.text("bundle.name-taken", file.name(), name, holder.name());
     }
 
+    String nameOfProgram(BundleFile file, String name) {
+        return Messages.text(
+                "bundle.name-of-program", file.name(), name, file.jar().getParent());
+    }
+
     String notABundle(BundleFile file) {
         return Messages.text("bundle.not-a-bundle", file.name(), file.jar().getParent());
+    }
+
+    /** @param fault what {@link JarLook} found */
+    String notSound(BundleFile file, String fault) {
+        return Messages.text("bundle." + fault, file.name(), file.jar().getParent());
+    }
+
+    String partOfProgram(BundleFile file, String host) {
+        return Messages.text(
+                "bundle.part-of-program", file.name(), host, file.jar().getParent());
     }
 
     String notInstalled(BundleFile file, BundleException refused) {
@@ -57,7 +78,7 @@ final class Explanation {
         if (refused.getType() != BundleException.RESOLVE_ERROR) {
             return broke(bundle, innermost(refused));
         }
-        return wayOut(unmet(bundle), bundle);
+        return notResolved(bundle);
     }
 
     /** The framework numbers its bundles in its reasons; a maker and an author know a bundle by its name alone. */
@@ -65,6 +86,11 @@ final class Explanation {
         return wayOut(
                 Messages.text("bundle.broke", name(bundle), reason.replace(" [" + bundle.getBundleId() + "]", "")),
                 bundle);
+    }
+
+    /** Of one that nobody starts, since it becomes a part of another. */
+    String notResolved(Bundle bundle) {
+        return wayOut(unmet(bundle), bundle);
     }
 
     String neverStarted(Bundle bundle, int seconds) {
@@ -93,7 +119,7 @@ final class Explanation {
                         ? Messages.text("bundle.package", name(bundle), wanted.nameAndVersions())
                         : Messages.text("bundle.version", name(bundle), wanted.nameAndVersions(), offered);
             }
-            case BUNDLE -> Messages.text("bundle.package", name(bundle), wanted.name());
+            case BUNDLE, HOST -> Messages.text("bundle.package", name(bundle), wanted.name());
             case JAVA ->
                 Messages.text(
                         "bundle.java",
@@ -139,11 +165,13 @@ final class Explanation {
 
     private static String name(Bundle bundle) {
         String named = bundle.getHeaders().get(Constants.BUNDLE_NAME);
-        return named != null ? named : bundle.getSymbolicName();
+        String name = named != null ? named : bundle.getSymbolicName();
+        String line = UNSEEN.matcher(name).replaceAll(" ").strip();
+        return line.length() > LONGEST_NAME ? line.substring(0, LONGEST_NAME) + "…" : line;
     }
 
     /** What its author wrote, as one line that is not longer than a line should be. */
-    private static String innermost(Throwable thrown) {
+    static String innermost(Throwable thrown) {
         Throwable cause = thrown;
         for (int depth = 0; depth < DEEPEST && cause.getCause() != null; depth++) {
             cause = cause.getCause();

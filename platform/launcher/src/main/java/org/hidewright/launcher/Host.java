@@ -10,9 +10,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
+import org.osgi.framework.Constants;
+import org.osgi.framework.hooks.resolver.ResolverHookFactory;
 import org.osgi.framework.launch.Framework;
 import org.osgi.framework.launch.FrameworkFactory;
 import org.osgi.framework.startlevel.BundleStartLevel;
@@ -22,21 +25,30 @@ import org.osgi.framework.wiring.BundleRevision;
  * The running framework with the bundles of a line-up. A bundle that does not start is told in a sentence and leaves the
  * others alone. What became of those that can be turned off is also a service, a {@code java.util.Map} of
  * {@link LineUp#states()} with the property {@code hidewright.addons=true}, so that the platform can show it; the names of
- * the bundles that cannot be turned off are its property {@code hidewright.platform}.
+ * the bundles that cannot be turned off are its property {@code hidewright.platform}, and what looks a jar over before
+ * anything of it runs is {@code hidewright.look}, a {@code java.util.function.Function} from a file to the key of what is
+ * wrong with it.
  */
 final class Host implements AutoCloseable {
 
     /** A stop takes some milliseconds, unless it waits for a call that never ends; nothing is lost if it is not waited for. */
     private static final long STOP_WITHIN_MS = 1000;
 
+    /** OSGi Core 8, section 1.3.2: a symbolic name. Felix takes any. */
+    private static final Pattern NAME = Pattern.compile("[A-Za-z0-9_-]+(?:\\.[A-Za-z0-9_-]+)*");
+
     private final Framework framework;
     private final LineUp lineUp;
     private final CacheFolder cache;
     private final List<String> failures;
     private final List<String> platform = new ArrayList<>();
+    private final Map<String, BundleFile> names = new HashMap<>();
+    private final Set<String> sound;
+    private final JarLook look = new JarLook();
     private boolean oneIsStillStarting;
 
-    private Host(Framework framework, LineUp lineUp, CacheFolder cache) {
+    private Host(Framework framework, LineUp lineUp, CacheFolder cache, Set<String> sound) {
+        this.sound = sound;
         this.framework = framework;
         this.lineUp = lineUp;
         this.cache = cache;
@@ -55,9 +67,10 @@ final class Host implements AutoCloseable {
                 : SystemExports.ofLibraries(lineUp.home().libraries());
         Settings settings = new Settings(lineUp).cache(cache, current).exports(exports, current);
         Framework framework = factory().newFramework(settings.asMap());
-        Host host = new Host(framework, lineUp, cache);
+        Host host = new Host(framework, lineUp, cache, current ? cache.soundAddOns() : new HashSet<>());
         framework.init();
         EndedFromInside.among(host.context());
+        host.context().registerService(ResolverHookFactory.class, new ProgramFirst(lineUp.settings()), null);
         timings.reached("framework made");
         Map<Bundle, BundleFile> bundles = host.install();
         timings.reached("bundles installed");
@@ -66,10 +79,13 @@ final class Host implements AutoCloseable {
         for (Map.Entry<Bundle, BundleFile> bundle : bundles.entrySet()) {
             host.start(bundle.getKey(), bundle.getValue());
         }
+        for (Map.Entry<Bundle, BundleFile> bundle : bundles.entrySet()) {
+            host.mustHaveBecomePart(bundle.getKey(), bundle.getValue());
+        }
         host.publishStates();
         timings.reached("bundles started");
         if (!current) {
-            cache.keep(exports.asResolved(framework));
+            cache.keep(exports.asResolved(framework), host.sound);
         }
         return host;
     }
@@ -110,7 +126,10 @@ final class Host implements AutoCloseable {
     private void publishStates() {
         Hashtable<String, Object> properties = new Hashtable<>();
         properties.put("hidewright.addons", true);
+        platform.addAll(lineUp.home().libraryNames());
+        platform.add(Constants.SYSTEM_BUNDLE_SYMBOLICNAME);
         properties.put("hidewright.platform", platform.toArray(new String[0]));
+        properties.put("hidewright.look", look);
         context().registerService(Map.class, lineUp.states(), properties);
     }
 
@@ -126,35 +145,66 @@ final class Host implements AutoCloseable {
             }
         }
         Map<Bundle, BundleFile> bundles = new LinkedHashMap<>();
-        Map<String, BundleFile> names = new HashMap<>();
         for (BundleFile file : lineUp.files()) {
-            try {
-                Bundle bundle = context().installBundle(file.location());
-                String name = bundle.getSymbolicName();
-                if (name == null) {
-                    bundle.uninstall();
-                    failed(file, explain(file).notABundle(file));
-                } else if (names.putIfAbsent(name, file) != null
-                        && !names.get(name).isLibrary()) {
-                    bundle.uninstall();
-                    failed(file, explain(file).nameTaken(file, name, names.get(name)));
-                } else {
-                    bundle.adapt(BundleStartLevel.class).setStartLevel(file.level());
-                    bundles.put(bundle, file);
-                    if (!file.isLibrary() && !file.mayBeTurnedOff()) {
-                        platform.add(name);
-                    }
-                }
-            } catch (BundleException refused) {
-                failed(file, explain(file).notInstalled(file, refused));
+            String refused = file.isAddOn() ? refused(file) : "";
+            if (refused.isEmpty()) {
+                install(file, bundles);
+            } else {
+                failed(file, refused);
             }
         }
         return bundles;
     }
 
+    private void install(BundleFile file, Map<Bundle, BundleFile> bundles) {
+        try {
+            Bundle bundle = context().installBundle(file.location());
+            String name = bundle.getSymbolicName();
+            if (name == null || file.isAddOn() && !NAME.matcher(name).matches()) {
+                bundle.uninstall();
+                failed(file, explain(file).notABundle(file));
+            } else if (file.isAddOn() && isOnClassPath(name)) {
+                bundle.uninstall();
+                failed(file, explain(file).nameOfProgram(file, name));
+            } else if (names.putIfAbsent(name, file) != null && !names.get(name).isLibrary()) {
+                bundle.uninstall();
+                failed(file, explain(file).nameTaken(file, name, names.get(name)));
+            } else {
+                bundle.adapt(BundleStartLevel.class).setStartLevel(file.level());
+                bundles.put(bundle, file);
+                if (!file.isLibrary() && !file.mayBeTurnedOff()) {
+                    platform.add(name);
+                }
+            }
+        } catch (BundleException refused) {
+            failed(file, explain(file).notInstalled(file, refused));
+        }
+    }
+
+    /** Why the framework is not even shown an add-on; empty where it is. */
+    private String refused(BundleFile file) {
+        if (!sound.contains(file.jar().getPath())) {
+            String fault = look.apply(file.jar());
+            if (!fault.isEmpty()) {
+                return explain(file).notSound(file, fault);
+            }
+            String host = JarLook.host(file.jar());
+            BundleFile holder = names.get(host);
+            if (isOnClassPath(host) || holder != null && !holder.isAddOn()) {
+                return explain(file).partOfProgram(file, host);
+            }
+        }
+        sound.add(file.jar().getPath());
+        return "";
+    }
+
+    private boolean isOnClassPath(String name) {
+        return name.equals(Constants.SYSTEM_BUNDLE_SYMBOLICNAME)
+                || lineUp.home().libraryNames().contains(name);
+    }
+
     private void start(Bundle bundle, BundleFile file) {
-        int types = bundle.adapt(BundleRevision.class).getTypes();
-        if ((types & BundleRevision.TYPE_FRAGMENT) != 0) {
+        if (isPart(bundle)) {
             return;
         }
         String failure;
@@ -168,6 +218,17 @@ final class Host implements AutoCloseable {
         if (!failure.isEmpty()) {
             failed(file, failure);
         }
+    }
+
+    /** A part that found no bundle to become a part of brings nothing. */
+    private void mustHaveBecomePart(Bundle bundle, BundleFile file) {
+        if (file.isAddOn() && isPart(bundle) && bundle.getState() == Bundle.INSTALLED) {
+            failed(file, explain(file).notResolved(bundle));
+        }
+    }
+
+    private static boolean isPart(Bundle bundle) {
+        return (bundle.adapt(BundleRevision.class).getTypes() & BundleRevision.TYPE_FRAGMENT) != 0;
     }
 
     private void failed(BundleFile file, String sentence) {

@@ -49,6 +49,7 @@ public final class Launcher {
         timings.reached("launcher entered");
         PrintStream told = System.err;
         EndedFromInside.watch(told);
+        Thread.setDefaultUncaughtExceptionHandler(new BrokenThreads(told));
         PrintedByBundles printed = PrintedByBundles.divert(told);
         try {
             code = new Launcher(new ProgramHome(home()), timings, told).run(arguments);

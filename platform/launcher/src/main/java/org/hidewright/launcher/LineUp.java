@@ -22,7 +22,6 @@ final class LineUp {
     static final String LEFT_OUT = "left-out";
 
     private static final int MOST_LINES = 3;
-    private static final int ADD_ON_LEVEL = 50;
 
     private final ProgramHome home;
     private final SettingsFolder settings;
@@ -43,7 +42,7 @@ final class LineUp {
         }
         boolean without = has(arguments, WITHOUT);
         for (java.io.File jar : ProgramHome.jarsIn(lineUp.settings.addOns())) {
-            lineUp.add(new BundleFile(ADD_ON_LEVEL, jar), choices.turnedOff(jar) ? OFF : without ? LEFT_OUT : ON);
+            lineUp.add(new BundleFile(BundleFile.ADD_ON, jar), choices.turnedOff(jar) ? OFF : without ? LEFT_OUT : ON);
         }
         lineUp.files.sort(null);
         return lineUp;

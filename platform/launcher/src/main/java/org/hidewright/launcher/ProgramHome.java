@@ -49,6 +49,22 @@ final class ProgramHome {
         return new File(folder, "lib");
     }
 
+    /** What the libraries are called, as their files tell without being opened: a name, a hyphen, a version. */
+    List<String> libraryNames() {
+        List<String> names = new ArrayList<>();
+        for (File library : jarsIn(libraries())) {
+            String name = library.getName();
+            int end = name.indexOf('-');
+            while (end >= 0 && !Character.isDigit(name.charAt(end + 1))) {
+                end = name.indexOf('-', end + 1);
+            }
+            if (end > 0) {
+                names.add(name.substring(0, end));
+            }
+        }
+        return names;
+    }
+
     static List<File> jarsIn(File folder) {
         List<File> jars = new ArrayList<>();
         for (File file : inside(folder)) {

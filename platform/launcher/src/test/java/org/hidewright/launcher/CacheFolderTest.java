@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,7 +34,7 @@ class CacheFolderTest {
         try (CacheFolder first = take()) {
             assertFalse(first.isCurrent());
             Files.createDirectories(first.felix().toPath());
-            first.keep(EXPORTS);
+            first.keep(EXPORTS, Set.of());
         }
         try (CacheFolder second = take()) {
             assertTrue(second.isCurrent());
@@ -42,9 +43,20 @@ class CacheFolderTest {
     }
 
     @Test
+    void theAddOnsThatWereFoundSoundAreKnown() throws IOException {
+        try (CacheFolder first = take()) {
+            assertEquals(Set.of(), first.soundAddOns());
+            first.keep(EXPORTS, Set.of("one.jar", "another one.jar"));
+        }
+        try (CacheFolder second = take()) {
+            assertEquals(Set.of("one.jar", "another one.jar"), second.soundAddOns());
+        }
+    }
+
+    @Test
     void aChangedBundleMakesTheNotesStale() throws IOException {
         try (CacheFolder first = take()) {
-            first.keep(EXPORTS);
+            first.keep(EXPORTS, Set.of());
         }
         Files.writeString(jar, "another");
         try (CacheFolder second = take()) {
@@ -55,18 +67,18 @@ class CacheFolderTest {
     @Test
     void anAddOnThatComesOrIsTurnedOffMakesTheNotesStale() throws IOException {
         try (CacheFolder first = take()) {
-            first.keep(EXPORTS);
+            first.keep(EXPORTS, Set.of());
         }
         Path addOn = Files.createDirectories(folder.resolve("settings/addons")).resolve("net.example.kit.jar");
         AddOnJar.write(addOn, "net.example.kit");
         try (CacheFolder second = take()) {
             assertFalse(second.isCurrent());
-            second.keep(EXPORTS);
+            second.keep(EXPORTS, Set.of());
         }
         Files.writeString(folder.resolve("settings/addons.txt"), "off net.example.kit\n");
         try (CacheFolder third = take()) {
             assertFalse(third.isCurrent());
-            third.keep(EXPORTS);
+            third.keep(EXPORTS, Set.of());
         }
         try (CacheFolder fourth = take()) {
             assertTrue(fourth.isCurrent());
@@ -76,7 +88,7 @@ class CacheFolderTest {
     @Test
     void aStartThatBreaksOffLeavesNoNotes() throws IOException {
         try (CacheFolder first = take()) {
-            first.keep(EXPORTS);
+            first.keep(EXPORTS, Set.of());
         }
         try (CacheFolder broken = take()) {
             broken.renew();

@@ -49,6 +49,17 @@ class ProgramHomeTest {
         assertThrows(IllegalStateException.class, this::listed);
     }
 
+    @Test
+    void librariesAreKnownByTheNamesOfTheirFiles() throws IOException {
+        jar("lib/org.hidewright.core-0.1.0-SNAPSHOT.jar");
+        jar("lib/commons-lang3-3.22.0.jar");
+        jar("lib/nameless.jar");
+        jar("lib/path-17.jsa");
+        assertEquals(
+                "commons-lang3, org.hidewright.core",
+                String.join(", ", new ProgramHome(folder.toFile()).libraryNames()));
+    }
+
     private void jar(String path) throws IOException {
         Path file = folder.resolve(path);
         Files.createDirectories(file.getParent());

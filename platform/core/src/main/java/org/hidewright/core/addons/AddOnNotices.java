@@ -11,6 +11,7 @@ public final class AddOnNotices {
     public static final NoticeKind ADD_ON_NO_BUNDLE = NoticeKind.stop("add-on-no-bundle");
     public static final NoticeKind ADD_ON_BAD_NAME = NoticeKind.stop("add-on-bad-name");
     public static final NoticeKind ADD_ON_BAD_VERSION = NoticeKind.stop("add-on-bad-version");
+    public static final NoticeKind ADD_ON_UNSOUND = NoticeKind.stop("add-on-unsound");
     public static final NoticeKind ADD_ON_FOLLOWS = NoticeKind.stop("add-on-follows");
     public static final NoticeKind ADD_ON_EMPTY_FOLDER = NoticeKind.stop("add-on-empty-folder");
     public static final NoticeKind ADD_ON_TWICE = NoticeKind.stop("add-on-twice");
@@ -37,6 +38,7 @@ public final class AddOnNotices {
                 ADD_ON_NO_BUNDLE,
                 ADD_ON_BAD_NAME,
                 ADD_ON_BAD_VERSION,
+                ADD_ON_UNSOUND,
                 ADD_ON_FOLLOWS,
                 ADD_ON_EMPTY_FOLDER,
                 ADD_ON_TWICE,
