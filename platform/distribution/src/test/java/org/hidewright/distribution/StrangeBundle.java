@@ -86,7 +86,7 @@ final class StrangeBundle {
 
     /** Leaves a class of {@link #PACKAGE} out that others were compiled against. */
     StrangeBundle lacking(String className) {
-        if (entries.remove(PACKAGE.replace('.', '/') + "/" + className + ".class") == null) {
+        if (entries.remove(file(className)) == null) {
             throw new IllegalArgumentException(className + " is not among " + entries.keySet());
         }
         return this;
@@ -178,22 +178,36 @@ final class StrangeBundle {
     }
 
     StrangeBundle entry(String name, String text) {
-        entries.put(name, text.getBytes(StandardCharsets.UTF_8));
+        return entry(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    StrangeBundle entry(String name, byte[] bytes) {
+        entries.put(name, bytes);
         return this;
     }
 
+    /** The file that a class of {@link #PACKAGE} lies in. */
+    static String file(String className) {
+        return PACKAGE.replace('.', '/') + "/" + className + ".class";
+    }
+
     Path pack(Path folder, String file) throws IOException {
+        return Files.write(Files.createDirectories(folder).resolve(file), packed());
+    }
+
+    /** The jar. */
+    byte[] packed() throws IOException {
         Manifest manifest = new Manifest();
         manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
         headers.forEach(manifest.getMainAttributes()::putValue);
-        Path jar = Files.createDirectories(folder).resolve(file);
-        try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar), manifest)) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (JarOutputStream out = new JarOutputStream(bytes, manifest)) {
             for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
                 out.putNextEntry(new ZipEntry(entry.getKey()));
                 out.write(entry.getValue());
             }
         }
-        return jar;
+        return bytes.toByteArray();
     }
 
     private static Map<String, byte[]> compiled(String className, String text) {

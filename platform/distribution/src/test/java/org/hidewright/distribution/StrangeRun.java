@@ -83,7 +83,7 @@ final class StrangeRun {
     /** What {@code make} wrote. */
     record Packet(Ended ended, Path folder) {
 
-        private void isWholeAndThePlainSlipIsAnswered() throws IOException {
+        void isWholeAndThePlainSlipIsAnswered() throws IOException {
             assertTrue(Files.exists(folder.resolve("job-card.json")), ended::toString);
             JsonObject plain = slip("plain");
             assertEquals("worked", plain.text("state").orElse(""), ended::toString);
