@@ -52,6 +52,7 @@ final class Refusals {
                 "lidded-pouch no-room",
                 in -> noRoomOnPouch(in)
                         || noRoomForRing(in)
+                        || notTwoStitchesAlongTheBottom(in)
                         || lowerThanItsCorners(in)
                         || closureComesToTheSeam(
                                 in,
@@ -71,6 +72,8 @@ final class Refusals {
                 "book-cover sleeves-meet",
                 in -> in.number("sleeve") * in.in("held").mm("width")
                         > in.in("held").mm("width") + in.mm("ease") / 2 - 2);
+        DUE.put( // not one stitch from the edge to the mouth of a sleeve
+                "book-cover no-room", in -> in.number("sleeve") * in.in("held").mm("width") < in.mm("pitch"));
         DUE.put("sheath no-room", Refusals::noRoomOnSheath);
         DUE.put("waist-belt belt-size-too-small", in -> smallestHoleAtTheBuckle(in, in.mm("size")));
         DUE.put("dog-collar belt-size-too-small", in -> smallestHoleAtTheBuckle(in, in.mm("neck") + in.mm("ease")));
@@ -102,6 +105,11 @@ final class Refusals {
                 || loop > high - 3
                 || high < margin + 12
                 || in.has("belt") && blade < 12;
+    }
+
+    /** The seam of a gusset begins in the middle of the bottom, and has a stitch to either side of it. */
+    private static boolean notTwoStitchesAlongTheBottom(Typed in) {
+        return in.in("held").mm("width") + in.mm("ease") + 2 * in.mm("gusset-thickness") < 2 * in.mm("pitch");
     }
 
     /** A front that is no higher than its rounded corners, 8 mm more than the flange. */
