@@ -90,7 +90,7 @@ class SampleBundlesIT {
         Ended made = make();
         assertEquals(1, made.code());
         assertTrue(
-                made.told().contains("question “slide.strap-at-most”): “strap-at-most” has not been answered."),
+                made.told().contains("question “slide.strap-at-most”): “Strap at most” has not been answered."),
                 made.told());
         assertFalse(Files.exists(out().resolve("patterns-pad.svg")));
         assertTrue(Files.exists(out().resolve("packing-list.pdf")), "the others are worked");
