@@ -59,6 +59,21 @@ class PapersWindowTest {
     }
 
     @Test
+    void whatIsOnlyTriedOutIsNotOnThePages() {
+        look();
+        String without = real.text("papers.where");
+        real.press("papers.back");
+        real.press("roll/copy");
+        look();
+        assertFalse(without.equals(real.text("papers.where")), "a slip that is made has its section: " + without);
+        real.press("papers.back");
+        real.press("deed.undo");
+        real.press("roll/what-if");
+        look();
+        assertEquals(without, real.text("papers.where"));
+    }
+
+    @Test
     void aPageIsEnlargedAndScrolled() {
         look();
         Canvas sheet = real.find(Canvas.class, "papers.sheet");

@@ -27,7 +27,7 @@ public final class Pages {
      */
     public record Document(String title, byte[] pdf, int pages, Paper paper) {}
 
-    /** Makes every document; takes its time. */
+    /** Makes every document of what is made, without what is only tried out; takes its time. */
     public Pages(
             WorkedProject worked,
             Wording wording,
@@ -36,10 +36,12 @@ public final class Pages {
             PdfWriter pdf,
             PagePictures pictures) {
         Paper paper = Papers.usual(worked.project());
-        new Packet(worked, wording).documents(date, contributors, failed -> {}).forEach((name, document) -> {
-            byte[] file = pdf.write(document, paper);
-            documents.put(name, new Document(document.title(), file, pictures.pages(file), paper));
-        });
+        new Packet(worked.toMake(), wording)
+                .documents(date, contributors, failed -> {})
+                .forEach((name, document) -> {
+                    byte[] file = pdf.write(document, paper);
+                    documents.put(name, new Document(document.title(), file, pictures.pages(file), paper));
+                });
     }
 
     /** By name, the job card first. */
