@@ -8,6 +8,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
+import org.hidewright.window.look.Submenus;
 import org.hidewright.window.words.WindowTexts;
 
 /** All that can be done, as the menus of the window. A deed that cannot be done now is told apart when its menu is opened. */
@@ -67,9 +68,7 @@ final class Deeds {
     void list(Menu menu, String key, Consumer<Menu> fill) {
         Menu list = submenu(menu, key);
         list.addListener(SWT.Show, event -> {
-            for (MenuItem old : list.getItems()) {
-                old.dispose();
-            }
+            Submenus.of(shell).clear(list);
             fill.accept(list);
         });
     }

@@ -16,6 +16,7 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.window.look.Submenus;
 import org.hidewright.window.model.OpenProject;
 
 /** The menus of the window: which deeds there are, and what each does. */
@@ -136,9 +137,7 @@ final class WindowDeeds {
         groups.forEach((name, group) -> {
             MenuItem item = new MenuItem(menu, SWT.CASCADE);
             item.setText(name.replace("&", "&&"));
-            Menu inside = new Menu(item);
-            item.setMenu(inside);
-            item.addListener(SWT.Dispose, event -> inside.dispose());
+            Menu inside = Submenus.of(window.shell()).under(item);
             group.forEach(installed -> add(inside, installed, wording));
         });
     }

@@ -57,15 +57,20 @@ final class RealWindow implements AutoCloseable {
         this(settings, catalogue, null, FakeWriters.all());
     }
 
-    /** @param addOns what can be turned on and off; null for nothing */
-    RealWindow(Path settings, Catalogue catalogue, AddOns addOns, Writers writers) {
-        this.settings = settings;
+    /** What all windows of a run are on. */
+    static Display screen() {
         if (display == null) {
             DeviceData data = new DeviceData();
             data.tracking = true;
             display = new Display(data);
         }
-        shell = new Shell(display);
+        return display;
+    }
+
+    /** @param addOns what can be turned on and off; null for nothing */
+    RealWindow(Path settings, Catalogue catalogue, AddOns addOns, Writers writers) {
+        this.settings = settings;
+        shell = new Shell(screen());
         FileAsking asks = new FileAsking() {
             @Override
             public Optional<Path> toOpen(String title, String... endings) {

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.hidewright.core.project.Link;
+import org.hidewright.window.look.Submenus;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.QuestionFace.Origin;
 import org.hidewright.window.model.SlipFace;
@@ -32,6 +33,7 @@ final class LinkMenu {
     private final String slip;
     private final Control control;
     private final Menu menu;
+    private final Submenus submenus;
     private QuestionFace face;
 
     LinkMenu(Desk desk, String slip, Control control, QuestionFace face) {
@@ -42,6 +44,8 @@ final class LinkMenu {
         menu = new Menu(control);
         menu.addListener(SWT.Show, event -> fill());
         control.setMenu(menu);
+        submenus = Submenus.of(control);
+        control.addListener(SWT.Dispose, event -> submenus.clear(menu));
         control.addListener(SWT.KeyDown, event -> {
             if ((event.stateMask & SWT.MOD1) != 0 && event.keyCode == KEY) {
                 event.doit = false;
@@ -88,9 +92,7 @@ final class LinkMenu {
 
     /** What can be done with the question now. */
     private void fill() {
-        for (MenuItem old : menu.getItems()) {
-            old.dispose();
-        }
+        submenus.clear(menu);
         Map<String, List<Link>> bySlip = new LinkedHashMap<>();
         desk.project()
                 .linkable(slip, face)
@@ -123,10 +125,7 @@ final class LinkMenu {
                                 .flatMap(shown -> shown.slip(from))
                                 .map(SlipFace::title)
                                 .orElse(from)));
-        Menu inside = new Menu(item);
-        item.setMenu(inside);
-        item.addListener(SWT.Dispose, event -> inside.dispose());
-        return inside;
+        return submenus.under(item);
     }
 
     private static MenuItem item(Menu in, String text, String id) {
