@@ -120,6 +120,18 @@ class DrawingWindowTest {
     }
 
     @Test
+    void inTrueSizeWhatIsTooLargeIsSeenFromItsUpperLeftOn() {
+        view().pixelsPerMm(40);
+        real.press("drawing.true-size");
+        painted();
+        Sheet sheet = view().sheets().get(0);
+        var area = view().getClientArea();
+        assertTrue(sheet.box().width() * 40 > area.width && sheet.box().height() * 40 > area.height);
+        assertTrue(sheet.left() > 0 && sheet.left() < area.width / 4.0, "left " + sheet.left());
+        assertTrue(sheet.top() > 0 && sheet.top() < area.height / 4.0, "top " + sheet.top());
+    }
+
+    @Test
     void itGrowsAndShrinksAndFitsAgain() {
         double fitted = view().factor();
         real.press("drawing.larger");

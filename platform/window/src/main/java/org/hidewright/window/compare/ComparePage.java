@@ -137,6 +137,7 @@ public final class ComparePage extends Composite {
         String[] head = {"", "", comparison.left(), comparison.right()};
         for (int i = 0; i < head.length; i++) {
             table.getColumn(i).setText(head[i]);
+            table.getColumn(i).setToolTipText(head[i]); // long titles are cut
         }
         List<Comparison.Line> lines = new ArrayList<>(comparison.answers());
         lines.addAll(comparison.questions());

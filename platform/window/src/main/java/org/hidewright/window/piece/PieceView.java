@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -43,6 +44,8 @@ public final class PieceView extends Canvas {
     private double panX;
     private double panY;
     private Event grabbed;
+    /** Whether what is larger than its place is to be seen from its upper left on. */
+    private boolean fromStart;
     /** What is to stay where it is while all is enlarged; null where nothing is. */
     private Held held;
 
@@ -146,9 +149,10 @@ public final class PieceView extends Canvas {
         forget();
     }
 
-    /** In true size, as far as the screen’s own measure goes. */
+    /** In true size, as far as the screen’s own measure goes; what is larger than its place from its upper left on. */
     public void trueSize() {
         factor = 1;
+        fromStart = true;
         forget();
     }
 
@@ -308,7 +312,17 @@ public final class PieceView extends Canvas {
             panY = held.y() - sheet.y(held.place());
         }
         held = null;
+        if (fromStart) {
+            panX = reach(middle.stream().mapToDouble(one -> one.sheet().left()));
+            panY = reach(middle.stream().mapToDouble(one -> one.sheet().top()));
+        }
+        fromStart = false;
         planned = middle.stream().map(one -> one.shifted(panX, panY)).toList();
+    }
+
+    /** How far all has to move for its edge to be seen; 0 where it is. */
+    private double reach(DoubleStream edges) {
+        return Math.max(0, 2 * inks.em() - edges.min().orElse(0));
     }
 
     /** Where each drawing lies, as it was painted last. */
