@@ -88,6 +88,8 @@ final class QuestionLines {
         }
         question.from()
                 .ifPresent(from -> facts.append("; ").append(session.texts().text("explain.from", from)));
+        question.stock()
+                .ifPresent(stock -> facts.append("; ").append(session.texts().text("explain.stock", stock)));
         if (question.optional()) {
             facts.append("; ").append(session.texts().text("explain.optional"));
         }

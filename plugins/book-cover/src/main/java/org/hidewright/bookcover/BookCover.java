@@ -64,18 +64,42 @@ public final class BookCover implements Calculator<BookCover.Asking, BookCover.M
             @Asked(unit = "%", min = "10 %", max = "95 %", usual = "30-60 %", preset = "45 %")
             double sleeve,
 
-            @Asked(unit = "mm", min = "0.6 mm", max = "4 mm", usual = "1.2-2.4 mm", preset = "1.8 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.6 mm",
+                    max = "4 mm",
+                    usual = "1.2-2.4 mm",
+                    preset = "1.8 mm",
+                    stock = "leather.thickness")
             Length thickness,
 
-            @Asked(unit = "mm", min = "0.4 mm", max = "3 mm", usual = "0.8-1.4 mm", preset = "1.1 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.4 mm",
+                    max = "3 mm",
+                    usual = "0.8-1.4 mm",
+                    preset = "1.1 mm",
+                    stock = "leather.thickness")
             Length sleeveThickness,
 
-            @Asked(unit = "mm", min = "0.2 mm", max = "2 mm", usual = "0.4-0.8 mm", example = "0.6 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.2 mm",
+                    max = "2 mm",
+                    usual = "0.4-0.8 mm",
+                    example = "0.6 mm",
+                    stock = "leather.thickness")
             Optional<Length> liningThickness,
 
             @Asked(preset = "{\"cut\":{}}") Edge edge,
 
-            @Asked(unit = "mm", min = "1.5 mm", max = "10 mm", usual = "2.7-5 mm", preset = "3.85 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1.5 mm",
+                    max = "10 mm",
+                    usual = "2.7-5 mm",
+                    preset = "3.85 mm",
+                    stock = "pricking-irons.pitch")
             Length pitch) {}
 
     /** What is answered. */

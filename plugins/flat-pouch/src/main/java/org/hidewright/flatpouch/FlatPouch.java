@@ -53,10 +53,22 @@ public final class FlatPouch implements Calculator<FlatPouch.Asking, FlatPouch.M
             @Asked(unit = "mm", min = "0 mm", max = "60 mm", usual = "2-8 mm", preset = "4 mm")
             Length ease,
 
-            @Asked(unit = "mm", min = "0.6 mm", max = "5 mm", usual = "1.2-3 mm", preset = "2 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.6 mm",
+                    max = "5 mm",
+                    usual = "1.2-3 mm",
+                    preset = "2 mm",
+                    stock = "leather.thickness")
             Length thickness,
 
-            @Asked(unit = "mm", min = "1.5 mm", max = "10 mm", usual = "2.7-5 mm", preset = "3.85 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1.5 mm",
+                    max = "10 mm",
+                    usual = "2.7-5 mm",
+                    preset = "3.85 mm",
+                    stock = "pricking-irons.pitch")
             Length pitch,
 
             @Asked(preset = "{\"snap\":{}}") Closing closing) {}

@@ -85,19 +85,49 @@ public final class FoldingWallet implements Calculator<FoldingWallet.Asking, Fol
             @Asked(unit = "mm", min = "0 mm", max = "15 mm", usual = "2-6 mm", preset = "4 mm")
             Length ease,
 
-            @Asked(unit = "mm", min = "0.6 mm", max = "3 mm", usual = "1-1.6 mm", preset = "1.2 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.6 mm",
+                    max = "3 mm",
+                    usual = "1-1.6 mm",
+                    preset = "1.2 mm",
+                    stock = "leather.thickness")
             Length thickness,
 
-            @Asked(unit = "mm", min = "0.4 mm", max = "2 mm", usual = "0.7-1.1 mm", preset = "0.9 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.4 mm",
+                    max = "2 mm",
+                    usual = "0.7-1.1 mm",
+                    preset = "0.9 mm",
+                    stock = "leather.thickness")
             Length innerThickness,
 
-            @Asked(unit = "mm", min = "0.3 mm", max = "1.6 mm", usual = "0.6-1 mm", preset = "0.8 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.3 mm",
+                    max = "1.6 mm",
+                    usual = "0.6-1 mm",
+                    preset = "0.8 mm",
+                    stock = "leather.thickness")
             Length pocketThickness,
 
-            @Asked(unit = "mm", min = "0.2 mm", max = "1.5 mm", usual = "0.3-0.7 mm", example = "0.5 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.2 mm",
+                    max = "1.5 mm",
+                    usual = "0.3-0.7 mm",
+                    example = "0.5 mm",
+                    stock = "leather.thickness")
             Optional<Length> liningThickness,
 
-            @Asked(unit = "mm", min = "1.5 mm", max = "8 mm", usual = "2.7-4 mm", preset = "3 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1.5 mm",
+                    max = "8 mm",
+                    usual = "2.7-4 mm",
+                    preset = "3 mm",
+                    stock = "pricking-irons.pitch")
             Length pitch) {}
 
     /** What is answered. */

@@ -57,13 +57,31 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
             @Asked(unit = "mm", min = "0 mm", max = "60 mm", usual = "2-8 mm", preset = "4 mm")
             Length ease,
 
-            @Asked(unit = "mm", min = "0.8 mm", max = "5 mm", usual = "1.6-3 mm", preset = "2.2 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.8 mm",
+                    max = "5 mm",
+                    usual = "1.6-3 mm",
+                    preset = "2.2 mm",
+                    stock = "leather.thickness")
             Length thickness,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "4 mm", usual = "0.8-1.6 mm", preset = "1 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.5 mm",
+                    max = "4 mm",
+                    usual = "0.8-1.6 mm",
+                    preset = "1 mm",
+                    stock = "leather.thickness")
             Length gussetThickness,
 
-            @Asked(unit = "mm", min = "1.5 mm", max = "10 mm", usual = "2.7-5 mm", preset = "3.85 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1.5 mm",
+                    max = "10 mm",
+                    usual = "2.7-5 mm",
+                    preset = "3.85 mm",
+                    stock = "pricking-irons.pitch")
             Length pitch,
 
             @Asked(preset = "{\"stud\":{}}") Closing closing,

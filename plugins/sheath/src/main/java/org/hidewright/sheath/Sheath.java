@@ -90,10 +90,22 @@ public final class Sheath implements Calculator<Sheath.Asking, Sheath.Made> {
 
             @Asked(preset = "vegetable") Tannage tannage,
 
-            @Asked(unit = "mm", min = "1.5 mm", max = "6 mm", usual = "2.5-4 mm", preset = "3 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1.5 mm",
+                    max = "6 mm",
+                    usual = "2.5-4 mm",
+                    preset = "3 mm",
+                    stock = "leather.thickness")
             Length thickness,
 
-            @Asked(unit = "mm", min = "2 mm", max = "10 mm", usual = "3.5-6 mm", preset = "5 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "2 mm",
+                    max = "10 mm",
+                    usual = "3.5-6 mm",
+                    preset = "5 mm",
+                    stock = "pricking-irons.pitch")
             Length pitch,
 
             @Asked(unit = "mm", min = "10 mm", max = "120 mm", usual = "30-50 mm", example = "40 mm")

@@ -44,4 +44,10 @@ public @interface Asked {
      * guided start offers it and links the question to it. Of single values alone. Empty: none.
      */
     String from() default "";
+
+    /**
+     * The column of a workshop’s table that suits this question, {@code leather.thickness}: where the maker has rows in it, a
+     * guided start offers them and links the question to the one chosen. Of single values alone. Empty: none.
+     */
+    String stock() default "";
 }

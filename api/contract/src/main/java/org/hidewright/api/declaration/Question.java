@@ -26,6 +26,7 @@ public final class Question extends Field {
     private final String preset;
     private final String example;
     private final String from;
+    private final String stock;
     private final boolean optional;
     private final List<Variant> variants;
     private final List<Question> questions;
@@ -41,6 +42,7 @@ public final class Question extends Field {
             String preset,
             String example,
             String from,
+            String stock,
             boolean optional,
             List<Variant> variants,
             List<Question> questions) {
@@ -49,6 +51,7 @@ public final class Question extends Field {
         this.preset = preset;
         this.example = example;
         this.from = from;
+        this.stock = stock;
         this.optional = optional;
         this.variants = List.copyOf(variants);
         this.questions = List.copyOf(questions);
@@ -82,6 +85,11 @@ public final class Question extends Field {
     /** The answer of another calculator that suits it, {@code id.answer}. */
     public Optional<String> from() {
         return from.isEmpty() ? Optional.empty() : Optional.of(from);
+    }
+
+    /** The column of a workshop’s table that suits it, {@code table.column}. */
+    public Optional<String> stock() {
+        return stock.isEmpty() ? Optional.empty() : Optional.of(stock);
     }
 
     /** Whether it may stay unanswered although it has no preset. */

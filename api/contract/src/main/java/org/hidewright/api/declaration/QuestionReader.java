@@ -75,6 +75,7 @@ final class QuestionReader {
                 asked.preset(),
                 asked.example(),
                 from(where, type.kind(), asked.from()),
+                stock(where, type.kind(), asked.stock()),
                 type.optional(),
                 type.itemKind() == Kind.VARIANTS ? variants(type.type(), nesting) : List.of(),
                 type.itemKind() == Kind.GROUP ? questions(type.type(), Keys.of(type.type()), nesting) : List.of());
@@ -125,6 +126,16 @@ final class QuestionReader {
                 && (kind.dimension().isEmpty() || !FROM.matcher(text).matches())) {
             throw new InvalidDeclaration(
                     where, "\"" + text + "\" is no answer of a calculator, id.answer, for a single value");
+        }
+        return text;
+    }
+
+    /** The column of a table, as it is written; an empty text is none. */
+    static String stock(String where, Kind kind, String text) {
+        if (!text.isEmpty()
+                && (!Written.TYPED.contains(kind) || !FROM.matcher(text).matches())) {
+            throw new InvalidDeclaration(
+                    where, "\"" + text + "\" is no column of a workshop’s table, table.column, for a single value");
         }
         return text;
     }

@@ -18,7 +18,7 @@ import org.hidewright.api.measure.Unit;
  */
 public final class Written {
     /** What a question can say of itself. */
-    public static final Set<String> ASKED = Set.of("unit", "min", "max", "usual", "preset", "example", "from");
+    public static final Set<String> ASKED = Set.of("unit", "min", "max", "usual", "preset", "example", "from", "stock");
 
     /** What an answer can say of itself. */
     public static final Set<String> ANSWERED = Set.of("unit", "step", "round", "by");
@@ -76,6 +76,7 @@ public final class Written {
                 preset,
                 example,
                 QuestionReader.from(key, kind, attributes.getOrDefault("from", "")),
+                QuestionReader.stock(key, kind, attributes.getOrDefault("stock", "")),
                 false,
                 List.of(),
                 List.of());

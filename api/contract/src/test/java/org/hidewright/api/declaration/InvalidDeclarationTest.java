@@ -68,6 +68,12 @@ class InvalidDeclarationTest {
 
     record TextFrom(@Asked(from = "held-thing.width") String text) {}
 
+    record StockWithoutColumn(
+            @Asked(unit = "mm", stock = "leather") Length length) {}
+
+    record StockOfMany(
+            @Asked(unit = "mm", stock = "leather.thickness") List<Length> lengths) {}
+
     record Backwards(
             @Asked(unit = "mm", min = "4 mm", max = "1 mm") Length length) {}
 
@@ -175,6 +181,12 @@ class InvalidDeclarationTest {
                 Arguments.of(
                         TextFrom.class,
                         "\"held-thing.width\" is no answer of a calculator, id.answer, for a single value"),
+                Arguments.of(
+                        StockWithoutColumn.class,
+                        "\"leather\" is no column of a workshop’s table, table.column, for a single value"),
+                Arguments.of(
+                        StockOfMany.class,
+                        "\"leather.thickness\" is no column of a workshop’s table, table.column, for a single value"),
                 Arguments.of(Backwards.class, "min 4 mm is above max 1 mm"),
                 Arguments.of(PresetOptional.class, "with a preset it is never absent: leave Optional out"),
                 Arguments.of(AskedPhrase.class, "a PHRASE can only be an answer"),

@@ -38,7 +38,9 @@ class WrittenTest {
                         "example",
                         "1 in",
                         "from",
-                        "held-thing.width"));
+                        "held-thing.width",
+                        "stock",
+                        "leather.thickness"));
         assertEquals("width", width.key());
         assertEquals("fob.width", width.labelKey());
         assertEquals("fob.width.help", width.helpKey());
@@ -51,6 +53,7 @@ class WrittenTest {
         assertEquals(Optional.of("22 mm"), width.preset());
         assertEquals(Optional.of("1 in"), width.example());
         assertEquals(Optional.of("held-thing.width"), width.from());
+        assertEquals(Optional.of("leather.thickness"), width.stock());
         assertEquals(false, width.optional());
         assertEquals(
                 Optional.empty(), question(Kind.LENGTH, Map.of("unit", "mm")).from());

@@ -73,6 +73,7 @@ public final class ExplanationJson {
         }
         tree.put("optional", question.optional());
         question.from().ifPresent(from -> tree.put("from", from));
+        question.stock().ifPresent(stock -> tree.put("stock", stock));
         question.preset().ifPresent(preset -> tree.put("preset", QuestionExample.asJson(question, preset)));
         question.example().ifPresent(example -> tree.put("example", QuestionExample.asJson(question, example)));
         if (!question.questions().isEmpty()) {
