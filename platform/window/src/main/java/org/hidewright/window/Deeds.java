@@ -81,8 +81,9 @@ final class Deeds {
         checks.forEach(Runnable::run);
     }
 
-    private static String written(int key) {
-        String modifiers = ((key & SWT.MOD1) != 0 ? "Ctrl+" : "") + ((key & SWT.MOD2) != 0 ? "Shift+" : "");
+    private String written(int key) {
+        String modifiers = ((key & SWT.MOD1) != 0 ? texts.text("key.ctrl") + "+" : "")
+                + ((key & SWT.MOD2) != 0 ? texts.text("key.shift") + "+" : "");
         return modifiers + (char) Character.toUpperCase(key & SWT.KEY_MASK);
     }
 }
