@@ -175,6 +175,7 @@ final class BuiltProgram {
         builder.environment().put("XDG_CACHE_HOME", scratch.resolve("cache").toString());
         builder.environment().put("XDG_CONFIG_HOME", config().toString());
         builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        builder.environment().put("LC_ALL", "C.UTF-8"); // tests read English, whatever is spoken here
         if (!javaOptions.isEmpty()) {
             builder.environment().put("JDK_JAVA_OPTIONS", javaOptions);
         }
