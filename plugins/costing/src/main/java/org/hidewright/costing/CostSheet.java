@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Money;
+import org.hidewright.costing.PieceCost.BatchLine;
 import org.hidewright.costing.PieceCost.CostLine;
 import org.hidewright.costing.PieceCost.LeatherUsed;
 import org.hidewright.costing.PieceCost.OnceOnly;
@@ -50,25 +52,33 @@ final class CostSheet {
 
     private static final Set<CostKind> MATERIALS =
             EnumSet.of(CostKind.LEATHER, CostKind.HARDWARE, CostKind.THREAD, CostKind.LIQUIDS);
+    private static final List<Integer> USUAL_BATCHES = List.of(1, 2, 5, 10, 20, 50);
     private static final double ONE_PER_CENT = 0.01;
 
     private final Piece piece;
+    private final int pieces;
     private final Money nothing;
     private final double pieceTimes;
     private final Duration handsOn;
     private final List<CostLine> lines = new ArrayList<>();
 
     CostSheet(Piece piece) {
+        this(piece, piece.pieces());
+    }
+
+    /** The same piece in a batch of another size. */
+    private CostSheet(Piece piece, int pieces) {
         this.piece = piece;
+        this.pieces = pieces;
         this.nothing = piece.perHour().times(0);
-        this.pieceTimes = piece.learning().pieces(piece.pieces());
+        this.pieceTimes = piece.learning().pieces(pieces);
         this.handsOn = piece.firstPiece().times(pieceTimes);
         materials();
         for (PieceCost.MachineUsed machine : piece.machines().orElse(List.of())) {
             line(
                     CostKind.MACHINES,
                     machine.id(),
-                    PieceCost.over(machine.time(), machine.perHour()).times(piece.pieces()));
+                    PieceCost.over(machine.time(), machine.perHour()).times(pieces));
         }
         for (WorkDone work : piece.handsOn()) {
             line(CostKind.WORK, work.id(), PieceCost.over(together(work), piece.perHour()));
@@ -85,7 +95,7 @@ final class CostSheet {
                 "",
                 sum(EnumSet.of(CostKind.WORK, CostKind.MACHINES)).times(piece.overhead()));
         line(CostKind.SPOILAGE, "", spoilable().times(piece.spoilage() / (1 - piece.spoilage())));
-        piece.packing().ifPresent(packing -> line(CostKind.PACKING, "", packing.times(piece.pieces())));
+        piece.packing().ifPresent(packing -> line(CostKind.PACKING, "", packing.times(pieces)));
     }
 
     /** Over the batch: all kinds of work are learnt alike. */
@@ -103,25 +113,23 @@ final class CostSheet {
                 .forEach(leather -> line(
                         CostKind.LEATHER,
                         leather.id(),
-                        worth(leather, leather.waste()).times(piece.pieces())));
+                        worth(leather, leather.waste()).times(pieces)));
         piece.hardware()
                 .orElse(List.of())
                 .forEach(fitting -> line(
-                        CostKind.HARDWARE,
-                        fitting.id(),
-                        fitting.price().times((double) fitting.count() * piece.pieces())));
+                        CostKind.HARDWARE, fitting.id(), fitting.price().times((double) fitting.count() * pieces)));
         piece.thread()
                 .orElse(List.of())
                 .forEach(thread -> line(
                         CostKind.THREAD,
                         thread.id(),
-                        thread.price().times(thread.used().per(thread.length()) * piece.pieces())));
+                        thread.price().times(thread.used().per(thread.length()) * pieces)));
         piece.liquids()
                 .orElse(List.of())
                 .forEach(liquid -> line(
                         CostKind.LIQUIDS,
                         liquid.id(),
-                        liquid.price().times(liquid.used().per(liquid.holds()) * piece.pieces())));
+                        liquid.price().times(liquid.used().per(liquid.holds()) * pieces)));
     }
 
     /** The one place where anything is rounded; a line of nothing is left out. */
@@ -162,6 +170,15 @@ final class CostSheet {
         return parted(together());
     }
 
+    /** What a piece costs in batches of usual sizes, and of the one that is asked for. */
+    List<BatchLine> byBatch() {
+        return IntStream.concat(USUAL_BATCHES.stream().mapToInt(Integer::intValue), IntStream.of(pieces))
+                .sorted()
+                .distinct()
+                .mapToObj(size -> new BatchLine("of-" + size, size, new CostSheet(piece, size).each()))
+                .toList();
+    }
+
     /** What a piece costs once pattern, prototype and tests are paid for. */
     Money eachAfterwards() {
         return parted(together().minus(onceOnly()));
@@ -176,7 +193,7 @@ final class CostSheet {
     }
 
     private Money parted(Money amount) {
-        return amount.times(1.0 / piece.pieces()).rounded();
+        return amount.times(1.0 / pieces).rounded();
     }
 
     Duration handsOn() {
@@ -205,7 +222,7 @@ final class CostSheet {
         for (LeatherUsed leather : leather()) {
             takeDown(leather, working);
         }
-        BatchTime.step(piece.learning(), handsOn, piece.firstPiece(), piece.pieces(), working);
+        BatchTime.step(piece.learning(), handsOn, piece.firstPiece(), pieces, working);
         working.source("hands-on-together", piece.learning().formula().source());
         Money work = sum(EnumSet.of(CostKind.WORK)).rounded();
         Money machines = sum(EnumSet.of(CostKind.MACHINES)).rounded();
@@ -245,7 +262,7 @@ final class CostSheet {
                 sum(EnumSet.of(CostKind.SPOILAGE)).rounded(),
                 "K",
                 sum(EnumSet.of(CostKind.PACKING)).rounded());
-        working.step(EACH, each(), "C", together(), "n", piece.pieces());
+        working.step(EACH, each(), "C", together(), "n", pieces);
         working.step(MORE_HOUR, oneMoreHour(), "r", piece.perHour(), "o", piece.overhead(), "s", piece.spoilage());
         working.step(MORE_WASTE, oneMoreOfWaste(), "V", moreLeather(), "s", piece.spoilage());
     }
@@ -261,9 +278,9 @@ final class CostSheet {
                 leather.waste());
         working.step(
                 LEATHER,
-                worth(leather, leather.waste()).times(piece.pieces()).rounded(),
+                worth(leather, leather.waste()).times(pieces).rounded(),
                 "n",
-                piece.pieces(),
+                pieces,
                 "G",
                 taken,
                 "P",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.hidewright.api.document.Bars;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.JobView;
 import org.hidewright.api.document.JobView.Slip;
@@ -59,6 +60,8 @@ public final class CostingPapers implements SectionContributor {
                             words.share(row.cells().get("amount").number().orElse(0) / together)));
             lines.row(words.text("cost.answer.together"), "", shown(slip, "together"), words.share(1));
             blocks.add(lines.build());
+            blocks.add(byLine(slip, words, together));
+            blocks.add(byBatch(slip, words));
             blocks.add(values(
                     slip,
                     "each",
@@ -92,6 +95,32 @@ public final class CostingPapers implements SectionContributor {
             blocks.add(0, Paragraph.quiet(words.text("paper.cost-sheet-private")));
         }
         return paper("cost-sheet", words, blocks);
+    }
+
+    private static Bars byLine(Slip slip, PaperWords words, double together) {
+        return Bars.of(
+                words.text("paper.cost-sheet-bars"),
+                slip.answers().get("lines").rows().stream()
+                        .map(row -> {
+                            double amount = row.cells().get("amount").number().orElse(0);
+                            String of = value(row, "of");
+                            return Bars.Bar.of(
+                                    value(row, "kind") + (of.isEmpty() ? "" : ", " + of),
+                                    amount,
+                                    words.share(amount / together));
+                        })
+                        .toList());
+    }
+
+    private static Bars byBatch(Slip slip, PaperWords words) {
+        return Bars.of(
+                words.text("paper.cost-sheet-by-batch"),
+                slip.answers().get("by-batch").rows().stream()
+                        .map(row -> Bars.Bar.of(
+                                words.text("paper.cost-sheet-batch", value(row, "pieces")),
+                                row.cells().get("each").number().orElse(0),
+                                value(row, "each")))
+                        .toList());
     }
 
     private static List<Section> shoppingList(JobView job, PaperWords words) {

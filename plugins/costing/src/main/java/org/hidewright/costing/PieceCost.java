@@ -174,7 +174,8 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
 
             @Answered(by = "cost-one-more-waste") Money oneMoreOfWaste,
             @Answered(by = "buy-whole") List<BuyLine> toBuy,
-            @Answered(by = "buy-whole") Money outlay) {}
+            @Answered(by = "buy-whole") Money outlay,
+            @Answered(by = "cost-each") List<BatchLine> byBatch) {}
 
     /** One line of the cost sheet, for the whole batch; {@code of} is the row it comes from, empty where it comes from none. */
     public record CostLine(
@@ -182,6 +183,12 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
             @Answered CostKind kind,
             @Answered String of,
             @Answered(by = "cost-sheet") Money amount) {}
+
+    /** What a piece costs in a batch of a size. */
+    public record BatchLine(
+            @RowId String id,
+            @Answered(by = "cost-each") int pieces,
+            @Answered(by = "cost-each") Money each) {}
 
     /** One line of the shopping list: what the whole batch needs, in what it is sold, and how many of those. */
     public record BuyLine(
@@ -227,7 +234,8 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
                         sheet.oneMoreHour(),
                         sheet.oneMoreOfWaste(),
                         toBuy,
-                        toBuy.stream().map(BuyLine::paid).reduce(piece.perHour().times(0), Money::plus)),
+                        toBuy.stream().map(BuyLine::paid).reduce(piece.perHour().times(0), Money::plus),
+                        sheet.byBatch()),
                 notices);
     }
 

@@ -15,6 +15,9 @@ class CostingBundleTest extends BundleContract {
         return new TreeSet<>(Set.of(
                 "cost-sheet.title",
                 "paper.cost-sheet-private",
+                "paper.cost-sheet-bars",
+                "paper.cost-sheet-by-batch",
+                "paper.cost-sheet-batch",
                 "cost-sheet.share",
                 "shopping-list.title",
                 "paper.shopping-list-for",

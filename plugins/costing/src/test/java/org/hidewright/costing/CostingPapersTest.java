@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.hidewright.api.document.Bars;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.JobView;
 import org.hidewright.api.document.JobView.Answer;
@@ -54,6 +55,14 @@ class CostingPapersTest {
                                         row("leather-body", "kind", "leather", "of", "body", "amount", eur("", 20)),
                                         row("work-cutting", "kind", "work", "of", "cutting", "amount", eur("", 50)),
                                         row("overhead", "kind", "overhead", "amount", eur("", 10)))))
+                .answer(
+                        "by-batch",
+                        Answer.rows(
+                                "Each by batch",
+                                "",
+                                List.of(
+                                        row("of-1", "pieces", "1", "each", eur("", 64)),
+                                        row("of-3", "pieces", "3", "each", eur("", 26.67)))))
                 .answer(
                         "to-buy",
                         Answer.rows(
@@ -108,6 +117,12 @@ class CostingPapersTest {
                             table.caption(),
                             table.columns().stream().map(Table.Column::title).collect(Collectors.joining(" | "))),
                     table.rows().stream().map(row -> String.join(" | ", row)));
+        } else if (block instanceof Bars bars) {
+            return Stream.concat(
+                    Stream.of(bars.caption()),
+                    bars.bars().stream()
+                            .map(bar ->
+                                    bar.label() + " " + bar.stretches().get(0).to() + " " + bar.text()));
         } else if (block instanceof TickList list) {
             return list.steps().stream().map(step -> step.text() + ", " + step.detail());
         }
@@ -128,6 +143,15 @@ class CostingPapersTest {
                 work | cutting | 50.00\u00A0EUR | 62.5%
                 overhead |  | 10.00\u00A0EUR | 12.5%
                 Batch together |  | 80.00\u00A0EUR | 100.0%
+                """), text);
+        assertTrue(text.contains("""
+                Where the money goes
+                leather, body 20.0 25.0%
+                work, cutting 50.0 62.5%
+                overhead 10.0 12.5%
+                Each piece, by the size of the batch
+                1 pieces 64.0 64.00\u00A0EUR
+                3 pieces 26.67 26.67\u00A0EUR
                 """), text);
         assertTrue(text.contains("outlay | 26.67\u00A0EUR"), text);
         assertTrue(text.contains("Asked for it"), text);

@@ -109,6 +109,23 @@ class PieceCostTest {
         assertEquals(eur(0.10), sheet.oneMoreOfWaste()); // a hundredth of 2 ft², at 5 a foot
     }
 
+    /**
+     * The same at 80 %: once only 75 and 60 for the hours of the first, 16.76 + 0.60 + 1.50 for the rest of one; two take 1.6
+     * times 2 h each, 48. The size that is asked for stands among the usual ones.
+     */
+    @Test
+    void whatAPieceCostsInBatchesOfOtherSizes() {
+        PieceCost.Sheet sheet = answers(
+                new PieceCost(), piece(8, new Learning.CumulativeAverage(0.8), 0, 0, leather(0.25, WasteOf.USED)));
+        assertEquals(
+                List.of(1, 2, 5, 8, 10, 20, 50),
+                sheet.byBatch().stream().map(PieceCost.BatchLine::pieces).toList());
+        assertEquals(eur(153.86), sheet.byBatch().get(0).each());
+        assertEquals(eur(104.36), sheet.byBatch().get(1).each()); // 37.50 + 48 + 18.86
+        assertEquals(sheet.each(), sheet.byBatch().get(3).each());
+        assertEquals("of-8", sheet.byBatch().get(3).id());
+    }
+
     /** Eight that can be sold are ten begun: 25 ft² of sides of 20, 20 studs, 50 m of spools of 25, 100 ml of bottles of 250. */
     @Test
     void theShoppingListHasWholeOnesAndEnoughForWhatIsSpoilt() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.hidewright.api.declaration.Texts;
+import org.hidewright.api.document.Bars;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.JobView;
@@ -53,6 +54,7 @@ public final class FinishingPaper implements SectionContributor {
         if (!toHeed.isEmpty()) {
             blocks.add(Checks.of(toHeed));
         }
+        blocks.add(timeLine(slip, language));
         steps(slip, language).forEach((stage, steps) -> {
             blocks.add(Paragraph.of(stage));
             blocks.add(TickList.of(steps));
@@ -87,6 +89,33 @@ public final class FinishingPaper implements SectionContributor {
                     .add(TickList.Step.of(what, detail(row, language)));
         }
         return stages;
+    }
+
+    /** Every step in its time, the least wait after it faint. */
+    private static Bars timeLine(Slip slip, Locale language) {
+        List<Bars.Bar> bars = new ArrayList<>();
+        double from = 0;
+        for (Row row : slip.answers().get("steps").rows()) {
+            double worked = from + number(row, "hands-on");
+            double waited = worked + number(row, "wait-from");
+            List<Bars.Stretch> stretches = new ArrayList<>(List.of(Bars.Stretch.of(from, worked)));
+            if (waited > worked) {
+                stretches.add(Bars.Stretch.faint(worked, waited));
+            }
+            bars.add(Bars.Bar.of(shown(row.cells(), "work"), stretches, least(row)));
+            from = waited;
+        }
+        return Bars.of(text("paper.schedule-time", language), bars);
+    }
+
+    private static double number(Row row, String key) {
+        return row.cells().containsKey(key) ? row.cells().get(key).number().orElse(0) : 0;
+    }
+
+    /** What a step takes at least: the time at it, and the wait where there is one. */
+    private static String least(Row row) {
+        String worked = shown(row.cells(), "hands-on");
+        return row.cells().containsKey("wait-from") ? worked + " + " + shown(row.cells(), "wait-from") : worked;
     }
 
     private static String detail(Row row, Locale language) {

@@ -17,6 +17,7 @@ class EdgesBundleTest extends BundleContract {
                 "paper.schedule-for",
                 "paper.schedule-help",
                 "paper.schedule-step",
+                "paper.schedule-time",
                 "paper.schedule-wait"));
     }
 

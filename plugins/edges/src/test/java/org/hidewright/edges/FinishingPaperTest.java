@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.hidewright.api.document.Bars;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.JobView;
@@ -121,14 +123,36 @@ class FinishingPaperTest {
                         List.of("mouth", "before glue-up", "0.5\u00A0mm", "small", "P240, P400"),
                         List.of("under", "buried, none", "", "", "")),
                 edges.rows());
-        assertEquals("Before glue-up", ((Paragraph) blocks.get(3)).text());
+        assertEquals("Before glue-up", ((Paragraph) blocks.get(4)).text());
         assertEquals(
                 List.of("Dye: mouth | 2\u00A0min; then wait 4\u00A0h to 24\u00A0h", "Rub: mouth | 3\u00A0min"),
-                steps(blocks.get(4)));
-        assertEquals("Glue and stitch", ((Paragraph) blocks.get(5)).text());
-        assertEquals(List.of("Stitch: whole piece | "), steps(blocks.get(6)));
-        assertTrue(((Paragraph) blocks.get(7)).text().contains("label"));
-        assertEquals(8, blocks.size());
+                steps(blocks.get(5)));
+        assertEquals("Glue and stitch", ((Paragraph) blocks.get(6)).text());
+        assertEquals(List.of("Stitch: whole piece | "), steps(blocks.get(7)));
+        assertTrue(((Paragraph) blocks.get(8)).text().contains("label"));
+        assertEquals(9, blocks.size());
+    }
+
+    /** Numbers of the rows are 1 here, whatever their unit. */
+    @Test
+    void theStepsLieInTimeOneAfterTheOther() {
+        Bars bars = (Bars) sections(slip("finishing", State.WORKED).build())
+                .get(0)
+                .blocks()
+                .get(2);
+        assertEquals("In time, one after the other; faint: the least wait", bars.caption());
+        assertEquals(
+                List.of("Dye 0-1, faint 1-2: 2\u00A0min + 4\u00A0h", "Rub 2-3: 3\u00A0min", "Stitch 3-3: "),
+                bars.bars().stream().map(FinishingPaperTest::read).toList());
+    }
+
+    private static String read(Bars.Bar bar) {
+        return bar.label() + " "
+                + bar.stretches().stream()
+                        .map(stretch -> (stretch.isFaint() ? "faint " : "") + Math.round(stretch.from()) + "-"
+                                + Math.round(stretch.to()))
+                        .collect(Collectors.joining(", "))
+                + ": " + bar.text();
     }
 
     private static List<String> steps(Block block) {
@@ -142,7 +166,7 @@ class FinishingPaperTest {
     void notesStayOnTheJobCard() {
         JobView.Slip.Builder slip =
                 slip("finishing", State.WORKED).notice(Checks.Check.of(Severity.NOTE, "Note", "Worth knowing", "", ""));
-        assertEquals(7, sections(slip.build()).get(0).blocks().size());
+        assertEquals(8, sections(slip.build()).get(0).blocks().size());
     }
 
     @Test

@@ -2,4 +2,14 @@ package org.hidewright.api.document;
 
 /** One thing under a heading. */
 public sealed interface Block
-        permits Paragraph, BigAnswer, Table, Working, Checks, Sources, Figure, PatternSheets, TickList, NoteSpace {}
+        permits Paragraph,
+                BigAnswer,
+                Table,
+                Working,
+                Checks,
+                Sources,
+                Figure,
+                Bars,
+                PatternSheets,
+                TickList,
+                NoteSpace {}

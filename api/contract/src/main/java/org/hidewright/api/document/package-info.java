@@ -10,7 +10,7 @@
  * <p>All types are immutable and made through their factories and builders.
  */
 @Export
-@Version("1.1.0")
+@Version("1.2.0")
 package org.hidewright.api.document;
 
 import org.osgi.annotation.bundle.Export;

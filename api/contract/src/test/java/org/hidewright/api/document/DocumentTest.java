@@ -52,6 +52,28 @@ class DocumentTest {
     }
 
     @Test
+    void barsReachAsFarAsTheFurthest() {
+        Bars bars = Bars.of(
+                "Times",
+                List.of(
+                        Bars.Bar.of("Dye", List.of(Bars.Stretch.of(0, 2), Bars.Stretch.faint(2, 9)), "2 min"),
+                        Bars.Bar.of("Rub", 5, "5 min")));
+        assertEquals(9, bars.furthest());
+        assertEquals(5, bars.bars().get(1).stretches().get(0).to());
+        assertTrue(bars.bars().get(0).stretches().get(1).isFaint());
+        assertFalse(bars.bars().get(1).stretches().get(0).isFaint());
+    }
+
+    @Test
+    void aBarThatIsNoneIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> Bars.of("Times", List.of()));
+        assertThrows(IllegalArgumentException.class, () -> Bars.Stretch.of(3, 2));
+        assertThrows(IllegalArgumentException.class, () -> Bars.Bar.of("Loss", -1, "-1 EUR"));
+        assertThrows(IllegalArgumentException.class, () -> Bars.Bar.of("Ever", Double.POSITIVE_INFINITY, "∞"));
+        assertThrows(IllegalArgumentException.class, () -> Bars.Bar.of("None", Double.NaN, "?"));
+    }
+
+    @Test
     void aRowThatDoesNotFitItsTableIsRefused() {
         Table.Builder table = Table.builder().column("Hole").numbers("mm").row("1");
         assertThrows(IllegalArgumentException.class, table::build);

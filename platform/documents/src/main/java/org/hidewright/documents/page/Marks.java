@@ -37,6 +37,24 @@ final class Marks {
         }
     }
 
+    /** A level bar, filled, or in outline alone. */
+    record Bar(double x, double top, double width, double height, boolean faint) implements Mark {
+        @Override
+        public double bottom() {
+            return top + height;
+        }
+
+        @Override
+        public void draw(Canvas canvas, double x0, double y0) {
+            canvas.moveTo(x0 + x, y0 + top);
+            canvas.lineTo(x0 + x + width, y0 + top);
+            canvas.lineTo(x0 + x + width, y0 + bottom());
+            canvas.lineTo(x0 + x, y0 + bottom());
+            canvas.close();
+            canvas.fillAndStroke(faint ? Tone.PAPER : Tone.METAL, Line.solid(0.2, Tone.QUIET));
+        }
+    }
+
     /** An upright rectangle in outline. */
     record Frame(double x, double top, double width, double height, Line line) implements Mark {
         @Override

@@ -2,6 +2,7 @@ package org.hidewright.documents.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hidewright.api.document.Bars;
 import org.hidewright.api.document.BigAnswer;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.Checks;
@@ -102,6 +103,9 @@ public final class PageLayout {
         }
         if (block instanceof Table table) {
             return new TableLayout(typeface, frame.width()).pieces(table);
+        }
+        if (block instanceof Bars bars) {
+            return new BarsLayout(typeface, frame.width()).pieces(bars);
         }
         if (block instanceof Working working) {
             return new WorkingLayout(typeface, frame.width()).pieces(working);
