@@ -150,8 +150,8 @@ class CostingPapersTest {
                 work, cutting 50.0 62.5%
                 overhead 10.0 12.5%
                 Each piece, by the size of the batch
-                1 pieces 64.0 64.00\u00A0EUR
-                3 pieces 26.67 26.67\u00A0EUR
+                batch of 1 64.0 64.00\u00A0EUR
+                batch of 3 26.67 26.67\u00A0EUR
                 """), text);
         assertTrue(text.contains("outlay | 26.67\u00A0EUR"), text);
         assertTrue(text.contains("Asked for it"), text);
