@@ -12,6 +12,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.document.Bars;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Size;
@@ -216,19 +217,57 @@ public final class RangeWords {
 
     /** The inputs with the largest shares, the largest first, and what is left for the others together. */
     private String movedBy(Spread spread) {
-        double[] shares = spread.firstOrder().shares();
-        List<String> named = new ArrayList<>();
-        IntStream.range(0, shares.length)
-                .filter(input -> shares[input] >= WORTH_NAMING)
-                .boxed()
-                .sorted(Comparator.comparingDouble(input -> -shares[input]))
-                .forEach(input -> named.add(wording.host("range.share", inputs.label(input), percent(shares[input]))));
-        double rest =
-                DoubleStream.of(shares).filter(share -> share < WORTH_NAMING).sum();
+        List<String> named = new ArrayList<>(named(spread).stream()
+                .map(share -> wording.host("range.share", share.label(), percent(share.share())))
+                .toList());
+        double rest = rest(spread);
         if (!percent(rest).equals(percent(0))) {
             named.add(wording.host("range.share-others", percent(rest)));
         }
         return String.join("; ", named);
+    }
+
+    /** What an input moves of an answer, as a part of one. */
+    private record Share(String label, double share) {}
+
+    private List<Share> named(Spread spread) {
+        double[] shares = spread.firstOrder().shares();
+        return IntStream.range(0, shares.length)
+                .filter(input -> shares[input] >= WORTH_NAMING)
+                .boxed()
+                .sorted(Comparator.comparingDouble(input -> -shares[input]))
+                .map(input -> new Share(inputs.label(input), shares[input]))
+                .toList();
+    }
+
+    private static double rest(Spread spread) {
+        return DoubleStream.of(spread.firstOrder().shares())
+                .filter(share -> share < WORTH_NAMING)
+                .sum();
+    }
+
+    /** What moves each answer that leads, as bars, where more than one input does. */
+    public List<Bars> shares() {
+        List<Bars> all = new ArrayList<>();
+        for (Answer answer : declared()) {
+            Spread spread = study.spreads().get(answer.key());
+            if (answer.lead() && spread != null && leastToMost(answer.key()).isPresent()) {
+                List<Bars.Bar> bars = new ArrayList<>(named(spread).stream()
+                        .map(share -> bar(share.label(), share.share()))
+                        .toList());
+                if (!percent(rest(spread)).equals(percent(0))) {
+                    bars.add(bar(wording.host("range.others-together"), rest(spread)));
+                }
+                if (bars.size() > 1) {
+                    all.add(Bars.of(wording.host("range.moves", words.label(answer)), bars));
+                }
+            }
+        }
+        return all;
+    }
+
+    private Bars.Bar bar(String label, double share) {
+        return Bars.Bar.of(label, share, wording.host("range.per-cent", percent(share)));
     }
 
     private static String percent(double share) {

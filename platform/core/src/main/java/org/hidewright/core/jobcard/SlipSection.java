@@ -134,6 +134,7 @@ final class SlipSection {
             moving.rows().forEach(row -> table.row(row.toArray(String[]::new)));
             blocks.add(table.build());
         }
+        blocks.addAll(ranges.shares());
         ranges.sentences().forEach(sentence -> blocks.add(Paragraph.of(sentence)));
         List<Checks.Check> checks = card.rangeChecks(slip);
         if (!checks.isEmpty()) {

@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.document.Bars;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
@@ -101,6 +103,25 @@ class RangeWordsTest {
         assertEquals(
                 "Relay “a”, Taken (98 %); all others (2 %)",
                 plain(words(worked, "b").rows()).get(0).get(4));
+    }
+
+    /** Half-widths 1 and 0.5: shares of the variance 4 to 1. */
+    @Test
+    void whatMovesAnAnswerThatLeadsIsDrawnAsBars() {
+        WorkedProject worked = worked("'take': '2-4 mm'", LINK);
+        Bars bars = words(worked, "b").shares().get(0);
+        assertEquals("What moves Given", bars.caption());
+        assertEquals(
+                List.of("Relay “a”, Taken 0.80 80 %", "More 0.20 20 %"),
+                bars.bars().stream()
+                        .map(bar -> bar.label() + " "
+                                + String.format(
+                                        Locale.ROOT,
+                                        "%.2f ",
+                                        bar.stretches().get(0).to())
+                                + bar.text().replace('\u202F', ' '))
+                        .toList());
+        assertEquals(List.of(), words(worked, "a").shares(), "one input alone needs no drawing");
     }
 
     @Test
