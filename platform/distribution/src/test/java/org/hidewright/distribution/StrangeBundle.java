@@ -74,6 +74,25 @@ final class StrangeBundle {
         return new StrangeBundle(name);
     }
 
+    /**
+     * The calculator {@code odd} once more, as a bundle and in a package of its own: what was compiled once, with other letters.
+     *
+     * @param id three letters in place of {@code odd}
+     */
+    StrangeBundle again(String id) {
+        if (id.length() != 3) {
+            throw new IllegalArgumentException(id + " would make texts in class files longer or shorter");
+        }
+        StrangeBundle again = new StrangeBundle(PACKAGE);
+        headers.forEach((name, value) -> again.header(name, value.replace("odd", id)));
+        entries.forEach((name, bytes) -> again.entry(
+                name.replace("odd", id),
+                new String(bytes, StandardCharsets.ISO_8859_1)
+                        .replace("odd", id)
+                        .getBytes(StandardCharsets.ISO_8859_1)));
+        return again;
+    }
+
     StrangeBundle header(String name, String value) {
         headers.put(name, value);
         return this;
