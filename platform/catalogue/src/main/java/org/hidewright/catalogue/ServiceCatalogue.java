@@ -1,7 +1,6 @@
 package org.hidewright.catalogue;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -71,6 +70,10 @@ public final class ServiceCatalogue implements Catalogue {
 
     void unbind(ServiceReference<Calculator<?, ?>> reference) {
         published.remove(reference);
+        forget(reference);
+    }
+
+    private void forget(ServiceReference<?> reference) {
         looked.remove(reference);
         faults.remove(reference);
     }
@@ -122,10 +125,7 @@ public final class ServiceCatalogue implements Catalogue {
     /** The services by id; of those whose id is taken, a word each is added. */
     private Map<String, ServiceReference<?>> byId(List<Remark> taken) {
         Map<String, ServiceReference<?>> byId = new TreeMap<>();
-        List<ServiceReference<?>> oldestFirst = new ArrayList<>(published);
-        oldestFirst.sort(
-                Comparator.comparing(ServiceReference::getBundle, Comparator.comparingLong(b -> b.getBundleId())));
-        for (ServiceReference<?> reference : oldestFirst) {
+        for (ServiceReference<?> reference : Services.oldestFirst(published)) {
             String id = id(reference);
             ServiceReference<?> holder = id.isEmpty() ? null : byId.putIfAbsent(id, reference);
             if (holder != null && !holder.equals(reference)) {
@@ -144,7 +144,18 @@ public final class ServiceCatalogue implements Catalogue {
     }
 
     private Optional<Installed> look(ServiceReference<?> reference) {
-        return looked.computeIfAbsent(reference, this::load);
+        Optional<Installed> known = looked.get(reference);
+        if (known != null) {
+            return known;
+        }
+        // Not while the map is held: a bundle that is just taken away waits for the map, and what is called here for
+        // the bundle
+        Optional<Installed> loaded = load(reference);
+        Optional<Installed> before = looked.putIfAbsent(reference, loaded);
+        if (!published.contains(reference)) {
+            forget(reference); // it went while it was looked at: nobody else lets go of it, and of its class loader
+        }
+        return before == null ? loaded : before;
     }
 
     private Optional<Installed> load(ServiceReference<?> reference) {

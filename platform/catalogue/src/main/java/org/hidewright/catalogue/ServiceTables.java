@@ -1,7 +1,6 @@
 package org.hidewright.catalogue;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.hidewright.api.declaration.DeclaredTable;
@@ -28,7 +27,10 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 public final class ServiceTables {
     private final Services services;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
+    /** Null where something has come or gone since they were asked for. */
     private Looked looked;
+
+    private long changes;
 
     private record Looked(Tables tables, List<Remark> problems) {}
 
@@ -55,6 +57,7 @@ public final class ServiceTables {
 
     private synchronized void forget() {
         looked = null;
+        changes++;
     }
 
     Tables tables() {
@@ -66,19 +69,27 @@ public final class ServiceTables {
         return looked == null ? List.of() : looked.problems();
     }
 
-    private synchronized Looked looked() {
-        if (looked == null) {
-            List<Brought> brought = new ArrayList<>(StandardTables.brought());
-            List<Remark> problems = new ArrayList<>();
-            published.stream()
-                    .sorted(Comparator.comparing(
-                            ServiceReference::getBundle, Comparator.comparingLong(bundle -> bundle.getBundleId())))
-                    .forEach(reference -> look(reference, brought, problems));
-            Tables tables = Tables.of(brought);
-            problems.addAll(tables.problems());
-            looked = new Looked(tables, List.copyOf(problems));
+    private Looked looked() {
+        long from;
+        synchronized (this) {
+            if (looked != null) {
+                return looked;
+            }
+            from = changes;
         }
-        return looked;
+        // Not while this is held: a bundle that is just taken away waits for it, and what is called here for the bundle
+        List<Brought> brought = new ArrayList<>(StandardTables.brought());
+        List<Remark> problems = new ArrayList<>();
+        Services.oldestFirst(published).forEach(reference -> look(reference, brought, problems));
+        Tables tables = Tables.of(brought);
+        problems.addAll(tables.problems());
+        Looked fresh = new Looked(tables, List.copyOf(problems));
+        synchronized (this) {
+            if (from == changes) {
+                looked = fresh;
+            }
+        }
+        return fresh;
     }
 
     private void look(ServiceReference<?> reference, List<Brought> brought, List<Remark> problems) {

@@ -1,5 +1,8 @@
 package org.hidewright.catalogue;
 
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
@@ -11,6 +14,7 @@ import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.catalogue.CatalogueNotices;
 import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.wording.Remark;
+import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 
@@ -70,6 +74,19 @@ final class Services {
 
     /** Symbolic name of the bundle a service is from; empty where it has just gone. */
     static String bundle(ServiceReference<?> reference) {
-        return reference.getBundle() == null ? "" : reference.getBundle().getSymbolicName();
+        Bundle bundle = reference.getBundle();
+        return bundle == null ? "" : bundle.getSymbolicName();
     }
+
+    /** By the bundles they are from, the one installed first first. A service that goes meanwhile has no bundle, and is left out. */
+    static <R extends ServiceReference<?>> List<R> oldestFirst(Collection<R> references) {
+        return references.stream()
+                .map(reference -> new From<>(reference, reference.getBundle()))
+                .filter(from -> from.bundle() != null)
+                .sorted(Comparator.comparingLong(from -> from.bundle().getBundleId()))
+                .map(From::reference)
+                .toList();
+    }
+
+    private record From<R>(R reference, Bundle bundle) {}
 }

@@ -104,6 +104,7 @@ final class TemplateBundles {
 
     /** What is wrong with templates that were looked for and cannot be used. */
     List<Remark> problems() {
+        looked.keySet().retainAll(byId().keySet());
         return looked.values().stream()
                 .flatMap(found -> found.problems().stream())
                 .toList();
@@ -126,7 +127,7 @@ final class TemplateBundles {
         TemplateReader.Result result;
         try (InputStream in = file.open()) {
             result = TemplateReader.read(new String(in.readNBytes(LONGEST), StandardCharsets.UTF_8), others);
-        } catch (IOException e) {
+        } catch (IOException | IllegalStateException gone) { // the latter where its bundle goes meanwhile
             return unusable(
                     file, stamp, List.of(Services.remark(CatalogueNotices.TEMPLATE_NOT_THERE.with(file.path()))));
         }

@@ -8,12 +8,17 @@ import java.util.function.Supplier;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.catalogue.Guard;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleEvent;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 
 /**
  * Calls the code of bundles on threads of its own, within a limit of time. A thread cannot be ended by force: one that
  * does not come back is left to itself, does not keep the program alive, and its bundle is not called again.
+ *
+ * <p>When a bundle goes, the threads that called it go too, and with them what it has left on them, such as a thread-local value
+ * that would hold its class loader.
  */
 @Component(service = Guard.class)
 public final class ThreadGuard implements Guard {
@@ -21,9 +26,19 @@ public final class ThreadGuard implements Guard {
 
     private final int seconds;
     private final Map<String, Phrase> leftAlone = new ConcurrentHashMap<>();
-    private final ConcurrentLinkedDeque<Worker> idle = new ConcurrentLinkedDeque<>();
+    private volatile ConcurrentLinkedDeque<Worker> idle = new ConcurrentLinkedDeque<>();
 
     @Activate
+    public ThreadGuard(BundleContext context) {
+        this();
+        context.addBundleListener(event -> {
+            if (event.getType() == BundleEvent.UNINSTALLED) {
+                renew();
+            }
+        });
+    }
+
+    /** A guard that knows of no bundles that go. */
     public ThreadGuard() {
         this(Integer.getInteger("hidewright.call-limit", SECONDS));
     }
@@ -39,14 +54,18 @@ public final class ThreadGuard implements Guard {
             throw BundleFault.forGood(Phrase.of("fault-earlier", before));
         }
         Call<T> call = new Call<>(code);
-        Worker worker = idle.pollFirst();
+        ConcurrentLinkedDeque<Worker> from = idle;
+        Worker worker = from.pollFirst();
         if (worker == null) {
             worker = new Worker();
             worker.start();
         }
         worker.take(call);
         if (call.await(TimeUnit.SECONDS.toNanos(seconds))) {
-            idle.addFirst(worker);
+            from.addFirst(worker);
+            if (from != idle) {
+                end(from);
+            }
         } else {
             worker.leave();
             throw forGood(bundle, Phrase.of("fault-late", seconds));
@@ -55,6 +74,19 @@ public final class ThreadGuard implements Guard {
             throw forGood(bundle, Phrase.of("fault-memory"));
         }
         return call.result();
+    }
+
+    /** Takes new threads from now on; those that are at work end when they come back. */
+    void renew() {
+        ConcurrentLinkedDeque<Worker> before = idle;
+        idle = new ConcurrentLinkedDeque<>();
+        end(before);
+    }
+
+    private static void end(ConcurrentLinkedDeque<Worker> workers) {
+        for (Worker worker = workers.pollFirst(); worker != null; worker = workers.pollFirst()) {
+            worker.leave();
+        }
     }
 
     private BundleFault forGood(String bundle, Phrase words) {

@@ -100,6 +100,27 @@ class ServiceCatalogueTest {
     }
 
     @Test
+    void whatGoesWhileItIsLookedAtIsLetGoOf() throws Exception {
+        ServiceReference<Calculator<?, ?>> reference = published(7, "org.example.b", "punch");
+        when(context.<Calculator<?, ?>>getService(reference)).thenAnswer(call -> {
+            catalogue.unbind(reference);
+            return new Punch();
+        });
+        assertTrue(catalogue.find("punch").isPresent());
+        assertTrue(catalogue.find("punch").isEmpty());
+        catalogue.bind(reference);
+        catalogue.find("punch");
+        verify(context, times(2)).getService(reference);
+    }
+
+    @Test
+    void aServiceThatHasJustGoneIsPassedOver() {
+        when(published(7, "org.example.b", "punch").getBundle()).thenReturn(null);
+        published(5, "org.example.a", "bevel");
+        assertEquals(List.of("bevel"), catalogue.ids());
+    }
+
+    @Test
     void listingWhatIsInstalledLoadsNothing() {
         published(7, "org.example.b", "punch");
         published(5, "org.example.a", "bevel");

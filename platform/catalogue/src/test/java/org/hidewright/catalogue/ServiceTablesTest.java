@@ -17,6 +17,7 @@ import org.hidewright.api.workshop.WorkshopTable;
 import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.workshop.Column;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
@@ -87,6 +88,18 @@ class ServiceTablesTest {
         ServiceReference<WorkshopTable<?>> reference = published(5, new Nets());
         assertTrue(tables.tables().find("nets").isPresent());
         tables.unbind(reference);
+        assertFalse(tables.tables().find("nets").isPresent());
+    }
+
+    @Test
+    @Timeout(30)
+    void aTableThatGoesWhileItIsLookedAtIsNotKept() {
+        ServiceReference<WorkshopTable<?>> reference = published(5, new Nets());
+        when(context.<WorkshopTable<?>>getService(reference)).thenAnswer(call -> {
+            tables.unbind(reference);
+            return new Nets();
+        });
+        assertTrue(tables.tables().find("nets").isPresent());
         assertFalse(tables.tables().find("nets").isPresent());
     }
 

@@ -84,6 +84,17 @@ class TemplateBundlesTest {
     }
 
     @Test
+    void aBundleThatGoesWhileItsTemplateIsReadLeavesNoTrace() throws Exception {
+        Bundle shop = bundle(5, "org.example.shop", "key-fob.json", Bundle.ACTIVE);
+        when(shop.getEntry("key-fob.json")).thenThrow(new IllegalStateException("Bundle is uninstalled."));
+        when(context.getBundles()).thenReturn(new Bundle[] {shop});
+        assertEquals(Optional.empty(), templates.find("key-fob"));
+        assertEquals(List.of("invalid-template", "template-not-there"), keys(templates.problems()));
+        when(context.getBundles()).thenReturn(new Bundle[0]);
+        assertEquals(List.of(), templates.problems());
+    }
+
+    @Test
     void aChangeShowsAtOnceWhereTheFolderIsFollowed() throws Exception {
         Bundle shop = bundle(5, "org.example.shop", "key-fob.json", Bundle.ACTIVE);
         shop.getHeaders("").put(TemplateFiles.FOLLOWS, folder.toString());

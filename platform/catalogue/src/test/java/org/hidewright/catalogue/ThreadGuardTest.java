@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.verify;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +20,11 @@ import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.catalogue.BundleFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.mockito.ArgumentCaptor;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleEvent;
+import org.osgi.framework.BundleListener;
 
 @Timeout(60)
 class ThreadGuardTest {
@@ -71,6 +78,28 @@ class ThreadGuardTest {
         assertNotSame(Thread.currentThread(), worker);
         assertTrue(worker.isDaemon());
         assertSame(worker, call(OTHER, Thread::currentThread), "a thread that is free is used again");
+    }
+
+    @Test
+    void whenABundleGoesTheThreadsThatCalledItGoToo() throws Exception {
+        BundleContext context = mock(BundleContext.class);
+        ArgumentCaptor<BundleListener> listener = ArgumentCaptor.forClass(BundleListener.class);
+        ThreadGuard hears = new ThreadGuard(context);
+        verify(context).addBundleListener(listener.capture());
+        Thread rested = hears.call(KIT, Thread::currentThread);
+        listener.getValue().bundleChanged(new BundleEvent(BundleEvent.STARTED, mock(Bundle.class)));
+        assertSame(rested, hears.call(KIT, Thread::currentThread), "one more is no reason");
+        Thread atWork = hears.call(KIT, () -> {
+            listener.getValue().bundleChanged(new BundleEvent(BundleEvent.UNINSTALLED, mock(Bundle.class)));
+            return Thread.currentThread();
+        });
+        atWork.join(30_000);
+        assertFalse(atWork.isAlive(), "it has come back, and what is left on it is gone");
+        Thread fresh = hears.call(KIT, Thread::currentThread);
+        assertNotSame(atWork, fresh);
+        hears.renew();
+        fresh.join(30_000);
+        assertFalse(fresh.isAlive());
     }
 
     @Test
