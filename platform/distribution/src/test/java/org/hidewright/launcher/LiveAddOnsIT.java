@@ -27,29 +27,20 @@ class LiveAddOnsIT {
     @TempDir
     Path scratch;
 
-    private Host host;
+    private ProgramInProcess program;
     private AddOns addOns;
     private Catalogue catalogue;
 
     @BeforeEach
     void start() throws Exception {
-        ProgramHome home =
-                new ProgramHome(Path.of("target", "hidewright").toFile().getAbsoluteFile());
-        LineUp lineUp = LineUp.of(
-                home,
-                new String[] {SettingsFolder.OPTION, scratch.resolve("settings").toString()});
-        host = Host.start(lineUp, scratch.resolve("caches").toFile(), new Timings());
-        addOns = service(AddOns.class);
-        catalogue = service(Catalogue.class);
+        program = ProgramInProcess.start(scratch);
+        addOns = program.service(AddOns.class);
+        catalogue = program.service(Catalogue.class);
     }
 
     @AfterEach
     void stop() throws Exception {
-        host.close();
-    }
-
-    private <S> S service(Class<S> type) {
-        return host.context().getService(host.context().getServiceReference(type));
+        program.close();
     }
 
     private AddOn.State state(String id) {
@@ -123,12 +114,12 @@ class LiveAddOnsIT {
 
     @Test
     void aHundredRoundsLeaveNothingBehind() throws Exception {
-        int bundles = host.context().getBundles().length;
+        int bundles = program.context().getBundles().length;
         for (int i = 0; i < 100; i++) {
             turn(STRAPS, false);
             turn(STRAPS, true);
         }
-        assertEquals(bundles, host.context().getBundles().length);
+        assertEquals(bundles, program.context().getBundles().length);
         assertTrue(catalogue.find("strap-width").isPresent());
     }
 }
