@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 
 /**
  * Maven as somebody else runs it, without the net: what it needs of Central is taken from what this build has fetched, and what it
@@ -66,6 +67,12 @@ final class StrangersMaven {
                 "-s",
                 settings.toString(),
                 "-Dmaven.repo.local=" + repository);
+    }
+
+    /** The text of a script that runs it with these options, to be called as somebody else calls {@code mvn}. */
+    String asScript() {
+        String quoted = options().stream().map(option -> "'" + option + "'").collect(Collectors.joining(" "));
+        return "#!/bin/sh\nexec '" + home.resolve("bin/mvn") + "' " + quoted + " \"$@\"\n";
     }
 
     /** Runs it in a folder; what it says goes into the log. */
