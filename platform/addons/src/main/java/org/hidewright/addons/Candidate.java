@@ -45,12 +45,19 @@ record Candidate(Path from, Described described, byte[] jar) {
             } else if (!Files.isDirectory(path)) {
                 candidates.add(ofJar(path, sound));
             } else if (Files.exists(path.resolve(JarFile.MANIFEST_NAME))) {
-                candidates.add(ofUnpacked(path, follow));
+                candidates.add(ofUnpacked(path, sound, follow));
             } else {
-                for (Path jar : jarsIn(path)) {
-                    candidates.add(ofJar(jar, sound));
-                }
+                candidates.addAll(ofJarsIn(path, sound));
             }
+        }
+        return candidates;
+    }
+
+    /** The bundles whose jars lie in a folder, by the names of their files. */
+    static List<Candidate> ofJarsIn(Path folder, Soundness sound) throws FileTrouble {
+        List<Candidate> candidates = new ArrayList<>();
+        for (Path jar : jarsIn(folder)) {
+            candidates.add(ofJar(jar, sound));
         }
         return candidates;
     }
@@ -69,7 +76,30 @@ record Candidate(Path from, Described described, byte[] jar) {
         }
     }
 
-    private static Candidate ofJar(Path file, Soundness sound) throws FileTrouble {
+    /** What lies in the folder of add-ons, as it is. */
+    static Candidate installed(Path jar) throws FileTrouble {
+        try (Entries entries = Entries.ofJar(jar)) {
+            return new Candidate(jar, Described.read(jar, entries), Files.readAllBytes(jar));
+        } catch (IOException e) {
+            throw Trouble.notRead(jar, e);
+        }
+    }
+
+    /** The same, where even one that is torn is told, by the name of its file. */
+    static Candidate kept(Path jar) throws FileTrouble {
+        try {
+            return installed(jar);
+        } catch (FileTrouble torn) {
+            try {
+                return new Candidate(
+                        jar, Described.nameless(String.valueOf(jar.getFileName())), Files.readAllBytes(jar));
+            } catch (IOException e) {
+                throw Trouble.notRead(jar, e);
+            }
+        }
+    }
+
+    static Candidate ofJar(Path file, Soundness sound) throws FileTrouble {
         Soundness.mustBeNone(file, sound.packing(file));
         try (Entries entries = Entries.ofJar(file)) {
             return new Candidate(file, described(file, entries), Files.readAllBytes(file));
@@ -90,7 +120,7 @@ record Candidate(Path from, Described described, byte[] jar) {
     }
 
     /** Packed as it lies there; the manifest first, where readers of jars look for it. */
-    private static Candidate ofUnpacked(Path folder, boolean follow) throws FileTrouble {
+    private static Candidate ofUnpacked(Path folder, Soundness sound, boolean follow) throws FileTrouble {
         try (Entries entries = Entries.ofFolder(folder)) {
             Described described = described(folder, entries);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -104,6 +134,7 @@ record Candidate(Path from, Described described, byte[] jar) {
                     }
                 }
             }
+            Soundness.mustBeNone(folder, sound.packing(bytes.toByteArray()));
             return new Candidate(folder, described, bytes.toByteArray());
         } catch (IOException e) {
             throw Trouble.notRead(folder, e);

@@ -6,12 +6,16 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
 import java.util.jar.Manifest;
 import java.util.regex.Pattern;
+import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.template.TemplateFiles;
@@ -28,9 +32,17 @@ import org.osgi.framework.Version;
  * @param components what it publishes
  * @param host the bundle it wants to become a part of; empty where it is one of its own
  * @param follows whether it names a folder to read templates from
+ * @param headers all that stands at the head of its manifest
  */
 record Described(
-        String id, String name, String maker, String version, Components components, String host, boolean follows) {
+        String id,
+        String name,
+        String maker,
+        String version,
+        Components components,
+        String host,
+        boolean follows,
+        Map<String, String> headers) {
     private static final int LONGEST = 1 << 20;
     /** OSGi Core 8, section 1.3.2: a symbolic name. */
     private static final Pattern SYMBOLIC_NAME = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
@@ -63,7 +75,25 @@ record Described(
                         .with(TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER))
                                 .keySet()),
                 clause(headers.getValue(Constants.FRAGMENT_HOST)),
-                headers.getValue(TemplateFiles.FOLLOWS) != null);
+                headers.getValue(TemplateFiles.FOLLOWS) != null,
+                texts(headers));
+    }
+
+    /** The bundle as it is told of. */
+    AddOn addOn(AddOn.Origin origin, AddOn.State state, String why, Path jar) {
+        return new AddOn(
+                id, name, maker, version, origin, state, why, components.calculators(), components.tables(), jar);
+    }
+
+    /** What cannot be read says nothing but the name of its file. */
+    static Described nameless(String file) {
+        return new Described(file, file, "", "", new Components(List.of(), List.of()), "", false, Map.of());
+    }
+
+    private static Map<String, String> texts(Attributes headers) {
+        Map<String, String> texts = new TreeMap<>();
+        headers.forEach((name, value) -> texts.put(name.toString(), value.toString()));
+        return texts;
     }
 
     /** A header’s value without what stands behind its semicolons; empty where there is none. */

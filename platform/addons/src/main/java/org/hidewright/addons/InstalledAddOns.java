@@ -2,13 +2,12 @@ package org.hidewright.addons;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,14 +17,18 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import org.hidewright.addons.FolderChange.Wanted;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
+import org.hidewright.core.addons.AddOnIndexes;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.addons.ShopProfiles;
+import org.hidewright.core.addons.TrustedMakers;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.osgi.framework.BundleContext;
@@ -43,12 +46,19 @@ public final class InstalledAddOns implements AddOns {
     private static final int PROGRAM_LEVEL = 40;
 
     private static final int MAKER_LEVEL = 50;
+    /** As the launcher has it too. */
+    private static final String WAITING = "waiting";
     /** As at the start of the program. */
     private static final int START_SECONDS = 10;
 
+    private final Path settings;
+    private final ToldByLauncher launcher;
+    private final Needs needs;
+    private final Agreed agreed;
     private final Map<String, String> states;
     private final Set<String> platform;
     private final AddOnsFolder folder;
+    private final FolderChange change;
     private final Choices choices;
     private final RunningBundles running;
     private final Soundness sound;
@@ -60,7 +70,8 @@ public final class InstalledAddOns implements AddOns {
         this(
                 Path.of(context.getProperty("hidewright.settings")),
                 ToldByLauncher.to(context),
-                new RunningBundles(context, Integer.getInteger("hidewright.start-limit", START_SECONDS)));
+                new RunningBundles(context, Integer.getInteger("hidewright.start-limit", START_SECONDS)),
+                Framework.needs(context, Path.of(context.getProperty("hidewright.settings"), "addons")));
     }
 
     /**
@@ -68,11 +79,17 @@ public final class InstalledAddOns implements AddOns {
      *
      * @param launcher what the launcher tells of its start
      * @param running the bundles that run
+     * @param needs finds what bundles need
      */
-    InstalledAddOns(Path settings, ToldByLauncher launcher, RunningBundles running) {
+    InstalledAddOns(Path settings, ToldByLauncher launcher, RunningBundles running, Needs needs) {
+        this.settings = settings;
+        this.launcher = launcher;
+        this.needs = needs;
+        this.agreed = new Agreed(settings);
         this.states = new TreeMap<>(launcher.states());
         this.platform = launcher.platform();
-        this.folder = new AddOnsFolder(settings.resolve("addons"));
+        this.folder = new AddOnsFolder(settings);
+        this.change = new FolderChange(settings, launcher.finish());
         this.choices = new Choices(settings.resolve("addons.txt"));
         this.running = running;
         this.sound = new Soundness(launcher.look(), this::ofProgram);
@@ -105,29 +122,15 @@ public final class InstalledAddOns implements AddOns {
             case "on" -> State.ON;
             case "off" -> State.OFF;
             case "left-out" -> State.LEFT_OUT;
+            case WAITING -> State.WAITING;
             default -> State.FAILED;
         };
         String why = became == State.FAILED ? state : "";
         try (Entries entries = Entries.ofJar(jar)) {
-            return addOn(Described.read(jar, entries), origin, became, why, jar);
+            return Described.read(jar, entries).addOn(origin, became, why, jar);
         } catch (IOException | FileTrouble noBundle) {
             return new AddOn("", fileName(jar), "", "", origin, became, why, List.of(), List.of(), jar);
         }
-    }
-
-    private static AddOn addOn(Described described, Origin origin, State state, String why, Path jar) {
-        Components components = described.components();
-        return new AddOn(
-                described.id(),
-                described.name(),
-                described.maker(),
-                described.version(),
-                origin,
-                state,
-                why,
-                components.calculators(),
-                components.tables(),
-                jar);
     }
 
     @Override
@@ -159,7 +162,7 @@ public final class InstalledAddOns implements AddOns {
 
     /** What failed, or was left out, is not called again before the next start, unless its jar is another one now. */
     private boolean mayStart(Path jar, boolean fresh) {
-        return !fresh || List.of("on", "off").contains(states.getOrDefault(jar.toString(), "on"));
+        return !fresh || List.of("on", "off", WAITING).contains(states.getOrDefault(jar.toString(), "on"));
     }
 
     private void start(Path jar, List<Remark> remarks) {
@@ -168,6 +171,12 @@ public final class InstalledAddOns implements AddOns {
         if (unsound.isPresent()) {
             states.put(jar.toString(), inWords(unsound.get()));
             remarks.add(notStarted(jar, unsound.get()));
+            return;
+        }
+        if (folder.holds(jar) && !launcher.consent().apply(jar.toFile()).isEmpty()) {
+            if (!WAITING.equals(states.put(jar.toString(), WAITING))) { // told once
+                remarks.add(Remark.of(AddOnNotices.ADD_ON_WAITS.with(fileName(jar)), CoreTexts.TEXTS));
+            }
             return;
         }
         Optional<String> failed = running.start(jar, folder.holds(jar) ? MAKER_LEVEL : PROGRAM_LEVEL);
@@ -221,84 +230,11 @@ public final class InstalledAddOns implements AddOns {
 
     @Override
     public List<AddOn> install(List<Path> given, boolean replace, boolean follow) throws FileTrouble {
-        List<Candidate> candidates = Candidate.of(given, sound, follow);
-        Map<String, Candidate> byId = new TreeMap<>();
-        for (Candidate candidate : candidates) {
-            Candidate same = byId.putIfAbsent(candidate.id(), candidate);
-            if (same != null) {
-                throw Trouble.of(AddOnNotices.ADD_ON_TWICE.with(
-                        same.from().toString(), candidate.from().toString(), candidate.id()));
-            }
-        }
-        List<AddOn> all = all();
-        Map<Path, byte[]> fresh = new LinkedHashMap<>();
-        List<Path> giveWay = new ArrayList<>();
-        List<AddOn> installed = new ArrayList<>();
-        for (Candidate candidate : candidates) {
-            mustNotBeOfProgram(candidate, all);
-            Soundness.mustBeNone(candidate.from(), sound.host(candidate.described()));
-            List<AddOn> there =
-                    all.stream().filter(addOn -> givesWay(addOn, candidate)).toList();
-            if (isThere(candidate, there)) {
-                installed.add(there.get(0));
-            } else {
-                mustMakeRoom(candidate, there, replace);
-                there.forEach(addOn -> giveWay.add(addOn.file()));
-                Path place = folder.place(candidate, giveWay);
-                fresh.put(place, candidate.jar());
-                installed.add(addOn(candidate.described(), Origin.MAKER, became(candidate, all), "", place));
-            }
-        }
-        folder.put(fresh, giveWay);
-        return installed;
+        return new JarInstall(shop()).install(given, replace, follow);
     }
 
-    /** What has its name, and what should have been it and cannot be read. */
-    private static boolean givesWay(AddOn there, Candidate candidate) {
-        return there.origin() == Origin.MAKER
-                && (there.id().equals(candidate.id())
-                        || there.id().isEmpty() && there.name().equals(candidate.id() + ".jar"));
-    }
-
-    /** A choice outlives the bundle it was made for. */
-    private static State became(Candidate candidate, List<AddOn> all) {
-        return all.stream().anyMatch(there -> there.id().equals(candidate.id()) && there.state() == State.OFF)
-                ? State.OFF
-                : State.NEXT_START;
-    }
-
-    private void mustNotBeOfProgram(Candidate candidate, List<AddOn> all) throws FileTrouble {
-        if (platform.contains(candidate.id())
-                || all.stream()
-                        .anyMatch(addOn ->
-                                addOn.origin() == Origin.PROGRAM && addOn.id().equals(candidate.id()))) {
-            throw Trouble.of(
-                    AddOnNotices.ADD_ON_OF_PROGRAM.with(candidate.from().toString(), candidate.id()));
-        }
-    }
-
-    private static boolean isThere(Candidate candidate, List<AddOn> there) throws FileTrouble {
-        if (there.size() != 1) {
-            return false;
-        }
-        Path jar = there.get(0).file();
-        try {
-            return Arrays.equals(candidate.jar(), Files.readAllBytes(jar));
-        } catch (IOException e) {
-            throw Trouble.notRead(jar, e);
-        }
-    }
-
-    private static void mustMakeRoom(Candidate candidate, List<AddOn> there, boolean replace) throws FileTrouble {
-        Optional<AddOn> whole =
-                there.stream().filter(addOn -> !addOn.id().isEmpty()).findFirst();
-        if (whole.isPresent() && !replace) {
-            throw Trouble.of(AddOnNotices.ADD_ON_INSTALLED.with(
-                    whole.get().id(),
-                    whole.get().version(),
-                    candidate.from().toString(),
-                    candidate.described().version()));
-        }
+    private Shop shop() {
+        return new Shop(settings, this, launcher);
     }
 
     @Override
@@ -307,10 +243,13 @@ public final class InstalledAddOns implements AddOns {
         if (found.origin() == Origin.PROGRAM) {
             throw Trouble.of(AddOnNotices.ADD_ON_CAME_WITH.with(found.id()));
         }
-        folder.remove(found.file());
-        if (found.state() == State.OFF) {
-            choices.turn(found.id(), true); // or it would be off when it is installed again
+        if (!Files.exists(found.file())) {
+            throw Trouble.notChanged(
+                    found.file(), new NoSuchFileException(found.file().toString()));
         }
+        Map<String, Boolean> on =
+                found.state() == State.OFF ? Map.of(found.id(), true) : Map.of(); // or it comes back off
+        change.make(new Wanted(Map.of(), List.of(fileName(found.file())), choices.turned(on)));
         return found;
     }
 
@@ -320,8 +259,26 @@ public final class InstalledAddOns implements AddOns {
         if (found.id().isEmpty()) {
             throw Trouble.of(AddOnNotices.ADD_ON_NAMELESS.with(found.name()));
         }
+        if (on && found.state() == State.WAITING) {
+            agreed.add(Map.of(Candidate.installed(found.file()).jar(), found.id()));
+        }
         choices.turn(found.id(), on);
         return found;
+    }
+
+    @Override
+    public AddOnIndexes indexes() {
+        return new IndexedAddOns(shop(), needs);
+    }
+
+    @Override
+    public ShopProfiles profiles() {
+        return new FileProfiles(shop(), needs);
+    }
+
+    @Override
+    public TrustedMakers makers() {
+        return new NamedMakers(settings);
     }
 
     /**

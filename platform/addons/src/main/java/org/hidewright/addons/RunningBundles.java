@@ -29,7 +29,7 @@ final class RunningBundles {
     }
 
     /** As the launcher names it: a reference to the jar where it lies, with a plus sign that Felix does not take for a space. */
-    private static String location(Path jar) {
+    static String location(Path jar) {
         return "reference:" + jar.toFile().toURI().toASCIIString().replace("+", "%2B");
     }
 

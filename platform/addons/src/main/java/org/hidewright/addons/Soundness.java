@@ -1,6 +1,8 @@
 package org.hidewright.addons;
 
 import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
@@ -33,6 +35,17 @@ final class Soundness {
     Optional<Phrase> packing(Path jar) {
         String fault = look.apply(jar.toFile());
         return fault.isEmpty() ? Optional.empty() : Optional.of(Phrase.of("jar-" + fault));
+    }
+
+    /** The same of what was packed here, which lies nowhere yet. */
+    Optional<Phrase> packing(byte[] jar) throws IOException {
+        Path written = Files.createTempFile("hidewright", ".jar");
+        try {
+            Files.write(written, jar);
+            return packing(written);
+        } finally {
+            Files.delete(written);
+        }
     }
 
     /** What is wrong with what a bundle wants to become a part of. */

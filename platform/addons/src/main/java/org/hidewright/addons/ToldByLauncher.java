@@ -16,17 +16,27 @@ import org.osgi.framework.ServiceReference;
  *     the path of its jar
  * @param platform symbolic names of what cannot be turned off
  * @param look gives the key of what is wrong with how a jar is packed; empty where nothing is
+ * @param finish does a decided change of a folder of settings to its end, and gives what kept it from that; empty where nothing
+ *     did
+ * @param consent whether a jar has to wait until the maker was told what a bundle may do; empty where it need not
  */
-record ToldByLauncher(Map<String, String> states, Set<String> platform, Function<File, String> look) {
+record ToldByLauncher(
+        Map<String, String> states,
+        Set<String> platform,
+        Function<File, String> look,
+        Function<File, String> finish,
+        Function<File, String> consent) {
 
-    /** The launcher promises texts by texts, and a function from files to texts. */
+    /** The launcher promises texts by texts, and functions from files to texts. */
     @SuppressWarnings("unchecked")
     static ToldByLauncher to(BundleContext context) {
         ServiceReference<?> reference = reference(context);
         return new ToldByLauncher(
                 (Map<String, String>) context.getService(reference),
                 Set.copyOf(List.of((String[]) reference.getProperty("hidewright.platform"))),
-                (Function<File, String>) reference.getProperty("hidewright.look"));
+                (Function<File, String>) reference.getProperty("hidewright.look"),
+                (Function<File, String>) reference.getProperty("hidewright.finish"),
+                (Function<File, String>) reference.getProperty("hidewright.consent"));
     }
 
     private static ServiceReference<?> reference(BundleContext context) {

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.jar.JarFile;
@@ -14,6 +16,7 @@ import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.template.TemplateFiles;
+import org.hidewright.launcher.DecidedChange;
 import org.junit.jupiter.api.Test;
 
 /** Installing: all or nothing, and nothing is lost. */
@@ -271,11 +274,24 @@ class InstalledAddOnsTest extends MakersSettings {
         Path a = Jar.bundle("aaa", "Bundle-Version", "2.0").write(folder.resolve("in/a.jar"));
         Path b = Jar.bundle("bbb").write(folder.resolve("in/b.jar"));
         Path c = Jar.bundle("ccc").write(folder.resolve("in/c.jar"));
-        Files.createDirectories(jars.resolve(".ccc.jar.new/full")); // in the way of what a write makes beside its place
-        assertTrue(told(() -> addOns().install(List.of(a, b, c), true, false))
-                .contains("addons/ccc.jar could not be changed: "));
-        assertEquals(List.of(".ccc.jar.new", "aaa.jar"), installedFiles());
+        InstalledAddOns failing = addOns(null, failingAt("ccc.jar"));
+        assertTrue(told(() -> failing.install(List.of(a, b, c), true, false))
+                .startsWith("settings/addons could not be changed: "));
+        assertEquals(List.of("aaa.jar"), installedFiles());
         assertArrayEquals(before, Files.readAllBytes(old));
+        assertFalse(Files.exists(settings.resolve("addons-change")));
+    }
+
+    /** A disk that fails when what comes under a name is to be moved. */
+    private DecidedChange failingAt(String name) {
+        return new DecidedChange(() -> {
+            Path change = settings.resolve("addons-change");
+            if (!Files.exists(change.resolve("undo"))
+                    && Files.exists(change.resolve("come").resolve(name))
+                    && Files.exists(jars.resolve("bbb.jar"))) {
+                throw new IOException("a full disk");
+            }
+        });
     }
 
     @Test
@@ -297,5 +313,32 @@ class InstalledAddOnsTest extends MakersSettings {
                 "settings/addons could not be changed: its folder is not there, and cannot be made. Mend this and try"
                         + " again, or name another folder of settings with --settings.",
                 told(() -> install(given)));
+    }
+
+    @Test
+    void whatIsInstalledMayStartSinceItWasSaidWhatItMayDo() throws Exception {
+        Path given = Jar.bundle("nets").write(folder.resolve("given.jar"));
+        Path unpacked = Jar.bundle("mats").unpack(folder.resolve("mats"));
+        waiting.add("given.jar");
+        install(given, unpacked);
+        List<String> agreed = Files.readAllLines(settings.resolve("addons-agreed.txt"));
+        assertEquals(
+                List.of(
+                        Sha256.of(Files.readAllBytes(jars.resolve("mats.jar"))) + " mats",
+                        Sha256.of(Files.readAllBytes(given)) + " nets"),
+                agreed.subList(1, 3).stream()
+                        .sorted(Comparator.comparing(line -> line.substring(65)))
+                        .toList());
+    }
+
+    @Test
+    void whatIsPackedHereIsLookedOverAsWell() throws Exception {
+        Path unpacked = Jar.bundle("mats").unpack(folder.resolve("mats"));
+        everyFault = "not-signed";
+        assertEquals(
+                "mats cannot be installed: this workshop starts only what is signed by somebody it has named, and it is not"
+                        + " signed. Copy it again, or ask its author for another.",
+                told(() -> install(unpacked)));
+        assertEquals(List.of(), installedFiles());
     }
 }

@@ -4,21 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.launcher.DecidedChange;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +35,15 @@ abstract class MakersSettings {
     final Map<String, String> states = new HashMap<>();
     /** What the launcher finds wrong with jars, by the names of their files. */
     final Map<String, String> faults = new HashMap<>();
+
+    /** What it finds wrong with every other. */
+    String everyFault = "";
+
+    /** Names of files that have to wait for a word. */
+    final Set<String> waiting = new HashSet<>();
+
+    /** None unless a test brings a framework. */
+    Needs needs;
 
     Path settings;
     Path jars;
@@ -48,10 +61,21 @@ abstract class MakersSettings {
     }
 
     InstalledAddOns addOns(RunningBundles running) {
-        return new InstalledAddOns(
-                settings,
-                new ToldByLauncher(states, Set.of("command", "core"), file -> faults.getOrDefault(file.getName(), "")),
-                running);
+        return addOns(running, new DecidedChange(() -> {}));
+    }
+
+    /** @param finish does a decided change to its end */
+    InstalledAddOns addOns(RunningBundles running, Function<File, String> finish) {
+        return new InstalledAddOns(settings, launcher(finish), running, needs);
+    }
+
+    ToldByLauncher launcher(Function<File, String> finish) {
+        return new ToldByLauncher(
+                states,
+                Set.of("command", "core"),
+                file -> faults.getOrDefault(file.getName(), everyFault),
+                finish,
+                file -> waiting.contains(file.getName()) ? "waiting" : "");
     }
 
     Path there(String file, String state, Jar jar) throws IOException {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.hidewright.core.addons.AddOn.State;
@@ -113,5 +114,15 @@ class RemovedAndTurnedTest extends MakersSettings {
                 "There is no bundle “straps” here, and no other that could be turned on or off. hidewright addons"
                         + " install FILE installs one.",
                 told(() -> addOns().turn("straps", false)));
+    }
+
+    @Test
+    void whatWaitsMayStartOnceItIsTurnedOn() throws Exception {
+        Path nets = there("nets.jar", "waiting", Jar.bundle("nets"));
+        assertEquals(State.WAITING, addOns().turn("nets", false).state());
+        assertFalse(Files.exists(settings.resolve("addons-agreed.txt")));
+        assertEquals(State.WAITING, addOns().turn("nets", true).state());
+        assertTrue(Files.readString(settings.resolve("addons-agreed.txt"))
+                .endsWith("\n" + Sha256.of(Files.readAllBytes(nets)) + " nets\n"));
     }
 }

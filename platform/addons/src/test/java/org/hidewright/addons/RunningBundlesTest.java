@@ -267,6 +267,29 @@ class RunningBundlesTest extends MakersSettings {
     }
 
     @Test
+    void whatWasCopiedInWaitsForAWordAndIsToldOnce() throws Exception {
+        InstalledAddOns addOns = live();
+        Jar.bundle("rivets").write(jars.resolve("r.jar"));
+        waiting.add("r.jar");
+        Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        List<String> told = addOns.takeEffect().stream()
+                .map(remark -> wording.what(remark) + " " + wording.why(remark))
+                .toList();
+        assertEquals(1, told.size());
+        assertTrue(
+                told.get(0).startsWith("r.jar is new here and was not started. A bundle is code with full rights"),
+                told.get(0));
+        assertEquals("WAITING", state(addOns, "rivets"));
+        assertEquals(List.of("straps"), ids());
+        assertEquals(List.of(), addOns.takeEffect(), "told once");
+        addOns.turn("rivets", true);
+        waiting.clear();
+        assertEquals(List.of(), addOns.takeEffect());
+        assertEquals("ON", state(addOns, "rivets"));
+        assertEquals(List.of("rivets", "straps"), ids());
+    }
+
+    @Test
     void whatWasLeftOutOfThisStartStaysOut() throws Exception {
         there("rivets.jar", "left-out", Jar.bundle("rivets"));
         InstalledAddOns addOns = live();

@@ -3,8 +3,11 @@ package org.hidewright.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
@@ -12,31 +15,67 @@ import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnsJson;
 import org.hidewright.core.store.FileTrouble;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Lists the bundles that can be turned on and off, installs and removes add-ons, and turns bundles on and off. */
 final class AddOnsCommand implements Subcommand {
+    private static final String NAME = "addons";
+    private static final String LIST = "";
     private static final String INSTALL = "install";
+    private static final String UPDATE = "update";
+    private static final String BACK = "back";
     private static final String REMOVE = "remove";
     private static final String ON = "on";
     private static final String OFF = "off";
-    private static final List<String> ACTIONS = List.of(INSTALL, REMOVE, ON, OFF);
+    private static final String INDEX = "index";
+    private static final String APPLY = "apply";
+    private static final String PROFILE = "profile";
+    private static final String TRUST = "trust";
+    private static final String DISTRUST = "distrust";
 
     private static final String REPLACE = "--replace";
     private static final String FOLLOW = "--follow";
+    private static final String FROM = "--from";
+    private static final String OLDER = "--older";
+    private static final String ONLY = "--try";
     private static final String JSON = "--json";
+    private static final List<String> OPTIONS = List.of(REPLACE, FOLLOW, FROM, OLDER, ONLY, JSON);
+
+    /** What each action takes: how many names, and which options. */
+    private static final Map<String, Rule> RULES = rules();
+
+    /** What an action takes: how many names at least and at most, and which options. */
+    private record Rule(int least, int most, List<String> options) {}
+
+    private static Map<String, Rule> rules() {
+        Map<String, Rule> rules = new LinkedHashMap<>();
+        rules.put(LIST, new Rule(0, 0, List.of(JSON, FROM)));
+        rules.put(INSTALL, new Rule(1, Integer.MAX_VALUE, List.of(REPLACE, FOLLOW, FROM, OLDER)));
+        rules.put(UPDATE, new Rule(0, Integer.MAX_VALUE, List.of(FROM)));
+        rules.put(BACK, new Rule(0, 0, List.of()));
+        rules.put(REMOVE, new Rule(1, 1, List.of()));
+        rules.put(ON, new Rule(1, 1, List.of()));
+        rules.put(OFF, new Rule(1, 1, List.of()));
+        rules.put(INDEX, new Rule(1, 1, List.of()));
+        rules.put(APPLY, new Rule(1, 1, List.of(ONLY)));
+        rules.put(PROFILE, new Rule(1, 1, List.of(FROM)));
+        rules.put(TRUST, new Rule(0, Integer.MAX_VALUE, List.of()));
+        rules.put(DISTRUST, new Rule(1, 1, List.of()));
+        return rules;
+    }
 
     @Override
     public String name() {
-        return "addons";
+        return NAME;
     }
 
     @Override
     public void describe(CommandSpec spec, CommandTexts texts) {
         spec.addPositional(PositionalParamSpec.builder()
                 .index("0")
-                .paramLabel("install|remove|on|off")
+                .paramLabel(String.join("|", actions()))
                 .type(String.class)
                 .arity("0..1")
                 .description(texts.text("addons.action"))
@@ -49,45 +88,106 @@ final class AddOnsCommand implements Subcommand {
                 .arity("0..*")
                 .description(texts.text("addons.named"))
                 .build());
+        spec.addOption(OptionSpec.builder(FROM)
+                .paramLabel("FOLDER")
+                .type(String.class)
+                .description(texts.text("addons.from"))
+                .build());
+        spec.addOption(SharedOptions.flag(OLDER, texts.text("addons.older")));
         spec.addOption(SharedOptions.flag(REPLACE, texts.text("addons.replace")));
         spec.addOption(SharedOptions.flag(FOLLOW, texts.text("addons.follow")));
+        spec.addOption(SharedOptions.flag(ONLY, texts.text("addons.try")));
         spec.addOption(SharedOptions.flag(JSON, texts.text("addons.json")));
+    }
+
+    private static List<String> actions() {
+        return RULES.keySet().stream().filter(action -> !action.isEmpty()).toList();
     }
 
     @Override
     public int run(ParseResult arguments, Session asked) throws BadArgument, FileTrouble {
         Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
-        String action = arguments.matchedPositionalValue(0, "");
+        String action = arguments.matchedPositionalValue(0, LIST);
         List<String> named = arguments.matchedPositionalValue(1, List.of());
-        checkAction(action, named, arguments, session);
+        checkAction(action, named, arguments, session.texts());
+        String from = arguments.matchedOptionValue(FROM, "");
+        Supplies supplies = new Supplies(session);
         switch (action) {
-            case INSTALL -> install(named, arguments, session);
+            case INSTALL -> {
+                if (from.isEmpty()) {
+                    install(named, arguments, session);
+                } else {
+                    supplies.install(from, named, arguments.hasMatchedOption(OLDER));
+                }
+            }
+            case UPDATE -> supplies.update(from, named);
+            case BACK -> supplies.back();
+            case INDEX -> supplies.index(named.get(0));
+            case APPLY -> supplies.apply(named.get(0), arguments.hasMatchedOption(ONLY));
+            case PROFILE -> supplies.profile(named.get(0), from);
+            case TRUST -> new TrustPrinter(session).trust(named);
+            case DISTRUST -> new TrustPrinter(session).distrust(named.get(0));
             case REMOVE -> remove(named.get(0), session);
             case ON, OFF -> turn(named.get(0), action.equals(ON), session);
-            default -> list(arguments.hasMatchedOption(JSON), session);
+            default -> {
+                if (from.isEmpty()) {
+                    list(arguments.hasMatchedOption(JSON), session);
+                } else {
+                    supplies.offers(from);
+                }
+            }
         }
         return ExitCode.DONE;
     }
 
-    private static void checkAction(String action, List<String> named, ParseResult arguments, Session session)
+    private static void checkAction(String action, List<String> named, ParseResult arguments, CommandTexts texts)
             throws BadArgument {
-        CommandTexts texts = session.texts();
-        if (!action.isEmpty() && !ACTIONS.contains(action)) {
-            throw new BadArgument(Nearest.to(action, ACTIONS)
+        Rule rule = RULES.get(action);
+        if (rule == null) {
+            throw new BadArgument(Nearest.to(action, actions())
                     .map(near -> texts.text("addons.no-action-nearest", action, near))
-                    .orElseGet(() -> texts.text("addons.no-action", action, String.join(", ", ACTIONS))));
-        } else if (!action.isEmpty() && named.isEmpty()) {
-            throw new BadArgument(
-                    action.equals(INSTALL) ? texts.text("addons.no-file") : texts.text("addons.no-name", action));
-        } else if (!action.equals(INSTALL) && named.size() > 1) {
-            throw new BadArgument(texts.text("trouble.left-over", named.get(1)));
-        } else if (!action.equals(INSTALL) && arguments.hasMatchedOption(REPLACE)) {
-            throw new BadArgument(texts.text("addons.only-with", REPLACE, "addons install"));
-        } else if (!action.equals(INSTALL) && arguments.hasMatchedOption(FOLLOW)) {
-            throw new BadArgument(texts.text("addons.only-with", FOLLOW, "addons install"));
-        } else if (!action.isEmpty() && arguments.hasMatchedOption(JSON)) {
-            throw new BadArgument(texts.text("addons.only-with", JSON, "addons"));
+                    .orElseGet(() -> texts.text("addons.no-action", action, String.join(", ", actions()))));
+        } else if (named.size() < rule.least()) {
+            throw new BadArgument(missing(action, texts));
+        } else if (named.size() > rule.most()) {
+            throw new BadArgument(texts.text("trouble.left-over", named.get(rule.most())));
         }
+        for (String option : OPTIONS) {
+            if (arguments.hasMatchedOption(option) && !rule.options().contains(option)) {
+                throw new BadArgument(texts.text("addons.only-with", option, with(option)));
+            }
+        }
+        boolean from = arguments.hasMatchedOption(FROM);
+        if (action.equals(UPDATE) && !from) {
+            throw new BadArgument(texts.text("addons.from-missing"));
+        }
+        for (String option : from ? List.of(REPLACE, FOLLOW, JSON) : List.of(OLDER)) {
+            if (arguments.hasMatchedOption(option)) {
+                throw new BadArgument(
+                        from
+                                ? texts.text("addons.not-from", option, FROM)
+                                : texts.text("addons.only-from", option, FROM));
+            }
+        }
+    }
+
+    /** Asks for what an action does its work with. */
+    private static String missing(String action, CommandTexts texts) {
+        return switch (action) {
+            case INSTALL -> texts.text("addons.no-file");
+            case INDEX -> texts.text("addons.no-folder", action);
+            case APPLY, PROFILE -> texts.text("addons.no-path", action);
+            case DISTRUST -> texts.text("addons.no-maker", action);
+            default -> texts.text("addons.no-name", action);
+        };
+    }
+
+    /** The commands that an option goes with. */
+    private static String with(String option) {
+        return RULES.keySet().stream()
+                .filter(action -> RULES.get(action).options().contains(option))
+                .map(action -> action.isEmpty() ? NAME : NAME + " " + action)
+                .collect(Collectors.joining(", "));
     }
 
     /** Calculators are made as well, so that one that cannot be used is told. */
@@ -125,6 +225,7 @@ final class AddOnsCommand implements Subcommand {
             case LEFT_OUT -> texts.text("addons.left-out");
             case FAILED -> texts.text("addons.failed");
             case NEXT_START -> texts.text("addons.next-start");
+            case WAITING -> texts.text("addons.waiting");
         };
     }
 
@@ -194,7 +295,7 @@ final class AddOnsCommand implements Subcommand {
 
     private static void turn(String name, boolean on, Session session) throws FileTrouble {
         AddOn before = session.addOns().get().turn(name, on);
-        boolean wasOn = before.state() != State.OFF;
+        boolean wasOn = before.state() != State.OFF && before.state() != State.WAITING;
         if (on) {
             session.out()
                     .println(

@@ -181,7 +181,7 @@ class OverviewTest {
         }
         for (String usage : List.of(
                 "  [hidewright make PROJECT [--into FOLDER] [--workshop FILE] ë",
-                "  [hidewright addons [install FILE|FOLDER… [--replace] [--follow] | remove NAME | on NAME | off NAME] ë",
+                "  [hidewright addons [install FILE|FOLDER…|NAME… --from FOLDER | update --from FOLDER | back | ",
                 "[Éàçh çömmàñd éxplàîñš îtšélf wîth --help; --version šàýš")) {
             assertTrue(terminal.out.contains(usage), terminal.out);
         }

@@ -5,7 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -31,6 +34,7 @@ final class BuiltProgram {
     private final Path folder;
     private final Path scratch;
     private final String javaOptions;
+    private boolean agreed = true;
 
     private BuiltProgram(Path folder, Path scratch, String javaOptions) {
         this.folder = folder;
@@ -61,7 +65,42 @@ final class BuiltProgram {
 
     /** Where the user installs add-ons. */
     Path addOns() {
-        return config().resolve("hidewright/addons");
+        return settings().resolve("addons");
+    }
+
+    Path settings() {
+        return config().resolve("hidewright");
+    }
+
+    /** From now on jars that lie among the add-ons wait for a word; else the user has agreed to them before each start. */
+    BuiltProgram withoutAgreeing() {
+        agreed = false;
+        return this;
+    }
+
+    /** As a user agrees who has turned every one of them on. */
+    void agree() throws IOException {
+        if (Files.isDirectory(addOns())) {
+            StringBuilder lines = new StringBuilder();
+            try (Stream<Path> jars = Files.list(addOns())) {
+                for (Path jar : jars.filter(Files::isRegularFile).sorted().toList()) {
+                    lines.append(sha256(Files.readAllBytes(jar))).append(" x\n");
+                }
+            }
+            Path file = settings().resolve("addons-agreed.txt");
+            if (!Files.exists(file)
+                    || !Files.readString(file).contentEquals(lines)) { // or each start would read all anew
+                Files.writeString(file, lines);
+            }
+        }
+    }
+
+    static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException everyJavaHasIt) {
+            throw new IllegalStateException(everyJavaHasIt);
+        }
     }
 
     private Path config() {
@@ -162,16 +201,46 @@ final class BuiltProgram {
 
     /** Starts the program from another folder and waits for its end. */
     Ended run(String... arguments) throws IOException, InterruptedException {
+        if (agreed) {
+            agree();
+        }
+        Process process = start(arguments);
+        if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new IOException("The program did not end within " + SECONDS + " s.");
+        }
+        return new Ended(
+                process.exitValue(),
+                Files.readString(out()),
+                NOTE_OF_JAVA.matcher(Files.readString(told())).replaceFirst(""));
+    }
+
+    /** Starts the program and kills it after a while, unless it has ended by then. */
+    void killed(int afterMs, String... arguments) throws IOException, InterruptedException {
+        Process process = start(arguments);
+        if (!process.waitFor(afterMs, TimeUnit.MILLISECONDS)) {
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            process.destroyForcibly().waitFor();
+        }
+    }
+
+    private Path out() {
+        return scratch.resolve("out.txt");
+    }
+
+    private Path told() {
+        return scratch.resolve("told.txt");
+    }
+
+    private Process start(String... arguments) throws IOException {
         List<String> command =
                 new ArrayList<>(List.of(folder.resolve("hidewright").toString()));
         command.addAll(List.of(arguments));
-        Path out = scratch.resolve("out.txt");
-        Path told = scratch.resolve("told.txt");
         Path elsewhere = Files.createDirectories(elsewhere());
         ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(elsewhere.toFile())
-                .redirectOutput(out.toFile())
-                .redirectError(told.toFile());
+                .redirectOutput(out().toFile())
+                .redirectError(told().toFile());
         builder.environment().put("XDG_CACHE_HOME", scratch.resolve("cache").toString());
         builder.environment().put("XDG_CONFIG_HOME", config().toString());
         builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
@@ -179,15 +248,7 @@ final class BuiltProgram {
         if (!javaOptions.isEmpty()) {
             builder.environment().put("JDK_JAVA_OPTIONS", javaOptions);
         }
-        Process process = builder.start();
-        if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
-            process.destroyForcibly();
-            throw new IOException("The program did not end within " + SECONDS + " s.");
-        }
-        return new Ended(
-                process.exitValue(),
-                Files.readString(out),
-                NOTE_OF_JAVA.matcher(Files.readString(told)).replaceFirst(""));
+        return builder.start();
     }
 
     /** How a run ended: its exit code, what it answered, and what it told on the side. */

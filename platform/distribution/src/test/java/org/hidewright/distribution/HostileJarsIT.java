@@ -111,6 +111,7 @@ class HostileJarsIT {
 
         assertTrue(notStarted.size() > 50, "only " + notStarted.size());
         lay(notStarted);
+        program.agree();
         Map<String, String> laid = files(scratch);
         Ended with = program.run("make", project.toString(), "--into", papers.toString());
         assertEquals(before.code(), with.code());

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
 import java.security.KeyStore;
+import java.security.cert.Certificate;
 import java.util.zip.ZipFile;
 import jdk.security.jarsigner.JarSigner;
 
@@ -49,6 +50,10 @@ final class JarSigning {
             store.load(in, PASSWORD);
         }
         key = (KeyStore.PrivateKeyEntry) store.getEntry(OWNER, new KeyStore.PasswordProtection(PASSWORD));
+    }
+
+    Certificate certificate() {
+        return key.getCertificate();
     }
 
     byte[] signed(byte[] jar) throws IOException {

@@ -31,7 +31,7 @@ final class CacheFolder implements AutoCloseable {
 
     /**
      * Takes the cache for a program. Its notes are good as long as the Java, the place, and the path, size and time of
-     * every bundle are the same. What is turned off is no bundle of a start, so that a changed choice makes them stale.
+     * every bundle are the same, and what the maker has said of add-ons at all. What is turned off is no bundle of a start, so that a changed choice makes them stale.
      */
     static CacheFolder take(File caches, LineUp lineUp) throws IOException {
         String contents = describe(lineUp);
@@ -148,6 +148,8 @@ final class CacheFolder implements AutoCloseable {
         for (BundleFile bundle : lineUp.files()) {
             describe(text, bundle.level(), bundle.jar());
         }
+        describe(text, 0, lineUp.settings().trust());
+        describe(text, 0, lineUp.settings().agreed());
         return text.toString();
     }
 

@@ -63,6 +63,11 @@ final class Explanation {
         return Messages.text("bundle." + fault, file.name(), file.jar().getParent());
     }
 
+    /** Of one that was copied into the folder, before it starts for the first time. */
+    String waits(BundleFile file) {
+        return Messages.text("bundle.waits-for-word", file.name(), file.jar().getParent());
+    }
+
     String partOfProgram(BundleFile file, String host) {
         return Messages.text(
                 "bundle.part-of-program", file.name(), host, file.jar().getParent());

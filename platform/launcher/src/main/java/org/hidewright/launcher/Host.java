@@ -27,7 +27,8 @@ import org.osgi.framework.wiring.BundleRevision;
  * {@link LineUp#states()} with the property {@code hidewright.addons=true}, so that the platform can show it; the names of
  * the bundles that cannot be turned off are its property {@code hidewright.platform}, and what looks a jar over before
  * anything of it runs is {@code hidewright.look}, a {@code java.util.function.Function} from a file to the key of what is
- * wrong with it.
+ * wrong with it. What does a decided change of the add-ons to its end is {@code hidewright.finish}, a function from the
+ * folder of settings to what kept it from that; whether a jar has to wait for a word of the maker is {@code hidewright.consent}.
  */
 final class Host implements AutoCloseable {
 
@@ -44,13 +45,16 @@ final class Host implements AutoCloseable {
     private final List<String> platform = new ArrayList<>();
     private final Map<String, BundleFile> names = new HashMap<>();
     private final Set<String> sound;
-    private final JarLook look = new JarLook();
+    private final JarLook look;
+    private final Consent consent;
     private boolean oneIsStillStarting;
 
     private Host(Framework framework, LineUp lineUp, CacheFolder cache, Set<String> sound) {
         this.sound = sound;
         this.framework = framework;
         this.lineUp = lineUp;
+        this.look = new JarLook(lineUp.settings());
+        this.consent = new Consent(lineUp.settings());
         this.cache = cache;
         this.failures = new ArrayList<>(lineUp.told());
     }
@@ -130,6 +134,8 @@ final class Host implements AutoCloseable {
         platform.add(Constants.SYSTEM_BUNDLE_SYMBOLICNAME);
         properties.put("hidewright.platform", platform.toArray(new String[0]));
         properties.put("hidewright.look", look);
+        properties.put("hidewright.finish", new DecidedChange());
+        properties.put("hidewright.consent", consent);
         context().registerService(Map.class, lineUp.states(), properties);
     }
 
@@ -147,7 +153,10 @@ final class Host implements AutoCloseable {
         Map<Bundle, BundleFile> bundles = new LinkedHashMap<>();
         for (BundleFile file : lineUp.files()) {
             String refused = file.isAddOn() ? refused(file) : "";
-            if (refused.isEmpty()) {
+            if (refused.equals(LineUp.WAITING)) {
+                failures.add(explain(file).waits(file));
+                lineUp.failed(file, refused);
+            } else if (refused.isEmpty()) {
                 install(file, bundles);
             } else {
                 failed(file, refused);
@@ -181,7 +190,7 @@ final class Host implements AutoCloseable {
         }
     }
 
-    /** Why the framework is not even shown an add-on; empty where it is. */
+    /** Why the framework is not even shown an add-on, or {@link LineUp#WAITING}; empty where it is shown. */
     private String refused(BundleFile file) {
         if (!sound.contains(file.jar().getPath())) {
             String fault = look.apply(file.jar());
@@ -192,6 +201,9 @@ final class Host implements AutoCloseable {
             BundleFile holder = names.get(host);
             if (isOnClassPath(host) || holder != null && !holder.isAddOn()) {
                 return explain(file).partOfProgram(file, host);
+            }
+            if (!consent.apply(file.jar()).isEmpty()) {
+                return LineUp.WAITING;
             }
         }
         sound.add(file.jar().getPath());

@@ -20,6 +20,8 @@ import java.util.zip.ZipFile;
  * directory at their end: they take bytes that were spoilt on the way, the one or the other of two files of one name, and
  * as much as a small jar unpacks to.
  *
+ * <p>Where the workshop demands it, whose signature it carries is looked at too, see {@link Trust}.
+ *
  * <p>Jars that cannot be opened at all are left to the framework, which says so.
  */
 final class JarLook implements Function<File, String> {
@@ -39,9 +41,21 @@ final class JarLook implements Function<File, String> {
     private static final Pattern HOST = Pattern.compile("(?im)^Fragment-Host:\\s*([^;,\\s]+)");
     private static final String MANIFEST = "META-INF/MANIFEST.MF";
 
+    private final SettingsFolder settings;
+
+    /** @param settings where it stands whose signature is demanded */
+    JarLook(SettingsFolder settings) {
+        this.settings = settings;
+    }
+
     /** What is wrong with a jar, as the key of a sentence; empty where nothing is, or where it is no jar. */
     @Override
     public String apply(File jar) {
+        String fault = packing(jar);
+        return fault.isEmpty() ? Trust.read(settings.trust()).fault(jar) : fault;
+    }
+
+    private static String packing(File jar) {
         boolean signed = false;
         try (ZipFile zip = new ZipFile(jar)) {
             Set<String> names = new HashSet<>();

@@ -1,5 +1,6 @@
 package org.hidewright.launcher;
 
+import java.io.File;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,7 +11,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /**
  * What a start starts: the bundles of the program and the add-ons installed, less those that are turned off or left out.
  * What becomes of each that can be turned off is noted by the path of its jar: {@link #ON}, {@link #OFF},
- * {@link #LEFT_OUT}, or the sentence that says why it did not start.
+ * {@link #LEFT_OUT}, {@link #WAITING}, or the sentence that says why it did not start.
  */
 final class LineUp {
 
@@ -20,6 +21,7 @@ final class LineUp {
     static final String ON = "on";
     static final String OFF = "off";
     static final String LEFT_OUT = "left-out";
+    static final String WAITING = "waiting";
 
     private static final int MOST_LINES = 3;
 
@@ -36,12 +38,18 @@ final class LineUp {
 
     static LineUp of(ProgramHome home, String[] arguments) {
         LineUp lineUp = new LineUp(home, SettingsFolder.of(arguments));
+        String unfinished = new DecidedChange().whenFree(lineUp.settings.folder());
+        if (!unfinished.isEmpty()) {
+            lineUp.told.add(Messages.text("change.unfinished", lineUp.settings.folder(), unfinished));
+        }
         Choices choices = lineUp.choices();
+        lineUp.tellNonsense(
+                lineUp.settings.trust(), Trust.read(lineUp.settings.trust()).nonsense(), "trust");
         for (BundleFile file : home.bundles()) {
             lineUp.add(file, file.mayBeTurnedOff() && choices.turnedOff(file.jar()) ? OFF : ON);
         }
-        boolean without = has(arguments, WITHOUT);
-        for (java.io.File jar : ProgramHome.jarsIn(lineUp.settings.addOns())) {
+        boolean without = has(arguments, WITHOUT) || !unfinished.isEmpty();
+        for (File jar : ProgramHome.jarsIn(lineUp.settings.addOns())) {
             lineUp.add(new BundleFile(BundleFile.ADD_ON, jar), choices.turnedOff(jar) ? OFF : without ? LEFT_OUT : ON);
         }
         lineUp.files.sort(null);
@@ -60,17 +68,20 @@ final class LineUp {
     private Choices choices() {
         try {
             Choices choices = Choices.read(settings.choices());
-            List<Integer> nonsense = choices.nonsense();
-            for (int line : nonsense.subList(0, Math.min(nonsense.size(), MOST_LINES))) {
-                told.add(Messages.text("choices.nonsense", settings.choices(), line));
-            }
-            if (nonsense.size() > MOST_LINES) {
-                told.add(Messages.text("choices.more-nonsense", settings.choices(), nonsense.size() - MOST_LINES));
-            }
+            tellNonsense(settings.choices(), choices.nonsense(), "choices");
             return choices;
         } catch (IOException unreadable) {
             told.add(Messages.text("choices.unreadable", settings.choices(), unreadable));
             return Choices.none();
+        }
+    }
+
+    private void tellNonsense(File file, List<Integer> nonsense, String of) {
+        for (int line : nonsense.subList(0, Math.min(nonsense.size(), MOST_LINES))) {
+            told.add(Messages.text(of + ".nonsense", file, line));
+        }
+        if (nonsense.size() > MOST_LINES) {
+            told.add(Messages.text("choices.more-nonsense", file, nonsense.size() - MOST_LINES));
         }
     }
 
@@ -101,6 +112,7 @@ final class LineUp {
         return told;
     }
 
+    /** Notes what became of a bundle: a sentence, or {@link #WAITING}. */
     void failed(BundleFile file, String sentence) {
         if (file.mayBeTurnedOff()) {
             states.put(file.jar().getPath(), sentence);

@@ -3,8 +3,8 @@ package org.hidewright.launcher;
 import java.io.File;
 
 /**
- * The folder of the maker’s own: the add-ons installed, in {@code addons}, and in {@code addons.txt} which are turned
- * off. It need not be there. Found here and nowhere else; the platform is told it by the property
+ * The folder of the maker’s own: the add-ons installed, in {@code addons}, in {@code addons.txt} which are turned off, and what
+ * else of them is kept. It need not be there. Found here and nowhere else; the platform is told it by the property
  * {@code hidewright.settings}.
  */
 final class SettingsFolder {
@@ -64,5 +64,15 @@ final class SettingsFolder {
 
     File choices() {
         return new File(folder, "addons.txt");
+    }
+
+    /** Whose signature add-ons have to carry. */
+    File trust() {
+        return new File(folder, "addons-trust.txt");
+    }
+
+    /** Which add-ons the maker was told of before their first start. */
+    File agreed() {
+        return new File(folder, "addons-agreed.txt");
     }
 }

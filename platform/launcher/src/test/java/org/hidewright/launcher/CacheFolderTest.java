@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,20 @@ class CacheFolderTest {
         Files.writeString(jar, "another");
         try (CacheFolder second = take()) {
             assertFalse(second.isCurrent());
+        }
+    }
+
+    @Test
+    void whatTheMakerSaysOfAddOnsMakesTheNotesStale() throws IOException {
+        for (String said : List.of("addons-trust.txt", "addons-agreed.txt")) {
+            try (CacheFolder first = take()) {
+                first.keep(EXPORTS, Set.of());
+            }
+            Files.createDirectories(folder.resolve("settings"));
+            Files.writeString(folder.resolve("settings").resolve(said), "said");
+            try (CacheFolder second = take()) {
+                assertFalse(second.isCurrent(), said);
+            }
         }
     }
 

@@ -24,7 +24,8 @@ class JarLookTest {
     Path folder;
 
     private String fault(byte[] jar) throws IOException {
-        return new JarLook().apply(Files.write(folder.resolve("given.jar"), jar).toFile());
+        return new JarLook(SettingsFolder.of(new String[] {"--settings", folder.toString()}))
+                .apply(Files.write(folder.resolve("given.jar"), jar).toFile());
     }
 
     private static byte[] jar(String name, byte[] content) throws IOException {
@@ -63,7 +64,10 @@ class JarLookTest {
     @Test
     void whatIsNoJarIsLeftToTheFramework() throws IOException {
         assertEquals("", fault(bytes("no jar")));
-        assertEquals("", new JarLook().apply(folder.resolve("nowhere.jar").toFile()));
+        assertEquals(
+                "",
+                new JarLook(SettingsFolder.of(new String[] {"--settings", folder.toString()}))
+                        .apply(folder.resolve("nowhere.jar").toFile()));
     }
 
     @ParameterizedTest

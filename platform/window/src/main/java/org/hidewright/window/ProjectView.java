@@ -1,5 +1,6 @@
 package org.hidewright.window;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashSet;
@@ -13,6 +14,7 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PdfWriter;
@@ -20,6 +22,7 @@ import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.window.addons.BundlesPage;
+import org.hidewright.window.addons.OffersPage;
 import org.hidewright.window.compare.ComparePage;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
@@ -180,11 +183,27 @@ final class ProjectView extends Composite implements Desk.Round {
                     this::called,
                     room.work(),
                     () -> room.asks().toOpen(room.texts().text("bundles.add"), "jar"),
+                    () -> room.asks()
+                            .toOpen(room.texts().text("bundles.index"), "xml", "jar")
+                            .ifPresent(index -> offers(index, addOns, calculator)),
                     this::backToPiece,
                     changed);
             bundles.choose(calculator);
             turnTo(bundles);
         });
+    }
+
+    private void offers(Path index, AddOns addOns, String calculator) {
+        turnTo(new OffersPage(
+                middle,
+                desk.inks(),
+                room.texts(),
+                addOns,
+                this::called,
+                room.work(),
+                index,
+                () -> installed(calculator),
+                changed));
     }
 
     /** What a calculator is called; its id where it is not there to say so. */

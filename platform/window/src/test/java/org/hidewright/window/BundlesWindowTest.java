@@ -124,6 +124,45 @@ class BundlesWindowTest {
     }
 
     @Test
+    void aBundleIsInstalledFromAnIndexAfterItIsSaidWhatItMayDo() {
+        choose("org.example.cords");
+        real.press("bundles.remove");
+        settle();
+        assertTrue(real.text("bundles.rights").startsWith("A bundle is code with full rights"));
+        real.files.add(Path.of("index.xml"));
+        real.press("bundles.index");
+        settle();
+        assertTrue(real.text("offers.rights").startsWith("A bundle is code with full rights"));
+        Table offers = real.find(Table.class, "offers.lines");
+        assertEquals("Cords 1.0.0", offers.getItem(0).getText(0));
+        assertEquals("Rope walk", offers.getItem(0).getText(1));
+        assertEquals("cord, table knots", offers.getItem(0).getText(2));
+        assertEquals("Not installed.", offers.getItem(0).getText(3));
+        real.press("offers.install");
+        settle();
+        assertEquals("", real.text("offers.told"));
+        assertEquals("Installed.", offers.getItem(0).getText(3));
+        assertTrue(real.answers("roll").contains("100.0\u00A0mm"), real.answers("roll"));
+        real.press("offers.update");
+        settle();
+        assertEquals("", real.text("offers.told"));
+        real.press("offers.back");
+        assertEquals(2, lines().getItemCount());
+        real.press("bundles.undo");
+        settle();
+        assertTrue(real.text("bundles.told").contains("There is no change"), real.text("bundles.told"));
+    }
+
+    @Test
+    void whatIsNoIndexIsTold() {
+        real.files.add(Path.of("nowhere.xml"));
+        real.press("bundles.index");
+        settle();
+        assertTrue(real.text("offers.told").contains("There is no index nowhere.xml"), real.text("offers.told"));
+        assertEquals(0, real.find(Table.class, "offers.lines").getItemCount());
+    }
+
+    @Test
     void whatCannotBeDoneIsToldAndChangesNothing() {
         choose("org.example.bags");
         real.press("bundles.remove");

@@ -47,6 +47,8 @@ public record AddOn(
         LEFT_OUT,
         /** It did not start. */
         FAILED,
+        /** It was put here by hand and starts once the maker, told what a bundle may do, turns it on. */
+        WAITING,
         /** It is new, and the next start will show. */
         NEXT_START
     }

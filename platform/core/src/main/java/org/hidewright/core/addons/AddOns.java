@@ -14,7 +14,7 @@ public interface AddOns {
     List<AddOn> all();
 
     /**
-     * Installs bundles, all of them or none.
+     * Installs bundles, all of them or none. Whoever has them installed says before they start what a bundle may do.
      *
      * @param given jars, folders of jars, and folders that are an unpacked bundle
      * @param replace whether a bundle that is installed already gives way
@@ -34,7 +34,7 @@ public interface AddOns {
     AddOn remove(String name) throws FileTrouble;
 
     /**
-     * Turns a bundle on or off.
+     * Turns a bundle on or off. One that waits is told to start by being turned on.
      *
      * @param name its id, or the name of its file
      * @return the bundle as it was; one that was so already stays so
@@ -49,4 +49,13 @@ public interface AddOns {
      * @return what did not start, and why
      */
     List<Remark> takeEffect();
+
+    /** Indexes that bundles are installed from. */
+    AddOnIndexes indexes();
+
+    /** What a workshop has turned on, as files. */
+    ShopProfiles profiles();
+
+    /** Whose signature an add-on has to carry. */
+    TrustedMakers makers();
 }

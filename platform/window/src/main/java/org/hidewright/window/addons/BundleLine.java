@@ -46,7 +46,7 @@ public record BundleLine(
                 addOn.calculators(),
                 brings.isEmpty() ? texts.text("bundles.nothing") : String.join(", ", brings),
                 state(addOn, texts),
-                addOn.state() == AddOn.State.OFF,
+                addOn.state() == AddOn.State.OFF || addOn.state() == AddOn.State.WAITING,
                 !ours);
     }
 

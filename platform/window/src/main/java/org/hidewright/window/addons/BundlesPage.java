@@ -52,6 +52,7 @@ public final class BundlesPage extends Composite {
      * @param titles what a calculator of an id is called
      * @param work where bundles are started
      * @param jar asks the maker for a jar
+     * @param index shows what an index offers, once the maker has said which
      * @param leave called when the maker has seen enough
      * @param changed called when bundles have come or gone
      */
@@ -63,6 +64,7 @@ public final class BundlesPage extends Composite {
             UnaryOperator<String> titles,
             Executor work,
             Supplier<Optional<Path>> jar,
+            Runnable index,
             Runnable leave,
             Runnable changed) {
         super(parent, SWT.NONE);
@@ -80,7 +82,12 @@ public final class BundlesPage extends Composite {
         tools.words(texts.text("page.back"), "bundles.back", leave);
         turn = tools.words(texts.text("bundles.turn-off"), "bundles.turn", this::turn);
         tools.words(texts.text("bundles.add"), "bundles.add", () -> jar.get().ifPresent(this::add));
+        tools.words(texts.text("bundles.index"), "bundles.index", index);
         tools.words(texts.text("bundles.remove"), "bundles.remove", this::remove);
+        tools.words(
+                texts.text("bundles.undo"),
+                "bundles.undo",
+                () -> change(() -> addOns.indexes().back()));
         told = inks.dress(
                 new Label(this, SWT.WRAP),
                 inks.palette().warning(),
@@ -89,6 +96,13 @@ public final class BundlesPage extends Composite {
         GridData across = new GridData(SWT.FILL, SWT.TOP, true, false);
         across.widthHint = 300;
         told.setLayoutData(across);
+        Label rights = inks.dress(
+                new Label(this, SWT.WRAP), inks.palette().ink(), inks.palette().paper());
+        rights.setData("id", "bundles.rights");
+        rights.setText(texts.text("bundles.rights.help"));
+        GridData said = new GridData(SWT.FILL, SWT.TOP, true, false);
+        said.widthHint = 300;
+        rights.setLayoutData(said);
         table = inks.dress(
                 new Table(this, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL),
                 inks.palette().ink(),

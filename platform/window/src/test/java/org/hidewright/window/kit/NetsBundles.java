@@ -13,8 +13,16 @@ import org.hidewright.core.CoreTexts;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
+import org.hidewright.core.addons.AddOnChange;
+import org.hidewright.core.addons.AddOnChange.Moved;
+import org.hidewright.core.addons.AddOnIndexes;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.addons.Index;
+import org.hidewright.core.addons.Offer;
+import org.hidewright.core.addons.Offer.Standing;
+import org.hidewright.core.addons.ShopProfiles;
+import org.hidewright.core.addons.TrustedMakers;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.catalogue.Installed;
@@ -108,6 +116,72 @@ public final class NetsBundles implements AddOns, Catalogue {
             }
         }
         return remarks;
+    }
+
+    /** One index, wherever it is asked for: it offers cords. What it brings is there with the next effect. */
+    @Override
+    public AddOnIndexes indexes() {
+        return new AddOnIndexes() {
+            @Override
+            public Index write(Path folder) {
+                throw new UnsupportedOperationException();
+            }
+
+            @Override
+            public Index read(Path from) throws FileTrouble {
+                if (from.endsWith("nowhere.xml")) {
+                    throw new FileTrouble(
+                            List.of(Remark.of(
+                                    AddOnNotices.ADD_ON_INDEX_NOT_THERE.with("nowhere.xml", "."), CoreTexts.TEXTS)),
+                            null);
+                }
+                Standing standing = chosen.containsKey("org.example.cords") ? Standing.HERE : Standing.NEW;
+                return new Index(
+                        from,
+                        List.of(new Offer(
+                                "org.example.cords",
+                                "Cords",
+                                "Rope walk",
+                                "1.0.0",
+                                List.of("cord"),
+                                List.of("knots"),
+                                standing,
+                                standing == Standing.HERE ? "1.0.0" : "")));
+            }
+
+            @Override
+            public AddOnChange install(Path from, List<String> names, boolean older) {
+                synchronized (NetsBundles.this) {
+                    NetsBundles.this.install(List.of(), false, false);
+                    return new AddOnChange(
+                            List.of(new Moved(names.get(0), "", "1.0.0", List.of("cord"), false)),
+                            List.of(),
+                            List.of(),
+                            false);
+                }
+            }
+
+            @Override
+            public AddOnChange update(Path from, List<String> names) {
+                return new AddOnChange(List.of(), List.of(), List.of(), false);
+            }
+
+            @Override
+            public AddOnChange back() throws FileTrouble {
+                throw new FileTrouble(
+                        List.of(Remark.of(AddOnNotices.ADD_ON_BACK_NOTHING.with(), CoreTexts.TEXTS)), null);
+            }
+        };
+    }
+
+    @Override
+    public ShopProfiles profiles() {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public TrustedMakers makers() {
+        throw new UnsupportedOperationException();
     }
 
     @Override

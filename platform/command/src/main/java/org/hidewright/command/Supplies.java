@@ -1,0 +1,120 @@
+package org.hidewright.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.hidewright.core.addons.AddOnChange;
+import org.hidewright.core.addons.AddOnChange.Moved;
+import org.hidewright.core.addons.AddOnIndexes;
+import org.hidewright.core.addons.Index;
+import org.hidewright.core.store.FileTrouble;
+
+/** Add-ons from indexes, and shops from files: what is asked for is done, and said. */
+final class Supplies {
+    private final Session session;
+    private final CommandTexts texts;
+
+    Supplies(Session session) {
+        this.session = session;
+        this.texts = session.texts();
+    }
+
+    private AddOnIndexes indexes() {
+        return session.addOns().get().indexes();
+    }
+
+    private Path path(String named) throws BadArgument {
+        return FileText.named(named, session.texts());
+    }
+
+    void index(String folder) throws FileTrouble, BadArgument {
+        Index index = indexes().write(path(folder));
+        session.out()
+                .println(session.texts()
+                        .text(
+                                "addons.indexed",
+                                index.offers().size(),
+                                index.file().toString()));
+        session.out().println(session.texts().text("addons.indexed-more", folder));
+    }
+
+    void offers(String from) throws FileTrouble, BadArgument {
+        new AddOnIndexPrinter(session).print(indexes().read(path(from)), from);
+    }
+
+    void install(String from, List<String> names, boolean older) throws FileTrouble, BadArgument {
+        tell(indexes().install(path(from), names, older), false, true);
+    }
+
+    void update(String from, List<String> names) throws FileTrouble, BadArgument {
+        tell(indexes().update(path(from), names), false, true);
+    }
+
+    void back() throws FileTrouble {
+        tell(indexes().back(), false, true);
+    }
+
+    void apply(String file, boolean only) throws FileTrouble, BadArgument {
+        tell(session.addOns().get().profiles().apply(path(file), only), only, false);
+    }
+
+    void profile(String file, String from) throws FileTrouble, BadArgument {
+        session.addOns().get().profiles().write(path(file), from.isEmpty() ? List.of() : List.of(path(from)));
+        session.out().println(session.texts().text("addons.profile-written", file));
+    }
+
+    /**
+     * Says what a change did.
+     *
+     * @param only whether it was only tried
+     * @param back whether it is worth a line how it is taken back
+     */
+    private void tell(AddOnChange change, boolean only, boolean back) {
+        if (change.isNothing()) {
+            print(texts.text("addons.nothing-to-do"));
+            return;
+        }
+        if (change.strange()) {
+            print(texts.text("addons.rights"));
+            session.out().println();
+        }
+        change.moved().forEach(this::tell);
+        change.on().forEach(id -> print(texts.text("addons.change-on", id)));
+        change.off().forEach(id -> print(texts.text("addons.change-off", id)));
+        session.out().println();
+        Set<String> gone = new TreeSet<>();
+        change.moved().stream()
+                .filter(moved -> moved.now().isEmpty())
+                .forEach(moved -> gone.addAll(moved.calculators()));
+        if (!gone.isEmpty()) {
+            print(texts.text("addons.dormant", String.join(", ", gone)));
+        }
+        print(
+                only
+                        ? texts.text("addons.only-tried")
+                        : back ? texts.text("addons.changed-back") : texts.text("addons.changed"));
+    }
+
+    private void tell(Moved moved) {
+        if (moved.now().isEmpty()) {
+            print(texts.text("addons.change-goes", moved.id(), moved.before()));
+        } else if (moved.before().isEmpty()) {
+            print(
+                    moved.needed()
+                            ? texts.text("addons.change-needed", moved.id(), moved.now())
+                            : texts.text("addons.change-comes", moved.id(), moved.now()));
+        } else {
+            print(texts.text("addons.change-other", moved.id(), moved.before(), moved.now()));
+        }
+        if (!moved.now().isEmpty() && !moved.calculators().isEmpty()) {
+            session.out()
+                    .println("    "
+                            + session.texts().text("addons.calculators", String.join(", ", moved.calculators())));
+        }
+    }
+
+    private void print(String line) {
+        session.out().println(line);
+    }
+}

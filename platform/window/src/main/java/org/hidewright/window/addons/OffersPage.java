@@ -1,0 +1,184 @@
+package org.hidewright.window.addons;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.hidewright.core.addons.AddOnChange;
+import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.addons.Offer;
+import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Tools;
+import org.hidewright.window.words.WindowTexts;
+
+/** What an index offers, each bundle with its maker, what it brings and how it stands to what is here; installed, brought up to date. */
+public final class OffersPage extends Composite {
+    private static final String[] COLUMNS = {"bundles.name", "bundles.maker", "bundles.brings", "bundles.state"};
+    private static final int[] SHARES = {24, 16, 34, 26};
+    private static final int WIDTH = 300;
+    private static final int NARROWEST = 80;
+    private static final int PERCENT = 100;
+    private static final int MARGIN = 12;
+
+    private final Inks inks;
+    private final WindowTexts texts;
+    private final AddOns addOns;
+    private final UnaryOperator<String> titles;
+    private final Executor work;
+    private final Path from;
+    private final Runnable changed;
+    private final Table table;
+    private final Label told;
+    private List<Offer> offers = List.of();
+
+    /** Something that is brought from the index. */
+    private interface Bringing {
+        AddOnChange bring() throws FileTrouble;
+    }
+
+    /**
+     * What came of it.
+     *
+     * @param offers what is offered now; empty where nothing changed
+     */
+    private record Shown(String words, Optional<List<Offer>> offers) {}
+
+    /**
+     * A page of offers.
+     *
+     * @param titles what a calculator of an id is called
+     * @param work where indexes are read and bundles started
+     * @param from the index
+     * @param leave called when the maker has seen enough
+     * @param changed called when bundles have come or gone
+     */
+    public OffersPage(
+            Composite parent,
+            Inks inks,
+            WindowTexts texts,
+            AddOns addOns,
+            UnaryOperator<String> titles,
+            Executor work,
+            Path from,
+            Runnable leave,
+            Runnable changed) {
+        super(parent, SWT.NONE);
+        this.inks = inks;
+        this.texts = texts;
+        this.addOns = addOns;
+        this.titles = titles;
+        this.work = work;
+        this.from = from;
+        this.changed = changed;
+        inks.dress(this, inks.palette().ink(), inks.palette().paper());
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = MARGIN;
+        setLayout(layout);
+        Tools tools = new Tools(this, inks);
+        tools.words(texts.text("page.back"), "offers.back", leave);
+        tools.words(texts.text("offers.install"), "offers.install", this::install);
+        tools.words(
+                texts.text("offers.update"),
+                "offers.update",
+                () -> bring(() -> addOns.indexes().update(from, List.of())));
+        told = label("offers.told", inks.palette().warning());
+        label("offers.rights", inks.palette().ink()).setText(texts.text("bundles.rights.help"));
+        table = inks.dress(
+                new Table(this, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL),
+                inks.palette().ink(),
+                inks.palette().paper());
+        table.setData("id", "offers.lines");
+        table.setHeaderVisible(true);
+        table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        for (String column : COLUMNS) {
+            new TableColumn(table, SWT.LEFT).setText(texts.text(column));
+        }
+        table.addListener(SWT.Resize, event -> widths());
+        bring(() -> new AddOnChange(List.of(), List.of(), List.of(), false));
+    }
+
+    private Label label(String id, int ink) {
+        Label label = inks.dress(new Label(this, SWT.WRAP), ink, inks.palette().paper());
+        label.setData("id", id);
+        GridData across = new GridData(SWT.FILL, SWT.TOP, true, false);
+        across.widthHint = WIDTH;
+        label.setLayoutData(across);
+        return label;
+    }
+
+    private void install() {
+        int index = table.getSelectionIndex();
+        if (index >= 0 && index < offers.size()) {
+            Offer offer = offers.get(index);
+            bring(() -> addOns.indexes().install(from, List.of(offer.id() + "@" + offer.version()), false));
+        }
+    }
+
+    /** Away from the thread of the window: jars are read and looked over, and bundles take their time to start. */
+    private void bring(Bringing bringing) {
+        told.setText("");
+        work.execute(() -> {
+            Shown shown;
+            try {
+                AddOnChange change = bringing.bring();
+                String said = change.isNothing() ? "" : told(addOns.takeEffect());
+                shown = new Shown(said, Optional.of(addOns.indexes().read(from).offers()));
+            } catch (FileTrouble e) {
+                shown = new Shown(told(e.remarks()), Optional.empty());
+            }
+            Shown last = shown;
+            if (!isDisposed()) {
+                getDisplay().asyncExec(() -> show(last));
+            }
+        });
+    }
+
+    private void show(Shown shown) {
+        if (isDisposed()) {
+            return;
+        }
+        told.setText(shown.words());
+        shown.offers().ifPresent(now -> {
+            offers = now;
+            lines();
+            changed.run();
+        });
+        layout();
+    }
+
+    private void lines() {
+        int chosen = Math.max(0, table.getSelectionIndex());
+        table.setItemCount(offers.size());
+        for (int i = 0; i < offers.size(); i++) {
+            OfferLine line = OfferLine.of(offers.get(i), titles, texts);
+            TableItem item = table.getItem(i);
+            item.setText(new String[] {line.name(), line.maker(), line.brings(), line.state()});
+            item.setData("id", offers.get(i).id());
+        }
+        table.setSelection(chosen);
+        widths();
+    }
+
+    private void widths() {
+        int all = table.getClientArea().width;
+        for (int i = 0; i < COLUMNS.length; i++) {
+            table.getColumn(i).setWidth(Math.max(NARROWEST, all * SHARES[i] / PERCENT));
+        }
+    }
+
+    private String told(List<Remark> remarks) {
+        return remarks.stream().map(texts::told).collect(Collectors.joining("\n"));
+    }
+}
