@@ -57,7 +57,9 @@ class KilledChangeTest {
             code = killedBefore(deed, settings);
             assertEquals("", new DecidedChange(() -> {}).apply(settings.toFile()), "deed " + deed);
             Map<String, String> found = ChangedShop.read(settings);
-            assertTrue(found.equals(ChangedShop.OLD) || found.equals(ChangedShop.NEW), "killed before deed " + deed + ": " + found);
+            assertTrue(
+                    found.equals(ChangedShop.OLD) || found.equals(ChangedShop.NEW),
+                    "killed before deed " + deed + ": " + found);
             assertFalse(decided && found.equals(ChangedShop.OLD), "what was decided stays so; deed " + deed);
             decided = found.equals(ChangedShop.NEW);
             assertFalse(Files.exists(settings.resolve("addons-change")));

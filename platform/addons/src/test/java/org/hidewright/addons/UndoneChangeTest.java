@@ -65,7 +65,10 @@ class UndoneChangeTest {
                 return;
             } catch (Killed asByAKill) {
                 assertEquals("", new DecidedChange(() -> {}).apply(settings.toFile()));
-                assertEquals(ChangedShop.OLD, ChangedShop.read(settings), "killed before deed " + killed + " of the undoing");
+                assertEquals(
+                        ChangedShop.OLD,
+                        ChangedShop.read(settings),
+                        "killed before deed " + killed + " of the undoing");
             }
         }
     }
