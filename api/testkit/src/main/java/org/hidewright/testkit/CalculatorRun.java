@@ -39,6 +39,7 @@ public final class CalculatorRun<A extends Record> {
         return new CalculatorRun<>(outcome, taken);
     }
 
+    /** What came of it, refused or answered. */
     public Outcome<A> outcome() {
         return outcome;
     }

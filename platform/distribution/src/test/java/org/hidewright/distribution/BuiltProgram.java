@@ -50,8 +50,9 @@ final class BuiltProgram {
     /** Copies the program into a folder whose name has what scripts and locations like to trip over. */
     static BuiltProgram copyInto(Path scratch) throws IOException {
         Path folder = scratch.resolve("a maker’s bench + one");
+        Path pages = ORIGINAL.resolve("contract/reference"); // nothing of the program reads them
         try (Stream<Path> all = Files.walk(ORIGINAL)) {
-            for (Path path : all.toList()) {
+            for (Path path : all.filter(path -> !path.startsWith(pages)).toList()) {
                 Files.copy(
                         path, folder.resolve(ORIGINAL.relativize(path).toString()), StandardCopyOption.COPY_ATTRIBUTES);
             }

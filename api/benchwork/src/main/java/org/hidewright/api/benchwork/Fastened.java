@@ -36,14 +36,17 @@ public final class Fastened {
         seams.forEach(item::seam);
     }
 
+    /** What is set into the pieces. */
     public List<Fitting> fittings() {
         return fittings;
     }
 
+    /** What is sewn for it. */
     public List<Seam> seams() {
         return seams;
     }
 
+    /** The pieces with what the fastening does to them, and pieces of its own. */
     public List<Piece> pieces() {
         return pieces;
     }

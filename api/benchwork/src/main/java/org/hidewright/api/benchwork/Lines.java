@@ -10,6 +10,7 @@ import org.hidewright.api.geometry.Curve;
 public final class Lines {
     private Lines() {}
 
+    /** A straight line from one point to another, in millimetres. */
     public static Curve straight(double fromX, double fromY, double toX, double toY) {
         return through(Point.of(fromX, fromY), Point.of(toX, toY));
     }

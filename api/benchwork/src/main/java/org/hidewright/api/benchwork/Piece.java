@@ -54,6 +54,7 @@ public final class Piece {
         return new Piece(id, name, outline, thickness);
     }
 
+    /** Its name among the parts. */
     public String id() {
         return id;
     }
@@ -63,6 +64,7 @@ public final class Piece {
         return outline;
     }
 
+    /** Of its leather, in millimetres. */
     public double thickness() {
         return thickness;
     }

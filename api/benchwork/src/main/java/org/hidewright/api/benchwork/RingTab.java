@@ -65,6 +65,7 @@ public final class RingTab {
         return tab;
     }
 
+    /** The strip that goes round the ring. */
     public Piece strip() {
         return strip;
     }

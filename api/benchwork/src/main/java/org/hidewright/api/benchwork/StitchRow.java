@@ -23,6 +23,7 @@ public final class StitchRow {
         return on;
     }
 
+    /** Where it runs. */
     public Curve line() {
         return line;
     }

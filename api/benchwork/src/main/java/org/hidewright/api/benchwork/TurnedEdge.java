@@ -110,6 +110,7 @@ public final class TurnedEdge {
         return pleats;
     }
 
+    /** What is turned over, in millimetres. */
     public double turn() {
         return turn;
     }

@@ -43,6 +43,7 @@ public final class ZipWindow {
         return length;
     }
 
+    /** Of the window, in millimetres. */
     public double width() {
         return width;
     }

@@ -19,18 +19,22 @@ public final class Formula {
         this.source = Objects.requireNonNull(source, "source");
     }
 
+    /** A formula, written in symbols that each stand alone, such as {@code L = 2 · t}. */
     public static Formula of(String key, String symbols, Source source) {
         return new Formula(key, symbols, source);
     }
 
+    /** Its key: the text {@code formula.KEY} is its name. */
     public String key() {
         return key;
     }
 
+    /** As it is written in symbols. */
     public String symbols() {
         return symbols;
     }
 
+    /** Where it comes from. */
     public Source source() {
         return source;
     }

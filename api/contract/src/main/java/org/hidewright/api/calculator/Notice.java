@@ -15,6 +15,7 @@ public final class Notice {
         this.args = args;
     }
 
+    /** What it is, with the key of its texts. */
     public NoticeKind kind() {
         return kind;
     }

@@ -31,18 +31,22 @@ public final class NoticeKind {
         this.key = Objects.requireNonNull(key, "key");
     }
 
+    /** A kind of notice that there is no answer. */
     public static NoticeKind stop(String key) {
         return new NoticeKind(Severity.STOP, key);
     }
 
+    /** A kind of notice of what should be mended before cutting. */
     public static NoticeKind check(String key) {
         return new NoticeKind(Severity.CHECK, key);
     }
 
+    /** A kind of notice that somebody can be hurt. */
     public static NoticeKind caution(String key) {
         return new NoticeKind(Severity.CAUTION, key);
     }
 
+    /** A kind of notice of what is worth knowing. */
     public static NoticeKind note(String key) {
         return new NoticeKind(Severity.NOTE, key);
     }
@@ -61,10 +65,12 @@ public final class NoticeKind {
         return new Notice(this, Objects.requireNonNull(place, "place"), List.of(args));
     }
 
+    /** How much it matters. */
     public Severity severity() {
         return severity;
     }
 
+    /** Its key: its texts are {@code notice.KEY.what}, {@code .why} and {@code .next}. */
     public String key() {
         return key;
     }

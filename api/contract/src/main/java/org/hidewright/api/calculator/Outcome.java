@@ -20,6 +20,7 @@ public final class Outcome<A> {
         this.notices = notices;
     }
 
+    /** Answers, and nothing to tell beside them. */
     public static <A> Outcome<A> of(A answers) {
         return of(answers, List.of());
     }
@@ -63,10 +64,12 @@ public final class Outcome<A> {
         return Optional.ofNullable(answers);
     }
 
+    /** Whether there are no answers. */
     public boolean refused() {
         return answers == null;
     }
 
+    /** What is told beside the answers, or why there are none. */
     public List<Notice> notices() {
         return notices;
     }

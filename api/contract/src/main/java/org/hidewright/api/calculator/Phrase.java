@@ -18,6 +18,7 @@ public final class Phrase {
         this.args = args;
     }
 
+    /** A text by its key, {@code phrase.KEY}, and what fills its places. */
     public static Phrase of(String key, Object... args) {
         return new Phrase(Objects.requireNonNull(key, "key"), List.of(args));
     }
@@ -27,6 +28,7 @@ public final class Phrase {
         return key;
     }
 
+    /** What fills the places of its text, in their order. */
     public List<Object> args() {
         return args;
     }

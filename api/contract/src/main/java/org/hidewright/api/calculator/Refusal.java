@@ -17,6 +17,7 @@ public final class Refusal extends Exception {
         this.notice = Objects.requireNonNull(notice, "notice");
     }
 
+    /** Why there is no answer. */
     public Notice notice() {
         return notice;
     }

@@ -29,14 +29,17 @@ public final class Source {
         this.kind = Objects.requireNonNull(kind, "kind");
     }
 
+    /** A source, with what it really is. */
     public static Source of(String key, Kind kind) {
         return new Source(key, kind);
     }
 
+    /** Its key: the text {@code source.KEY} says what it is. */
     public String key() {
         return key;
     }
 
+    /** What kind of source it is. */
     public Kind kind() {
         return kind;
     }

@@ -47,6 +47,7 @@ public final class Answer extends Field {
         return step > 0 ? OptionalDouble.of(step) : OptionalDouble.empty();
     }
 
+    /** In which direction it is rounded where it is shown. */
     public Rounding rounding() {
         return rounding;
     }

@@ -12,6 +12,7 @@ public final class Chosen {
         this.values = Objects.requireNonNull(values, "values");
     }
 
+    /** A choice of one variant, by its key, with the values of its questions. */
     public static Chosen of(String variant, Values values) {
         return new Chosen(variant, values);
     }
@@ -21,6 +22,7 @@ public final class Chosen {
         return variant;
     }
 
+    /** The values of the questions of the variant that was chosen. */
     public Values values() {
         return values;
     }

@@ -44,26 +44,32 @@ public final class Declaration {
         return id;
     }
 
+    /** Goes up when a question changes its meaning. */
     public int version() {
         return version;
     }
 
+    /** In the order declared. */
     public List<Question> questions() {
         return questions;
     }
 
+    /** In the order declared. */
     public List<Answer> answers() {
         return answers;
     }
 
+    /** What answers are worked out by. */
     public List<Formula> formulas() {
         return formulas;
     }
 
+    /** What may be told beside the answers, or in place of them. */
     public List<NoticeKind> notices() {
         return notices;
     }
 
+    /** Keys of texts that may stand among the answers. */
     public List<String> phrases() {
         return phrases;
     }
@@ -73,10 +79,12 @@ public final class Declaration {
         return sources;
     }
 
+    /** The question with a key, of the outermost ones; empty where there is none. */
     public Optional<Question> question(String key) {
         return questions.stream().filter(question -> question.key().equals(key)).findFirst();
     }
 
+    /** The answer with a key; empty where there is none. */
     public Optional<Answer> answer(String key) {
         return answers.stream().filter(answer -> answer.key().equals(key)).findFirst();
     }
@@ -97,6 +105,7 @@ public final class Declaration {
         return id + ".title";
     }
 
+    /** Message key of the one line that says what it is for. */
     public String purposeKey() {
         return id + ".purpose";
     }

@@ -7,6 +7,7 @@ import org.osgi.annotation.versioning.ProviderType;
 /** A calculator as the host sees it: a declaration, a function over values, and texts. */
 @ProviderType
 public interface DeclaredCalculator {
+    /** What it asks, answers and may tell. */
     Declaration declaration();
 
     /**
@@ -16,5 +17,6 @@ public interface DeclaredCalculator {
      */
     Outcome<Values> work(Values questions, Working working);
 
+    /** Where the words for all of it are found. */
     Texts texts();
 }

@@ -32,10 +32,12 @@ public abstract sealed class Field permits Question, Answer {
         return labelKey;
     }
 
+    /** Message key of its one line of help. */
     public final String helpKey() {
         return labelKey + ".help";
     }
 
+    /** What it holds; of a list or a table that it is one. */
     public final Kind kind() {
         return kind;
     }

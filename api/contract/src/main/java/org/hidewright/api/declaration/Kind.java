@@ -5,12 +5,19 @@ import org.hidewright.api.measure.Dimension;
 
 /** The kinds of question and answer; the host owns one reader, one editor and one printer for each. */
 public enum Kind {
+    /** A length or thickness. */
     LENGTH(Dimension.LENGTH),
+    /** An angle. */
     ANGLE(Dimension.ANGLE),
+    /** An area. */
     AREA(Dimension.AREA),
+    /** A mass. */
     MASS(Dimension.MASS),
+    /** Mass for a volume. */
     DENSITY(Dimension.DENSITY),
+    /** A volume. */
     VOLUME(Dimension.VOLUME),
+    /** How long something takes. */
     DURATION(Dimension.DURATION),
     /** An amount of money; its unit is its currency, which is not declared. */
     MONEY(Dimension.MONEY),
@@ -22,7 +29,9 @@ public enum Kind {
     SIZE(null),
     /** One of several keys, a {@code String}. */
     CHOICE(null),
+    /** Yes or no. */
     FLAG(null),
+    /** Any text. */
     TEXT(null),
     /** A day, a {@code LocalDate}, typed as ISO 8601 writes it: {@code 2026-03-01}. */
     DATE(null),

@@ -10,10 +10,12 @@ public final class Option {
         this.labelKey = labelKey;
     }
 
+    /** What is written in project files. */
     public String key() {
         return key;
     }
 
+    /** Message key of its label. */
     public String labelKey() {
         return labelKey;
     }

@@ -23,6 +23,7 @@ public final class Values {
         this.entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
     }
 
+    /** Values by the keys of their questions. */
     public static Values of(Map<String, ?> entries) {
         return new Values("", new LinkedHashMap<>(entries));
     }
@@ -37,10 +38,12 @@ public final class Values {
         return rowId;
     }
 
+    /** By key, in the order of the questions; one that stays open is not there. */
     public Map<String, Object> entries() {
         return entries;
     }
 
+    /** The value of one question; empty where it stays open. */
     public Optional<Object> get(String key) {
         return Optional.ofNullable(entries.get(key));
     }

@@ -14,14 +14,17 @@ public final class Variant {
         this.questions = List.copyOf(questions);
     }
 
+    /** What is written in project files. */
     public String key() {
         return key;
     }
 
+    /** Message key of its label. */
     public String labelKey() {
         return labelKey;
     }
 
+    /** What is asked where it is chosen. */
     public List<Question> questions() {
         return questions;
     }

@@ -33,14 +33,17 @@ public final class BigAnswer implements Block {
         return new BigAnswer(label, value, unit, fromTo, text);
     }
 
+    /** What it is, in words. */
     public String label() {
         return label;
     }
 
+    /** The number as it is printed. */
     public String value() {
         return value;
     }
 
+    /** Its unit as it is printed; empty where it has none. */
     public String unit() {
         return unit;
     }

@@ -11,14 +11,17 @@ public final class Checks implements Block {
         this.checks = List.copyOf(checks);
     }
 
+    /** A block of these, in their order. */
     public static Checks of(List<Check> checks) {
         return new Checks(checks);
     }
 
+    /** A block of these, in their order. */
     public static Checks of(Check... checks) {
         return of(List.of(checks));
     }
 
+    /** In the order they are printed. */
     public List<Check> checks() {
         return checks;
     }
@@ -51,22 +54,27 @@ public final class Checks implements Block {
             return new Check(severity, severityText, what, why, next);
         }
 
+        /** How much it matters. */
         public Severity severity() {
             return severity;
         }
 
+        /** The same in words, as it is printed before the rest. */
         public String severityText() {
             return severityText;
         }
 
+        /** What is the matter. */
         public String what() {
             return what;
         }
 
+        /** Why it matters. */
         public String why() {
             return why;
         }
 
+        /** What to do. */
         public String next() {
             return next;
         }

@@ -38,10 +38,12 @@ public final class Document {
         return new Builder(project, title);
     }
 
+    /** What stands at its head. */
     public String title() {
         return title;
     }
 
+    /** The name of the project it is of. */
     public String project() {
         return project;
     }
@@ -66,10 +68,12 @@ public final class Document {
         return pageText.replace("{0}", Integer.toString(page)).replace("{1}", Integer.toString(pages));
     }
 
+    /** The language it is written in. */
     public Locale language() {
         return language;
     }
 
+    /** In the order they are printed. */
     public List<Section> sections() {
         return sections;
     }
@@ -118,11 +122,13 @@ public final class Document {
             return this;
         }
 
+        /** Adds a section behind the others. */
         public Builder section(Section section) {
             sections.add(Objects.requireNonNull(section, "section"));
             return this;
         }
 
+        /** Adds sections behind the others, in their order. */
         public Builder sections(List<Section> more) {
             more.forEach(this::section);
             return this;

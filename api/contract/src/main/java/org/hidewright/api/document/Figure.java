@@ -36,6 +36,7 @@ public final class Figure implements Block {
         return new Figure(drawing, caption, trueSize, reduced);
     }
 
+    /** What is shown. */
     public Drawing drawing() {
         return drawing;
     }
@@ -45,6 +46,7 @@ public final class Figure implements Block {
         return caption;
     }
 
+    /** Whether it is printed in true size, not made to fit. */
     public boolean isTrueSize() {
         return !trueSize.isEmpty();
     }

@@ -22,14 +22,17 @@ public final class JobView {
         this.slips = List.copyOf(slips);
     }
 
+    /** A job as it is shown to whoever adds to its papers. */
     public static JobView of(String project, Locale language, List<Slip> slips) {
         return new JobView(project, language, slips);
     }
 
+    /** The name of the project. */
     public String project() {
         return project;
     }
 
+    /** The language that sections are asked for in. */
     public Locale language() {
         return language;
     }
@@ -47,13 +50,16 @@ public final class JobView {
                 .toList();
     }
 
+    /** The slip with an id; empty where there is none. */
     public Optional<Slip> slip(String id) {
         return slips.stream().filter(slip -> slip.id().equals(id)).findFirst();
     }
 
     /** Where a slip stands. More may be added. */
     public enum State {
+        /** It has answers. */
         WORKED,
+        /** It was refused; the notices say why. */
         REFUSED,
         /** Waits for the answer of another slip. */
         WAITING,
@@ -81,22 +87,27 @@ public final class JobView {
             notices = List.copyOf(from.notices);
         }
 
+        /** A slip to be put together. */
         public static Builder of(String id, String calculatorId, String title, State state) {
             return new Builder(id, calculatorId, title, state);
         }
 
+        /** Its id in the project. */
         public String id() {
             return id;
         }
 
+        /** Id of the calculator that it asks. */
         public String calculatorId() {
             return calculatorId;
         }
 
+        /** What it is called. */
         public String title() {
             return title;
         }
 
+        /** How it stands. */
         public State state() {
             return state;
         }
@@ -111,6 +122,7 @@ public final class JobView {
             return answers;
         }
 
+        /** What is told of it, in words. */
         public List<Checks.Check> notices() {
             return notices;
         }
@@ -132,21 +144,25 @@ public final class JobView {
                 this.state = Objects.requireNonNull(state, "state");
             }
 
+            /** Adds what was asked, with what it was worked from. */
             public Builder question(String key, Answer asked) {
                 questions.put(Objects.requireNonNull(key, "key"), Objects.requireNonNull(asked, "asked"));
                 return this;
             }
 
+            /** Adds an answer. */
             public Builder answer(String key, Answer answer) {
                 answers.put(Objects.requireNonNull(key, "key"), Objects.requireNonNull(answer, "answer"));
                 return this;
             }
 
+            /** Adds something that is told. */
             public Builder notice(Checks.Check notice) {
                 notices.add(Objects.requireNonNull(notice, "notice"));
                 return this;
             }
 
+            /** The slip as it was put together. */
             public Slip build() {
                 return new Slip(this);
             }
@@ -193,14 +209,17 @@ public final class JobView {
             return new Answer(label, value, "", OptionalDouble.empty(), rows);
         }
 
+        /** What it is, in the language asked for. */
         public String label() {
             return label;
         }
 
+        /** The value as it is printed. */
         public String value() {
             return value;
         }
 
+        /** Its unit as it is printed; empty where it has none. */
         public String unit() {
             return unit;
         }
@@ -241,6 +260,7 @@ public final class JobView {
             return id;
         }
 
+        /** The cells by the keys of their columns. */
         public Map<String, Answer> cells() {
             return cells;
         }

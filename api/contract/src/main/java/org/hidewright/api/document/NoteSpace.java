@@ -20,10 +20,12 @@ public final class NoteSpace implements Block {
         return new NoteSpace(label, lines);
     }
 
+    /** What is to be written there. */
     public String label() {
         return label;
     }
 
+    /** How many lines are left free. */
     public int lines() {
         return lines;
     }

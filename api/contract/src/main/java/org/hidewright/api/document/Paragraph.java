@@ -12,6 +12,7 @@ public final class Paragraph implements Block {
         this.quiet = quiet;
     }
 
+    /** A paragraph of a text that is printed as it stands. */
     public static Paragraph of(String text) {
         return new Paragraph(text, false);
     }
@@ -21,10 +22,12 @@ public final class Paragraph implements Block {
         return new Paragraph(text, true);
     }
 
+    /** As it is printed. */
     public String text() {
         return text;
     }
 
+    /** Whether it stands back behind what is around it. */
     public boolean isQuiet() {
         return quiet;
     }

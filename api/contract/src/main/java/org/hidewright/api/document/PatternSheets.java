@@ -15,6 +15,7 @@ public final class PatternSheets implements Block {
      * @param name said on each of its sheets
      */
     public record Pattern(String name, Drawing drawing) {
+        /** Everything is there. */
         public Pattern {
             Objects.requireNonNull(name, "name");
             Objects.requireNonNull(drawing, "drawing");
@@ -46,14 +47,17 @@ public final class PatternSheets implements Block {
         return new PatternSheets(patterns, trueSize, behind, tile);
     }
 
+    /** What is laid on the sheets. */
     public List<Pattern> patterns() {
         return patterns;
     }
 
+    /** Said beside the squares: what they must measure, and how to print. */
     public String trueSizeText() {
         return trueSize;
     }
 
+    /** Said at the head of a sheet so full that the squares stand pale behind the pattern. */
     public String behindText() {
         return behind;
     }

@@ -29,6 +29,7 @@ public final class Section {
         return new Section(id, title, false, false, List.copyOf(blocks));
     }
 
+    /** A section of blocks, in their order. */
     public static Section of(String id, String title, Block... blocks) {
         return of(id, title, List.of(blocks));
     }
@@ -47,22 +48,27 @@ public final class Section {
         return new Section(id, title, newPage, true, blocks);
     }
 
+    /** Its key, the same in every language; of a contributed section it begins with the bundle’s name. */
     public String id() {
         return id;
     }
 
+    /** What stands over it. */
     public String title() {
         return title;
     }
 
+    /** Whether it begins on a new page. */
     public boolean startsPage() {
         return newPage;
     }
 
+    /** Whether it is a document of its own beside the job card. */
     public boolean standsApart() {
         return apart;
     }
 
+    /** In the order they are printed. */
     public List<Block> blocks() {
         return blocks;
     }

@@ -11,14 +11,17 @@ public final class Sources implements Block {
         this.entries = List.copyOf(entries);
     }
 
+    /** A list of these, in their order. */
     public static Sources of(List<Entry> entries) {
         return new Sources(entries);
     }
 
+    /** A list of these, in their order. */
     public static Sources of(Entry... entries) {
         return of(List.of(entries));
     }
 
+    /** In the order they are printed. */
     public List<Entry> entries() {
         return entries;
     }
@@ -42,10 +45,12 @@ public final class Sources implements Block {
             return new Entry(kind, text);
         }
 
+        /** What kind of source it is, in words. */
         public String kind() {
             return kind;
         }
 
+        /** What the source is. */
         public String text() {
             return text;
         }

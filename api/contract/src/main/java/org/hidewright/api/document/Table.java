@@ -8,7 +8,9 @@ import java.util.Objects;
 public final class Table implements Block {
     /** Where the texts of a column stand. */
     public enum Align {
+        /** At the beginning of its column. */
         START,
+        /** In the middle of its column. */
         CENTRE,
         /** For numbers. */
         END
@@ -33,6 +35,7 @@ public final class Table implements Block {
         }
     }
 
+    /** A table to be filled, without a column. */
     public static Builder builder() {
         return new Builder();
     }
@@ -42,10 +45,12 @@ public final class Table implements Block {
         return caption;
     }
 
+    /** From left to right. */
     public List<Column> columns() {
         return columns;
     }
 
+    /** Cells from left to right, row by row, as they are printed. */
     public List<List<String>> rows() {
         return rows;
     }
@@ -60,10 +65,12 @@ public final class Table implements Block {
             this.align = Objects.requireNonNull(align, "align");
         }
 
+        /** What stands over it. */
         public String title() {
             return title;
         }
 
+        /** How its cells stand. */
         public Align align() {
             return align;
         }
@@ -84,6 +91,7 @@ public final class Table implements Block {
             return this;
         }
 
+        /** Adds a column behind the others. */
         public Builder column(String title, Align align) {
             columns.add(new Column(title, align));
             return this;
@@ -99,11 +107,13 @@ public final class Table implements Block {
             return column(title, Align.END);
         }
 
+        /** Adds a row with a cell for each column. */
         public Builder row(List<String> cells) {
             rows.add(List.copyOf(cells));
             return this;
         }
 
+        /** Adds a row with a cell for each column. */
         public Builder row(String... cells) {
             return row(List.of(cells));
         }

@@ -11,14 +11,17 @@ public final class TickList implements Block {
         this.steps = List.copyOf(steps);
     }
 
+    /** A list of these, in the order they are done. */
     public static TickList of(List<Step> steps) {
         return new TickList(steps);
     }
 
+    /** A list of these, in the order they are done. */
     public static TickList of(Step... steps) {
         return of(List.of(steps));
     }
 
+    /** In the order they are done. */
     public List<Step> steps() {
         return steps;
     }
@@ -33,6 +36,7 @@ public final class TickList implements Block {
             this.detail = Objects.requireNonNull(detail, "detail");
         }
 
+        /** A step that says all by itself. */
         public static Step of(String text) {
             return new Step(text, "");
         }
@@ -42,10 +46,12 @@ public final class TickList implements Block {
             return new Step(text, detail);
         }
 
+        /** What is done. */
         public String text() {
             return text;
         }
 
+        /** How it is done; empty where nothing needs to be said. */
         public String detail() {
             return detail;
         }

@@ -11,14 +11,17 @@ public final class Working implements Block {
         this.lines = List.copyOf(lines);
     }
 
+    /** A working of these lines. */
     public static Working of(List<Line> lines) {
         return new Working(lines);
     }
 
+    /** A working of these lines. */
     public static Working of(Line... lines) {
         return of(List.of(lines));
     }
 
+    /** In the order they were worked. */
     public List<Line> lines() {
         return lines;
     }
@@ -52,22 +55,27 @@ public final class Working implements Block {
             return new Line(what, formula, numbers, result, source);
         }
 
+        /** What was worked out. */
         public String what() {
             return what;
         }
 
+        /** The formula in symbols; empty for a line without one. */
         public String formula() {
             return formula;
         }
 
+        /** The same with the numbers put in. */
         public String numbers() {
             return numbers;
         }
 
+        /** What came of it. */
         public String result() {
             return result;
         }
 
+        /** Where the formula comes from. */
         public String source() {
             return source;
         }

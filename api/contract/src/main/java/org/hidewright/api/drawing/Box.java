@@ -39,26 +39,32 @@ public final class Box extends Value {
         return new Box(minX - marginMm, minY - marginMm, maxX + marginMm, maxY + marginMm);
     }
 
+    /** The left edge, in millimetres. */
     public double minX() {
         return minX;
     }
 
+    /** The lower edge, in millimetres. */
     public double minY() {
         return minY;
     }
 
+    /** The right edge, in millimetres. */
     public double maxX() {
         return maxX;
     }
 
+    /** The upper edge, in millimetres. */
     public double maxY() {
         return maxY;
     }
 
+    /** From the left edge to the right, in millimetres. */
     public double width() {
         return maxX - minX;
     }
 
+    /** From the lower edge to the upper, in millimetres. */
     public double height() {
         return maxY - minY;
     }

@@ -30,10 +30,12 @@ public final class Circle extends Value implements Shape {
         return role;
     }
 
+    /** Its middle. */
     public Point centre() {
         return centre;
     }
 
+    /** Across, in millimetres. */
     public double diameter() {
         return diameter;
     }

@@ -58,14 +58,17 @@ public final class DimensionLine extends Value implements Shape {
         return Role.NOTE;
     }
 
+    /** Where what is measured begins. */
     public Point from() {
         return from;
     }
 
+    /** Where what is measured ends. */
     public Point to() {
         return to;
     }
 
+    /** How far beside the two places the line is drawn, in millimetres on paper; positive is to the left on the way from the first to the second. */
     public double offset() {
         return offset;
     }

@@ -23,10 +23,12 @@ public final class Drawing extends Value {
         return new Drawing(List.copyOf(shapes));
     }
 
+    /** A drawing to be made, with nothing on it. */
     public static Builder builder() {
         return new Builder();
     }
 
+    /** In the order they were added; later ones lie over earlier ones. */
     public List<Shape> shapes() {
         return shapes;
     }
@@ -60,43 +62,53 @@ public final class Drawing extends Value {
 
         private Builder() {}
 
+        /** Adds a shape over the others. */
         public Builder add(Shape shape) {
             shapes.add(Objects.requireNonNull(shape, "shape"));
             return this;
         }
 
+        /** A straight line. */
         public Builder line(Role role, Point from, Point to) {
             return add(Path.line(role, from, to));
         }
 
+        /** A rectangle; sides in millimetres. */
         public Builder rectangle(Role role, Point lowerLeft, double widthMm, double heightMm) {
             return add(Path.rectangle(role, lowerLeft, widthMm, heightMm));
         }
 
+        /** A hole to be punched or drilled; its diameter in millimetres. */
         public Builder hole(Point centre, double diameterMm) {
             return add(Circle.hole(centre, diameterMm));
         }
 
+        /** A text that is printed as it stands; the height of its letters in millimetres. */
         public Builder label(String text, Point at, Anchor anchor, double heightMm) {
             return add(Label.of(text, at, anchor, heightMm));
         }
 
+        /** A line that tells how far two points are apart, with a text that is printed as it stands; lengths in millimetres. */
         public Builder dimension(Point from, Point to, double offsetMm, String text, double heightMm) {
             return add(DimensionLine.of(from, to, offsetMm, text, heightMm));
         }
 
+        /** The same with a phrase, which is printed in the language asked for. */
         public Builder label(Phrase phrase, Point at, Anchor anchor, double heightMm) {
             return add(Label.of(phrase, at, anchor, heightMm));
         }
 
+        /** The same with a quantity, which is printed in the maker’s units. */
         public Builder label(Quantity<?> value, Point at, Anchor anchor, double heightMm) {
             return add(Label.of(value, at, anchor, heightMm));
         }
 
+        /** The same with a quantity, which is printed in the maker’s units. */
         public Builder dimension(Point from, Point to, double offsetMm, Quantity<?> value, double heightMm) {
             return add(DimensionLine.of(from, to, offsetMm, value, heightMm));
         }
 
+        /** The same with a phrase, which is printed in the language asked for. */
         public Builder dimension(Point from, Point to, double offsetMm, Phrase phrase, double heightMm) {
             return add(DimensionLine.of(from, to, offsetMm, phrase, heightMm));
         }

@@ -87,10 +87,12 @@ public final class Label extends Value implements Shape {
         return words instanceof String ? this : new Label(wording.apply(words), at, anchor, height, turn);
     }
 
+    /** Where it stands. */
     public Point at() {
         return at;
     }
 
+    /** Which point of the text lies where it stands. */
     public Anchor anchor() {
         return anchor;
     }

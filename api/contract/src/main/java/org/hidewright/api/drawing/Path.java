@@ -68,6 +68,7 @@ public final class Path extends Value implements Shape {
         return segments;
     }
 
+    /** Whether it ends where it begins. */
     public boolean isClosed() {
         return closed;
     }
@@ -106,10 +107,12 @@ public final class Path extends Value implements Shape {
             return pen;
         }
 
+        /** Straight on to a point. */
         public Builder lineTo(Point end) {
             return add(new Segment.Line(pen, Objects.requireNonNull(end, "end")));
         }
 
+        /** Straight on to a point, in millimetres. */
         public Builder lineTo(double xMm, double yMm) {
             return lineTo(Point.of(xMm, yMm));
         }
@@ -123,6 +126,7 @@ public final class Path extends Value implements Shape {
             return add(new Segment.Arc(pen, centre, sweepRad));
         }
 
+        /** On to an end by a cubic Bézier curve with two control points. */
         public Builder cubicTo(Point control1, Point control2, Point end) {
             return add(new Segment.Cubic(
                     pen,

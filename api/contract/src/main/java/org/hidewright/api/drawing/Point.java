@@ -22,18 +22,22 @@ public final class Point extends Value {
         return new Point(x + distanceMm * Math.cos(directionRad), y + distanceMm * Math.sin(directionRad));
     }
 
+    /** The point that lies so far to the right and up, in millimetres. */
     public Point plus(double dxMm, double dyMm) {
         return new Point(x + dxMm, y + dyMm);
     }
 
+    /** To the right, in millimetres. */
     public double x() {
         return x;
     }
 
+    /** Up, in millimetres. */
     public double y() {
         return y;
     }
 
+    /** How far another lies away, in millimetres. */
     public double distanceTo(Point other) {
         double dx = other.x - x;
         double dy = other.y - y;

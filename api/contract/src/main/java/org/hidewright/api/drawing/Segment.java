@@ -5,8 +5,10 @@ import java.util.Objects;
 
 /** One stretch of a path, from a start to an end: a line, an arc of a circle, or a cubic Bézier curve. */
 public sealed interface Segment {
+    /** Where it begins. */
     Point start();
 
+    /** Where it ends. */
     Point end();
 
     /** The smallest box round the stretch itself, not round its control points. */
@@ -89,10 +91,12 @@ public sealed interface Segment {
             this.end = centre.towards(startAngle + sweep, radius);
         }
 
+        /** The middle of its circle. */
         public Point centre() {
             return centre;
         }
 
+        /** Of its circle, in millimetres. */
         public double radius() {
             return radius;
         }
@@ -153,10 +157,12 @@ public sealed interface Segment {
             return start;
         }
 
+        /** What it heads for where it begins. */
         public Point control1() {
             return control1;
         }
 
+        /** What it comes from where it ends. */
         public Point control2() {
             return control2;
         }

@@ -26,10 +26,12 @@ public final class Edge {
         return new Edge(id, kind, fromMm, toMm);
     }
 
+    /** Its name among the edges of the part. */
     public String id() {
         return id;
     }
 
+    /** One word for all edges that are finished alike. */
     public String kind() {
         return kind;
     }

@@ -29,14 +29,17 @@ public final class Fitting {
         return new Fitting(id, name, holes);
     }
 
+    /** Its name among the fittings of the item. */
     public String id() {
         return id;
     }
 
+    /** What it is, as it is printed. */
     public String name() {
         return name;
     }
 
+    /** The holes it goes through, in the order of the stack, the side that is seen first. */
     public List<OnPart> holes() {
         return holes;
     }

@@ -33,10 +33,12 @@ public final class Fold {
         return new Fold(id, line, insideRadiusMm, outside);
     }
 
+    /** Its name among the folds of the part. */
     public String id() {
         return id;
     }
 
+    /** Where the part is folded. */
     public Path line() {
         return line;
     }
@@ -46,6 +48,7 @@ public final class Fold {
         return insideRadius;
     }
 
+    /** The face that is seen when it is folded. */
     public Face outside() {
         return outside;
     }

@@ -20,10 +20,12 @@ public final class Hole {
         return new Hole(id, centre, diameterMm);
     }
 
+    /** Its name among the holes of the part. */
     public String id() {
         return id;
     }
 
+    /** Its middle. */
     public Point centre() {
         return centre;
     }

@@ -49,18 +49,22 @@ public final class Item {
         }
     }
 
+    /** An item to be made, without a part. */
     public static Builder builder() {
         return new Builder();
     }
 
+    /** What is cut, in the order it was added. */
     public List<Part> parts() {
         return parts;
     }
 
+    /** What is sewn. */
     public List<Seam> seams() {
         return seams;
     }
 
+    /** Its fasteners. */
     public List<Fitting> fittings() {
         return fittings;
     }
@@ -70,10 +74,12 @@ public final class Item {
         return operations;
     }
 
+    /** The part with an id; empty where there is none. */
     public Optional<Part> part(String id) {
         return parts.stream().filter(part -> part.id().equals(id)).findFirst();
     }
 
+    /** The stitch line of a part; empty where there is none of that name. */
     public Optional<StitchLine> stitchLine(OnPart on) {
         return part(on.part()).stream()
                 .flatMap(part -> part.stitchLines().stream())
@@ -81,6 +87,7 @@ public final class Item {
                 .findFirst();
     }
 
+    /** The hole of a part; empty where there is none of that name. */
     public Optional<Hole> hole(OnPart on) {
         return part(on.part()).stream()
                 .flatMap(part -> part.holes().stream())
@@ -116,21 +123,25 @@ public final class Item {
 
         private Builder() {}
 
+        /** Adds a part. */
         public Builder part(Part part) {
             parts.add(Objects.requireNonNull(part, "part"));
             return this;
         }
 
+        /** Adds a seam. */
         public Builder seam(Seam seam) {
             seams.add(Objects.requireNonNull(seam, "seam"));
             return this;
         }
 
+        /** Adds a fastener. */
         public Builder fitting(Fitting fitting) {
             fittings.add(Objects.requireNonNull(fitting, "fitting"));
             return this;
         }
 
+        /** Adds an operation. */
         public Builder operation(Operation operation) {
             operations.add(Objects.requireNonNull(operation, "operation"));
             return this;

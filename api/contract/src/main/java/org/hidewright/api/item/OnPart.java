@@ -7,6 +7,7 @@ package org.hidewright.api.item;
  * @param id of what is on it
  */
 public record OnPart(String part, String id) {
+    /** Neither is empty. */
     public OnPart {
         Ids.of(part);
         Ids.of(id);

@@ -33,10 +33,12 @@ public final class Operation {
         return new Builder(id, what);
     }
 
+    /** Its name among the operations of the item. */
     public String id() {
         return id;
     }
 
+    /** What is done, as it is printed. */
     public String what() {
         return what;
     }
@@ -106,31 +108,37 @@ public final class Operation {
             this.what = Ids.of(what);
         }
 
+        /** Adds ids of the parts, seams and fittings it is done on. */
         public Builder on(List<String> ids) {
             on.addAll(ids);
             return this;
         }
 
+        /** Adds ids of operations that must be done before. */
         public Builder after(List<String> ids) {
             after.addAll(ids);
             return this;
         }
 
+        /** What it is done with. */
         public Builder tool(String name) {
             this.tool = Objects.requireNonNull(name, "name");
             return this;
         }
 
+        /** How long hands are at it. */
         public Builder handsOn(Duration time) {
             this.handsOn = Objects.requireNonNull(time, "time");
             return this;
         }
 
+        /** How long what comes after has to wait at least. */
         public Builder leastWait(Duration time) {
             this.leastWait = Objects.requireNonNull(time, "time");
             return this;
         }
 
+        /** How long what comes after may wait at most. */
         public Builder mostWait(Duration time) {
             this.mostWait = Objects.requireNonNull(time, "time");
             return this;

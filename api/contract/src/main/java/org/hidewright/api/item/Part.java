@@ -61,10 +61,12 @@ public final class Part {
         return new Builder(id, name, outline);
     }
 
+    /** Its name among the parts of the item. */
     public String id() {
         return id;
     }
 
+    /** What it is called where it is printed. */
     public String name() {
         return name;
     }
@@ -89,18 +91,22 @@ public final class Part {
         return cutOuts;
     }
 
+    /** Its holes. */
     public List<Hole> holes() {
         return holes;
     }
 
+    /** Where it is sewn. */
     public List<StitchLine> stitchLines() {
         return stitchLines;
     }
 
+    /** Where it is folded. */
     public List<Fold> folds() {
         return folds;
     }
 
+    /** Its edges where they are named. */
     public List<Edge> edges() {
         return edges;
     }
@@ -219,6 +225,7 @@ public final class Part {
             return path;
         }
 
+        /** What leather it is cut from, as it is called. */
         public Builder leather(String called) {
             this.leather = Objects.requireNonNull(called, "leather");
             return this;
@@ -240,21 +247,25 @@ public final class Part {
             return this;
         }
 
+        /** Adds a hole. */
         public Builder hole(Hole hole) {
             holes.add(Objects.requireNonNull(hole, "hole"));
             return this;
         }
 
+        /** Adds a stitch line. */
         public Builder stitchLine(StitchLine line) {
             stitchLines.add(Objects.requireNonNull(line, "line"));
             return this;
         }
 
+        /** Adds a fold. */
         public Builder fold(Fold fold) {
             folds.add(Objects.requireNonNull(fold, "fold"));
             return this;
         }
 
+        /** Adds a name for a stretch of its edge. */
         public Builder edge(Edge edge) {
             edges.add(Objects.requireNonNull(edge, "edge"));
             return this;

@@ -26,10 +26,12 @@ public final class Seam {
         return new Seam(id, lines);
     }
 
+    /** Its name among the seams of the item. */
     public String id() {
         return id;
     }
 
+    /** The stitch lines that lie on each other, in the order of the stack, the side that is seen first. */
     public List<OnPart> lines() {
         return lines;
     }

@@ -32,14 +32,17 @@ public final class StitchLine {
         return new StitchLine(id, line, holes);
     }
 
+    /** Its name among the stitch lines of the part. */
     public String id() {
         return id;
     }
 
+    /** Where it runs. */
     public Path line() {
         return line;
     }
 
+    /** Its holes in the order they are sewn; none where they are still to be spaced. */
     public List<Point> holes() {
         return holes;
     }

@@ -19,10 +19,12 @@ public final class Angle extends Quantity<Angle> {
         return new Angle(checked(unit, Dimension.ANGLE).toBase(value));
     }
 
+    /** An angle of so many radians. */
     public static Angle ofRadians(double radians) {
         return new Angle(radians);
     }
 
+    /** In radians. */
     public double radians() {
         return base();
     }

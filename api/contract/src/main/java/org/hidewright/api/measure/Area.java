@@ -19,10 +19,12 @@ public final class Area extends Quantity<Area> {
         return new Area(checked(unit, Dimension.AREA).toBase(value));
     }
 
+    /** An area of so many square millimetres. */
     public static Area ofMm2(double mm2) {
         return new Area(mm2);
     }
 
+    /** In square millimetres. */
     public double mm2() {
         return base();
     }

@@ -19,10 +19,12 @@ public final class Density extends Quantity<Density> {
         return new Density(checked(unit, Dimension.DENSITY).toBase(value));
     }
 
+    /** A density of so many grams for a cubic centimetre. */
     public static Density ofGramsPerCm3(double gramsPerCm3) {
         return new Density(gramsPerCm3);
     }
 
+    /** In grams for a cubic centimetre. */
     public double gramsPerCm3() {
         return base();
     }

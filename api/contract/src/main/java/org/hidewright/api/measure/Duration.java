@@ -19,10 +19,12 @@ public final class Duration extends Quantity<Duration> {
         return new Duration(checked(unit, Dimension.DURATION).toBase(value));
     }
 
+    /** A time of so many seconds. */
     public static Duration ofSeconds(double seconds) {
         return new Duration(seconds);
     }
 
+    /** In seconds. */
     public double seconds() {
         return base();
     }

@@ -19,10 +19,12 @@ public final class Length extends Quantity<Length> {
         return new Length(checked(unit, Dimension.LENGTH).toBase(value));
     }
 
+    /** A length of so many millimetres. */
     public static Length ofMm(double mm) {
         return new Length(mm);
     }
 
+    /** In millimetres. */
     public double mm() {
         return base();
     }

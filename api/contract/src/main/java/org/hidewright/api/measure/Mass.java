@@ -19,10 +19,12 @@ public final class Mass extends Quantity<Mass> {
         return new Mass(checked(unit, Dimension.MASS).toBase(value));
     }
 
+    /** A mass of so many grams. */
     public static Mass ofGrams(double grams) {
         return new Mass(grams);
     }
 
+    /** In grams. */
     public double grams() {
         return base();
     }

@@ -53,6 +53,7 @@ public final class Money implements Comparable<Money> {
         return amount;
     }
 
+    /** Its currency, of ISO 4217. */
     public Unit currency() {
         return currency;
     }

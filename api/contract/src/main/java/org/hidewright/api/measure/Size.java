@@ -12,18 +12,22 @@ public final class Size {
         this.height = height;
     }
 
+    /** A size of two sides. */
     public static Size of(Length width, Length height) {
         return new Size(Objects.requireNonNull(width, "width"), Objects.requireNonNull(height, "height"));
     }
 
+    /** The first side. */
     public Length width() {
         return width;
     }
 
+    /** The second side. */
     public Length height() {
         return height;
     }
 
+    /** Width times height. */
     public Area area() {
         return Area.ofMm2(width.mm() * height.mm());
     }

@@ -19,10 +19,12 @@ public final class Volume extends Quantity<Volume> {
         return new Volume(checked(unit, Dimension.VOLUME).toBase(value));
     }
 
+    /** A volume of so many millilitres. */
     public static Volume ofMl(double ml) {
         return new Volume(ml);
     }
 
+    /** In millilitres. */
     public double ml() {
         return base();
     }

@@ -74,6 +74,7 @@ public final class Curve {
         return kept;
     }
 
+    /** Its segments, each beginning where the one before ends. */
     public List<Segment> segments() {
         return path.segments();
     }
@@ -82,14 +83,17 @@ public final class Curve {
         return stretches;
     }
 
+    /** Whether it ends where it begins. */
     public boolean isClosed() {
         return path.isClosed();
     }
 
+    /** Where it begins. */
     public Point start() {
         return segments().get(0).start();
     }
 
+    /** Where it ends; of a closed one where it begins. */
     public Point end() {
         return segments().get(segments().size() - 1).end();
     }

@@ -29,10 +29,12 @@ public final class Fault {
         this.place = place;
     }
 
+    /** What is wrong. */
     public Kind kind() {
         return kind;
     }
 
+    /** Where. */
     public Point place() {
         return place;
     }

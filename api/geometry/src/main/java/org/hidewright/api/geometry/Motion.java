@@ -29,6 +29,7 @@ public final class Motion {
         return new Motion(1, 0, 1, 0, 0);
     }
 
+    /** To the right and up by so many millimetres. */
     public static Motion shift(double dxMm, double dyMm) {
         return new Motion(1, 0, 1, dxMm, dyMm);
     }
@@ -74,6 +75,7 @@ public final class Motion {
         return over == -1;
     }
 
+    /** Where a point comes to lie. */
     public Point apply(Point point) {
         double x = point.x();
         double y = over * point.y();

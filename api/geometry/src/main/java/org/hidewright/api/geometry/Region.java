@@ -47,10 +47,12 @@ public final class Region {
         return new Region(outline, holes);
     }
 
+    /** Its outer edge. */
     public Curve outline() {
         return outline;
     }
 
+    /** What is cut out of it. */
     public List<Curve> holes() {
         return holes;
     }
@@ -70,6 +72,7 @@ public final class Region {
         return edges().stream().mapToDouble(Curve::length).sum();
     }
 
+    /** The box around its outline. */
     public Box bounds() {
         return outline.bounds();
     }
@@ -158,6 +161,7 @@ public final class Region {
         return sorted(Parallel.of(edges(), -marginMm, corner));
     }
 
+    /** The same at another place. */
     public Region moved(Motion motion) {
         return new Region(
                 outline.moved(motion),

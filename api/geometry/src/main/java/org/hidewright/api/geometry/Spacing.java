@@ -142,6 +142,7 @@ public final class Spacing {
         return apart;
     }
 
+    /** What the marks lie on. */
     public Curve line() {
         return line;
     }
@@ -157,6 +158,7 @@ public final class Spacing {
         return List.copyOf(marks);
     }
 
+    /** How many marks there are. */
     public int count() {
         return runs.stream().mapToInt(Run::marks).sum();
     }

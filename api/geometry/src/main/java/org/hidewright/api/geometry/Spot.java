@@ -19,6 +19,7 @@ public final class Spot {
         this.segment = segment;
     }
 
+    /** Where it lies. */
     public Point point() {
         return point;
     }
