@@ -7,16 +7,13 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Declaration;
-import org.hidewright.api.declaration.Kind;
-import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.measure.Range;
+import org.hidewright.api.trials.DeclaredFault;
+import org.hidewright.api.trials.DeclaredFault.What;
 
 /** What declarations leave out or contradict, in sentences; what the host itself refuses is told when a contract is made. */
 final class DeclarationChecks {
-    /** Limits are typed in one unit and usual ones in another; equal ones may differ in the last digit. */
-    private static final double SAME = 1e-9;
-
     private final List<Declaration> declarations;
 
     DeclarationChecks(Bundle bundle) {
@@ -25,14 +22,7 @@ final class DeclarationChecks {
     }
 
     Collection<String> withoutExample() {
-        Set<String> without = new TreeSet<>();
-        declarations.forEach(declaration -> all(declaration.questions().stream())
-                .filter(question -> question.example().isEmpty())
-                .filter(question -> question.kind() != Kind.GROUP) // answered by the questions in it
-                .filter(question -> question.kind() != Kind.ITEM) // only ever linked
-                .forEach(question -> without.add(declaration.id() + ": the question " + question.key()
-                        + " has neither preset nor example. Give it the one a maker would start from.")));
-        return without;
+        return told(What.NO_EXAMPLE);
     }
 
     Collection<String> withoutSource() {
@@ -47,51 +37,39 @@ final class DeclarationChecks {
 
     /** Of what is measured or counted; of money a lower one, since currencies differ. */
     Collection<String> limits() {
-        Set<String> wrong = new TreeSet<>();
-        declarations.forEach(declaration -> all(declaration.questions().stream())
-                .filter(question -> question.itemKind().dimension().isPresent() || question.itemKind() == Kind.SIZE)
-                .forEach(question -> limits(declaration.id() + ": the question " + question.key(), question, wrong)));
-        return wrong;
+        return told(What.NO_LOWER_LIMIT, What.NO_UPPER_LIMIT, What.USUAL_OUTSIDE, What.PRESET_UNUSUAL);
     }
 
-    private static void limits(String who, Question question, Set<String> wrong) {
-        boolean high = question.max().isPresent() || question.itemKind() == Kind.MONEY;
-        if (question.min().isEmpty() || !high) {
-            wrong.add(who + " has no " + (question.min().isEmpty() ? "lower" : "upper")
-                    + " limit. Say min and max, what reason allows; you are not called outside them.");
+    private Collection<String> told(What... wanted) {
+        Set<String> told = new TreeSet<>();
+        for (Declaration declaration : declarations) {
+            DeclaredFault.of(declaration, new TypicalAnswers(TwoPanels.item())).stream()
+                    .filter(fault -> List.of(wanted).contains(fault.what()))
+                    .forEach(fault -> told.add(declaration.id() + ": the question "
+                            + fault.question().key() + words(fault)));
         }
-        question.usual().ifPresent(usual -> {
-            double slack = SAME * Math.max(Math.abs(usual.low()), Math.abs(usual.high()));
-            if (usual.low() < question.min().orElse(usual.low()) - slack
-                    || usual.high() > question.max().orElse(usual.high()) + slack) {
-                wrong.add(
-                        who + " has usual limits, " + usual + ", outside its hard ones. Draw them inside min and max.");
-            }
-            question.preset().ifPresent(preset -> preset(who, question, usual, slack, wrong));
-        });
+        return told;
     }
 
-    private static void preset(String who, Question question, Range usual, double slack, Set<String> wrong) {
-        Object preset = new TypicalAnswers(TwoPanels.item()).typical(question);
-        Measures.number(preset).ifPresent(number -> {
-            if (question.example().equals(question.preset())
-                    && (number < usual.low() - slack || number > usual.high() + slack)) {
-                wrong.add(who + " is preset to " + question.preset().orElseThrow() + ", outside its own usual limits, "
-                        + usual + ". A maker who leaves it is told that it is unusual; mend one of them.");
-            }
-        });
+    private static String words(DeclaredFault fault) {
+        String usual = fault.question().usual().map(Range::toString).orElse("");
+        return switch (fault.what()) {
+            case NO_EXAMPLE -> " has neither preset nor example. Give it the one a maker would start from.";
+            case NO_LOWER_LIMIT ->
+                " has no lower limit. Say min and max, what reason allows; you are not called outside them.";
+            case NO_UPPER_LIMIT ->
+                " has no upper limit. Say min and max, what reason allows; you are not called outside them.";
+            case USUAL_OUTSIDE ->
+                " has usual limits, " + usual + ", outside its hard ones. Draw them inside min and max.";
+            case PRESET_UNUSUAL ->
+                " is preset to " + fault.question().preset().orElseThrow()
+                        + ", outside its own usual limits, " + usual
+                        + ". A maker who leaves it is told that it is unusual; mend one of them.";
+        };
     }
 
     private static Stream<Answer> columns(Stream<Answer> answers) {
         return answers.flatMap(
                 answer -> Stream.concat(Stream.of(answer), columns(DeclaredTexts.columns(answer).stream())));
-    }
-
-    private static Stream<Question> all(Stream<Question> questions) {
-        return questions.flatMap(question -> Stream.concat(
-                Stream.of(question),
-                all(Stream.concat(
-                        question.questions().stream(),
-                        question.variants().stream().flatMap(variant -> variant.questions().stream())))));
     }
 }

@@ -11,6 +11,9 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Quantity;
+import org.hidewright.api.trials.Bounds;
+import org.hidewright.api.trials.Measures;
+import org.hidewright.api.trials.Variations;
 
 /**
  * Whether ranges make sense: measured a little smaller and a little larger, the answer at what was measured lies between the two.

@@ -8,6 +8,7 @@ import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.item.Item;
+import org.hidewright.api.trials.Samples;
 
 /** One calculator asked many times, and what it told. */
 final class Trials {
@@ -107,20 +108,11 @@ final class Trials {
 
     /** Some of what is asked inside usual limits, the example first, where all would take long. */
     List<Values> someAsked(int most) {
-        return some(usualAsked, most);
+        return Samples.some(usualAsked, most);
     }
 
     /** Some of those inside usual limits, the example first. */
     List<Told> some(int most) {
-        return some(usual(), most);
-    }
-
-    static <T> List<T> some(List<T> all, int most) {
-        int step = 1 + all.size() / most;
-        List<T> some = new ArrayList<>();
-        for (int i = 0; i < all.size(); i += step) {
-            some.add(all.get(i));
-        }
-        return some;
+        return Samples.some(usual(), most);
     }
 }

@@ -22,9 +22,11 @@ import org.hidewright.api.measure.Reading;
 import org.hidewright.api.measure.Typed;
 import org.hidewright.api.measure.TypedSize;
 import org.hidewright.api.measure.TypedText;
+import org.hidewright.api.trials.Measures;
+import org.hidewright.api.trials.Typical;
 
 /** Questions answered by their presets and examples, read as they would stand in a project file. */
-final class TypicalAnswers {
+final class TypicalAnswers implements Typical {
     /** A preset or example that a host could not read; the message says which and what would be right. */
     static final class Unreadable extends RuntimeException {
         private static final long serialVersionUID = 1;
@@ -45,18 +47,12 @@ final class TypicalAnswers {
     }
 
     /**
-     * Every question by its example, or by its preset where it has none.
+     * One question by its example or preset; what holds others and has none, by those inside.
      *
-     * @throws Unreadable if one cannot be read
+     * @throws Unreadable if it cannot be read
      */
-    Values all(List<Question> questions) {
-        Map<String, Object> values = new LinkedHashMap<>();
-        questions.forEach(question -> values.put(question.key(), typical(question)));
-        return Values.of(values);
-    }
-
-    /** One question by its example or preset; what holds others and has none, by those inside. */
-    Object typical(Question question) {
+    @Override
+    public Object typical(Question question) {
         if (question.kind() == Kind.ITEM) {
             return item;
         }

@@ -3,8 +3,8 @@
  * {@link org.hidewright.testkit.BundleContract}, which reads declarations, texts and code, and asks every calculator many times; work
  * single calculations with {@link org.hidewright.testkit.CalculatorRun}.
  *
- * <p>What is asked comes of {@code TypicalAnswers} (presets and examples), {@code Variations} (one answer changed) and {@code Samples}
- * (sets that are drawn); {@code Bench} asks it as a host would, {@code Trials} keeps what one calculator told. Each thing that can be
+ * <p>What is asked comes of {@code TypicalAnswers} (presets and examples) and of {@link org.hidewright.api.trials} (one answer changed, and
+ * sets that are drawn); {@code Bench} asks it as a host would, {@code Trials} keeps what one calculator told. Each thing that can be
  * wrong has a class of its own, which gives sentences.
  */
 package org.hidewright.testkit;

@@ -14,6 +14,7 @@ import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Length;
+import org.hidewright.api.trials.Samples;
 import org.hidewright.testkit.faults.Everything;
 import org.hidewright.testkit.faults.Strip;
 import org.junit.jupiter.api.Test;

@@ -47,11 +47,13 @@ record Components(List<String> calculators, List<String> tables) {
         return new Components(List.copyOf(calculators), List.copyOf(tables));
     }
 
-    /** These and the templates that are carried as texts, which are calculators too. */
-    Components with(Set<String> templates) {
+    /** These and what is carried as texts: templates, which are calculators too, and tables. */
+    Components with(Set<String> templates, Set<String> texts) {
         Set<String> all = new TreeSet<>(calculators);
         all.addAll(templates);
-        return new Components(List.copyOf(all), tables);
+        Set<String> allTables = new TreeSet<>(tables);
+        allTables.addAll(texts);
+        return new Components(List.copyOf(all), List.copyOf(allTables));
     }
 
     private static Pattern pattern(String name) {

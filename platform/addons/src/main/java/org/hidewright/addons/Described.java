@@ -17,6 +17,7 @@ import java.util.jar.Manifest;
 import java.util.regex.Pattern;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOnNotices;
+import org.hidewright.core.brought.TableFiles;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.template.TemplateFiles;
 import org.osgi.framework.Constants;
@@ -72,8 +73,10 @@ record Described(
                 maker == null ? "" : maker.strip(),
                 version(named, headers),
                 Components.read(headers.getValue("Service-Component"), entries)
-                        .with(TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER))
-                                .keySet()),
+                        .with(
+                                TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER))
+                                        .keySet(),
+                                tables(headers.getValue(TableFiles.HEADER), entries)),
                 clause(headers.getValue(Constants.FRAGMENT_HOST)),
                 headers.getValue(TemplateFiles.FOLLOWS) != null,
                 texts(headers));
@@ -94,6 +97,20 @@ record Described(
         Map<String, String> texts = new TreeMap<>();
         headers.forEach((name, value) -> texts.put(name.toString(), value.toString()));
         return texts;
+    }
+
+    /** Tables that are carried as texts. */
+    private static Set<String> tables(String header, Entries entries) throws IOException {
+        Set<String> tables = new HashSet<>();
+        List<String> names = entries.names();
+        for (String path : TableFiles.paths(header)) {
+            if (names.contains(path)) {
+                try (InputStream in = entries.open(path)) {
+                    tables.addAll(TableFiles.tables(new String(in.readNBytes(LONGEST), StandardCharsets.UTF_8)));
+                }
+            }
+        }
+        return tables;
     }
 
     /** A header’s value without what stands behind its semicolons; empty where there is none. */

@@ -27,6 +27,7 @@ import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnIndexes;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.addons.Carried;
 import org.hidewright.core.addons.ShopProfiles;
 import org.hidewright.core.addons.TrustedMakers;
 import org.hidewright.core.store.FileTrouble;
@@ -231,6 +232,19 @@ public final class InstalledAddOns implements AddOns {
     @Override
     public List<AddOn> install(List<Path> given, boolean replace, boolean follow) throws FileTrouble {
         return new JarInstall(shop()).install(given, replace, follow);
+    }
+
+    @Override
+    public List<Carried> carried(List<Path> given) throws FileTrouble {
+        List<Carried> carried = new ArrayList<>();
+        for (Candidate candidate : Candidate.of(given, sound, false)) {
+            try {
+                carried.add(CarriedTexts.of(candidate));
+            } catch (IOException e) {
+                throw Trouble.notRead(candidate.from(), e);
+            }
+        }
+        return carried;
     }
 
     private Shop shop() {

@@ -2,6 +2,9 @@ package org.hidewright.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.hidewright.api.declaration.DeclaredTable;
 import org.hidewright.api.workshop.WorkshopTable;
@@ -11,6 +14,7 @@ import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Tables;
 import org.hidewright.core.workshop.Tables.Brought;
 import org.hidewright.core.workshop.standard.StandardTables;
+import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 import org.osgi.service.component.annotations.Activate;
@@ -20,23 +24,25 @@ import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicy;
 
 /**
- * The tables of the workshop that bundles publish as services, after those every workshop has; the bundle installed first
- * comes first. None is looked at before tables are asked for.
+ * The tables of the workshop that bundles publish as services or carry as texts, after those every workshop has; the bundle
+ * installed first comes first. None is looked at before tables are asked for.
  */
 @Component(service = ServiceTables.class)
 public final class ServiceTables {
     private final Services services;
+    private final TableBundles texts;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
     /** Null where something has come or gone since they were asked for. */
     private Looked looked;
 
     private long changes;
 
-    private record Looked(Tables tables, List<Remark> problems) {}
+    private record Looked(List<CarriedText.Stamp> stamps, Tables tables, List<Remark> problems) {}
 
     @Activate
     public ServiceTables(BundleContext context, @Reference Guard guard) {
         this.services = new Services(context, guard);
+        this.texts = new TableBundles(context);
     }
 
     @Reference(
@@ -70,20 +76,16 @@ public final class ServiceTables {
     }
 
     private Looked looked() {
+        List<CarriedText.Stamp> stamps = texts.stamps();
         long from;
         synchronized (this) {
-            if (looked != null) {
+            if (looked != null && looked.stamps().equals(stamps)) {
                 return looked;
             }
             from = changes;
         }
         // Not while this is held: a bundle that is just taken away waits for it, and what is called here for the bundle
-        List<Brought> brought = new ArrayList<>(StandardTables.brought());
-        List<Remark> problems = new ArrayList<>();
-        Services.oldestFirst(published).forEach(reference -> look(reference, brought, problems));
-        Tables tables = Tables.of(brought);
-        problems.addAll(tables.problems());
-        Looked fresh = new Looked(tables, List.copyOf(problems));
+        Looked fresh = look(stamps);
         synchronized (this) {
             if (from == changes) {
                 looked = fresh;
@@ -92,13 +94,36 @@ public final class ServiceTables {
         return fresh;
     }
 
-    private void look(ServiceReference<?> reference, List<Brought> brought, List<Remark> problems) {
-        services.declared(
+    private Looked look(List<CarriedText.Stamp> stamps) {
+        List<Remark> problems = new ArrayList<>();
+        List<TableBundles.Read> read = texts.read(problems);
+        Map<Long, List<Brought>> byBundle = new TreeMap<>();
+        Services.oldestFirst(published)
+                .forEach(reference -> published(reference, problems)
+                        .ifPresent(table -> byBundle.computeIfAbsent(number(reference), id -> new ArrayList<>())
+                                .add(table)));
+        read.forEach(text -> byBundle.computeIfAbsent(text.bundle(), id -> new ArrayList<>())
+                .addAll(text.brought().columns()));
+        List<Brought> brought = new ArrayList<>(StandardTables.brought());
+        byBundle.values().forEach(brought::addAll);
+        Tables tables = TableBundles.stocked(Tables.of(brought), read, problems);
+        problems.addAll(tables.problems());
+        return new Looked(stamps, tables, List.copyOf(problems));
+    }
+
+    /** Of the bundle; one that goes meanwhile has none, and stands last. */
+    private static long number(ServiceReference<?> reference) {
+        Bundle bundle = reference.getBundle();
+        return bundle == null ? Long.MAX_VALUE : bundle.getBundleId();
+    }
+
+    private Optional<Brought> published(ServiceReference<?> reference, List<Remark> problems) {
+        return services.declared(
                         reference,
                         WorkshopTable.class,
                         table -> DeclaredTable.of((WorkshopTable<?>) table),
                         (by, why) -> CatalogueNotices.INVALID_TABLE.with(by, why),
                         problems::add)
-                .ifPresent(table -> brought.add(new Brought(table, Services.bundle(reference))));
+                .map(table -> new Brought(table, Services.bundle(reference)));
     }
 }

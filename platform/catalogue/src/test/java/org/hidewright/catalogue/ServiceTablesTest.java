@@ -16,6 +16,7 @@ import org.hidewright.api.workshop.Tabulates;
 import org.hidewright.api.workshop.WorkshopTable;
 import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.workshop.Column;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.osgi.framework.Bundle;
@@ -26,6 +27,11 @@ class ServiceTablesTest {
     private static final Guard GUARD = new ThreadGuard(5);
     private final BundleContext context = mock(BundleContext.class);
     private final ServiceTables tables = new ServiceTables(context, GUARD);
+
+    @BeforeEach
+    void noBundleCarriesTexts() {
+        when(context.getBundles()).thenReturn(new Bundle[0]);
+    }
 
     record Net(
             @Asked(example = "Beetle net") String name,

@@ -24,6 +24,7 @@ final class AddOnsCommand implements Subcommand {
     private static final String NAME = "addons";
     private static final String LIST = "";
     private static final String INSTALL = "install";
+    private static final String CHECK = "check";
     private static final String UPDATE = "update";
     private static final String BACK = "back";
     private static final String REMOVE = "remove";
@@ -53,6 +54,7 @@ final class AddOnsCommand implements Subcommand {
         Map<String, Rule> rules = new LinkedHashMap<>();
         rules.put(LIST, new Rule(0, 0, List.of(JSON, FROM)));
         rules.put(INSTALL, new Rule(1, Integer.MAX_VALUE, List.of(REPLACE, FOLLOW, FROM, OLDER)));
+        rules.put(CHECK, new Rule(1, Integer.MAX_VALUE, List.of()));
         rules.put(UPDATE, new Rule(0, Integer.MAX_VALUE, List.of(FROM)));
         rules.put(BACK, new Rule(0, 0, List.of()));
         rules.put(REMOVE, new Rule(1, 1, List.of()));
@@ -110,6 +112,9 @@ final class AddOnsCommand implements Subcommand {
         String action = arguments.matchedPositionalValue(0, LIST);
         List<String> named = arguments.matchedPositionalValue(1, List.of());
         checkAction(action, named, arguments, session.texts());
+        if (action.equals(CHECK)) {
+            return AddOnsCheck.of(named, session);
+        }
         String from = arguments.matchedOptionValue(FROM, "");
         Supplies supplies = new Supplies(session);
         switch (action) {
@@ -174,7 +179,7 @@ final class AddOnsCommand implements Subcommand {
     /** Asks for what an action does its work with. */
     private static String missing(String action, CommandTexts texts) {
         return switch (action) {
-            case INSTALL -> texts.text("addons.no-file");
+            case INSTALL, CHECK -> texts.text("addons.no-file", action);
             case INDEX -> texts.text("addons.no-folder", action);
             case APPLY, PROFILE -> texts.text("addons.no-path", action);
             case DISTRUST -> texts.text("addons.no-maker", action);

@@ -39,7 +39,9 @@ final class KeepCommand implements Subcommand {
 
     @Override
     public int run(ParseResult arguments, Session session) throws BadArgument, FileTrouble {
-        if (arguments.hasMatchedOption(RENEW) && !arguments.hasMatchedOption(WorkshopOption.NAME)) {
+        boolean rowsThere = arguments.hasMatchedOption(WorkshopOption.NAME)
+                || session.catalogue().tables().haveRows();
+        if (arguments.hasMatchedOption(RENEW) && !rowsThere) {
             throw new BadArgument(session.texts().text("keep.renew-from"));
         }
         String name = arguments.matchedPositionalValue(0, "");

@@ -21,6 +21,7 @@ import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.workshop.WorkshopNotices;
 
 /** A worked slip as text for a terminal. */
 final class SlipPrinter {
@@ -70,6 +71,9 @@ final class SlipPrinter {
             out.println();
             out.println(session.texts().text("work.stocked"));
             new TextTable(stocked).print(out);
+            worked.general().stream()
+                    .filter(remark -> remark.key().equals("notice." + WorkshopNotices.WORKSHOP_FROM_BUNDLE.key()))
+                    .forEach(remark -> session.tell(out, remark));
         }
         String preset = session.texts().text("work.preset");
         List<List<String>> lines =

@@ -1,11 +1,14 @@
 package org.hidewright.command;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.StockCheck;
+import org.hidewright.core.workshop.Bringer;
 import org.hidewright.core.workshop.Column;
 import org.hidewright.core.workshop.Row;
 import org.hidewright.core.workshop.Stock;
@@ -43,7 +46,10 @@ final class WorkshopCommand implements Subcommand {
         String file = arguments.matchedPositionalValue(0, "");
         Tables tables = session.catalogue().tables();
         if (file.isEmpty() || arguments.hasMatchedOption(COLUMNS)) {
-            tables.all().forEach(table -> explain(table, session));
+            tables.all().forEach(table -> {
+                explain(table, session);
+                brought(table, tables, session);
+            });
             session.out().println(session.texts().text("workshop.more"));
         }
         return file.isEmpty() ? ExitCode.DONE : look(file, tables, session);
@@ -65,6 +71,20 @@ final class WorkshopCommand implements Subcommand {
         session.out().println();
     }
 
+    /** What bundles bring, by the bundle and what it says of its sizes. */
+    private static void brought(Table table, Tables tables, Session session) {
+        Map<Bringer, List<Row>> byBringer = new LinkedHashMap<>();
+        tables.rows(table.id())
+                .forEach(brought -> byBringer
+                        .computeIfAbsent(brought.from(), from -> new ArrayList<>())
+                        .add(brought.row()));
+        byBringer.forEach((from, rows) -> {
+            session.out().println(session.texts().text("workshop.brought", from.bundle(), from.source()));
+            list(table, rows, session);
+            session.out().println();
+        });
+    }
+
     private static int look(String file, Tables tables, Session session) throws FileTrouble, BadArgument {
         Stock stock = WorkshopOption.read(file, Stock.of(() -> tables), session);
         Workshop workshop = stock.file().orElseThrow();
@@ -75,7 +95,11 @@ final class WorkshopCommand implements Subcommand {
                 .ifPresent(currency ->
                         session.out().println(session.texts().text("workshop.currency", currency.symbol())));
         for (String id : workshop.tables()) {
-            tables.find(id).ifPresent(table -> list(table, workshop, session));
+            tables.find(id).ifPresent(table -> {
+                session.out().println();
+                session.out().println(title(table, session));
+                list(table, workshop.rows(id), session);
+            });
         }
         List<Remark> remarks = StockCheck.of(workshop, tables);
         remarks.forEach(remark -> session.tell(session.err(), remark));
@@ -83,8 +107,7 @@ final class WorkshopCommand implements Subcommand {
     }
 
     /** The rows as they are written; columns that no row fills are left out. */
-    private static void list(Table table, Workshop workshop, Session session) {
-        List<Row> rows = workshop.rows(table.id());
+    private static void list(Table table, List<Row> rows, Session session) {
         List<Column> filled = table.columns().stream()
                 .filter(column ->
                         rows.stream().anyMatch(row -> row.cell(column.key()).isPresent()))
@@ -99,8 +122,6 @@ final class WorkshopCommand implements Subcommand {
             filled.forEach(column -> line.add(row.cell(column.key()).orElse("")));
             lines.add(line);
         }
-        session.out().println();
-        session.out().println(title(table, session));
         new TextTable(lines).print(session.out());
     }
 }

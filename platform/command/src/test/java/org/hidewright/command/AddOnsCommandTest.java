@@ -192,8 +192,9 @@ class AddOnsCommandTest {
             delimiter = '|',
             value = {
                 "instal a.jar|With addons there is no “instal”; perhaps “install” is meant.",
-                "show belts|With addons there is no “show”. There are: install, update, back, remove, on, off, index, apply, profile, trust, distrust.",
-                "install|What is to be installed? Write hidewright addons install FILE",
+                "show belts|With addons there is no “show”. There are: install, check, update, back, remove, on, off, index, apply, profile, trust, distrust.",
+                "install|Which file? Write hidewright addons install FILE",
+                "check|Which file? Write hidewright addons check FILE",
                 "remove|Which bundle? Write hidewright addons remove NAME;",
                 "off belts nets|“nets” is left over.",
                 "off belts --replace|--replace goes with hidewright addons install alone.",

@@ -25,11 +25,13 @@ import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.addons.AddOnNotices;
+import org.hidewright.core.brought.BroughtNotices;
 import org.hidewright.core.catalogue.CatalogueNotices;
 import org.hidewright.core.expression.ExpressionNotices;
 import org.hidewright.core.item.ItemNotices;
 import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.proof.ProofNotices;
 import org.hidewright.core.store.StoreNotices;
 import org.hidewright.core.template.TemplateNotices;
 import org.hidewright.core.work.WorkedSlip;
@@ -40,7 +42,7 @@ import org.junit.jupiter.api.Test;
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final Pattern USE = Pattern.compile(
-            "(?:AddOnNotices|ExpressionNotices|JsonNotices|ProjectNotices|CatalogueNotices|ItemNotices|StoreNotices|TemplateNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
+            "(?:AddOnNotices|BroughtNotices|ExpressionNotices|JsonNotices|ProjectNotices|ProofNotices|CatalogueNotices|ItemNotices|StoreNotices|TemplateNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
 
     /** Notices of items are given their number, part and place by the check they are of. */
     private static final Pattern ITEM_USE = Pattern.compile("ItemCheck\\s*\\.of\\((?=\\s*ItemNotices\\.([A-Z0-9_]+))");
@@ -57,9 +59,11 @@ class CoreTextsTest {
     private static List<NoticeKind> all() {
         return Stream.of(
                         AddOnNotices.all(),
+                        BroughtNotices.all(),
                         ExpressionNotices.all(),
                         JsonNotices.all(),
                         ProjectNotices.all(),
+                        ProofNotices.all(),
                         CatalogueNotices.all(),
                         ItemNotices.all(),
                         StoreNotices.all(),

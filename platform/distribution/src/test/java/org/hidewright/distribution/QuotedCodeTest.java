@@ -6,10 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** What the author’s guide shows as Java is the code of the samples, which are compiled and tested. */
+/** What the author’s guide shows as Java is the code of the samples and plug-ins, which are compiled and tested. */
 class QuotedCodeTest {
     private static final Path ROOT = Path.of("../..");
 
@@ -18,7 +19,9 @@ class QuotedCodeTest {
         String guide = Files.readString(ROOT.resolve("docs/authors-guide.md"));
         List<String> quoted = QuotedCode.in(guide);
         assertTrue(quoted.size() >= 6, "quoted: " + quoted);
-        assertEquals(List.of(), QuotedCode.missing(guide, QuotedCode.sources(ROOT.resolve("samples"))));
+        List<String> sources = new ArrayList<>(QuotedCode.sources(ROOT.resolve("samples")));
+        sources.addAll(QuotedCode.sources(ROOT.resolve("plugins")));
+        assertEquals(List.of(), QuotedCode.missing(guide, sources));
     }
 
     @Test

@@ -15,6 +15,11 @@ final class Refusals {
         DUE.put("card-sleeve card-sleeve-step-too-large", in -> in.mm("step") > in.mm("card-height") / 2);
         DUE.put("card-sleeve card-sleeve-step-too-small", in -> in.mm("step") - in.mm("pitch") < 5);
         DUE.put("key-fob too-wide-for-ring", in -> in.mm("ring-inside") - in.mm("width") < 1);
+        DUE.put(
+                "key-fob no-room-for-rivet",
+                in -> in.word("closed-by").equals("rivet")
+                        && (in.mm("rivet-hole") > in.mm("width") / 2
+                                || in.mm("length") - in.mm("rivet-hole") < Math.max(9, 3 * in.mm("rivet-hole"))));
         DUE.put("watch-strap watch-strap-close-holes", in -> in.mm("hole-spacing") / in.mm("hole") < 3);
         DUE.put("watch-strap watch-strap-tapered-away", in -> in.mm("lug-width") - in.mm("taper") < 6.5);
         DUE.put(

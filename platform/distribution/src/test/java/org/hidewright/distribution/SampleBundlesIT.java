@@ -16,9 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The samples put into the program as built, and a project of a field kit that takes from all of them. */
 class SampleBundlesIT {
-    private static final String SLIDES = Path.of("../../samples/strap-slides/strap-slides.json")
-            .toAbsolutePath()
-            .toString();
+    private static final String SLIDES = "net.example.fieldkit.strap-slides";
 
     private static final String PROJECT = """
             {"hidewright": 1, "name": "Field kit", "slips": [
@@ -44,17 +42,25 @@ class SampleBundlesIT {
     private void install(String... samples) throws Exception {
         List<String> arguments = new ArrayList<>(List.of("addons", "install"));
         for (String sample : samples) {
-            arguments.add(BuiltProgram.sample(sample).toString());
+            Path unpacked = Path.of("../../samples", sample).toAbsolutePath();
+            boolean built = Files.exists(unpacked.resolve("pom.xml"));
+            arguments.add((built ? BuiltProgram.sample(sample) : unpacked).toString());
         }
         Ended ended = program.run(arguments.toArray(String[]::new));
         assertEquals("", ended.told());
         assertEquals(0, ended.code());
     }
 
-    private Ended make() throws Exception {
-        Path project = Files.writeString(scratch.resolve("kit.json"), PROJECT);
-        return program.run(
-                "make", project.toString(), "--workshop", SLIDES, "--into", out().toString(), "--language", "en");
+    private Path project() throws IOException {
+        Path project = scratch.resolve("kit.json");
+        return Files.exists(project) ? project : Files.writeString(project, PROJECT);
+    }
+
+    private Ended make(String... more) throws Exception {
+        List<String> arguments =
+                new ArrayList<>(List.of("make", project().toString(), "--into", out().toString(), "--language", "en"));
+        arguments.addAll(List.of(more));
+        return program.run(arguments.toArray(String[]::new));
     }
 
     private Path out() {
@@ -63,9 +69,7 @@ class SampleBundlesIT {
 
     @Test
     void oneProjectTakesFromAllOfThem() throws Exception {
-        install("jar-sleeve", "book-strap", "kit-list", "strap-pad", "strap-slides");
-        Path tag = Path.of("../../samples/specimen-tag").toAbsolutePath();
-        assertEquals(0, program.run("addons", "install", tag.toString()).code());
+        install("jar-sleeve", "book-strap", "kit-list", "strap-pad", "strap-slides", "specimen-tag");
         Ended made = make();
         assertEquals(0, made.code(), made.told());
         String card = PrintedText.of(out().resolve("job-card.pdf"));
@@ -74,8 +78,10 @@ class SampleBundlesIT {
         // 2 * (148 + 18) + 2 * pi + 40 = 378.3, up to whole millimetres
         assertTrue(card.contains("379"), card);
         assertTrue(card.contains("750"), "the cord of three tags: " + card);
-        // the row of the workshop: a slide of 20 mm for straps of 2.5 mm, a millimetre of room in both
+        // the row that a bundle brings: a slide of 20 mm for straps of 2.5 mm, a millimetre of room in both
         assertTrue(card.contains("21.0") && card.contains("3.5"), card);
+        assertTrue(card.contains("hardware[slide-20] is a row of the bundle " + SLIDES), card);
+        assertTrue(card.contains("Made up for this sample; no slide was measured."), card);
         String list = PrintedText.of(out().resolve("packing-list.pdf"));
         assertTrue(list.contains("6 × specimen jar"), list);
         assertTrue(list.contains("Day bag: 7 things, 615"), list);
@@ -85,27 +91,61 @@ class SampleBundlesIT {
     }
 
     @Test
-    void withoutItsColumnTheRowDoesNotAnswer() throws Exception {
+    void withoutTheBundleItsRowIsToldAsMissing() throws Exception {
         install("jar-sleeve", "book-strap", "kit-list", "strap-pad");
         Ended made = make();
         assertEquals(1, made.code());
-        assertTrue(
-                made.told().contains("question “slide.strap-at-most”): “Strap at most” has not been answered."),
-                made.told());
+        assertTrue(made.told().contains("hardware[slide-20]"), made.told());
         assertFalse(Files.exists(out().resolve("patterns-pad.svg")));
         assertTrue(Files.exists(out().resolve("packing-list.pdf")), "the others are worked");
     }
 
     @Test
-    void theColumnsAreListedWithTheirTexts() throws Exception {
+    void aRowThatIsKeptStaysWhenItsBundleGoes() throws Exception {
+        install("jar-sleeve", "book-strap", "kit-list", "strap-pad", "strap-slides", "specimen-tag");
+        Ended kept = program.run("keep", project().toString(), "--language", "en");
+        assertEquals(0, kept.code(), kept.told());
+        assertTrue(kept.answer().contains("hardware[slide-20]"), kept.answer());
+        assertTrue(Files.readString(project()).contains("\"from\": {\"bundle\": \"" + SLIDES + "\""));
+        assertEquals(0, program.run("addons", "remove", SLIDES).code());
+        Ended made = make();
+        assertEquals(0, made.code(), made.told());
+        String card = PrintedText.of(out().resolve("job-card.pdf"));
+        assertTrue(card.contains("21.0") && card.contains("3.5"), card);
+        assertTrue(card.contains("which does not bring it now"), card);
+    }
+
+    @Test
+    void theMakersOwnRowOfTheSameNameGoesBefore() throws Exception {
+        install("strap-pad", "strap-slides");
+        Path own = Files.writeString(scratch.resolve("own.json"), """
+                {"workshop": 1, "tables": {"hardware": [
+                  {"id": "slide-20", "name": "Mine", "kind": "other", "inside-width": "22 mm", "bar-diameter": "3 mm",
+                   "strap-at-most": "2.5 mm", "slide-height": "18 mm"}]}}
+                """);
+        String[] work = {
+            "work", "strap-pad", "slide={\"workshop\": \"hardware\", \"row\": \"slide-20\"}", "--language", "en"
+        };
+        String bundles = program.run(work).answer();
+        assertTrue(bundles.contains("hardware[slide-20] is a row of the bundle " + SLIDES), bundles);
+        List<String> withOwn = new ArrayList<>(List.of(work));
+        withOwn.addAll(List.of("--workshop", own.toString()));
+        String mine = program.run(withOwn.toArray(String[]::new)).answer();
+        assertTrue(mine.contains("22 mm"), mine);
+        assertFalse(mine.contains(SLIDES), mine);
+    }
+
+    @Test
+    void columnsAndRowsAreListedWithTheirTexts() throws Exception {
         install("strap-slides");
-        String explained =
-                program.run("workshop", "--columns", "--language", "en").answer();
+        String explained = program.run("workshop", "--language", "en").answer();
         assertTrue(explained.contains("slide-height"), explained);
         assertTrue(explained.contains("The thickest strap that goes through the slide."), explained);
         assertTrue(explained.contains("inside-width"), "beside those that were there: " + explained);
-        String listed = program.run("workshop", SLIDES, "--language", "en").answer();
-        assertTrue(listed.contains("Three-bar slide 20 mm"), listed);
+        assertTrue(explained.contains("Rows of the bundle " + SLIDES), explained);
+        assertTrue(explained.contains("Three-bar slide 20 mm"), explained);
+        String listed = program.run("addons", "--language", "en").answer();
+        assertTrue(listed.contains("tables of the workshop: hardware"), listed);
     }
 
     @Test

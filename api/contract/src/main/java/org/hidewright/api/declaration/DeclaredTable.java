@@ -6,9 +6,9 @@ import java.util.List;
 import org.hidewright.api.workshop.Tabulates;
 import org.hidewright.api.workshop.WorkshopTable;
 
-/** The columns of a {@link WorkshopTable}, derived from its record and checked. */
+/** The columns of a table of the workshop, derived from the record of a {@link WorkshopTable} or written down, and checked. */
 public final class DeclaredTable {
-    private static final List<String> RESERVED = List.of("id", "currency");
+    private static final List<String> RESERVED = List.of("id", "currency", "from");
 
     private final String id;
     private final List<Question> columns;
@@ -38,12 +38,32 @@ public final class DeclaredTable {
             if (!column.questions().isEmpty() || !column.variants().isEmpty()) {
                 throw new InvalidDeclaration(record, column.key(), "a column holds single values or a list of them");
             }
-            if (RESERVED.contains(column.key())) {
-                throw new InvalidDeclaration(
-                        record, column.key(), "every row has an id and may have a currency; they are not declared");
-            }
+            checkKey(InvalidDeclaration.where(record, column.key()), column);
         }
         return new DeclaredTable(tabulates.value(), columns, Texts.beside(type));
+    }
+
+    /**
+     * A table that is written down as a text, for a host that reads tables without Java.
+     *
+     * @param columns as {@link Written#column} makes them
+     * @param texts with the labels and help of the columns; of a new table its title and purpose as well
+     * @throws InvalidDeclaration if the id is none, or a key stands twice or is kept for something else
+     */
+    public static DeclaredTable written(String id, List<Question> columns, Texts texts) {
+        Keys.checkId(Written.class, id);
+        Keys.checkDistinct(
+                Written.class, "columns", columns.stream().map(Question::key).toList());
+        columns.forEach(column -> checkKey(column.key(), column));
+        return new DeclaredTable(id, columns, texts);
+    }
+
+    private static void checkKey(String where, Question column) {
+        if (RESERVED.contains(column.key())) {
+            throw new InvalidDeclaration(
+                    where,
+                    "every row has an id, may have a currency, and may say where it is from; they are not declared");
+        }
     }
 
     private static Class<?> record(Class<?> type) {
@@ -67,15 +87,17 @@ public final class DeclaredTable {
         return columns;
     }
 
+    /** Where labels and help are found. */
     public Texts texts() {
         return texts;
     }
 
-    /** Message keys of the title and of the one line that says what is kept there. */
+    /** Message key of the title. */
     public String titleKey() {
         return id + ".title";
     }
 
+    /** Message key of the one line that says what is kept there. */
     public String purposeKey() {
         return id + ".purpose";
     }

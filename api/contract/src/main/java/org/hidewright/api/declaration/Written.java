@@ -51,6 +51,36 @@ public final class Written {
      */
     public static Question question(
             String owner, String key, Kind kind, Map<String, String> attributes, List<String> options) {
+        return question(owner, key, kind, attributes, options, false);
+    }
+
+    /**
+     * A column of a table of the workshop: a row may leave it open, unless it has a preset.
+     *
+     * @param owner id of the table
+     * @param kind one of {@link #TYPED}
+     * @param attributes of {@link #ASKED}
+     * @param options of a choice, its keys; else none
+     * @throws InvalidDeclaration if an attribute cannot be read or contradicts another
+     */
+    public static Question column(
+            String owner, String key, Kind kind, Map<String, String> attributes, List<String> options) {
+        return question(
+                owner,
+                key,
+                kind,
+                attributes,
+                options,
+                attributes.getOrDefault("preset", "").isEmpty());
+    }
+
+    private static Question question(
+            String owner,
+            String key,
+            Kind kind,
+            Map<String, String> attributes,
+            List<String> options,
+            boolean optional) {
         if (!TYPED.contains(kind)) {
             throw new InvalidDeclaration(key, kind + " is not one value");
         }
@@ -77,7 +107,7 @@ public final class Written {
                 example,
                 QuestionReader.from(key, kind, attributes.getOrDefault("from", "")),
                 QuestionReader.stock(key, kind, attributes.getOrDefault("stock", "")),
-                false,
+                optional,
                 List.of(),
                 List.of());
         Exemplar exemplar = new Exemplar(key, question, min, max);

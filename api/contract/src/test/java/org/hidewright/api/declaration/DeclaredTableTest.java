@@ -1,11 +1,13 @@
 package org.hidewright.api.declaration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Asked;
@@ -68,13 +70,30 @@ class DeclaredTableTest {
         assertEquals(Optional.of("Nets"), nets.texts().find("nets.title", Locale.ENGLISH));
     }
 
+    @Test
+    void aTableMayBeWrittenDown() {
+        Question ring = Written.column("nets", "ring", Kind.LENGTH, Map.of("unit", "mm", "max", "60 cm"), List.of());
+        Question pieces = Written.column("nets", "pieces", Kind.COUNT, Map.of("preset", "1"), List.of());
+        DeclaredTable nets = DeclaredTable.written("nets", List.of(ring, pieces), (key, language) -> Optional.of(key));
+        assertEquals("nets.ring", nets.columns().get(0).labelKey());
+        assertTrue(ring.optional(), "a row may leave it open");
+        assertFalse(pieces.optional(), "one with a preset never is");
+        assertEquals(Optional.of("nets.title"), nets.texts().find(nets.titleKey(), Locale.ENGLISH));
+        Question from = Written.column("nets", "from", Kind.TEXT, Map.of(), List.of());
+        for (List<Question> columns : List.of(List.of(from), List.of(ring, ring))) {
+            assertThrows(
+                    InvalidDeclaration.class, () -> DeclaredTable.written("nets", columns, (key, language) -> null));
+        }
+        assertThrows(InvalidDeclaration.class, () -> DeclaredTable.written("Nets", List.of(), (key, language) -> null));
+    }
+
     static Stream<Arguments> wrong() {
         return Stream.of(
                 Arguments.of(new Nameless(), "annotate it with @Tabulates"),
                 Arguments.of(new WrongId(), "the id \"Nets\" must be lower-case words"),
                 Arguments.of(new NoRecord(), "implement WorkshopTable<Row> directly"),
                 Arguments.of(new OfGroups(), "a column holds single values"),
-                Arguments.of(new OfIds(), "every row has an id and may have a currency"));
+                Arguments.of(new OfIds(), "every row has an id, may have a currency"));
     }
 
     @ParameterizedTest

@@ -25,6 +25,14 @@ public interface AddOns {
     List<AddOn> install(List<Path> given, boolean replace, boolean follow) throws FileTrouble;
 
     /**
+     * What bundles carry as texts, for their author to look over; nothing is installed.
+     *
+     * @param given jars, folders of jars, and folders that are an unpacked bundle
+     * @throws FileTrouble if one of them is no bundle; the remarks say which
+     */
+    List<Carried> carried(List<Path> given) throws FileTrouble;
+
+    /**
      * Takes away what the maker has installed.
      *
      * @param name its id, or the name of its file

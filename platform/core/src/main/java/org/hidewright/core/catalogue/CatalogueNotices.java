@@ -9,6 +9,7 @@ public final class CatalogueNotices {
     public static final NoticeKind INVALID_TABLE = NoticeKind.check("invalid-table");
     public static final NoticeKind INVALID_TEMPLATE = NoticeKind.check("invalid-template");
     public static final NoticeKind TEMPLATE_NOT_THERE = NoticeKind.check("template-not-there");
+    public static final NoticeKind TABLES_NOT_THERE = NoticeKind.check("tables-not-there");
     public static final NoticeKind OTHER_ID = NoticeKind.check("other-id");
     public static final NoticeKind ID_TAKEN = NoticeKind.check("id-taken");
     public static final NoticeKind DID_NOT_START = NoticeKind.check("did-not-start");
@@ -24,6 +25,7 @@ public final class CatalogueNotices {
                 INVALID_TABLE,
                 INVALID_TEMPLATE,
                 TEMPLATE_NOT_THERE,
+                TABLES_NOT_THERE,
                 OTHER_ID,
                 ID_TAKEN,
                 DID_NOT_START,

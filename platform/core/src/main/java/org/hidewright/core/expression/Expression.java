@@ -1,6 +1,7 @@
 package org.hidewright.core.expression;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
@@ -30,6 +31,15 @@ public final class Expression {
                     text, LONGEST, ExpressionNotices.EXPRESSION_TOO_LONG.with(text.length(), LONGEST));
         }
         return new Expression(text, TermReader.read(text));
+    }
+
+    /** The functions by name, and how many amounts each takes. */
+    public static Map<String, String> functions() {
+        Map<String, String> functions = new LinkedHashMap<>();
+        for (Function function : Function.values()) {
+            functions.put(function.word(), function.takes());
+        }
+        return functions;
     }
 
     public String text() {

@@ -21,7 +21,7 @@ public record ItemCheck(NoticeKind kind, Part part, Point place, List<Object> ar
     }
 
     /** As it is told: the first arguments are its number, the part, and how far right and up the place is. */
-    Notice notice(int number) {
+    public Notice notice(int number) {
         List<Object> all = new ArrayList<>(List.of(
                 number,
                 part.name(),

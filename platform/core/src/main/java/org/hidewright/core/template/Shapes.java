@@ -16,11 +16,12 @@ import org.hidewright.core.json.JsonNode.Member;
 import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.json.Place;
 
-/** Takes what a template's text must hold out of it; what is missing or of another shape is told. */
-final class Shapes {
+/** Takes what the text of a bundle must hold out of it; what is missing or of another shape is told. */
+public final class Shapes {
     private final BiConsumer<Notice, Place> told;
 
-    Shapes(BiConsumer<Notice, Place> told) {
+    /** @param told gets what is wrong, with its place */
+    public Shapes(BiConsumer<Notice, Place> told) {
         this.told = told;
     }
 
@@ -34,7 +35,8 @@ final class Shapes {
         return attributes;
     }
 
-    void known(JsonObject object, List<String> known) {
+    /** Tells every key that means nothing here. */
+    public void known(JsonObject object, List<String> known) {
         for (Map.Entry<String, Member> member : object.members().entrySet()) {
             if (!known.contains(member.getKey())) {
                 told.accept(
@@ -53,7 +55,7 @@ final class Shapes {
     }
 
     /** The text that must stand under a key; empty where it is told that it does not. */
-    String text(JsonObject object, String key) {
+    public String text(JsonObject object, String key) {
         return must(object, key)
                 .flatMap(node -> {
                     Optional<String> text = object.text(key);
@@ -65,7 +67,8 @@ final class Shapes {
                 .orElse("");
     }
 
-    Optional<JsonObject> object(JsonObject object, String key, String like) {
+    /** The object that must stand under a key. */
+    public Optional<JsonObject> object(JsonObject object, String key, String like) {
         return must(object, key).flatMap(node -> {
             if (node instanceof JsonObject inside) {
                 return Optional.of(inside);
@@ -75,7 +78,8 @@ final class Shapes {
         });
     }
 
-    List<JsonObject> objects(JsonObject head, String key, String like) {
+    /** The objects in the list under a key; none where there is no such key. */
+    public List<JsonObject> objects(JsonObject head, String key, String like) {
         List<JsonObject> objects = new ArrayList<>();
         for (JsonNode node : list(head, key)) {
             if (node instanceof JsonObject object) {
@@ -96,7 +100,8 @@ final class Shapes {
         return List.of();
     }
 
-    int number(JsonNode node, String key) {
+    /** The whole number from 1 in a node; 1 where it is told that there is none. */
+    public int number(JsonNode node, String key) {
         if (node instanceof JsonScalar scalar && scalar.text().matches("[1-9]\\d{0,5}")) {
             return Integer.parseInt(scalar.text());
         }

@@ -13,8 +13,9 @@ import org.hidewright.core.expression.Expression;
  * @param kind with the key of its texts
  * @param at the question it is about; empty for the whole
  * @param with what is put into its texts
+ * @param together whether what it stops are answers that do not go together, though each of them is usual
  */
-record Tell(NoticeKind kind, String at, Expression when, List<Expression> with) {
+record Tell(NoticeKind kind, String at, Expression when, List<Expression> with, boolean together) {
     /** Every name it is reckoned with. */
     Set<String> names() {
         Set<String> names = new HashSet<>(when.names());

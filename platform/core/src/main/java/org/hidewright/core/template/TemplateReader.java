@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
@@ -19,7 +17,6 @@ import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.InvalidDeclaration;
-import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Written;
 import org.hidewright.core.CoreTexts;
@@ -40,7 +37,8 @@ public final class TemplateReader {
     /** The format of templates that this version knows. */
     public static final int FORMAT = 1;
 
-    private static final List<String> HEAD = List.of(
+    /** What a template holds. */
+    public static final List<String> HEAD = List.of(
             "template",
             "id",
             "version",
@@ -52,10 +50,15 @@ public final class TemplateReader {
             "answers",
             "item",
             "draws");
+
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(?:[.-][a-z0-9]+)*");
-    private static final List<String> TELL = List.of("key", "severity", "when", "at", "with", "what", "why", "next");
-    private static final List<String> DRAWS = List.of("calculator", "questions");
-    private static final List<String> ASKS = List.of("asks", "questions", "answers");
+    /** What something that is told holds. */
+    public static final List<String> TELL =
+            List.of("key", "severity", "when", "at", "with", "what", "why", "next", "together");
+    /** What holds the calculator that draws. */
+    public static final List<String> DRAWS = List.of("calculator", "questions");
+    /** What a value holds that another calculator answers. */
+    public static final List<String> ASKS = List.of("asks", "questions", "answers");
 
     private final Function<String, Optional<DeclaredCalculator>> others;
     private final List<Remark> remarks = new ArrayList<>();
@@ -63,6 +66,7 @@ public final class TemplateReader {
     private final Map<String, Sort> names = new LinkedHashMap<>();
     private final ExpressionsIn expressions = new ExpressionsIn(this::say);
     private final Shapes shapes = new Shapes(this::say);
+    private final WrittenQuestions written = new WrittenQuestions(this::say, texts);
 
     private TemplateReader(Function<String, Optional<DeclaredCalculator>> others) {
         this.others = others;
@@ -172,34 +176,8 @@ public final class TemplateReader {
     }
 
     private Optional<Question> question(JsonObject object, String id) {
-        Set<String> keys = new TreeSet<>(Written.ASKED);
-        keys.addAll(List.of("key", "kind", "options", "label", "help"));
-        shapes.known(object, List.copyOf(keys));
-        String key = shapes.text(object, "key");
-        Map<String, String> options = new LinkedHashMap<>();
-        object.get("options").ifPresent(node -> {
-            if (node instanceof JsonObject labels) {
-                labels.members().keySet().forEach(option -> options.put(option, shapes.text(labels, option)));
-            } else {
-                say(JsonNotices.wrongShape("options", "{\"rivet\": \"Rivet\"}", node), node.place());
-            }
-        });
-        return kind(object, "kind")
-                .flatMap(kind -> declared(
-                        object,
-                        () -> Written.question(
-                                id,
-                                key,
-                                kind,
-                                shapes.attributes(object, Written.ASKED),
-                                List.copyOf(options.keySet()))))
-                .filter(question -> named(key, Worths.sort(question.kind()), object.place()))
-                .map(question -> {
-                    texts.put(question.labelKey(), shapes.text(object, "label"));
-                    texts.put(question.helpKey(), shapes.text(object, "help"));
-                    question.options().forEach(option -> texts.put(option.labelKey(), options.get(option.key())));
-                    return question;
-                });
+        return written.question(object, id)
+                .filter(question -> named(question.key(), Worths.sort(question.kind()), object.place()));
     }
 
     private List<NamedValue> values(JsonObject head) {
@@ -236,7 +214,7 @@ public final class TemplateReader {
         shapes.object(object, "answers", "{\"width\": \"length\"}").ifPresent(answers -> {
             for (Map.Entry<String, Member> answer : answers.members().entrySet()) {
                 String key = name + "." + answer.getKey();
-                Optional<Sort> sort = kind(answers, answer.getKey()).map(Worths::sort);
+                Optional<Sort> sort = written.kind(answers, answer.getKey()).map(Worths::sort);
                 if (sort.isEmpty()) {
                     expressions.spoilt(key);
                 } else if (named(key, sort.get(), place)) {
@@ -269,7 +247,8 @@ public final class TemplateReader {
         Optional<Expression> when =
                 shapes.must(object, "when").flatMap(node -> expressions.wanted("when", node, names, Sort.Plain.TRUTH));
         NoticeKind kind = severity(object, key);
-        return when.filter(expression -> kind != null).map(expression -> new Tell(kind, at, expression, with));
+        return when.filter(expression -> kind != null)
+                .map(expression -> new Tell(kind, at, expression, with, isTrue(object, "together")));
     }
 
     private NoticeKind severity(JsonObject object, String key) {
@@ -293,17 +272,19 @@ public final class TemplateReader {
         }
     }
 
-    private void answer(JsonObject object, String id, Map<Answer, Expression> answers) {
+    /** What an answer holds. */
+    public static List<String> answerKeys() {
         Set<String> keys = new TreeSet<>(Written.ANSWERED);
         keys.addAll(List.of("key", "kind", "is", "label", "help", "lead"));
-        shapes.known(object, List.copyOf(keys));
+        return List.copyOf(keys);
+    }
+
+    private void answer(JsonObject object, String id, Map<Answer, Expression> answers) {
+        shapes.known(object, answerKeys());
         String key = shapes.text(object, "key");
-        boolean lead = object.get("lead")
-                .filter(node ->
-                        node instanceof JsonScalar scalar && scalar.text().equals("true"))
-                .isPresent();
-        kind(object, "kind")
-                .flatMap(kind -> declared(
+        boolean lead = isTrue(object, "lead");
+        written.kind(object, "kind")
+                .flatMap(kind -> written.declared(
                         object,
                         () -> Written.answer(
                                 id + ".answer", key, kind, shapes.attributes(object, Written.ANSWERED), lead)))
@@ -316,13 +297,11 @@ public final class TemplateReader {
                 });
     }
 
-    private <T> Optional<T> declared(JsonObject object, Supplier<T> declare) {
-        try {
-            return Optional.of(declare.get());
-        } catch (InvalidDeclaration e) {
-            say(TemplateNotices.TEMPLATE_DECLARATION.with(e.getMessage()), object.place());
-            return Optional.empty();
-        }
+    private static boolean isTrue(JsonObject object, String key) {
+        return object.get(key)
+                .filter(node ->
+                        node instanceof JsonScalar scalar && scalar.text().equals("true"))
+                .isPresent();
     }
 
     /** Only what an expression can name is a name. */
@@ -339,23 +318,5 @@ public final class TemplateReader {
             say(TemplateNotices.TEMPLATE_NAME_TWICE.with(name), place);
         }
         return first;
-    }
-
-    private Optional<Kind> kind(JsonObject object, String key) {
-        String word = shapes.text(object, key);
-        Optional<Kind> kind = Written.TYPED.stream()
-                .filter(candidate -> word.equals(candidate.name().toLowerCase(Locale.ROOT)))
-                .findFirst();
-        if (kind.isEmpty() && !word.isEmpty()) {
-            List<String> known = Written.TYPED.stream()
-                    .map(candidate -> candidate.name().toLowerCase(Locale.ROOT))
-                    .sorted()
-                    .toList();
-            say(
-                    TemplateNotices.TEMPLATE_DECLARATION.with(
-                            "\"" + word + "\" is no kind; kinds are " + String.join(", ", known)),
-                    object.get(key).orElseThrow().place());
-        }
-        return kind;
     }
 }

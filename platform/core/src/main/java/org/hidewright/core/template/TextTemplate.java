@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
@@ -61,6 +63,11 @@ public final class TextTemplate implements DeclaredCalculator {
     @Override
     public Declaration declaration() {
         return declaration;
+    }
+
+    /** What is refused since answers do not go together, though each of them is usual. */
+    public Set<NoticeKind> together() {
+        return tells.stream().filter(Tell::together).map(Tell::kind).collect(Collectors.toSet());
     }
 
     /** Its own; then those of the host, for what can go wrong in any template; then those of all it asks. */

@@ -18,7 +18,7 @@ final class PseudoLanguage {
     /** What is typed or written in a file, and so is the same in every language: commands, options, JSON, names. */
     private static final Pattern TYPED = Pattern.compile("(?<=^Example: ).*"
             + "|--[a-z-]+"
-            + "|\\bhidewright(?: [a-z]+(?: (?:install|update|back|remove|on|off|index|apply|profile|trust|distrust)\\b)?)?"
+            + "|\\bhidewright(?: [a-z]+(?: (?:install|check|update|back|remove|on|off|index|apply|profile|trust|distrust)\\b)?)?"
             + "|\\b[a-z]+(?= (?:NAME|FILE)\\b)|\\bindex(?= FOLDER\\b)|\\bupdate(?= --from\\b)|(?<=\\| )back\\b"
             + "|(?:[a-z-]+=)?\"[^\"]*\""
             + "|[\\w-]+(?:[./][\\w-]+)+"

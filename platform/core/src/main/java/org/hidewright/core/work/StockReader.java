@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.declaration.DeclaredTable;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Written;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.json.Place;
@@ -51,7 +53,7 @@ final class StockReader {
 
     /** The entry for a question; one that is bad has its reason among the remarks. */
     Entry read(Question question, String path, Place place) {
-        Optional<Table> table = shelf.tables().find(link.table());
+        Optional<Table> table = shelf.tables().find(link.table()).or(this::gone);
         if (!shelf.stocked()) {
             return bad(WorkshopNotices.NO_WORKSHOP.with(link.toString()));
         } else if (table.isEmpty()) {
@@ -74,6 +76,38 @@ final class StockReader {
         return shelf.row(link.table(), link.row());
     }
 
+    /** The table of a copy whose bundle has gone with all it said of it. */
+    private Optional<Table> gone() {
+        return row().filter(StockReader::outlives)
+                .map(row -> new Table(
+                        DeclaredTable.written(link.table(), List.of(), (key, language) -> Optional.empty()),
+                        List.of()));
+    }
+
+    /** Rows of bundles say the units of all they measure, so that a copy can be read when the bundle is gone. */
+    private static boolean outlives(Taken row) {
+        return row.kept() && row.from().isPresent();
+    }
+
+    /** A column; of a copy whose bundle has gone with it, what the question itself says of such a cell. */
+    private static Optional<Column> column(String key, Question question, Table table, Optional<Taken> row) {
+        return table.column(key)
+                .or(() -> row.filter(StockReader::outlives)
+                        .filter(copy -> copy.row().cell(key).isPresent())
+                        .filter(copy -> Written.TYPED.contains(question.itemKind()))
+                        .map(copy -> column(key, question, copy)));
+    }
+
+    private static Column column(String key, Question question, Taken copy) {
+        Map<String, String> unit =
+                question.unit().map(known -> Map.of("unit", known.symbol())).orElse(Map.of());
+        List<String> options = EntryReader.keys(question.options());
+        return new Column(
+                Written.column(copy.row().table(), key, question.itemKind(), unit, options),
+                (text, language) -> Optional.empty(),
+                copy.from().orElseThrow().bundle());
+    }
+
     /** A single value, or several. */
     private Entry values(Question question, Table table) {
         boolean several = question.kind() == Kind.LIST;
@@ -81,7 +115,7 @@ final class StockReader {
             return bad(WorkshopNotices.WORKSHOP_LINK_NEEDS.with(
                     link.toString(), link.column().isEmpty() ? "column" : "row"));
         }
-        Optional<Column> column = table.column(link.column());
+        Optional<Column> column = column(link.column(), question, table, row());
         if (column.isEmpty()) {
             return bad(noColumn(table));
         }
@@ -133,7 +167,7 @@ final class StockReader {
         for (Question inner : question.questions()) {
             answers.put(
                     inner.key(),
-                    table.column(inner.key())
+                    column(inner.key(), inner, table, Optional.of(row))
                             .flatMap(column -> inGroup(inner, column, row, place))
                             .orElseGet(() -> unanswered.apply(inner, path + "." + inner.key())));
         }

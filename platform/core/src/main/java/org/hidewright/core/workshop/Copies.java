@@ -13,6 +13,7 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.json.JsonText;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Shelf.Taken;
 
@@ -37,33 +38,48 @@ public final class Copies {
     /** Where copies and the file in use differ, and what is taken that the project has no copy of. */
     public List<Remark> differences() {
         List<Remark> differences = new ArrayList<>();
-        for (Row row : used()) {
-            Optional<Row> kept = shelf.kept().flatMap(copies -> copies.row(row.table(), row.id()));
-            Optional<Row> now = shelf.file().flatMap(file -> file.row(row.table(), row.id()));
-            if (kept.isEmpty()) {
+        for (Taken taken : used()) {
+            Row row = taken.row();
+            taken.from()
+                    .ifPresent(from -> say(
+                            differences,
+                            WorkshopNotices.WORKSHOP_FROM_BUNDLE.with(row.toString(), from.bundle(), from.source())));
+            Optional<Taken> now = shelf.now(row.table(), row.id());
+            if (!taken.kept()) {
                 say(differences, WorkshopNotices.WORKSHOP_NOT_KEPT.with(row.toString()));
-            } else if (shelf.file().isPresent() && now.isEmpty()) {
-                say(differences, WorkshopNotices.WORKSHOP_ROW_GONE.with(row.toString()));
             } else if (now.isPresent()) {
-                cells(kept.get(), now.get(), differences);
+                cells(taken, now.get(), differences);
+            } else if (taken.from().isPresent()) {
+                say(
+                        differences,
+                        WorkshopNotices.WORKSHOP_BUNDLE_GONE.with(
+                                row.toString(), taken.from().get().bundle()));
+            } else if (shelf.file().isPresent()) {
+                say(differences, WorkshopNotices.WORKSHOP_ROW_GONE.with(row.toString()));
             }
         }
         newRows(differences);
         return List.copyOf(differences);
     }
 
-    /** The rows that are used, the project’s own copies before those of the file; each once. */
-    private Set<Row> used() {
-        Map<String, Row> used = new LinkedHashMap<>();
+    /** The rows that are used, the project’s own copies before others; each once. */
+    private Collection<Taken> used() {
+        Map<String, Taken> used = new LinkedHashMap<>();
         for (StockLink link : links) {
-            shelf.taken(link).forEach(taken -> used.putIfAbsent(taken.row().toString(), taken.row()));
+            shelf.taken(link).forEach(taken -> used.putIfAbsent(taken.row().toString(), taken));
         }
-        return new LinkedHashSet<>(used.values());
+        return used.values();
     }
 
-    private void cells(Row kept, Row now, List<Remark> differences) {
+    private void cells(Taken was, Taken is, List<Remark> differences) {
+        Row kept = was.row();
+        Row now = is.row();
         Set<String> columns = new LinkedHashSet<>(kept.node().members().keySet());
         columns.addAll(now.node().members().keySet());
+        columns.remove(Bringer.KEY);
+        if (was.currency().equals(is.currency())) {
+            columns.remove(Workshop.CURRENCY); // a copy may say what goes without saying where it is from
+        }
         for (String column : columns) {
             String before = kept.cell(column).orElse("");
             String after = now.cell(column).orElse("");
@@ -143,10 +159,17 @@ public final class Copies {
     }
 
     private static JsonOut.Raw text(Taken taken, Optional<Unit> currency) {
+        Row row = taken.row();
         boolean same = taken.currency().isEmpty()
                 || taken.currency().equals(currency)
-                || taken.row().currency().isPresent();
-        return new JsonOut.Raw(
-                same ? taken.row().text() : taken.row().textIn(taken.currency().get()));
+                || row.currency().isPresent();
+        if (!same) {
+            row = row.with(
+                    Workshop.CURRENCY, JsonText.quoted(taken.currency().get().symbol()));
+        }
+        if (taken.from().isPresent() && !row.from().equals(taken.from())) {
+            row = row.with(Bringer.KEY, taken.from().get().json());
+        }
+        return new JsonOut.Raw(row.text());
     }
 }

@@ -17,7 +17,7 @@ public final class Row {
     public static final String ID = "id";
 
     /** Keys that a row may have beside its columns. */
-    public static final List<String> RESERVED = List.of(ID, Workshop.CURRENCY);
+    public static final List<String> RESERVED = List.of(ID, Workshop.CURRENCY, Bringer.KEY);
 
     private final String table;
     private final String id;
@@ -41,12 +41,17 @@ public final class Row {
         return currency().or(workshop::currency);
     }
 
-    /** The row as it was written, with the currency of its amounts in it. */
-    String textIn(Unit currency) {
+    /** The bundle that a project’s copy was taken from; empty for what the maker wrote. */
+    Optional<Bringer> from() {
+        return node.get(Bringer.KEY).flatMap(Bringer::in);
+    }
+
+    /** The row as it was written, with something more in it. */
+    Row with(String key, String json) {
         try {
             JsonText alone = JsonText.read(text());
-            return alone.withMember((JsonObject) alone.root(), Workshop.CURRENCY, JsonText.quoted(currency.symbol()))
-                    .text();
+            JsonText more = alone.withMember((JsonObject) alone.root(), key, json);
+            return new Row(table, id, more, (JsonObject) more.root());
         } catch (JsonTrouble e) {
             throw new IllegalStateException("a row that was read can be read", e);
         }

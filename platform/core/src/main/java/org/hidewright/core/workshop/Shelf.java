@@ -5,15 +5,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hidewright.api.measure.Unit;
+import org.hidewright.core.workshop.Tables.BroughtRow;
 
 /**
  * The rows a project works with: its own copies first, so that what was worked yesterday is worked alike today; what it has
- * no copy of comes from the workshop file in use. Immutable.
+ * no copy of comes from the workshop file in use; single rows that this has not either, from bundles. What bundles bring are
+ * sizes that there are, not what the maker has: whoever takes a table whole takes the maker’s own rows.
  */
 public final class Shelf {
     private final Stock stock;
     private final Workshop kept;
     private final Workshop file;
+    private volatile Tables tables;
 
     private Shelf(Stock stock, Workshop kept, Workshop file) {
         this.stock = stock;
@@ -30,20 +33,27 @@ public final class Shelf {
         return new Shelf(stock, kept.orElse(null), stock.file().orElse(null));
     }
 
-    /** Whether the same tables and the same rows are within reach. */
-    public boolean sameAs(Shelf other) {
-        return kept == other.kept && file == other.file && (!stocked() || stock.tables() == other.stock.tables());
+    /** Whether the same is within reach as was before, as far as anybody looked there. */
+    public boolean sameAs(Shelf before) {
+        return kept == before.kept && file == before.file && (before.tables == null || before.tables == tables());
     }
 
     /**
      * A row and the currency of amounts that name none in it.
      *
      * @param kept whether it is the project's own copy
+     * @param from the bundle it comes from; empty for what the maker wrote
      */
-    public record Taken(Row row, Optional<Unit> currency, boolean kept) {}
+    public record Taken(Row row, Optional<Unit> currency, boolean kept, Optional<Bringer> from) {}
 
+    /** What is installed; the same for as long as a project is worked with this shelf. */
     public Tables tables() {
-        return stock.tables();
+        Tables asked = tables;
+        if (asked == null) {
+            asked = stock.tables();
+            tables = asked;
+        }
+        return asked;
     }
 
     /** The project’s own copies. */
@@ -58,11 +68,20 @@ public final class Shelf {
 
     /** Whether there is anything to take rows from. */
     public boolean stocked() {
-        return file != null || kept != null && !kept.tables().isEmpty();
+        return file != null || kept != null && !kept.tables().isEmpty() || tables().haveRows();
     }
 
     public Optional<Taken> row(String table, String id) {
-        return row(kept, true, table, id).or(() -> row(file, false, table, id));
+        return row(kept, true, table, id).or(() -> now(table, id));
+    }
+
+    /** A row as it would be taken without the project’s copy of it. */
+    Optional<Taken> now(String table, String id) {
+        return row(file, false, table, id).or(() -> tables().row(table, id).map(Shelf::taken));
+    }
+
+    private static Taken taken(BroughtRow brought) {
+        return new Taken(brought.row(), brought.currency(), false, Optional.of(brought.from()));
     }
 
     private static Optional<Taken> row(Workshop from, boolean kept, String table, String id) {
@@ -100,7 +119,7 @@ public final class Shelf {
     }
 
     private static Taken taken(Workshop from, boolean kept, Row row) {
-        return new Taken(row, row.currencyIn(from), kept);
+        return new Taken(row, row.currencyIn(from), kept, kept ? row.from() : Optional.empty());
     }
 
     /** The rows a link leads to; none where it leads nowhere. */
@@ -112,13 +131,14 @@ public final class Shelf {
 
     /** The rows a link would lead to without the project’s copies, save those that only the project has. */
     List<Taken> renewed(StockLink link) {
-        List<Taken> now = file == null ? List.of() : new Shelf(stock, null, file).taken(link);
+        List<Taken> now = new Shelf(stock, null, file).taken(link);
         return now.isEmpty() ? taken(link) : now;
     }
 
     /** What lies where a link leads, to be held against what lay there before. */
     public Object seen(StockLink link) {
-        return link.row().isEmpty() ? rows(link.table()) : row(link.table(), link.row());
+        return List.of(
+                tables().find(link.table()), link.row().isEmpty() ? rows(link.table()) : row(link.table(), link.row()));
     }
 
     /** Ids of the rows of a table that can be taken, for suggestions. */
@@ -129,6 +149,7 @@ public final class Shelf {
                 from.rows(table).forEach(row -> ids.put(row.id(), true));
             }
         }
+        tables().rows(table).forEach(brought -> ids.put(brought.row().id(), true));
         return List.copyOf(ids.keySet());
     }
 }

@@ -35,6 +35,10 @@ public final class WorkshopNotices {
     public static final NoticeKind WORKSHOP_ROW_GONE = NoticeKind.check("workshop-row-gone");
     public static final NoticeKind WORKSHOP_ROW_NEW = NoticeKind.note("workshop-row-new");
 
+    public static final NoticeKind WORKSHOP_FROM_BUNDLE = NoticeKind.note("workshop-from-bundle");
+    public static final NoticeKind WORKSHOP_BUNDLE_GONE = NoticeKind.note("workshop-bundle-gone");
+    public static final NoticeKind BROUGHT_ROW_TAKEN = NoticeKind.check("brought-row-taken");
+
     private WorkshopNotices() {}
 
     /** Whether a remark is about the workshop or what is taken from it. */
@@ -68,6 +72,9 @@ public final class WorkshopNotices {
                 WORKSHOP_DIFFERS,
                 WORKSHOP_DIFFERS_ASIDE,
                 WORKSHOP_ROW_GONE,
-                WORKSHOP_ROW_NEW);
+                WORKSHOP_ROW_NEW,
+                WORKSHOP_FROM_BUNDLE,
+                WORKSHOP_BUNDLE_GONE,
+                BROUGHT_ROW_TAKEN);
     }
 }

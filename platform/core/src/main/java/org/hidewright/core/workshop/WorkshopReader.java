@@ -40,10 +40,19 @@ public final class WorkshopReader {
 
     /** Reads a workshop file's text. */
     public static Result read(String text) {
-        return new WorkshopReader().readText(text);
+        return read(text, HEAD);
     }
 
-    private Result readText(String text) {
+    /**
+     * Reads a text that is a workshop file and holds something more.
+     *
+     * @param head every key it may hold
+     */
+    public static Result read(String text, List<String> head) {
+        return new WorkshopReader().readText(text, head);
+    }
+
+    private Result readText(String text, List<String> known) {
         JsonText source;
         try {
             source = JsonText.read(text);
@@ -60,7 +69,7 @@ public final class WorkshopReader {
             return new Result(Optional.empty(), remarks);
         }
         format(source, head.members().get(MARK));
-        check(head, HEAD);
+        check(head, known);
         return new Result(Optional.of(Workshop.in(source, head)), List.copyOf(remarks));
     }
 

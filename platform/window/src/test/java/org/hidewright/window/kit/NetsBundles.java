@@ -18,6 +18,7 @@ import org.hidewright.core.addons.AddOnChange.Moved;
 import org.hidewright.core.addons.AddOnIndexes;
 import org.hidewright.core.addons.AddOnNotices;
 import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.addons.Carried;
 import org.hidewright.core.addons.Index;
 import org.hidewright.core.addons.Offer;
 import org.hidewright.core.addons.Offer.Standing;
@@ -84,6 +85,11 @@ public final class NetsBundles implements AddOns, Catalogue {
     public synchronized List<AddOn> install(List<Path> given, boolean replace, boolean follow) {
         put("org.example.cords", "Cords", "", Origin.MAKER, State.NEXT_START, "cord");
         return List.of(chosen.get("org.example.cords"));
+    }
+
+    @Override
+    public List<Carried> carried(List<Path> given) {
+        return List.of();
     }
 
     @Override

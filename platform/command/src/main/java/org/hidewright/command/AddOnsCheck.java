@@ -1,0 +1,80 @@
+package org.hidewright.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiFunction;
+import org.hidewright.core.addons.Carried;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.proof.Proof;
+import org.hidewright.core.proof.TablesProof;
+import org.hidewright.core.proof.TemplateProof;
+import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.template.TemplateFiles;
+import org.hidewright.core.workshop.Tables;
+
+/** Looks the templates and tables over that bundles carry as texts, without installing anything, and tells what their authors have to mend. */
+final class AddOnsCheck {
+    private final Session session;
+    private boolean sound = true;
+
+    private AddOnsCheck(Session session) {
+        this.session = session;
+    }
+
+    /** @return 0 where nothing has to be mended */
+    static int of(List<String> named, Session session) throws FileTrouble, BadArgument {
+        List<Path> files = new ArrayList<>();
+        for (String name : named) {
+            files.add(FileText.named(name, session.texts()));
+        }
+        AddOnsCheck check = new AddOnsCheck(session);
+        for (Carried carried : session.addOns().get().carried(files)) {
+            check.bundle(carried);
+        }
+        return check.sound ? ExitCode.DONE : ExitCode.REFUSED;
+    }
+
+    private void say(String key, Object... args) {
+        session.out().println(session.texts().text(key, args));
+    }
+
+    private void bundle(Carried carried) {
+        session.out().println(carried.id() + " " + carried.version());
+        for (String path : carried.missing()) {
+            say("addons.check-missing", path);
+            sound = false;
+        }
+        each(carried.templates(), this::template, "addons.check-template");
+        Tables installed = session.catalogue().tables();
+        each(carried.tables(), (path, text) -> TablesProof.of(text, carried.id(), installed), "addons.check-tables");
+        if (carried.code()) {
+            say("addons.check-code");
+        } else if (carried.templates().isEmpty() && carried.tables().isEmpty()) {
+            say("addons.check-nothing");
+            sound = false;
+        }
+    }
+
+    /** A template is called by the name of its file. */
+    private Proof template(String path, String text) {
+        return TemplateProof.of(
+                text,
+                TemplateFiles.byId(path).keySet().iterator().next(),
+                id -> session.catalogue().find(id).map(Installed::calculator),
+                session.wording());
+    }
+
+    private void each(Map<String, String> texts, BiFunction<String, String, Proof> look, String all) {
+        texts.forEach((path, text) -> {
+            Proof proof = look.apply(path, text);
+            session.out().println();
+            session.out().println(path);
+            proof.remarks().forEach(remark -> session.tell(session.out(), remark));
+            say(all, proof.asked());
+            say(proof.sound() ? "addons.check-sound" : "addons.check-mend");
+            sound &= proof.sound();
+        });
+    }
+}

@@ -1,0 +1,266 @@
+package org.hidewright.core.proof;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Quantity;
+import org.hidewright.api.trials.PartFault;
+import org.hidewright.api.trials.Samples;
+import org.hidewright.api.trials.Typical;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.catalogue.BundleFault;
+import org.hidewright.core.expression.ExpressionNotices;
+import org.hidewright.core.item.ItemCheck;
+import org.hidewright.core.item.ItemChecks;
+import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.json.Place;
+import org.hidewright.core.template.TemplateNotices;
+import org.hidewright.core.template.TemplateReader;
+import org.hidewright.core.template.TextTemplate;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.TypedValues;
+
+/**
+ * Tries a template out that is written as a text: at its example, with one answer at a time changed, and in drawn sets inside usual
+ * limits and anywhere inside the hard ones; the same every time. Each thing that is wrong is told once, where it stands in the text,
+ * with what to type to see it.
+ */
+public final class TemplateProof {
+    /** Asked a second time, to see whether the answer is the same. */
+    private static final int AGAIN = 25;
+    /** Of what differs from the example in one answer at least this share is answered, or the limits are not the usual ones. */
+    private static final double LEAST_ANSWERED = 0.5;
+
+    private final TextTemplate template;
+    private final TemplatePlaces places;
+    private final Wording wording;
+    private final AskedAgain asked;
+    private final List<Remark> remarks = new ArrayList<>();
+    private final Set<String> said = new HashSet<>();
+    private int tried;
+
+    private TemplateProof(TextTemplate template, TemplatePlaces places, Wording wording, Values example) {
+        this.template = template;
+        this.places = places;
+        this.wording = wording;
+        this.asked = new AskedAgain(template.declaration().questions(), example);
+    }
+
+    /**
+     * Looks a text over.
+     *
+     * @param id what its file is called, and it is to be
+     * @param others finds the calculators that it asks and that draw
+     */
+    public static Proof of(
+            String text, String id, Function<String, Optional<DeclaredCalculator>> others, Wording wording) {
+        TemplateReader.Result read = TemplateReader.read(text, others);
+        if (read.template().isEmpty()) {
+            return new Proof(read.remarks(), 0);
+        }
+        TextTemplate template = read.template().get();
+        TemplatePlaces places = new TemplatePlaces(text);
+        List<Remark> remarks = new ArrayList<>(read.remarks());
+        String own = template.declaration().id();
+        if (!own.equals(id)) {
+            remarks.add(Remark.of(ProofNotices.PROOF_OTHER_ID.with(own, id), CoreTexts.TEXTS)
+                    .atPlace(places.of("id")));
+        }
+        Optional<Values> example = example(template.declaration().questions(), template);
+        Typical typical =
+                question -> example.flatMap(all -> all.get(question.key())).orElse("");
+        remarks.addAll(DeclaredProof.of(template.declaration(), typical, places));
+        if (example.isEmpty()) {
+            return new Proof(remarks, 0);
+        }
+        TemplateProof proof = new TemplateProof(template, places, wording, example.get());
+        proof.tryAll(typical);
+        remarks.addAll(proof.remarks);
+        return new Proof(remarks, proof.tried);
+    }
+
+    /** Empty where a question has neither preset nor example. */
+    private static Optional<Values> example(List<Question> questions, TextTemplate template) {
+        Map<String, Object> typed = new HashMap<>();
+        for (Question question : questions) {
+            question.example().ifPresent(text -> typed.put(question.key(), text));
+        }
+        return TypedValues.read(template.declaration(), JsonOut.line(typed)).values();
+    }
+
+    private record Told(Values asked, Optional<Outcome<Values>> outcome) {
+        boolean answered() {
+            return outcome.filter(came -> !came.refused()).isPresent();
+        }
+    }
+
+    private void tryAll(Typical typical) {
+        List<Question> questions = template.declaration().questions();
+        List<Values> usual = Samples.usual(questions, typical);
+        List<Told> told = usual.stream().map(this::ask).toList();
+        atExample(told.get(0));
+        told.forEach(this::inUsualLimits);
+        few(told.subList(0, usual.size() - Samples.SETS));
+        List<Told> all = new ArrayList<>(told);
+        Samples.anywhere(questions, typical).forEach(values -> all.add(ask(values)));
+        all.forEach(this::anywhere);
+        again(Samples.some(told, AGAIN));
+        tried = all.size();
+    }
+
+    private Told ask(Values values) {
+        try {
+            return new Told(values, Optional.of(template.work(values, Working.NONE)));
+        } catch (BundleFault fault) {
+            say("broke", ProofNotices.PROOF_BROKE.with(String.valueOf(fault.words()), line(values)), places.head());
+            return new Told(values, Optional.empty());
+        }
+    }
+
+    private void atExample(Told told) {
+        for (Notice notice : stops(told)) {
+            say("example " + notice.kind().key(), ProofNotices.PROOF_EXAMPLE_REFUSED.with(what(notice)), place(notice));
+        }
+        items(told)
+                .flatMap(item -> ItemChecks.of(item).stream())
+                .forEach(check -> say(
+                        "example " + check.kind().key() + check.part().id(),
+                        ProofNotices.PROOF_EXAMPLE_PART.with(what(check)),
+                        places.ofPart(check.part().id())));
+    }
+
+    private void inUsualLimits(Told told) {
+        for (Notice notice : stops(told)) {
+            if (!template.together().contains(notice.kind())) {
+                say(
+                        "refused " + notice.kind().key(),
+                        ProofNotices.PROOF_REFUSED.with(what(notice), line(told.asked())),
+                        place(notice));
+            }
+        }
+    }
+
+    private void few(List<Told> oneChanged) {
+        long answered = oneChanged.stream().filter(Told::answered).count();
+        if (answered < LEAST_ANSWERED * oneChanged.size()) {
+            say("few", ProofNotices.PROOF_FEW.with(answered, oneChanged.size()), places.head());
+        }
+    }
+
+    private void anywhere(Told told) {
+        for (Notice notice : stops(told)) {
+            if (isOfTheHost(notice)) {
+                say(
+                        "words " + notice.kind().key(),
+                        ProofNotices.PROOF_NOT_ITS_WORDS.with(what(notice), line(told.asked())),
+                        place(notice));
+            }
+        }
+        items(told)
+                .flatMap(item -> PartFault.of(item).stream())
+                .forEach(fault -> say(
+                        "part " + fault.what() + fault.part().id() + fault.id(),
+                        ProofNotices.PROOF_PART.with(words(fault), line(told.asked())),
+                        places.ofPart(fault.part().id())));
+        told.outcome()
+                .flatMap(Outcome::answers)
+                .ifPresent(answers -> answers.entries().forEach((key, value) -> {
+                    if (value instanceof Quantity<?> measure && !Double.isFinite(measure.base())) {
+                        say(
+                                "number " + key,
+                                ProofNotices.PROOF_NO_NUMBER.with(key, line(told.asked())),
+                                places.of("answers", key));
+                    }
+                }));
+    }
+
+    /** What the program says when an expression or a question that is asked came to nothing. */
+    private static boolean isOfTheHost(Notice notice) {
+        return ExpressionNotices.all().contains(notice.kind())
+                || TemplateNotices.all().contains(notice.kind());
+    }
+
+    /** Backwards, so that nothing that is kept from one answer to the next is kept alike. */
+    private void again(List<Told> first) {
+        for (int i = first.size() - 1; i >= 0; i--) {
+            Told told = first.get(i);
+            if (!ask(told.asked())
+                    .outcome()
+                    .map(TemplateProof::plain)
+                    .equals(told.outcome().map(TemplateProof::plain))) {
+                say("other", ProofNotices.PROOF_OTHER_ANSWER.with(line(told.asked())), places.head());
+            }
+        }
+    }
+
+    private static List<Object> plain(Outcome<Values> outcome) {
+        return List.of(outcome.answers().map(Values::entries), outcome.notices().toString());
+    }
+
+    private static List<Notice> stops(Told told) {
+        return told.outcome().map(Outcome::notices).orElse(List.of()).stream()
+                .filter(notice -> notice.kind().severity() == Severity.STOP)
+                .toList();
+    }
+
+    private static Stream<Item> items(Told told) {
+        return told.outcome().flatMap(Outcome::answers).stream()
+                .flatMap(answers -> answers.entries().values().stream())
+                .filter(Item.class::isInstance)
+                .map(Item.class::cast);
+    }
+
+    private String line(Values values) {
+        String line = asked.of(values);
+        return "hidewright work " + template.declaration().id() + (line.isEmpty() ? "" : " " + line);
+    }
+
+    private Place place(Notice notice) {
+        return places.of("tells", notice.kind().key());
+    }
+
+    private String what(Notice notice) {
+        return wording.what(Remark.of(notice, template.texts()));
+    }
+
+    /** A number of stitches is a count, a place has the unit of the maker. */
+    private static Phrase words(PartFault fault) {
+        List<Object> args = new ArrayList<>(List.of(
+                fault.part().name(),
+                Length.ofMm(fault.place().x() - fault.part().outline().bounds().minX()),
+                Length.ofMm(fault.place().y() - fault.part().outline().bounds().minY()),
+                fault.id()));
+        args.addAll(fault.lines());
+        String key = fault.what().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Phrase.of("part-" + key, args.toArray());
+    }
+
+    private String what(ItemCheck check) {
+        return wording.what(Remark.of(check.notice(1), CoreTexts.TEXTS));
+    }
+
+    /** @param once what is told already is not told again for other answers */
+    private void say(String once, Notice notice, Place place) {
+        if (said.add(once)) {
+            remarks.add(Remark.of(notice, CoreTexts.TEXTS).atPlace(place));
+        }
+    }
+}

@@ -1,0 +1,194 @@
+package org.hidewright.distribution;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.proof.Proof;
+import org.hidewright.core.proof.TablesProof;
+import org.hidewright.core.proof.TemplateProof;
+import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
+import org.hidewright.distribution.BuiltProgram.Ended;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What authors of texts have tried out for them: the texts of ours pass, and each fault that is planted is found where it is. */
+class TextProofsIT {
+    private static final Path ROOT = Path.of("../..").toAbsolutePath().normalize();
+    private static final Path TAG = ROOT.resolve("samples/specimen-tag/specimen-tag.json");
+    private static final Wording WORDING = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+
+    private static Catalogue catalogue;
+
+    @TempDir
+    Path scratch;
+
+    @BeforeAll
+    static void find() throws Exception {
+        catalogue = BundledCalculators.catalogue();
+    }
+
+    static List<Path> texts() throws IOException {
+        List<Path> texts = new ArrayList<>(VisibleWords.templates(ROOT));
+        texts.add(TAG);
+        return texts;
+    }
+
+    private static Proof look(String text, String id) {
+        return TemplateProof.of(text, id, other -> catalogue.find(other).map(Installed::calculator), WORDING);
+    }
+
+    private static String said(Remark remark) {
+        return WORDING.what(remark) + " | " + WORDING.where(remark).orElse("") + " | " + WORDING.why(remark) + " | "
+                + WORDING.next(remark);
+    }
+
+    private static List<String> said(Proof proof) {
+        return proof.remarks().stream().map(TextProofsIT::said).toList();
+    }
+
+    @Test
+    void thereAreSevenTemplatesOfOurs() throws IOException {
+        assertEquals(7, texts().size(), texts().toString());
+    }
+
+    @ParameterizedTest
+    @MethodSource("texts")
+    void everyTemplateOfOursPasses(Path text) throws IOException {
+        String id = text.getFileName().toString().replace(".json", "");
+        Proof proof = look(Files.readString(text), id);
+        assertEquals(List.of(), said(proof));
+        assertTrue(proof.asked() > 400, "asked only " + proof.asked());
+    }
+
+    /** What somebody begins their own with. */
+    @Test
+    void theTemplateThatIsStartedFromPasses() throws IOException {
+        Path start = ROOT.resolve("platform/command/src/main/resources/org/hidewright/command/starting-template.json");
+        String text = Files.readString(start).replace("NAME", "pen-case").replace("TITLE", "Pen case");
+        assertEquals(List.of(), said(look(text, "pen-case")));
+    }
+
+    @Test
+    void theSizesOfHardwarePass() throws IOException {
+        Proof proof = TablesProof.of(
+                Files.readString(ROOT.resolve("samples/strap-slides/strap-slides.json")), "slides", catalogue.tables());
+        assertEquals(List.of(), said(proof));
+        assertEquals(3, proof.asked());
+    }
+
+    @ParameterizedTest(name = "{2}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                // what it says of itself
+                "\"label\": \"Width\", |§§|template-missing|\"key\": \"width\"",
+                "\"help\": \"How many are cut.\"|\"help\": \" \"|proof-blank|\"help\": \" \"",
+                "\"what\": \"A knife cuts what is in its way.\"|\"what\": \"\"|proof-blank|\"what\": \"\"",
+                ", \"preset\": \"4 mm\"|§§|proof-no-example|\"key\": \"hole\"",
+                "\"min\": \"12 mm\", |§§|proof-no-limits|\"key\": \"width\"",
+                ", \"max\": \"50\"|§§|proof-no-limits|\"key\": \"tags\"",
+                "\"usual\": \"25-70 mm\"|\"usual\": \"5-70 mm\"|proof-usual-outside|\"key\": \"width\"",
+                "\"preset\": \"75 mm\"|\"preset\": \"140 mm\"|proof-preset-unusual|\"key\": \"length\"",
+                "tag of {1}.|tag of {2}.|proof-unfilled|\"what\": \"A hole",
+                "\"id\": \"specimen-tag\"|\"id\": \"tag\"|proof-other-id|\"id\": \"tag\"",
+                // what it refuses
+                "\"when\": \"width < 5 * hole\"|\"when\": \"width < 50 * hole\"|proof-example-refused|\"key\": \"specimen-tag-narrow\"",
+                "\"when\": \"length < from-top + 2 * hole\"|\"when\": \"length < 60 mm\"|proof-refused|\"key\": \"specimen-tag-short\"",
+                "\"together\": true, |§§|proof-refused|\"key\": \"specimen-tag-narrow\"",
+                "\"when\": \"width < 5 * hole\"|\"when\": \"width is not 40 mm or length is not 75 mm or hole is not 4 mm\"|proof-few|{",
+                "\"tags * 250 mm\"|\"tags * 250 mm * (1 mm / (width - 12 mm))\"|proof-not-its-words|{",
+                "\"from-top\": \"max(|\"root\": \"sqrt(width - 20 mm) * 1\", \"from-top\": \"max(|expression-no-root|\"root\"",
+                "\"width\": \"=hole\"|\"width\": \"=hole - 3 mm\"|proof-not-its-words|{",
+                // what cannot be cut
+                "\"from-top\": \"max(8 mm, 2.5 * hole)\"|\"from-top\": \"hole / 4\"|proof-part|\"id\": \"tag\"",
+                "\"openings\": [|\"stitches\": [{\"id\": \"tag.row\", \"pitch\": \"4 mm\", \"along\": {\"between\": {\"from-x\": \"10 mm\", \"from-y\": \"5 mm\", \"to-x\": \"10 mm\", \"to-y\": \"=length + 5 mm\"}}}], \"openings\": [|proof-part|\"id\": \"tag\"",
+                "\"corner\": \"min(width / 3, 15 mm)\"|\"corner\": \"25 mm\"|proof-refused|{",
+                "{length - corner} Z\"|{length - corner}\"|proof-example-refused|{",
+                "\"y\": \"=length - from-top\"|\"y\": \"=from-top - length\"|proof-example-part|\"id\": \"tag\"",
+            })
+    void aPlantedFaultIsFoundWhereItIs(String was, String now, String key, String at) throws IOException {
+        String text = Files.readString(TAG);
+        assertTrue(text.contains(was), was);
+        String spoilt = text.replace(was, now);
+        Proof proof = look(spoilt, "specimen-tag");
+        assertTrue(!proof.sound(), "nothing was found");
+        Remark found = proof.remarks().stream()
+                .filter(remark -> remark.key().equals("notice." + key))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(said(proof).toString()));
+        assertNotNull(found.place(), said(found));
+        String line = spoilt.lines().toList().get(found.place().line() - 1);
+        assertTrue(at == null || line.contains(at), said(found) + " in " + line);
+        assertTrue(!said(found).contains("{0}") && !said(found).contains("{1}"), said(found));
+    }
+
+    @Test
+    void whatIsToldCanBeTypedAndSeen() throws Exception {
+        String spoilt = Files.readString(TAG).replace("\"together\": true, ", "");
+        Remark refused = look(spoilt, "specimen-tag").remarks().get(0);
+        String command = WORDING.why(refused).replaceFirst(".*hidewright work specimen-tag", "");
+        List<String> arguments = new ArrayList<>(List.of("work", "specimen-tag"));
+        Stream.of(command.strip().split(" (?=[a-z]+=)"))
+                .map(part -> part.replace("\"", ""))
+                .forEach(arguments::add);
+        BuiltProgram program = BuiltProgram.copyInto(scratch);
+        assertEquals(
+                0, program.run("addons", "install", TAG.getParent().toString()).code());
+        Ended ended = program.run(arguments.toArray(String[]::new));
+        assertEquals(1, ended.code(), arguments + ended.answer());
+        assertTrue(ended.answer().contains("With less leather beside it the cord tears it out."), ended.answer());
+    }
+
+    @Test
+    void oneCommandLooksAFolderOver() throws Exception {
+        BuiltProgram program = BuiltProgram.copyInto(scratch);
+        Ended sound = program.run(
+                "addons",
+                "check",
+                TAG.getParent().toString(),
+                ROOT.resolve("samples/strap-slides").toString(),
+                "--language",
+                "en");
+        assertEquals(0, sound.code(), sound.answer() + sound.told());
+        assertTrue(sound.answer().contains("3 rows were looked at."), sound.answer());
+        assertTrue(sound.answer().contains("Nothing has to be mended."), sound.answer());
+        assertTrue(!program.run("addons").answer().contains("fieldkit"), "nothing is installed by it");
+        Path own = Files.createDirectories(scratch.resolve("own/META-INF")).getParent();
+        Files.writeString(
+                own.resolve("META-INF/MANIFEST.MF"),
+                "Manifest-Version: 1.0\nBundle-ManifestVersion: 2\nBundle-SymbolicName: com.example.tags\n"
+                        + "Hidewright-Templates: specimen-tag.json, gone.json\nHidewright-Tables: sizes.json\n");
+        Files.writeString(
+                own.resolve("specimen-tag.json"), Files.readString(TAG).replace("max(8 mm, 2.5 * hole)", "hole / 4"));
+        Files.writeString(
+                own.resolve("sizes.json"),
+                "{\"workshop\": 1, \"source\": \"Mine\",\n \"tables\":"
+                        + " {\"hardware\": [\n  {\"id\": \"d-20\", \"name\": \"D 20\", \"kind\": \"ring\", \"inside-width\": 20}]}}");
+        Ended faulty = program.run("addons", "check", own.toString(), "--language", "en");
+        assertEquals(1, faulty.code(), faulty.answer());
+        String said = faulty.answer();
+        assertTrue(said.contains("The manifest names gone.json"), said);
+        assertTrue(said.contains("A part cannot be made"), said);
+        assertTrue(said.contains("To see it: hidewright work specimen-tag"), said);
+        assertTrue(said.contains("(line 3, column "), said);
+        assertTrue(said.contains("is 20, without a unit"), said);
+        assertTrue(said.contains("Mend what is told above"), said);
+    }
+}
