@@ -65,6 +65,7 @@ record Candidate(Path from, Described described, byte[] jar) {
     private static List<Path> jarsIn(Path folder) throws FileTrouble {
         try (Stream<Path> all = Files.list(folder)) {
             List<Path> jars = all.filter(path -> path.toString().endsWith(JAR) && Files.isRegularFile(path))
+                    .filter(path -> !IndexFile.isPacked(path))
                     .sorted()
                     .toList();
             if (jars.isEmpty()) {

@@ -82,6 +82,16 @@ record Described(
                 texts(headers));
     }
 
+    /** Whether a manifest names one at all. */
+    static boolean isBundle(Entries entries) throws IOException {
+        if (!entries.names().contains(JarFile.MANIFEST_NAME)) {
+            return false;
+        }
+        try (InputStream in = entries.open(JarFile.MANIFEST_NAME)) {
+            return new Manifest(in).getMainAttributes().getValue(Constants.BUNDLE_SYMBOLICNAME) != null;
+        }
+    }
+
     /** The bundle as it is told of. */
     AddOn addOn(AddOn.Origin origin, AddOn.State state, String why, Path jar) {
         return new AddOn(

@@ -2,8 +2,10 @@ package org.hidewright.addons;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -25,6 +27,9 @@ import org.hidewright.core.store.FileTrouble;
  */
 final class FolderChange {
     private static final String JAR = ".jar";
+
+    private static final int PATIENCE = 500;
+    private static final long PAUSE_MS = 10;
 
     private final Path settings;
     private final Function<File, String> finish;
@@ -60,31 +65,44 @@ final class FolderChange {
 
     /** @throws FileTrouble if it cannot be made; then all is as it was, as far as the disk lets it be */
     void make(Wanted wanted) throws FileTrouble {
-        Path at = settings.resolve("addons");
-        try {
-            Files.createDirectories(at);
-            try (FileChannel lock = lock()) {
-                lock.force(false);
+        synchronized (FolderChange.class) { // locks of files keep other programs away, and no other thread of this one
+            Path at = settings.resolve("addons");
+            try {
+                Files.createDirectories(at);
                 at = settings;
-                end();
-                Path part = settings.resolve("addons-change.part");
-                at = part;
-                prepare(wanted, part);
-                decide(part);
-                at = settings.resolve("addons");
-                end();
+                try (FileChannel lock = lock()) {
+                    end();
+                    at = settings.resolve("addons-change.part");
+                    prepare(wanted, at);
+                    decide(at);
+                    at = settings.resolve("addons");
+                    end();
+                    lock.force(false);
+                }
+            } catch (IOException e) {
+                throw Trouble.notChanged(at, e);
             }
-        } catch (IOException e) {
-            throw Trouble.notChanged(at, e);
         }
     }
 
     /** Held until the channel is closed, however the program ends. Where a file system knows no locks it goes on without. */
     private FileChannel lock() throws IOException {
-        FileChannel channel =
-                FileChannel.open(settings.resolve("addons.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        Path file = settings.resolve("addons.lock");
+        FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
-            channel.lock();
+            for (int i = 0; channel.tryLock() == null; i++) {
+                if (i == PATIENCE) {
+                    channel.close();
+                    throw new FileSystemException(file.toString(), null, "another program is at it");
+                }
+                Thread.sleep(PAUSE_MS);
+            }
+        } catch (InterruptedException leaving) {
+            Thread.currentThread().interrupt();
+            channel.close();
+            throw new InterruptedIOException(file.toString());
+        } catch (FileSystemException held) {
+            throw held;
         } catch (IOException noLocks) {
             return channel;
         }

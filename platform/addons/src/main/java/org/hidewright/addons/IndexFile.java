@@ -60,6 +60,15 @@ record IndexFile(Path file) {
         return file.toString().endsWith(".jar");
     }
 
+    /** Whether a jar is such an index, and no bundle that should stand in one. */
+    static boolean isPacked(Path jar) {
+        try (Entries entries = Entries.ofJar(jar)) {
+            return entries.names().contains(NAME) && !Described.isBundle(entries);
+        } catch (IOException noJar) {
+            return false;
+        }
+    }
+
     /** An index inside a jar, which can be signed. */
     private byte[] packed(Soundness sound) throws FileTrouble {
         if (Files.exists(file)) {

@@ -131,6 +131,30 @@ class FromIndexTest extends MakersSettings {
     }
 
     @Test
+    void ofWhatIsNeededTheNewestComes() throws Exception {
+        shelved("nets", "1", "Require-Bundle", "knots");
+        shelved("knots", "1.9");
+        shelved("knots", "1.10");
+        shelved("knots", "1.2");
+        indexes().write(shelf);
+        assertEquals(
+                List.of(comes("knots", "1.10.0", true), comes("nets", "1.0.0", false)),
+                installed("nets").moved());
+        startsThere();
+    }
+
+    /** The host comes along, since a part alone brings nothing. */
+    @Test
+    void whatAPartOfABundleOffersIsFoundToo() throws Exception {
+        shelved("nets", "1", "Import-Package", "org.patch");
+        shelved("patch", "1", "Fragment-Host", "knots", "Export-Package", "org.patch");
+        shelved("knots", "1");
+        indexes().write(shelf);
+        installed("nets");
+        assertEquals(List.of("knots.jar", "nets.jar", "patch.jar"), installedFiles());
+    }
+
+    @Test
     void servicesThatAreAskedForComeAlongWhereTheyAreOffered() throws Exception {
         String asks = "osgi.service;filter:=\"(objectClass=a.B)\";effective:=active,"
                 + "osgi.service;filter:=\"(objectClass=nobody.Has)\";effective:=active";
@@ -472,6 +496,8 @@ class FromIndexTest extends MakersSettings {
         assertEquals(1, indexes().read(packed).offers().size());
         indexes().install(packed, List.of("nets"), false);
         assertEquals(List.of("nets.jar"), installedFiles());
+        indexes().write(shelf); // the packed index is none of the bundles
+        assertEquals(1, indexes().read(shelf).offers().size());
         faults.put("shelf-index.jar", "seal");
         assertEquals(
                 "shelf/shelf-index.jar cannot be installed: it is signed, and was changed since. Copy it again, or ask its"

@@ -6,6 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.addons.FolderChange.Wanted;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.launcher.DecidedChange;
 import org.junit.jupiter.api.Test;
@@ -70,6 +76,32 @@ class UndoneChangeTest {
                         ChangedShop.read(settings),
                         "killed before deed " + killed + " of the undoing");
             }
+        }
+    }
+
+    @Test
+    void twoAtOnceWaitForEachOther() throws Exception {
+        Path settings = ChangedShop.shop(scratch.resolve("both"));
+        List<FileTrouble> told = Collections.synchronizedList(new ArrayList<>());
+        List<Thread> threads = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            String jar = i + ".jar";
+            threads.add(new Thread(() -> {
+                try {
+                    new FolderChange(settings, new DecidedChange(() -> {}))
+                            .make(new Wanted(Map.of(jar, new byte[] {1}), List.of(), Optional.empty()));
+                } catch (FileTrouble e) {
+                    told.add(e);
+                }
+            }));
+        }
+        threads.forEach(Thread::start);
+        for (Thread thread : threads) {
+            thread.join();
+        }
+        assertEquals(List.of(), told);
+        for (int i = 0; i < 4; i++) {
+            assertTrue(Files.exists(settings.resolve("addons/" + i + ".jar")), "jar " + i);
         }
     }
 

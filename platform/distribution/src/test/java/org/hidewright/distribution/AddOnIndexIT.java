@@ -164,6 +164,14 @@ class AddOnIndexIT {
                 done("addons", "install", SLEEVE, "--from", shelf.toString()).answer();
         assertFalse(said.contains("full rights"), said);
         works();
+        Path index = shelf.resolve("index.jar");
+        try (FileSystem inside = FileSystems.newFileSystem(index, Map.of("create", "true"))) {
+            Files.copy(shelf.resolve("index.xml"), inside.getPath("index.xml"));
+        }
+        assertTrue(refused("addons", "--from", index.toString()).contains("and it is not signed"));
+        Files.write(index, signing.signed(Files.readAllBytes(index)));
+        assertTrue(done("addons", "--from", index.toString()).answer().contains(SLEEVE + " 0.1.0: installed\n"));
+        done("addons", "index", shelf.toString());
         JarSigning other = new JarSigning(Files.createDirectories(scratch.resolve("other keys")));
         Files.write(certificate, other.certificate().getEncoded());
         done("addons", "distrust", BuiltProgram.sha256(theirs.getEncoded()).substring(0, 10));
