@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
+import java.util.function.IntFunction;
 import org.hidewright.core.addons.Carried;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.proof.Proof;
@@ -17,10 +18,12 @@ import org.hidewright.core.workshop.Tables;
 /** Looks the templates and tables over that bundles carry as texts, without installing anything, and tells what their authors have to mend. */
 final class AddOnsCheck {
     private final Session session;
+    private final CommandTexts texts;
     private boolean sound = true;
 
     private AddOnsCheck(Session session) {
         this.session = session;
+        this.texts = session.texts();
     }
 
     /** @return 0 where nothing has to be mended */
@@ -36,23 +39,26 @@ final class AddOnsCheck {
         return check.sound ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
-    private void say(String key, Object... args) {
-        session.out().println(session.texts().text(key, args));
+    private void say(String words) {
+        session.out().println(words);
     }
 
     private void bundle(Carried carried) {
         session.out().println(carried.id() + " " + carried.version());
         for (String path : carried.missing()) {
-            say("addons.check-missing", path);
+            say(texts.text("addons.check-missing", path));
             sound = false;
         }
-        each(carried.templates(), this::template, "addons.check-template");
+        each(carried.templates(), this::template, asked -> texts.text("addons.check-template", asked));
         Tables installed = session.catalogue().tables();
-        each(carried.tables(), (path, text) -> TablesProof.of(text, carried.id(), installed), "addons.check-tables");
+        each(
+                carried.tables(),
+                (path, text) -> TablesProof.of(text, carried.id(), installed),
+                rows -> texts.text("addons.check-tables", rows));
         if (carried.code()) {
-            say("addons.check-code");
+            say(texts.text("addons.check-code"));
         } else if (carried.templates().isEmpty() && carried.tables().isEmpty()) {
-            say("addons.check-nothing");
+            say(texts.text("addons.check-nothing"));
             sound = false;
         }
     }
@@ -66,14 +72,14 @@ final class AddOnsCheck {
                 session.wording());
     }
 
-    private void each(Map<String, String> texts, BiFunction<String, String, Proof> look, String all) {
-        texts.forEach((path, text) -> {
+    private void each(Map<String, String> carried, BiFunction<String, String, Proof> look, IntFunction<String> all) {
+        carried.forEach((path, text) -> {
             Proof proof = look.apply(path, text);
             session.out().println();
             session.out().println(path);
             proof.remarks().forEach(remark -> session.tell(session.out(), remark));
-            say(all, proof.asked());
-            say(proof.sound() ? "addons.check-sound" : "addons.check-mend");
+            say(all.apply(proof.asked()));
+            say(proof.sound() ? texts.text("addons.check-sound") : texts.text("addons.check-mend"));
             sound &= proof.sound();
         });
     }

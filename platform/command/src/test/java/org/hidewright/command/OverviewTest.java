@@ -181,7 +181,7 @@ class OverviewTest {
         }
         for (String usage : List.of(
                 "  [hidewright make PROJECT [--into FOLDER] [--workshop FILE] ë",
-                "  [hidewright addons [install FILE|FOLDER…|NAME… --from FOLDER | update --from FOLDER | back | ",
+                "  [hidewright addons [install FILE|FOLDER…|NAME… --from FOLDER | check FILE|FOLDER… | ",
                 "[Éàçh çömmàñd éxplàîñš îtšélf wîth --help; --version šàýš")) {
             assertTrue(terminal.out.contains(usage), terminal.out);
         }

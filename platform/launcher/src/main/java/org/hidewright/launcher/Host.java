@@ -20,6 +20,7 @@ import org.osgi.framework.launch.Framework;
 import org.osgi.framework.launch.FrameworkFactory;
 import org.osgi.framework.startlevel.BundleStartLevel;
 import org.osgi.framework.wiring.BundleRevision;
+import org.osgi.framework.wiring.FrameworkWiring;
 
 /**
  * The running framework with the bundles of a line-up. A bundle that does not start is told in a sentence and leaves the
@@ -80,6 +81,8 @@ final class Host implements AutoCloseable {
         timings.reached("bundles installed");
         framework.start();
         timings.reached("framework started");
+        // Together, since the resolver begins each time with everything that all of them and the JDK offer
+        framework.adapt(FrameworkWiring.class).resolveBundles(bundles.keySet());
         for (Map.Entry<Bundle, BundleFile> bundle : bundles.entrySet()) {
             host.start(bundle.getKey(), bundle.getValue());
         }
