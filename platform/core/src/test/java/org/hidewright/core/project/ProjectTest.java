@@ -197,7 +197,7 @@ class ProjectTest {
                 "{'a': [1,|it ends before the bracket opened in line 1 is closed|1",
                 "{'a': 'x|it ends before a double quote that closes a text|1",
                 "{'a': 'x~'b': 2}|a text runs past the end of its line; the double quote that closes it is missing|1",
-                "{'a': '\\q'}|a backslash inside a text stands before ', another backslash, n, t or u with four digits|1",
+                "{'a': '\\q'}|a backslash inside a text stands before ', another backslash, n, t or u with four hexadecimal digits|1",
                 "{'a': 1,~'a': 2}|the key “a” stands there twice|2",
                 "{~// mine~}|a remark has no place in it|2",
                 "{'a': [1}}|} does not close the bracket opened in line 1|1",
