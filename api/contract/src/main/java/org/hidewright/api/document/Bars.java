@@ -30,10 +30,12 @@ public final class Bars implements Block {
         return new Bars(caption, bars);
     }
 
+    /** What they show; empty for none. */
     public String caption() {
         return caption;
     }
 
+    /** From above to below; never none. */
     public List<Bar> bars() {
         return bars;
     }
@@ -76,14 +78,17 @@ public final class Bars implements Block {
             return new Bar(label, stretches, text);
         }
 
+        /** What it stands for. */
         public String label() {
             return label;
         }
 
+        /** From nought on, in the order they were given. */
         public List<Stretch> stretches() {
             return stretches;
         }
 
+        /** The amount as it is read. */
         public String text() {
             return text;
         }
@@ -118,14 +123,17 @@ public final class Bars implements Block {
             return new Stretch(from, to, true);
         }
 
+        /** Where it begins, not below 0, in the unit of all bars of the block. */
         public double from() {
             return from;
         }
 
+        /** Where it ends, not before it begins. */
         public double to() {
             return to;
         }
 
+        /** Whether it is drawn in outline alone. */
         public boolean isFaint() {
             return faint;
         }
