@@ -317,7 +317,7 @@ class FromIndexTest extends MakersSettings {
                         .replace("nets-1.0.jar", "mats.jar"));
         assertEquals(
                 "shelf/mats.jar is not what the index says: it is mats 3.0.0." + next, told(() -> installed("nets")));
-        for (String away : List.of("../nets.jar", "file:/tmp/nets.jar", "https://example.org/nets.jar", "::")) {
+        for (String away : List.of("../nets.jar", "file:/elsewhere/nets.jar", "https://example.org/nets.jar", "::")) {
             Files.writeString(index, asWritten.replace("nets-1.0.jar", away));
             assertEquals(
                     "nets is not installed: the index says its jar is " + away + ", which is not in the folder of the"

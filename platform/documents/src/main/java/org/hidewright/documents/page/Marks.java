@@ -46,11 +46,7 @@ final class Marks {
 
         @Override
         public void draw(Canvas canvas, double x0, double y0) {
-            canvas.moveTo(x0 + x, y0 + top);
-            canvas.lineTo(x0 + x + width, y0 + top);
-            canvas.lineTo(x0 + x + width, y0 + bottom());
-            canvas.lineTo(x0 + x, y0 + bottom());
-            canvas.close();
+            rectangle(canvas, x0 + x, y0 + top, width, height);
             canvas.fillAndStroke(faint ? Tone.PAPER : Tone.METAL, Line.solid(0.2, Tone.QUIET));
         }
     }
@@ -64,12 +60,16 @@ final class Marks {
 
         @Override
         public void draw(Canvas canvas, double x0, double y0) {
-            canvas.moveTo(x0 + x, y0 + top);
-            canvas.lineTo(x0 + x + width, y0 + top);
-            canvas.lineTo(x0 + x + width, y0 + bottom());
-            canvas.lineTo(x0 + x, y0 + bottom());
-            canvas.close();
+            rectangle(canvas, x0 + x, y0 + top, width, height);
             canvas.stroke(line);
         }
+    }
+
+    private static void rectangle(Canvas canvas, double x, double y, double width, double height) {
+        canvas.moveTo(x, y);
+        canvas.lineTo(x + width, y);
+        canvas.lineTo(x + width, y + height);
+        canvas.lineTo(x, y + height);
+        canvas.close();
     }
 }
