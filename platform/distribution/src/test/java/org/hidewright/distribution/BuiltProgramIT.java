@@ -97,7 +97,7 @@ class BuiltProgramIT {
                 "Import-Package",
                 "org.hidewright.api.measure;version=\"[7.0,8)\"");
         assertToldAndTheRestWorks("Belt Pack was not started: it needs org.hidewright.api.measure [7.0.0,8.0.0), "
-                + "and this workbench offers 1.2.0.");
+                + "and this workbench offers 1.1.0.");
     }
 
     @Test
