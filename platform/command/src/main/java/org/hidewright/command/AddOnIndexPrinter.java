@@ -37,6 +37,7 @@ final class AddOnIndexPrinter {
         }
         session.out().println();
         session.out().println(texts.text("addons.offers-more", from));
+        session.out().println(texts.text("addons.offers-update", from));
     }
 
     private String standing(Offer offer) {

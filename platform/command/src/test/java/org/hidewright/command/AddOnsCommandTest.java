@@ -274,7 +274,8 @@ class AddOnsCommandTest {
                 pads 1.2.3: older than 1.2.0, which is installed
                 straps 1.2.3: not for this program, which has one of that name
 
-                Install one with what it needs: hidewright addons install NAME --from shelf Bring all up to date: hidewright addons update --from shelf
+                Install one with what it needs: hidewright addons install NAME --from shelf
+                Bring all up to date: hidewright addons update --from shelf
                 """, terminal.out);
         when(indexes().read(Path.of("shelf"))).thenReturn(new Index(Path.of("shelf", "index.xml"), List.of()));
         run("--from=shelf");
