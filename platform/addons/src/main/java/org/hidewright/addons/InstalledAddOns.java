@@ -33,7 +33,6 @@ import org.hidewright.core.addons.TrustedMakers;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.osgi.framework.BundleContext;
-import org.osgi.framework.BundleException;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 
@@ -206,11 +205,9 @@ public final class InstalledAddOns implements AddOns {
     }
 
     private void stop(Path jar, List<Remark> remarks) {
-        try {
-            running.stop(jar);
-        } catch (BundleException e) {
-            remarks.add(notStarted(jar, String.valueOf(e.getMessage())));
-        }
+        running.stop(jar)
+                .map(why -> Remark.of(AddOnNotices.ADD_ON_NOT_STOPPED.with(fileName(jar), why), CoreTexts.TEXTS))
+                .ifPresent(remarks::add);
     }
 
     private static Remark notStarted(Path jar, Object why) {

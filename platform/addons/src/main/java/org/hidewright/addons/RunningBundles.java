@@ -22,7 +22,7 @@ final class RunningBundles {
     private final BundleContext context;
     private final int seconds;
 
-    /** @param seconds after which a bundle that does not come back from its start is left to itself */
+    /** @param seconds after which a bundle that does not come back from its start or stop is left to itself */
     RunningBundles(BundleContext context, int seconds) {
         this.context = context;
         this.seconds = seconds;
@@ -45,13 +45,19 @@ final class RunningBundles {
         return bundle(jar).filter(bundle -> bundle.getState() == Bundle.ACTIVE).isPresent();
     }
 
-    /** Stops a bundle for as long as the program runs; one that does not run stays as it is. */
-    void stop(Path jar) throws BundleException {
+    /**
+     * Stops a bundle for as long as the program runs; one that does not run stays as it is.
+     *
+     * @return what kept it from stopping, in its own words; empty where nothing did
+     */
+    Optional<String> stop(Path jar) {
         Optional<Bundle> bundle = bundle(jar);
-        if (bundle.isPresent()) {
-            bundle.get().uninstall();
-            refresh();
+        if (bundle.isEmpty()) {
+            return Optional.empty();
         }
+        Optional<String> kept = inTime("stop of " + bundle.get().getSymbolicName(), bundle.get()::uninstall);
+        refresh();
+        return kept;
     }
 
     /**
@@ -68,33 +74,40 @@ final class RunningBundles {
             }
             int reached = system().adapt(FrameworkStartLevel.class).getStartLevel(); // nothing starts above it
             bundle.adapt(BundleStartLevel.class).setStartLevel(Math.min(level, reached));
-            return started(bundle);
+            return inTime(
+                    "start of " + bundle.getSymbolicName(),
+                    () -> bundle.start(Bundle.START_TRANSIENT | Bundle.START_ACTIVATION_POLICY));
         } catch (BundleException e) {
             return Optional.of(reason(e));
         }
     }
 
-    /** On a thread of its own: it may be anybody’s code. */
-    private Optional<String> started(Bundle bundle) {
+    /** What a bundle’s own code has a part in. */
+    private interface Turn {
+        void done() throws BundleException;
+    }
+
+    /** On a thread of its own, which is left to itself when its time is up: it may be anybody’s code. */
+    private Optional<String> inTime(String name, Turn turn) {
         AtomicReference<Throwable> thrown = new AtomicReference<>();
-        Thread start = new Thread(
+        Thread thread = new Thread(
                 () -> {
                     try {
-                        bundle.start(Bundle.START_TRANSIENT | Bundle.START_ACTIVATION_POLICY);
+                        turn.done();
                     } catch (BundleException | RuntimeException | Error e) {
                         thrown.set(e);
                     }
                 },
-                "start of " + bundle.getSymbolicName());
-        start.setDaemon(true);
-        start.start();
+                name);
+        thread.setDaemon(true);
+        thread.start();
         try {
-            start.join(TimeUnit.SECONDS.toMillis(seconds));
+            thread.join(TimeUnit.SECONDS.toMillis(seconds));
         } catch (InterruptedException leaving) {
             Thread.currentThread().interrupt();
         }
-        if (start.isAlive()) {
-            start.interrupt();
+        if (thread.isAlive()) {
+            thread.interrupt();
             return Optional.of(seconds + " s");
         }
         return Optional.ofNullable(thrown.get()).map(RunningBundles::reason);

@@ -14,7 +14,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import net.example.stranger.Hangs;
+import net.example.stranger.HangsAtStop;
 import net.example.stranger.Throws;
+import net.example.stranger.ThrowsAtStop;
 import net.example.stranger.ThrowsSilently;
 import org.apache.felix.framework.FrameworkFactory;
 import org.hidewright.core.wording.UnitSystem;
@@ -136,6 +138,24 @@ class RunningBundlesTest extends MakersSettings {
             Thread.sleep(10);
         }
         assertEquals("true", System.getProperty(Hangs.INTERRUPTED));
+    }
+
+    @Test
+    void whatBreaksOrHangsWhenItIsStoppedIsGoneNoneTheLess() throws Exception {
+        Path breaks = there("t.jar", "on", starting("breaks", ThrowsAtStop.class));
+        Path hangs = there("h.jar", "on", starting("hangs", HangsAtStop.class));
+        InstalledAddOns addOns = live();
+        assertEquals(List.of(), addOns.takeEffect());
+        Files.delete(breaks);
+        Files.delete(hangs);
+        Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        assertEquals(
+                List.of("h.jar did not stop as it should: 3 s."),
+                addOns.takeEffect().stream().map(wording::what).toList());
+        assertFalse(running.runs(breaks));
+        assertFalse(running.runs(hangs));
+        assertEquals(List.of(), addOns.takeEffect(), "told once");
+        assertEquals("ON", state(addOns, "straps"), "the rest goes on");
     }
 
     @Test

@@ -56,6 +56,7 @@ public final class AddOnNotices {
 
     public static final NoticeKind ADD_ON_WAITS = NoticeKind.check("add-on-waits");
     public static final NoticeKind ADD_ON_NOT_STARTED = NoticeKind.check("add-on-not-started");
+    public static final NoticeKind ADD_ON_NOT_STOPPED = NoticeKind.check("add-on-not-stopped");
 
     private AddOnNotices() {}
 
@@ -111,6 +112,7 @@ public final class AddOnNotices {
                 ADD_ON_MAKER_UNKNOWN,
                 ADD_ON_MAKER_SEVERAL,
                 ADD_ON_WAITS,
-                ADD_ON_NOT_STARTED);
+                ADD_ON_NOT_STARTED,
+                ADD_ON_NOT_STOPPED);
     }
 }
