@@ -50,6 +50,11 @@ public record BundleLine(
                 !ours);
     }
 
+    /** In the table of bundles. */
+    BundleTable.Line line() {
+        return new BundleTable.Line(id, name, maker, brings, state, off);
+    }
+
     private static String state(AddOn addOn, WindowTexts texts) {
         return addOn.state() == AddOn.State.FAILED
                 ? addOn.why()

@@ -8,14 +8,9 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableColumn;
-import org.eclipse.swt.widgets.TableItem;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
@@ -25,20 +20,13 @@ import org.hidewright.window.words.WindowTexts;
 
 /** What is installed, each bundle with its maker, what it brings and how it stands; added, taken away, turned on and off. */
 public final class BundlesPage extends Composite {
-    private static final String[] COLUMNS = {"bundles.name", "bundles.maker", "bundles.brings", "bundles.state"};
-    private static final int ABOUT_LINES = 5;
-    private static final int[] SHARES = {24, 16, 34, 26};
-
-    private final Inks inks;
     private final WindowTexts texts;
     private final AddOns addOns;
     private final UnaryOperator<String> titles;
     private final Executor work;
     private final Runnable changed;
-    private final Table table;
+    private final BundleTable table;
     private final Link turn;
-    private final Label told;
-    private final Label about;
     private List<BundleLine> lines = List.of();
 
     /** Something that changes what is installed. */
@@ -68,7 +56,6 @@ public final class BundlesPage extends Composite {
             Runnable leave,
             Runnable changed) {
         super(parent, SWT.NONE);
-        this.inks = inks;
         this.texts = texts;
         this.addOns = addOns;
         this.titles = titles;
@@ -88,43 +75,8 @@ public final class BundlesPage extends Composite {
                 texts.text("bundles.undo"),
                 "bundles.undo",
                 () -> change(() -> addOns.indexes().back()));
-        told = inks.dress(
-                new Label(this, SWT.WRAP),
-                inks.palette().warning(),
-                inks.palette().paper());
-        told.setData("id", "bundles.told");
-        GridData across = new GridData(SWT.FILL, SWT.TOP, true, false);
-        across.widthHint = 300;
-        told.setLayoutData(across);
-        Label rights = inks.dress(
-                new Label(this, SWT.WRAP), inks.palette().ink(), inks.palette().paper());
-        rights.setData("id", "bundles.rights");
-        rights.setText(texts.text("bundles.rights.help"));
-        GridData said = new GridData(SWT.FILL, SWT.TOP, true, false);
-        said.widthHint = 300;
-        rights.setLayoutData(said);
-        table = inks.dress(
-                new Table(this, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL),
-                inks.palette().ink(),
-                inks.palette().paper());
-        table.setData("id", "bundles.lines");
-        table.setHeaderVisible(true);
-        table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        for (String column : COLUMNS) {
-            new TableColumn(table, SWT.LEFT).setText(texts.text(column));
-        }
-        table.addListener(SWT.Resize, event -> widths());
-        table.addListener(SWT.Selection, event -> chosen());
-        about = inks.dress(
-                new Label(this, SWT.WRAP), inks.palette().ink(), inks.palette().paper());
-        about.setData("id", "bundles.about");
-        GridData below = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
-        below.widthHint = 300;
-        below.heightHint = ABOUT_LINES * inks.em();
-        about.setLayoutData(below);
+        table = new BundleTable(this, "bundles", inks, texts, this::chosen);
         show();
-        table.select(0);
-        chosen();
     }
 
     /** Chooses the bundle that brings a calculator, where it is there. */
@@ -133,7 +85,7 @@ public final class BundlesPage extends Composite {
                 .filter(line -> line.calculators().contains(calculator))
                 .findFirst()
                 .ifPresent(line -> {
-                    table.setSelection(lines.indexOf(line));
+                    table.choose(lines.indexOf(line));
                     chosen();
                 });
     }
@@ -143,30 +95,12 @@ public final class BundlesPage extends Composite {
         lines = addOns.all().stream()
                 .map(addOn -> BundleLine.of(addOn, titles, texts))
                 .toList();
-        int chosen = table.getSelectionIndex();
-        table.setItemCount(lines.size());
-        for (int i = 0; i < lines.size(); i++) {
-            BundleLine line = lines.get(i);
-            TableItem item = table.getItem(i);
-            item.setText(new String[] {line.name(), line.maker(), line.brings(), line.state()});
-            item.setData("id", line.id());
-            item.setForeground(inks.color(
-                    line.off() ? inks.palette().quiet() : inks.palette().ink()));
-        }
-        table.setSelection(chosen);
-        widths();
+        table.show(lines.stream().map(BundleLine::line).toList());
         chosen();
     }
 
-    private void widths() {
-        int all = table.getClientArea().width;
-        for (int i = 0; i < COLUMNS.length; i++) {
-            table.getColumn(i).setWidth(Math.max(80, all * SHARES[i] / 100));
-        }
-    }
-
     private Optional<BundleLine> line() {
-        int index = table.getSelectionIndex();
+        int index = table.index();
         return index < 0 || index >= lines.size() ? Optional.empty() : Optional.of(lines.get(index));
     }
 
@@ -174,11 +108,6 @@ public final class BundlesPage extends Composite {
         boolean off = line().filter(BundleLine::off).isPresent();
         Inks.say(turn, texts.text(off ? "bundles.turn-on" : "bundles.turn-off"));
         turn.getParent().layout();
-        // a line of the table may have no room for all of it
-        about.setText(line().map(line ->
-                        texts.text("bundles.about.help", line.name(), line.maker(), line.brings(), line.state()))
-                .orElse(""));
-        layout();
     }
 
     private void turn() {
@@ -195,7 +124,7 @@ public final class BundlesPage extends Composite {
 
     /** Makes a change and lets it take effect, away from the thread of the window: a bundle may take its time. */
     private void change(Change change) {
-        tell("");
+        table.tell("");
         work.execute(() -> {
             String said;
             try {
@@ -208,7 +137,7 @@ public final class BundlesPage extends Composite {
             if (!isDisposed()) {
                 getDisplay().asyncExec(() -> {
                     if (!isDisposed()) {
-                        tell(words);
+                        table.tell(words);
                         show();
                         changed.run();
                     }
@@ -219,10 +148,5 @@ public final class BundlesPage extends Composite {
 
     private String told(List<Remark> remarks) {
         return remarks.stream().map(texts::told).collect(Collectors.joining("\n"));
-    }
-
-    private void tell(String text) {
-        told.setText(text);
-        layout();
     }
 }

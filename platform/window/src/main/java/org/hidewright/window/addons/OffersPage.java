@@ -7,13 +7,8 @@ import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableColumn;
-import org.eclipse.swt.widgets.TableItem;
 import org.hidewright.core.addons.AddOnChange;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.addons.Offer;
@@ -25,22 +20,15 @@ import org.hidewright.window.words.WindowTexts;
 
 /** What an index offers, each bundle with its maker, what it brings and how it stands to what is here; installed, brought up to date. */
 public final class OffersPage extends Composite {
-    private static final String[] COLUMNS = {"bundles.name", "bundles.maker", "bundles.brings", "bundles.state"};
-    private static final int[] SHARES = {24, 16, 34, 26};
-    private static final int WIDTH = 300;
-    private static final int NARROWEST = 80;
-    private static final int PERCENT = 100;
     private static final int MARGIN = 12;
 
-    private final Inks inks;
     private final WindowTexts texts;
     private final AddOns addOns;
     private final UnaryOperator<String> titles;
     private final Executor work;
     private final Path from;
     private final Runnable changed;
-    private final Table table;
-    private final Label told;
+    private final BundleTable table;
     private List<Offer> offers = List.of();
 
     /** Something that is brought from the index. */
@@ -75,7 +63,6 @@ public final class OffersPage extends Composite {
             Runnable leave,
             Runnable changed) {
         super(parent, SWT.NONE);
-        this.inks = inks;
         this.texts = texts;
         this.addOns = addOns;
         this.titles = titles;
@@ -93,33 +80,12 @@ public final class OffersPage extends Composite {
                 texts.text("offers.update"),
                 "offers.update",
                 () -> bring(() -> addOns.indexes().update(from, List.of())));
-        told = label("offers.told", inks.palette().warning());
-        label("offers.rights", inks.palette().ink()).setText(texts.text("bundles.rights.help"));
-        table = inks.dress(
-                new Table(this, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL),
-                inks.palette().ink(),
-                inks.palette().paper());
-        table.setData("id", "offers.lines");
-        table.setHeaderVisible(true);
-        table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        for (String column : COLUMNS) {
-            new TableColumn(table, SWT.LEFT).setText(texts.text(column));
-        }
-        table.addListener(SWT.Resize, event -> widths());
+        table = new BundleTable(this, "offers", inks, texts, () -> {});
         bring(() -> new AddOnChange(List.of(), List.of(), List.of(), false));
     }
 
-    private Label label(String id, int ink) {
-        Label label = inks.dress(new Label(this, SWT.WRAP), ink, inks.palette().paper());
-        label.setData("id", id);
-        GridData across = new GridData(SWT.FILL, SWT.TOP, true, false);
-        across.widthHint = WIDTH;
-        label.setLayoutData(across);
-        return label;
-    }
-
     private void install() {
-        int index = table.getSelectionIndex();
+        int index = table.index();
         if (index >= 0 && index < offers.size()) {
             Offer offer = offers.get(index);
             bring(() -> addOns.indexes().install(from, List.of(offer.id() + "@" + offer.version()), false));
@@ -128,7 +94,7 @@ public final class OffersPage extends Composite {
 
     /** Away from the thread of the window: jars are read and looked over, and bundles take their time to start. */
     private void bring(Bringing bringing) {
-        told.setText("");
+        table.tell("");
         work.execute(() -> {
             Shown shown;
             try {
@@ -149,33 +115,14 @@ public final class OffersPage extends Composite {
         if (isDisposed()) {
             return;
         }
-        told.setText(shown.words());
+        table.tell(shown.words());
         shown.offers().ifPresent(now -> {
             offers = now;
-            lines();
+            table.show(now.stream()
+                    .map(offer -> OfferLines.of(offer, titles, texts))
+                    .toList());
             changed.run();
         });
-        layout();
-    }
-
-    private void lines() {
-        int chosen = Math.max(0, table.getSelectionIndex());
-        table.setItemCount(offers.size());
-        for (int i = 0; i < offers.size(); i++) {
-            OfferLine line = OfferLine.of(offers.get(i), titles, texts);
-            TableItem item = table.getItem(i);
-            item.setText(new String[] {line.name(), line.maker(), line.brings(), line.state()});
-            item.setData("id", offers.get(i).id());
-        }
-        table.setSelection(chosen);
-        widths();
-    }
-
-    private void widths() {
-        int all = table.getClientArea().width;
-        for (int i = 0; i < COLUMNS.length; i++) {
-            table.getColumn(i).setWidth(Math.max(NARROWEST, all * SHARES[i] / PERCENT));
-        }
     }
 
     private String told(List<Remark> remarks) {

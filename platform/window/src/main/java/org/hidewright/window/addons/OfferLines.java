@@ -7,20 +7,16 @@ import java.util.function.UnaryOperator;
 import org.hidewright.core.addons.Offer;
 import org.hidewright.window.words.WindowTexts;
 
-/**
- * An offer as it is shown.
- *
- * @param name what its author calls it, with its version
- * @param maker who made it
- * @param brings what it brings, by what it is called
- * @param state how it stands to what is here
- */
-record OfferLine(String name, String maker, String brings, String state) {
-    static OfferLine of(Offer offer, UnaryOperator<String> titles, WindowTexts texts) {
+/** Offers of an index as they are shown: each with how it stands to what is here. */
+final class OfferLines {
+    private OfferLines() {}
+
+    static BundleTable.Line of(Offer offer, UnaryOperator<String> titles, WindowTexts texts) {
         List<String> brings =
                 new ArrayList<>(offer.calculators().stream().map(titles).toList());
         offer.tables().forEach(table -> brings.add(texts.text("bundles.table", table)));
-        return new OfferLine(
+        return new BundleTable.Line(
+                offer.id(),
                 offer.name() + " " + offer.version(),
                 offer.maker(),
                 brings.isEmpty() ? texts.text("bundles.nothing") : String.join(", ", brings),
@@ -30,6 +26,7 @@ record OfferLine(String name, String maker, String brings, String state) {
                                         .name()
                                         .toLowerCase(Locale.ROOT)
                                         .replace('_', '-') + ".help",
-                        offer.installed()));
+                        offer.installed()),
+                false);
     }
 }
