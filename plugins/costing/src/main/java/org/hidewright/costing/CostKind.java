@@ -19,4 +19,9 @@ public enum CostKind {
     String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
+
+    /** The id of the line for a row; of the one line where there are no rows. */
+    String line(String row) {
+        return row.isEmpty() ? key() : key() + "-" + row;
+    }
 }

@@ -136,7 +136,7 @@ final class CostSheet {
     private void line(CostKind kind, String row, Money exact) {
         Money amount = exact.rounded();
         if (amount.amount().signum() != 0) {
-            lines.add(new CostLine(row.isEmpty() ? kind.key() : kind.key() + "-" + row, kind, row, amount));
+            lines.add(new CostLine(kind.line(row), kind, row, amount));
         }
     }
 

@@ -42,7 +42,7 @@ public final class CostingPapers implements SectionContributor {
 
     private static List<Section> costSheet(JobView job, PaperWords words) {
         List<Block> blocks = new ArrayList<>();
-        for (Slip slip : job.worked("cost")) {
+        for (Slip slip : costed(job)) {
             Table.Builder lines = Table.builder()
                     .caption(slip.title())
                     .column(words.text("cost-line.kind"))
@@ -69,6 +69,8 @@ public final class CostingPapers implements SectionContributor {
                     "once-only",
                     "each-afterwards",
                     "hands-on-together",
+                    "estimated",
+                    "estimated-each",
                     "one-more-hour",
                     "one-more-of-waste",
                     "outlay"));
@@ -95,6 +97,13 @@ public final class CostingPapers implements SectionContributor {
             blocks.add(0, Paragraph.quiet(words.text("paper.cost-sheet-private")));
         }
         return paper("cost-sheet", words, blocks);
+    }
+
+    /** What was costed by typed rows, and what by an item. */
+    private static List<Slip> costed(JobView job) {
+        return Stream.of("cost", "item-cost")
+                .flatMap(calculator -> job.worked(calculator).stream())
+                .toList();
     }
 
     private static Bars byLine(Slip slip, PaperWords words, double together) {
@@ -124,7 +133,7 @@ public final class CostingPapers implements SectionContributor {
     }
 
     private static List<Section> shoppingList(JobView job, PaperWords words) {
-        List<Slip> slips = job.worked("cost").stream()
+        List<Slip> slips = costed(job).stream()
                 .filter(slip -> !slip.answers().get("to-buy").rows().isEmpty())
                 .toList();
         List<Block> blocks = new ArrayList<>();
@@ -133,11 +142,7 @@ public final class CostingPapers implements SectionContributor {
                     words.text("paper.shopping-list-for", slip.title(), pieces(slip), shown(slip, "outlay"))));
             blocks.add(TickList.of(slip.answers().get("to-buy").rows().stream()
                     .map(row -> TickList.Step.of(
-                            words.text(
-                                    "paper.shopping-list-line",
-                                    value(row, "to-buy"),
-                                    value(row, "of"),
-                                    value(row, "kind")),
+                            toBuy(row, words),
                             words.text(
                                     "paper.shopping-list-detail",
                                     value(row, "sold-in"),
@@ -152,6 +157,13 @@ public final class CostingPapers implements SectionContributor {
             }
         }
         return paper("shopping-list", words, blocks);
+    }
+
+    private static String toBuy(JobView.Row row, PaperWords words) {
+        String of = value(row, "of");
+        return of.isEmpty()
+                ? words.text("paper.shopping-list-plain", value(row, "to-buy"), value(row, "kind"))
+                : words.text("paper.shopping-list-line", value(row, "to-buy"), of, value(row, "kind"));
     }
 
     /** What a customer may see: no cost, no margin, no workings. */

@@ -28,5 +28,14 @@ final class Origins {
     /** Twice the cost for shops, three times the material. */
     static final Source MULTIPLES = Source.of("trade-multiples", Kind.COMMON_PRACTICE);
 
+    /** Each thread lies one pitch on a face and one stack in a hole per stitch; as a lockstitch of type 301 does. */
+    static final Source CONSUMPTION = Source.of("stitch-consumption", Kind.PUBLISHED);
+    /** Four times the seam. */
+    static final Source TIMES_HABIT = Source.of("thread-times-habit", Kind.COMMON_PRACTICE);
+    /** Tails, backstitches, and no more than two metres on the arms. */
+    static final Source SEWING_HABIT = Source.of("sewing-habit", Kind.COMMON_PRACTICE);
+    /** How long cutting, sewing and setting take where nobody has timed them. */
+    static final Source BENCH_TIMES = Source.of("bench-times", Kind.COMMON_PRACTICE);
+
     private Origins() {}
 }

@@ -1,6 +1,5 @@
 package org.hidewright.costing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.calculator.Answered;
@@ -30,8 +29,10 @@ import org.osgi.service.component.annotations.Component;
 @Calculates("cost")
 @Component(service = Calculator.class)
 public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sheet> {
-    private static final NoticeKind NOTHING_COSTS = NoticeKind.stop("cost-nothing");
+    static final NoticeKind NOTHING_COSTS = NoticeKind.stop("cost-nothing");
     private static final NoticeKind WORK_UNPAID = NoticeKind.check("cost-work-unpaid");
+    static final List<NoticeKind> NOTICES =
+            List.of(Currencies.TWO, LeatherBought.ALL_WASTE, NOTHING_COSTS, WORK_UNPAID);
 
     /** What is asked: what goes into one piece, and how many are made. */
     public record Piece(
@@ -218,10 +219,6 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
         }
         sheet.takeDown(working);
         List<BuyLine> toBuy = Shopping.of(piece, working);
-        List<Notice> notices = new ArrayList<>();
-        if (piece.perHour().amount().signum() == 0 && piece.firstPiece().compareTo(Duration.ZERO) > 0) {
-            notices.add(WORK_UNPAID.at("per-hour", piece.firstPiece()));
-        }
         return Outcome.of(
                 new Sheet(
                         sheet.each(),
@@ -234,9 +231,16 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
                         sheet.oneMoreHour(),
                         sheet.oneMoreOfWaste(),
                         toBuy,
-                        toBuy.stream().map(BuyLine::paid).reduce(piece.perHour().times(0), Money::plus),
+                        Shopping.outlay(toBuy, piece),
                         sheet.byBatch()),
-                notices);
+                unpaid(piece).stream().toList());
+    }
+
+    /** Work that nobody pays for. */
+    static Optional<Notice> unpaid(Piece piece) {
+        return piece.perHour().amount().signum() == 0 && piece.firstPiece().compareTo(Duration.ZERO) > 0
+                ? Optional.of(WORK_UNPAID.at("per-hour", piece.firstPiece()))
+                : Optional.empty();
     }
 
     /** What an amount for an hour comes to over a time. */
@@ -251,7 +255,7 @@ public final class PieceCost implements Calculator<PieceCost.Piece, PieceCost.Sh
 
     @Override
     public List<NoticeKind> notices() {
-        return List.of(Currencies.TWO, LeatherBought.ALL_WASTE, NOTHING_COSTS, WORK_UNPAID);
+        return NOTICES;
     }
 
     @Override

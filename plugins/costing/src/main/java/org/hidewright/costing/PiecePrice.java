@@ -40,7 +40,8 @@ public final class PiecePrice implements Calculator<PiecePrice.Sale, PiecePrice.
 
     /** What is asked. */
     public record Sale(
-            @Asked(min = "0", example = "37.40 EUR") Money cost,
+            @Asked(min = "0", example = "37.40 EUR", from = "item-cost.each")
+            Money cost,
 
             @Asked(example = "{\"margin\":{\"margin\":\"55 %\"}}")
             PriceBy by,

@@ -60,6 +60,11 @@ final class Shopping {
         return List.copyOf(shopping.lines);
     }
 
+    /** What all of it costs at the shop. */
+    static Money outlay(List<BuyLine> lines, Piece piece) {
+        return lines.stream().map(BuyLine::paid).reduce(piece.perHour().times(0), Money::plus);
+    }
+
     private <Q extends Quantity<Q>> void line(CostKind kind, SoldBy by, String id, Q inOne, Q soldIn, Money price) {
         Q needed = inOne.times(begun);
         add(kind, id, by.atLeast(needed), by.label(soldIn), needed.per(soldIn), price);
@@ -80,7 +85,7 @@ final class Shopping {
         int whole = LeatherBought.whole(packs);
         if (whole > 0) {
             lines.add(new BuyLine(
-                    kind.key() + "-" + id,
+                    kind.line(id),
                     kind,
                     id,
                     needed,

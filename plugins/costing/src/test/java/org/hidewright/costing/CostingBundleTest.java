@@ -22,6 +22,7 @@ class CostingBundleTest extends BundleContract {
                 "shopping-list.title",
                 "paper.shopping-list-for",
                 "paper.shopping-list-line",
+                "paper.shopping-list-plain",
                 "paper.shopping-list-detail",
                 "paper.shopping-list-help",
                 "paper.shopping-list-shared",

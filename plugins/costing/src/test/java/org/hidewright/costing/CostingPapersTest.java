@@ -40,7 +40,11 @@ class CostingPapersTest {
     }
 
     private static JobView.Slip cost(String id, State state) {
-        JobView.Slip.Builder slip = JobView.Slip.of(id, "cost", "Cost of " + id, state)
+        return cost(id, state, "cost", "body");
+    }
+
+    private static JobView.Slip cost(String id, State state, String calculator, String leather) {
+        JobView.Slip.Builder slip = JobView.Slip.of(id, calculator, "Cost of " + id, state)
                 .question("pieces", Answer.number("Pieces", "3", "", 3));
         for (String key : List.of(
                 "each", "together", "materials-each", "once-only", "each-afterwards", "one-more-hour", "outlay")) {
@@ -52,7 +56,7 @@ class CostingPapersTest {
                                 "Cost sheet",
                                 "",
                                 List.of(
-                                        row("leather-body", "kind", "leather", "of", "body", "amount", eur("", 20)),
+                                        row("leather-body", "kind", "leather", "of", leather, "amount", eur("", 20)),
                                         row("work-cutting", "kind", "work", "of", "cutting", "amount", eur("", 50)),
                                         row("overhead", "kind", "overhead", "amount", eur("", 10)))))
                 .answer(
@@ -73,7 +77,7 @@ class CostingPapersTest {
                                         "kind",
                                         "leather",
                                         "of",
-                                        "body",
+                                        leather,
                                         "needed",
                                         "25 ft²",
                                         "sold-in",
@@ -169,6 +173,16 @@ class CostingPapersTest {
         String two = text(papers(cost("pouch", State.WORKED), cost("strap", State.WORKED))
                 .get("org.hidewright.costing.shopping-list"));
         assertTrue(two.contains("Two slips of this project may take from one side"), two);
+    }
+
+    /** Its one leather has no row of its own. */
+    @Test
+    void anItemThatWasCostedHasTheSamePapers() {
+        Map<String, Section> papers = papers(cost("cover", State.WORKED, "item-cost", ""));
+        String sheet = text(papers.get("org.hidewright.costing.cost-sheet"));
+        assertTrue(sheet.contains("leather |  | 20.00\u00A0EUR | 25.0%"), sheet);
+        String list = text(papers.get("org.hidewright.costing.shopping-list"));
+        assertTrue(list.contains("2 × leather, sold in: 20 ft²"), list);
     }
 
     @Test

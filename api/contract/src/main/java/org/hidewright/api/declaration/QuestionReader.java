@@ -132,12 +132,16 @@ final class QuestionReader {
 
     /** The column of a table, as it is written; an empty text is none. */
     static String stock(String where, Kind kind, String text) {
-        if (!text.isEmpty()
-                && (!Written.TYPED.contains(kind) || !FROM.matcher(text).matches())) {
+        if (!text.isEmpty() && (!stocked(kind) || !FROM.matcher(text).matches())) {
             throw new InvalidDeclaration(
                     where, "\"" + text + "\" is no column of a workshop’s table, table.column, for a single value");
         }
         return text;
+    }
+
+    /** Whether a cell of a table can be such a value. */
+    private static boolean stocked(Kind kind) {
+        return Written.TYPED.contains(kind) || kind == Kind.MONEY;
     }
 
     /** Limits as they are written; empty texts are none. */

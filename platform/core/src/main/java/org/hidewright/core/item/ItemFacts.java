@@ -7,14 +7,12 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.drawing.Point;
-import org.hidewright.api.geometry.Corner;
 import org.hidewright.api.geometry.Curve;
-import org.hidewright.api.geometry.Outlines;
+import org.hidewright.api.geometry.PartShape;
 import org.hidewright.api.geometry.Region;
 import org.hidewright.api.item.Edge;
 import org.hidewright.api.item.Fitting;
 import org.hidewright.api.item.Fold;
-import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
 import org.hidewright.api.item.Operation;
@@ -72,29 +70,9 @@ public final class ItemFacts {
                 : List.of((Values) answer);
     }
 
-    /** The finished piece with its windows and slots, and its punched holes. */
-    static Region finished(Part part) {
-        List<Curve> holes = new ArrayList<>();
-        part.cutOuts().forEach(cutOut -> holes.add(Curve.of(cutOut)));
-        for (Hole hole : part.holes()) {
-            holes.add(Outlines.circle(hole.centre(), hole.diameter()));
-        }
-        return Region.of(Curve.of(part.outline()), holes);
-    }
-
-    /** The outline to cut: the finished one, or what is left standing outside it. */
-    static List<Curve> cutOutline(Part part) {
-        Region outline = Region.of(Curve.of(part.outline()));
-        return part.allowance() == 0
-                ? List.of(outline.outline())
-                : outline.grown(part.allowance(), Corner.POINTED).stream()
-                        .map(Region::outline)
-                        .toList();
-    }
-
     private void part(Part part) {
-        Region finished = finished(part);
-        double cut = cutOutline(part).stream().mapToDouble(Curve::area).sum();
+        Region finished = PartShape.finished(part);
+        double cut = PartShape.cutArea(part);
         double area = finished.area();
         areaOfAll += area * part.pieces();
         cutOfAll += cut * part.pieces();

@@ -6,6 +6,7 @@ import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.PartShape;
 import org.hidewright.api.geometry.Region;
 import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Part;
@@ -23,7 +24,7 @@ public final class PartDrawing {
     /** The part where it lies on its own drawing. */
     public static Drawing of(Part part) {
         Drawing.Builder drawing = Drawing.builder();
-        List<Curve> cut = ItemFacts.cutOutline(part);
+        List<Curve> cut = PartShape.cutOutline(part);
         cut.forEach(outline -> drawing.add(outline.path(Role.CUT)));
         if (part.allowance() > 0) {
             drawing.add(Curve.of(part.outline()).path(Role.FINISHED_EDGE));
@@ -44,7 +45,7 @@ public final class PartDrawing {
 
     /** Along the backbone, in the roomiest place. */
     private static void arrow(Drawing.Builder drawing, Part part, double direction) {
-        Region finished = ItemFacts.finished(part);
+        Region finished = PartShape.finished(part);
         Point middle = finished.roomiest();
         double half = Math.min(LONGEST_ARROW_MM, 1.5 * finished.edgeDistance(middle)) / 2;
         Point tail = middle.towards(direction, -half);

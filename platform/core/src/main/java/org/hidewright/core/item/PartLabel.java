@@ -13,6 +13,7 @@ import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Shape;
 import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.PartShape;
 import org.hidewright.api.geometry.Region;
 import org.hidewright.api.item.Part;
 
@@ -33,7 +34,7 @@ final class PartLabel {
     private final List<Point> places;
 
     private PartLabel(Part part, Drawing drawing) {
-        this.finished = ItemFacts.finished(part);
+        this.finished = PartShape.finished(part);
         this.box = drawing.bounds();
         drawing.shapes().forEach(this::trace);
         this.places = places();
