@@ -171,6 +171,18 @@ public final class JsonText {
     }
 
     /**
+     * The text with a member added to an object, right behind another.
+     *
+     * @param before key of the other
+     * @throws JsonTrouble if that is not one value, or the key is there already
+     */
+    public JsonText withMemberBehind(JsonObject object, String before, String key, String json) throws JsonTrouble {
+        read(json);
+        int at = object.get(before).orElseThrow().end();
+        return read(text.substring(0, at) + ", " + quoted(key) + ": " + json + text.substring(at), around);
+    }
+
+    /**
      * The text with a member of its outermost object replaced, or added behind the others on lines of its own; the lines put
      * in are indented as those of the text are.
      *

@@ -47,7 +47,7 @@ public final class AnswerEdit {
     }
 
     /** As its reader calls it. */
-    private static String idOf(JsonObject row, int at) {
+    static String idOf(JsonObject row, int at) {
         return row.text("id").filter(id -> !id.isEmpty()).orElse("row-" + (at + 1));
     }
 

@@ -8,16 +8,16 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.core.CoreTexts;
-import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.wording.Remark;
 
 /**
- * Puts right what a save that was cut short has left beside a project file.
+ * Puts right what a save that was cut short has left beside a file.
  *
- * <p>A version that is no whole project goes and is told; one that is the same as the file goes. A whole one takes the place of a file that is
- * missing, or that is no project and was not changed later. Otherwise it is put aside, since it may hold work that was
+ * <p>A version that is not whole goes and is told; one that is the same as the file goes. A whole one takes the place of a file that is
+ * missing, or that is not whole itself and was not changed later. Otherwise it is put aside, since it may hold work that was
  * never saved.
  *
  * @param readFrom where the best version is, if not in the file's own place
@@ -27,26 +27,26 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
     private static final Recovery NOTHING = new Recovery(Optional.empty(), List.of());
 
     /** What is found on opening. A save that another program is at is not cut short, and is left to it. */
-    static Recovery of(Path file, String named) {
+    static Recovery of(Path file, String named, Predicate<String> sound) {
         if (!Beside.hasLeftovers(file)) {
             return NOTHING;
         }
         try (SaveLock lock = SaveLock.take(file, Duration.ZERO)) {
-            return under(lock, named);
+            return under(lock, named, sound);
         } catch (HeldByAnother e) {
             return NOTHING;
         } catch (IOException e) {
-            return whereNothingCanBeChanged(file, named);
+            return whereNothingCanBeChanged(file, named, sound);
         }
     }
 
-    private static Recovery under(SaveLock lock, String named) throws IOException {
+    private static Recovery under(SaveLock lock, String named, Predicate<String> sound) throws IOException {
         Path file = lock.file();
-        Recovery half = withoutHalf(file, named);
+        Recovery half = withoutHalf(file, named, sound);
         Optional<Path> whole = wholeVersion(file);
         if (whole.isEmpty()) {
             return half;
-        } else if (!isBetter(whole.get(), file)) {
+        } else if (!isBetter(whole.get(), file, sound)) {
             return putAside(whole.get(), file, named);
         } else if (!Files.exists(file)) {
             NewVersion.move(whole.get(), file);
@@ -59,8 +59,8 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
     }
 
     /** What is found on saving: nothing but what is being saved is then put in the file's place. */
-    static Recovery beforeSaving(SaveLock lock, String named) throws IOException {
-        Recovery half = withoutHalf(lock.file(), named);
+    static Recovery beforeSaving(SaveLock lock, String named, Predicate<String> sound) throws IOException {
+        Recovery half = withoutHalf(lock.file(), named, sound);
         Optional<Path> whole = wholeVersion(lock.file());
         return whole.isEmpty() ? half : putAside(whole.get(), lock.file(), named);
     }
@@ -72,10 +72,10 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
     }
 
     /** What was not written to its end goes; of the version before, unsaid, since that is still the file. */
-    private static Recovery withoutHalf(Path file, String named) throws IOException {
+    private static Recovery withoutHalf(Path file, String named, Predicate<String> sound) throws IOException {
         Files.deleteIfExists(Beside.newVersion(Beside.previous(file)));
         Path left = Beside.newVersion(file);
-        if (!Files.isRegularFile(left, LinkOption.NOFOLLOW_LINKS) || isProject(Files.readAllBytes(left))) {
+        if (!Files.isRegularFile(left, LinkOption.NOFOLLOW_LINKS) || isWhole(left, sound)) {
             return NOTHING;
         }
         Files.delete(left);
@@ -97,10 +97,10 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
     }
 
     /** In a folder that may only be read, say. */
-    private static Recovery whereNothingCanBeChanged(Path file, String named) {
+    private static Recovery whereNothingCanBeChanged(Path file, String named, Predicate<String> sound) {
         Path left = Beside.newVersion(file);
         try {
-            if (!Files.isRegularFile(left) || !isProject(Files.readAllBytes(left)) || !isBetter(left, file)) {
+            if (!Files.isRegularFile(left) || !isWhole(left, sound) || !isBetter(left, file, sound)) {
                 return NOTHING;
             }
         } catch (IOException e) {
@@ -117,19 +117,16 @@ record Recovery(Optional<Path> readFrom, List<Remark> remarks) {
     }
 
     /** Whether a whole version is to stand for the file. What was changed after it was written is the maker's own. */
-    private static boolean isBetter(Path left, Path file) throws IOException {
+    private static boolean isBetter(Path left, Path file, Predicate<String> sound) throws IOException {
         if (!Files.exists(file)) {
             return true;
         }
         return Files.isRegularFile(file)
-                && !isProject(Files.readAllBytes(file))
+                && !isWhole(file, sound)
                 && Files.getLastModifiedTime(file).compareTo(Files.getLastModifiedTime(left)) <= 0;
     }
 
-    /** A project that was cut anywhere is none: the brace that closes it is missing. */
-    private static boolean isProject(byte[] bytes) {
-        return TextFile.decoded(bytes)
-                .filter(text -> ProjectReader.read(text).project().isPresent())
-                .isPresent();
+    private static boolean isWhole(Path file, Predicate<String> sound) throws IOException {
+        return TextFile.decoded(Files.readAllBytes(file)).filter(sound).isPresent();
     }
 }

@@ -7,6 +7,7 @@ import org.hidewright.api.calculator.NoticeKind;
 public final class StoreNotices {
     public static final NoticeKind NO_FILE = NoticeKind.stop("no-file");
     public static final NoticeKind NO_FILE_NEAREST = NoticeKind.stop("no-file-nearest");
+    public static final NoticeKind FILE_THERE = NoticeKind.stop("file-there");
     public static final NoticeKind IS_FOLDER = NoticeKind.stop("is-folder");
     public static final NoticeKind MAY_NOT_READ = NoticeKind.stop("may-not-read");
     public static final NoticeKind NOT_UTF_8 = NoticeKind.stop("not-utf-8");
@@ -32,6 +33,7 @@ public final class StoreNotices {
         return List.of(
                 NO_FILE,
                 NO_FILE_NEAREST,
+                FILE_THERE,
                 IS_FOLDER,
                 MAY_NOT_READ,
                 NOT_UTF_8,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
@@ -68,24 +69,39 @@ public final class StockCheck {
     }
 
     private void cell(Column column, Row row, Optional<Unit> currency) {
+        remarks.addAll(cell(row, column, currency).remarks());
+    }
+
+    /**
+     * A cell as it is read.
+     *
+     * @param value empty where the cell is, or cannot be read; the middle of a range
+     * @param range limits of what was typed, in base units; empty where it is no single quantity
+     * @param remarks what is wrong with it
+     */
+    public record Cell(Optional<Object> value, Optional<Range> range, List<Remark> remarks) {
+        private static Cell none(Optional<Remark> why) {
+            return new Cell(Optional.empty(), Optional.empty(), why.stream().toList());
+        }
+    }
+
+    /**
+     * Reads one cell.
+     *
+     * @param currency of amounts that name none
+     */
+    public static Cell cell(Row row, Column column, Optional<Unit> currency) {
         Question question = column.question();
         String path = StockLink.cell(row, column.key());
         Member member = row.node().members().get(column.key());
         Optional<String> text = row.cell(column.key());
         if (text.isEmpty()) {
-            if (member != null || question.preset().isEmpty() && !question.optional()) {
-                remarks.add(Remark.of(
-                                WorkshopNotices.CELL_MISSING.with(
-                                        path, question.example().orElse("…")),
-                                CoreTexts.TEXTS)
-                        .atPlace(member == null ? row.node().place() : member.place()));
-            }
-            return;
+            boolean missing = member != null || question.preset().isEmpty() && !question.optional();
+            return Cell.none(missing ? Optional.of(missing(row, question, path, member)) : Optional.empty());
         }
         ScalarReader reader = ScalarReader.of(question, text.get(), currency);
         if (reader.entry().isEmpty()) {
-            remarks.add(reader.trouble().inCell(path).atPlace(member.place()));
-            return;
+            return Cell.none(Optional.of(reader.trouble().inCell(path).atPlace(member.place())));
         }
         Resolver resolver = new Resolver(
                 "",
@@ -94,9 +110,24 @@ public final class StockCheck {
                 },
                 RangePick.NOMINAL);
         Answered answered = new Answered(reader.entry().get(), Origin.TYPED, text.get(), member.place());
-        resolver.resolve(List.of(question), Map.of(question.key(), answered));
-        resolver.remarks().stream()
-                .filter(remark -> !remark.key().equals("notice." + ProjectNotices.MIDPOINT.key()))
-                .forEach(remark -> remarks.add(remark.atQuestion("").inCell(path)));
+        Optional<Object> value = resolver.resolve(List.of(question), Map.of(question.key(), answered))
+                .flatMap(values -> values.get(question.key()));
+        return new Cell(
+                value,
+                answered.entry() instanceof Entry.Quantity quantity
+                        ? Optional.of(quantity.typed().range())
+                        : Optional.empty(),
+                resolver.remarks().stream()
+                        .filter(remark -> !remark.key().equals("notice." + ProjectNotices.MIDPOINT.key()))
+                        .map(remark -> remark.atQuestion("").inCell(path))
+                        .toList());
+    }
+
+    private static Remark missing(Row row, Question question, String path, Member member) {
+        return Remark.of(
+                        WorkshopNotices.CELL_MISSING.with(
+                                path, question.example().orElse("…")),
+                        CoreTexts.TEXTS)
+                .atPlace(member == null ? row.node().place() : member.place());
     }
 }

@@ -122,6 +122,16 @@ public final class Workshop {
                 && tables().stream().allMatch(table -> whole(table) == other.whole(table));
     }
 
+    /** The text it stands in. */
+    JsonText source() {
+        return source;
+    }
+
+    /** The object it is. */
+    JsonObject node() {
+        return node;
+    }
+
     /** The characters it stands in. */
     public String text() {
         return source.textOf(node);
