@@ -11,13 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
-import org.hidewright.api.declaration.Declaration;
-import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.Nearest;
+import org.hidewright.core.begin.Givers;
+import org.hidewright.core.begin.NewSlips;
+import org.hidewright.core.begin.Templates;
 import org.hidewright.core.catalogue.Installed;
-import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WholeFile;
@@ -34,11 +33,15 @@ import picocli.CommandLine.ParseResult;
 final class NewProject {
     private final Session session;
     private final Bench bench;
+    private final Givers givers;
+    private final NewSlips slips;
     private final List<Object> before = new ArrayList<>();
 
     NewProject(Session session) {
         this.session = session;
         this.bench = new Bench(session.catalogue());
+        this.givers = new Givers(session.catalogue());
+        this.slips = new NewSlips(session.wording());
     }
 
     int run(ParseResult arguments, String name) throws BadArgument, FileTrouble {
@@ -47,7 +50,7 @@ final class NewProject {
             throw new BadArgument(session.texts().text("new.which-template", String.join(", ", templates())));
         }
         Optional<Installed> template = session.catalogue().find(id);
-        if (template.isEmpty() || !isTemplate(template.get())) {
+        if (template.isEmpty() || !Templates.isTemplate(template.get())) {
             throw new BadArgument(noTemplate(id));
         }
         Path file = FileText.named(name.isEmpty() ? id + ".json" : name, session.texts());
@@ -65,21 +68,8 @@ final class NewProject {
         return tell(file, work(text), id);
     }
 
-    /** It answers an item, and what it asks can be answered one by one. */
-    private static boolean isTemplate(Installed installed) {
-        Declaration declaration = installed.calculator().declaration();
-        return declaration.answers().stream().anyMatch(answer -> answer.kind() == Kind.ITEM)
-                && declaration.questions().stream()
-                        .noneMatch(question -> question.kind() == Kind.ROWS || question.kind() == Kind.ITEM);
-    }
-
     private List<String> templates() {
-        return session.catalogue().ids().stream()
-                .filter(id -> session.catalogue()
-                        .find(id)
-                        .filter(NewProject::isTemplate)
-                        .isPresent())
-                .toList();
+        return Templates.in(session.catalogue()).stream().map(Installed::id).toList();
     }
 
     private String noTemplate(String id) {
@@ -104,53 +94,18 @@ final class NewProject {
                     || question.optional()) {
                 continue;
             }
-            Optional<Installed> giver = giver(question);
+            Optional<Installed> giver = givers.of(question);
             boolean offered = giver.isPresent() && measured.add(giver.get().id());
             if (offered
                     && dialogue.takesFrom(
                             giver.get(),
-                            takers(template.calculator().declaration().questions(), giver.get()))) {
+                            givers.takers(template.calculator().declaration().questions(), giver.get()))) {
                 takeFrom(giver.get(), template, dialogue, answered);
             } else {
                 dialogue.ask(question, answered, path -> faults(template, answered, path));
             }
         }
         return answered;
-    }
-
-    /** The calculator whose answer suits a question, or one in a group, where it is installed. */
-    private Optional<Installed> giver(Question question) {
-        return Stream.concat(
-                        question.from().stream(), question.questions().stream().flatMap(one -> one.from().stream()))
-                .flatMap(from -> session.catalogue().find(from.substring(0, from.indexOf('.'))).stream())
-                .findFirst();
-    }
-
-    /** Links to what is given, from every question that it suits; a group of such questions has them inside. */
-    private Map<String, Object> links(List<Question> questions, Installed giver) {
-        Map<String, Object> links = new LinkedHashMap<>();
-        for (Question question : questions) {
-            if (giver(question).filter(found -> found.id().equals(giver.id())).isPresent()) {
-                links.put(
-                        question.key(),
-                        question.from()
-                                .<Object>map(from ->
-                                        Map.of("from", giver.id(), "answer", from.substring(from.indexOf('.') + 1)))
-                                .orElseGet(() -> links(question.questions(), giver)));
-            }
-        }
-        return links;
-    }
-
-    private List<Question> takers(List<Question> questions, Installed giver) {
-        return questions.stream()
-                .filter(question -> giver(question)
-                        .filter(found -> found.id().equals(giver.id()))
-                        .isPresent())
-                .flatMap(question -> question.kind() == Kind.GROUP
-                        ? takers(question.questions(), giver).stream()
-                        : Stream.of(question))
-                .toList();
     }
 
     /** A slip of the calculator that gives, and links to it from every question that it suits. */
@@ -162,8 +117,8 @@ final class NewProject {
                 inside.ask(question, given, path -> faults(giver, given, path));
             }
         }
-        before.add(slip(giver.id(), giver, given));
-        answered.putAll(links(template.calculator().declaration().questions(), giver));
+        before.add(slips.slip(giver, given));
+        answered.putAll(givers.links(template.calculator().declaration().questions(), giver));
     }
 
     /** What is wrong with one answer, or inside it, as the project would tell it. */
@@ -181,30 +136,9 @@ final class NewProject {
     }
 
     private String project(Installed calculator, Map<String, Object> answered) {
-        Map<String, Object> project = new LinkedHashMap<>();
-        project.put("hidewright", ProjectReader.FORMAT);
-        project.put("name", title(calculator));
-        List<Object> slips = new ArrayList<>(before);
-        slips.add(slip(calculator.id(), calculator, answered));
-        project.put("slips", slips);
-        return JsonOut.write(project);
-    }
-
-    private Map<String, Object> slip(String id, Installed calculator, Map<String, Object> answered) {
-        Map<String, Object> slip = new LinkedHashMap<>();
-        slip.put("id", id);
-        slip.put("calculator", calculator.id());
-        slip.put("from", calculator.bundle());
-        slip.put("title", title(calculator));
-        slip.put("questions", new LinkedHashMap<>(answered));
-        return slip;
-    }
-
-    private String title(Installed calculator) {
-        return session.wording()
-                .text(
-                        calculator.calculator().texts(),
-                        calculator.calculator().declaration().titleKey());
+        List<Object> all = new ArrayList<>(before);
+        all.add(slips.slip(calculator, answered));
+        return NewSlips.text(slips.title(calculator), all);
     }
 
     private int tell(Path file, WorkedProject worked, String id) {

@@ -24,16 +24,21 @@ public final class QuestionExample {
 
     /** What a maker could write there, in one line; empty where nothing can be made up. */
     public static Optional<String> line(Question question) {
-        return given(question).map(JsonOut::line);
+        return made(question).map(JsonOut::line);
+    }
+
+    /** The example a question gives itself, as it would stand in a project file. */
+    public static Optional<Object> given(Question question) {
+        return question.example().map(text -> asJson(question, text));
     }
 
     /** The example given; where what holds others has none, it is made of those inside: the first variant, one row. */
     private static Optional<Object> example(Question question) {
-        return question.example().isEmpty() && question.optional() ? Optional.empty() : given(question);
+        return question.example().isEmpty() && question.optional() ? Optional.empty() : made(question);
     }
 
-    private static Optional<Object> given(Question question) {
-        return question.example().map(text -> asJson(question, text)).or(() -> Optional.ofNullable(inside(question)));
+    private static Optional<Object> made(Question question) {
+        return given(question).or(() -> Optional.ofNullable(inside(question)));
     }
 
     private static Object inside(Question question) {

@@ -1,6 +1,8 @@
 package org.hidewright.core.workshop;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonObject;
@@ -25,6 +27,16 @@ public record StockLink(String table, String row, String column) {
                                 object.text(KEYS.get(1)).orElse(""),
                                 object.text(KEYS.get(2)).orElse("")))
                 : Optional.empty();
+    }
+
+    /** The link as it is written. */
+    public Map<String, Object> written() {
+        Map<String, Object> link = new LinkedHashMap<>();
+        link.put(KEYS.get(0), table);
+        link.put(KEYS.get(1), row);
+        link.put(KEYS.get(2), column);
+        link.values().removeIf(""::equals);
+        return link;
     }
 
     /** The place of one cell: {@code table[row].column}. */

@@ -1,0 +1,159 @@
+package org.hidewright.core.begin;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Declaration;
+import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.work.SuitableRows;
+
+/**
+ * What follows from a piece without anything more being typed: calculators that ask for an item, and those that take from
+ * them. Whatever else they ask has a preset, may stay open, or lies in the workshop.
+ */
+final class Following {
+    private final Catalogue catalogue;
+    private final SuitableRows rows;
+    private final Installed template;
+
+    Following(Catalogue catalogue, SuitableRows rows, Installed template) {
+        this.catalogue = catalogue;
+        this.rows = rows;
+        this.template = template;
+    }
+
+    /** All of them, each after what it takes from. */
+    List<Installed> all() {
+        List<Installed> found = new ArrayList<>();
+        List<Installed> rest = new ArrayList<>(catalogue.ids().stream()
+                .flatMap(id -> catalogue.find(id).stream())
+                .filter(known -> known.calculator().declaration().answers().stream()
+                        .noneMatch(answer -> answer.kind() == Kind.ITEM))
+                .toList());
+        boolean more = true;
+        while (more) {
+            List<Installed> next =
+                    rest.stream().filter(one -> follows(one, found)).toList();
+            found.addAll(next);
+            rest.removeAll(next);
+            more = !next.isEmpty();
+        }
+        return List.copyOf(found);
+    }
+
+    private boolean follows(Installed calculator, List<Installed> before) {
+        List<Question> questions = calculator.calculator().declaration().questions();
+        boolean takes = questions.stream()
+                .anyMatch(question -> isItem(question)
+                        || question.preset().isEmpty()
+                                && giver(question, before).isPresent());
+        return takes && questions.stream().allMatch(question -> isAnswered(question, before));
+    }
+
+    private static boolean isItem(Question question) {
+        return question.kind() == Kind.ITEM && !question.optional();
+    }
+
+    private boolean isAnswered(Question question, List<Installed> before) {
+        return isItem(question)
+                || question.preset().isPresent()
+                || question.optional()
+                || giver(question, before).isPresent()
+                || !rows.of(question).isEmpty();
+    }
+
+    /** Of the piece and what follows before, the calculator with an answer that suits a question. */
+    private Optional<Installed> giver(Question question, List<Installed> before) {
+        return question.from()
+                .flatMap(from -> before.stream()
+                        .filter(one -> one.id().equals(Givers.calculator(from)))
+                        .filter(one -> one.calculator()
+                                .declaration()
+                                .answer(Givers.answer(from))
+                                .isPresent())
+                        .findFirst());
+    }
+
+    /** One of them with all it takes from, directly or not, each after what it takes from. */
+    List<Installed> with(String calculator) {
+        List<Installed> all = all();
+        Set<String> wanted = new HashSet<>(Set.of(calculator));
+        for (int i = all.size() - 1; i >= 0; i--) {
+            if (wanted.contains(all.get(i).id())) {
+                wanted.addAll(takenFrom(all.get(i), all));
+            }
+        }
+        return all.stream().filter(one -> wanted.contains(one.id())).toList();
+    }
+
+    /** One of them and all that take from it, directly or not. */
+    List<Installed> without(String calculator) {
+        List<Installed> all = all();
+        Set<String> gone = new HashSet<>(Set.of(calculator));
+        for (Installed one : all) {
+            if (takenFrom(one, all).stream().anyMatch(gone::contains)) {
+                gone.add(one.id());
+            }
+        }
+        return all.stream().filter(one -> gone.contains(one.id())).toList();
+    }
+
+    /** Ids of those that a calculator takes from. */
+    private Set<String> takenFrom(Installed calculator, List<Installed> all) {
+        Set<String> from = new HashSet<>();
+        calculator
+                .calculator()
+                .declaration()
+                .questions()
+                .forEach(question -> taken(question, all).ifPresent(giver -> from.add(giver.id())));
+        return from;
+    }
+
+    /** The giver of a question that has no other answer. */
+    private Optional<Installed> taken(Question question, List<Installed> all) {
+        return question.preset().isPresent() || question.optional() ? Optional.empty() : giver(question, all);
+    }
+
+    /**
+     * What a slip of such a calculator answers: the item, what others give, and what the workshop has.
+     *
+     * @param preferred by table of the workshop, the row that the piece takes
+     */
+    Map<String, Object> answers(Installed calculator, Map<String, String> preferred) {
+        List<Question> questions = calculator.calculator().declaration().questions();
+        List<Installed> all = all();
+        Map<String, Object> answers = new LinkedHashMap<>();
+        Map<String, Object> stocked = new StockAnswers(rows, preferred)
+                .alike(questions.stream()
+                        .filter(question -> taken(question, all).isEmpty())
+                        .toList());
+        for (Question question : questions) {
+            if (isItem(question)) {
+                answers.put(question.key(), Givers.link(template.id(), item()));
+            } else if (taken(question, all).isPresent()) {
+                String from = question.from().orElseThrow();
+                answers.put(question.key(), Givers.link(Givers.calculator(from), Givers.answer(from)));
+            } else if (stocked.containsKey(question.key())) {
+                answers.put(question.key(), stocked.get(question.key()));
+            }
+        }
+        return answers;
+    }
+
+    private String item() {
+        Declaration declaration = template.calculator().declaration();
+        return declaration.answers().stream()
+                .filter(answer -> answer.kind() == Kind.ITEM)
+                .map(Answer::key)
+                .findFirst()
+                .orElseThrow();
+    }
+}

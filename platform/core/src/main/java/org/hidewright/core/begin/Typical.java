@@ -1,0 +1,42 @@
+package org.hidewright.core.begin;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.hidewright.api.declaration.Question;
+import org.hidewright.api.declaration.Variant;
+import org.hidewright.core.explain.QuestionExample;
+
+/** Answers to begin with where nothing is preset: the example a question gives, so that there is a piece to look at at once. */
+final class Typical {
+    private Typical() {}
+
+    /** Answers to all of several questions that have no preset and have to be answered. */
+    static Map<String, Object> answers(List<Question> questions) {
+        Map<String, Object> answers = new LinkedHashMap<>();
+        questions.forEach(question -> answer(question).ifPresent(answer -> answers.put(question.key(), answer)));
+        return answers;
+    }
+
+    /** An answer, as it stands in a project file; none for what need not be answered, and for what can only be linked. */
+    static Optional<Object> answer(Question question) {
+        if (question.preset().isPresent() || question.optional()) {
+            return Optional.empty();
+        }
+        return QuestionExample.given(question).or(() -> Optional.ofNullable(inside(question)));
+    }
+
+    private static Object inside(Question question) {
+        return switch (question.kind()) {
+            case GROUP -> answers(question.questions());
+            case VARIANTS -> {
+                Variant first = question.variants().get(0);
+                yield Map.of(first.key(), answers(first.questions()));
+            }
+            case CHOICE -> question.options().get(0).key();
+            case FLAG -> "no";
+            default -> null;
+        };
+    }
+}
