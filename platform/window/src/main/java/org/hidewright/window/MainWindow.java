@@ -2,11 +2,8 @@ package org.hidewright.window;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
@@ -18,18 +15,22 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
-import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.begin.Beginning;
+import org.hidewright.core.begin.NewSlips;
+import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.ProjectFile;
 import org.hidewright.core.store.WholeFile;
 import org.hidewright.core.store.WriteFault;
 import org.hidewright.core.wording.Remark;
-import org.hidewright.core.work.Bench;
+import org.hidewright.window.begin.BeginPage;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
-import org.hidewright.window.model.UnsavedCopy;
+import org.hidewright.window.model.SavedProject;
+import org.hidewright.window.model.WorkPlace;
+import org.hidewright.window.start.Sample;
 import org.hidewright.window.start.StartPage;
 
 /** The window: one project at a time, or the page to begin at. For the thread of the window. */
@@ -46,14 +47,16 @@ final class MainWindow {
     private final ProjectLine line;
     private final Composite body;
     private final StackLayout bodies = new StackLayout();
+    private final WorkPlace place;
+    private final Copies copies;
     private final Runnable copy = this::keepCopy;
     private ProjectView view;
-    private UnsavedCopy unsaved;
 
     MainWindow(Display display, Inks inks, Workroom room, Shell shell) {
         this.room = room;
         this.inks = inks;
         this.shell = shell;
+        this.place = new WorkPlace(room.catalogue(), room.stock(), room.work(), this::onWindow);
         shell.setText("Hidewright");
         inks.dress(shell, inks.palette().ink(), inks.palette().board());
         Rectangle screen = display.getPrimaryMonitor().getClientArea();
@@ -74,6 +77,7 @@ final class MainWindow {
                 inks.palette().board());
         body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         body.setLayout(bodies);
+        copies = new Copies(room, told, line, this::onWindow);
         new WindowDeeds(this, room, shell).build();
         shell.addListener(SWT.Close, this::closing);
         begin();
@@ -81,6 +85,11 @@ final class MainWindow {
 
     void open() {
         shell.open();
+        copies.offerUntitled(text -> {
+            Optional<Project> left = ProjectReader.read(text).project();
+            left.ifPresent(this::begun);
+            return left.isPresent();
+        });
     }
 
     Shell shell() {
@@ -101,8 +110,42 @@ final class MainWindow {
     private void begin() {
         turnTo(
                 new StartPage(
-                        body, inks, room.texts(), room.memory().recent(), this::open, this::askToOpen, this::askForNew),
+                        body,
+                        inks,
+                        room.texts(),
+                        room.memory().recent(),
+                        new StartPage.Ways(
+                                this::askToBegin, this::open, this::askToOpen, this::askForNew, this::takeApart),
+                        place,
+                        room.samples()),
                 false);
+    }
+
+    /** Opens a copy of a sample, so that the sample never changes. */
+    private void takeApart(Sample sample) {
+        openUntitled(
+                String.valueOf(sample.file().getFileName()),
+                sample.project(),
+                sample.project().text());
+    }
+
+    /** Asks, in steps, for a project to begin. */
+    void askToBegin() {
+        leaving(() -> {
+            Beginning beginning = BeginPage.beginning(place, room.texts());
+            if (beginning.templates().isEmpty()) {
+                tell(room.texts().text("begin.no-template.help"));
+                return;
+            }
+            leaveNow();
+            view = null;
+            shell.setText("Hidewright");
+            turnTo(new BeginPage(body, inks, room.texts(), place, beginning, this::begun, this::begin), false);
+        });
+    }
+
+    private void begun(Project project) {
+        openUntitled(project.name() + ".json", project, "");
     }
 
     private void turnTo(Composite page, boolean withLine) {
@@ -129,31 +172,44 @@ final class MainWindow {
     private void openNow(Path path) {
         try {
             ProjectFile file = ProjectFile.open(path);
-            leaveNow();
-            OpenProject project = new OpenProject(
-                    path,
-                    file,
-                    room.texts().language(),
-                    () -> new Bench(room.catalogue(), room.stock()),
-                    room.work(),
-                    this::onWindow,
-                    this::show);
-            view = new ProjectView(body, room, inks, project, this::catalogueChanged);
-            turnTo(view, true);
-            unsaved = new UnsavedCopy(room.settings(), path);
+            open(new OpenProject(
+                    path, file, room.texts().language(), place::bench, room.work(), this::onWindow, this::show));
             room.memory().opened(path);
-            line.tell("");
             tell(file.remarks());
-            offerLeft(project, unsaved);
-            project.workOut();
+            copies.offerLeft(view.project());
         } catch (FileTrouble e) {
             tell(e.remarks());
         }
     }
 
+    /**
+     * Opens a project that nobody has saved yet.
+     *
+     * @param known the text of a sample that it is a copy of; empty for one that is the maker’s own
+     */
+    void openUntitled(String name, Project project, String known) {
+        open(new OpenProject(
+                SavedProject.untitled(beside(name), known),
+                project,
+                room.texts().language(),
+                place::bench,
+                room.work(),
+                this::onWindow,
+                this::show));
+    }
+
+    private void open(OpenProject project) {
+        leaveNow();
+        view = new ProjectView(body, room, inks, project, this::catalogueChanged);
+        turnTo(view, true);
+        copies.of(project);
+        line.tell("");
+        project.workOut();
+    }
+
     /** What was said of the project that was open is of no use for another. */
     private void leaveNow() {
-        dropCopy();
+        copies.drop();
         project().ifPresent(OpenProject::leave);
         told.hide();
     }
@@ -165,42 +221,6 @@ final class MainWindow {
                     does.run();
                 }
             });
-        }
-    }
-
-    private void offerLeft(OpenProject project, UnsavedCopy copy) {
-        withCopy(() -> copy.left(project.project().text()).ifPresent(text -> offer(project, copy, text)));
-    }
-
-    /** What was not saved when the program ended the last time is taken over only if the maker says so. */
-    private void offer(OpenProject project, UnsavedCopy copy, String text) {
-        told.tell(
-                room.texts().text("told.unsaved.help"),
-                List.of(
-                        new TellBar.Choice("take", room.texts().text("told.take"), () -> {
-                            if (project.takeOver(text)) {
-                                withCopy(() -> {
-                                    copy.want(text);
-                                    copy.write();
-                                    copy.dropLeft();
-                                });
-                            } else {
-                                line.tell(room.texts().text("told.no-project.help"));
-                            }
-                        }),
-                        new TellBar.Choice("leave", room.texts().text("told.leave"), () -> withCopy(copy::dropLeft))));
-    }
-
-    /** Something done to the copy of what is not saved. */
-    private interface CopyDeed {
-        void run() throws IOException;
-    }
-
-    private void withCopy(CopyDeed deed) {
-        try {
-            deed.run();
-        } catch (IOException e) {
-            line.tell(room.texts().text("told.no-copy.help", WriteFault.reason(e)));
         }
     }
 
@@ -228,27 +248,8 @@ final class MainWindow {
     }
 
     private void keepCopy() {
-        if (shell.isDisposed() || view == null || view.isDisposed()) {
-            return;
-        }
-        if (!view.project().unsaved()) {
-            dropCopy(); // what was changed has been taken back
-            return;
-        }
-        UnsavedCopy to = unsaved;
-        to.want(view.project().project().text());
-        room.work().execute(() -> {
-            try {
-                to.write();
-            } catch (IOException e) {
-                onWindow(() -> line.tell(room.texts().text("told.no-copy.help", WriteFault.reason(e))));
-            }
-        });
-    }
-
-    private void dropCopy() {
-        if (unsaved != null) {
-            withCopy(unsaved::drop);
+        if (!shell.isDisposed() && view != null && !view.isDisposed()) {
+            copies.keep(view.project());
         }
     }
 
@@ -269,12 +270,8 @@ final class MainWindow {
 
     /** Writes a project without a slip and opens it. */
     private void openNew(Path path) {
-        Map<String, Object> project = new LinkedHashMap<>();
-        project.put("hidewright", ProjectReader.FORMAT);
-        project.put("name", nameOf(path));
-        project.put("slips", List.of());
         try {
-            WholeFile.write(path, JsonOut.write(project).getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(path, NewSlips.text(nameOf(path), List.of()).getBytes(StandardCharsets.UTF_8));
             open(path);
         } catch (IOException e) {
             line.tell(room.texts().text("told.not-written.help", path, WriteFault.reason(e)));
@@ -285,28 +282,28 @@ final class MainWindow {
         return String.valueOf(path.getFileName()).replaceAll("\\.json$", "");
     }
 
-    /** Saves the project; whether it is in its file now. */
+    /** Saves the project, asking where to as long as it has no file; whether it is in its file now. */
     boolean save() {
-        List<Remark> remarks = view.project().save();
-        return saved(remarks);
+        return view.project().isUntitled() ? saveAs() : saved(view.project().save());
     }
 
-    void saveAs() {
-        room.asks()
-                .toSave(room.texts().text("deed.save-as"), view.project().path().toAbsolutePath())
-                .ifPresent(path -> {
-                    if (saved(view.project().saveAs(path))) {
-                        unsaved = new UnsavedCopy(room.settings(), path);
-                        room.memory().opened(path);
-                    }
-                });
+    /** Saves the project where the maker says; whether it is in its file now. */
+    boolean saveAs() {
+        Optional<Path> path = room.asks()
+                .toSave(room.texts().text("deed.save-as"), view.project().path().toAbsolutePath());
+        if (path.isEmpty() || !saved(view.project().saveAs(path.get()))) {
+            return false;
+        }
+        copies.of(view.project());
+        room.memory().opened(path.get());
+        return true;
     }
 
     private boolean saved(List<Remark> remarks) {
         tell(remarks);
         boolean whole = !view.project().unsaved();
         if (whole) {
-            dropCopy();
+            copies.drop();
             view.project().face().ifPresent(this::show);
             line.tell(room.texts().text("told.saved.help", view.project().path()));
         }
@@ -352,6 +349,7 @@ final class MainWindow {
 
     /** Does something that leaves the project behind; asks first where it is not saved. */
     private void leaving(Runnable does) {
+        keepBegun();
         if (view == null || view.isDisposed() || !view.project().unsaved()) {
             does.run();
             return;
@@ -365,18 +363,26 @@ final class MainWindow {
                             }
                         }),
                         new TellBar.Choice("lose", room.texts().text("told.lose"), () -> {
-                            dropCopy();
+                            copies.drop();
                             does.run();
                         }),
                         new TellBar.Choice("stay", room.texts().text("told.stay"), () -> {})));
     }
 
+    /** What is begun in steps and not at its end is a project all the same, and is not lost. */
+    private void keepBegun() {
+        if (bodies.topControl instanceof BeginPage page && page.isAnswered()) {
+            begun(page.begun());
+        }
+    }
+
     private void closing(Event event) {
+        keepBegun();
         if (view != null && !view.isDisposed() && view.project().unsaved()) {
             event.doit = false;
             leaving(shell::dispose);
         } else {
-            dropCopy();
+            copies.drop();
         }
     }
 
@@ -392,10 +398,5 @@ final class MainWindow {
     /** Works everything out anew, as when bundles have come or gone. */
     void catalogueChanged() {
         project().ifPresent(OpenProject::workOutAnew);
-    }
-
-    /** Whether a file is there that could be opened. */
-    static boolean isThere(Path path) {
-        return Files.isRegularFile(path);
     }
 }

@@ -60,6 +60,8 @@ final class StatePictures {
                 window.close();
             }
             picture("start");
+            window.askToBegin();
+            picture("begin");
             return 0;
         } catch (IOException | FileTrouble e) {
             window.tell(String.valueOf(e.getMessage()));

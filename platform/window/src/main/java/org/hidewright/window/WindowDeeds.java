@@ -1,5 +1,6 @@
 package org.hidewright.window;
 
+import java.nio.file.Files;
 import java.text.Collator;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,6 +36,7 @@ final class WindowDeeds {
         BooleanSupplier always = () -> true;
         BooleanSupplier open = () -> window.project().isPresent();
         Menu project = deeds.menu("project");
+        deeds.deed(project, "begin", SWT.MOD1 | SWT.MOD2 | 'N', always, window::askToBegin);
         deeds.deed(project, "new", SWT.MOD1 | 'N', always, window::askForNew);
         deeds.deed(project, "open", SWT.MOD1 | 'O', always, window::askToOpen);
         deeds.list(project, "recent", this::recent);
@@ -103,7 +105,7 @@ final class WindowDeeds {
     }
 
     private void recent(Menu menu) {
-        room.memory().recent().stream().filter(MainWindow::isThere).forEach(path -> {
+        room.memory().recent().stream().filter(Files::isRegularFile).forEach(path -> {
             MenuItem item = new MenuItem(menu, SWT.PUSH);
             item.setText(path.toString().replace("&", "&&"));
             item.setData("id", "recent");

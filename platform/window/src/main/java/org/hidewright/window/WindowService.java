@@ -86,6 +86,7 @@ public final class WindowService implements ProjectWindow {
                 new SystemFileAsking(shell),
                 writers(),
                 Optional.of(addOns),
+                Path.of(context.getProperty("hidewright.home")).resolve("samples"),
                 work);
         MainWindow window = new MainWindow(display, inks, room, shell);
         display.setRuntimeExceptionHandler(window::broke);

@@ -21,6 +21,7 @@ import org.hidewright.window.words.WindowTexts;
  * @param asks asks the maker for files
  * @param writers who writes documents
  * @param addOns what can be turned on and off; empty where nothing can
+ * @param samples the folder of projects that came with the program; need not be there
  * @param work the one thread calculators are called on
  */
 record Workroom(
@@ -32,4 +33,5 @@ record Workroom(
         FileAsking asks,
         Writers writers,
         Optional<AddOns> addOns,
+        Path samples,
         Executor work) {}

@@ -16,6 +16,7 @@ import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.DeviceData;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -57,6 +58,11 @@ final class RealWindow implements AutoCloseable {
         this(settings, catalogue, null, FakeWriters.all());
     }
 
+    /** With a workshop to take from. */
+    RealWindow(Path settings, Catalogue catalogue, Stock stock) {
+        this(settings, catalogue, stock, null, FakeWriters.all());
+    }
+
     /** What all windows of a run are on. */
     static Display screen() {
         if (display == null) {
@@ -69,6 +75,10 @@ final class RealWindow implements AutoCloseable {
 
     /** @param addOns what can be turned on and off; null for nothing */
     RealWindow(Path settings, Catalogue catalogue, AddOns addOns, Writers writers) {
+        this(settings, catalogue, Stock.of(catalogue::tables), addOns, writers);
+    }
+
+    private RealWindow(Path settings, Catalogue catalogue, Stock stock, AddOns addOns, Writers writers) {
         this.settings = settings;
         shell = new Shell(screen());
         FileAsking asks = new FileAsking() {
@@ -87,7 +97,6 @@ final class RealWindow implements AutoCloseable {
                 return Optional.ofNullable(files.poll());
             }
         };
-        Stock stock = Stock.of(catalogue::tables);
         Workroom room = new Workroom(
                 catalogue,
                 stock,
@@ -97,6 +106,7 @@ final class RealWindow implements AutoCloseable {
                 asks,
                 writers,
                 Optional.ofNullable(addOns),
+                settings.resolveSibling("samples"),
                 work);
         window = new MainWindow(display, new Inks(display, Palette.LIGHT), room, shell);
         window.open();
@@ -267,6 +277,63 @@ final class RealWindow implements AutoCloseable {
         display.post(event);
         long end = System.nanoTime() + 60_000_000;
         until(() -> System.nanoTime() > end);
+    }
+
+    /** Presses a key on the keyboard of the screen. */
+    void key(int key) {
+        post(SWT.KeyDown, key);
+        post(SWT.KeyUp, key);
+        answered();
+    }
+
+    void tab() {
+        key(SWT.TAB);
+    }
+
+    /** Presses a letter while Alt is held. */
+    void alt(char letter) {
+        post(SWT.KeyDown, SWT.ALT);
+        post(SWT.KeyDown, letter);
+        post(SWT.KeyUp, letter);
+        post(SWT.KeyUp, SWT.ALT);
+        answered();
+    }
+
+    /** Writes over what stands in the field that has the focus. */
+    void write(String text) {
+        post(SWT.KeyDown, SWT.CTRL);
+        post(SWT.KeyDown, 'a');
+        post(SWT.KeyUp, 'a');
+        post(SWT.KeyUp, SWT.CTRL);
+        text.chars().forEach(letter -> {
+            post(SWT.KeyDown, letter);
+            post(SWT.KeyUp, letter);
+        });
+        answered();
+    }
+
+    private void post(int type, int key) {
+        Event event = new Event();
+        event.type = type;
+        boolean named = key < ' ' || (key & (SWT.KEYCODE_BIT | SWT.MODIFIER_MASK)) != 0;
+        event.keyCode = named ? key : 0;
+        event.character = named ? 0 : (char) key;
+        if (!display.post(event)) {
+            fail("the screen takes no keys");
+        }
+    }
+
+    /** The screen sends keys in its own time. */
+    private void answered() {
+        long end = System.nanoTime() + 150_000_000;
+        until(() -> System.nanoTime() > end);
+        settle();
+    }
+
+    /** Presses a button with the pointer. */
+    void push(String id) {
+        find(Button.class, id).notifyListeners(SWT.Selection, new Event());
+        settle();
     }
 
     String text(String id) {

@@ -1,5 +1,6 @@
 package org.hidewright.window.model;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
+import org.hidewright.core.project.Link;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.BareNumbers;
 import org.hidewright.core.wording.UnitSystem;
@@ -62,6 +64,17 @@ record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, UnitSyste
                 .map(face -> BareNumbers.withUnitShown(text, face.question(), units))
                 .orElse(text);
         return laidDown(slip, path).answering(path, JsonText.quoted(meant));
+    }
+
+    /** The slip with an answer linked to that of another, or to the cell of one. */
+    Slip linked(Slip slip, AnswerPath path, Link to) throws JsonTrouble {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("from", to.slip());
+        json.put("answer", to.answer());
+        json.put("row", to.row());
+        json.put("column", to.column());
+        json.values().removeIf(""::equals);
+        return laidDown(slip, path).answering(path, JsonOut.line(json).strip());
     }
 
     /** The slip with rows added to a table, after its last. */

@@ -1,19 +1,17 @@
 package org.hidewright.window.model;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.core.begin.NewSlips;
 import org.hidewright.core.jobcard.LinkText;
 import org.hidewright.core.jobcard.SlipWording;
-import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Link;
@@ -42,6 +40,7 @@ public final class OpenProject {
     private final History history;
     private final SavedProject saved;
     private ProjectFace face;
+    private volatile boolean ranges = true;
 
     /** Counts the changes; what was worked out for an earlier one is not shown any more. */
     private volatile long latest;
@@ -69,12 +68,24 @@ public final class OpenProject {
             Executor work,
             Executor window,
             Consumer<ProjectFace> shows) {
-        this.saved = new SavedProject(path, file);
+        this(SavedProject.in(path, file), file.project(), language, bench, work, window, shows);
+    }
+
+    /** A project that may have no file yet. */
+    public OpenProject(
+            SavedProject saved,
+            Project project,
+            Locale language,
+            Supplier<Bench> bench,
+            Executor work,
+            Executor window,
+            Consumer<ProjectFace> shows) {
+        this.saved = saved;
         this.bench = bench;
         this.work = work;
         this.window = window;
         this.shows = shows;
-        this.history = new History(file.project());
+        this.history = new History(project);
         this.language = language;
     }
 
@@ -111,21 +122,7 @@ public final class OpenProject {
 
     /** Links a question to an answer, or to the cell of one. */
     public void link(String slip, AnswerPath path, Link to) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("from", to.slip());
-        json.put("answer", to.answer());
-        if (!to.row().isEmpty()) {
-            json.put("row", to.row());
-        }
-        if (!to.column().isEmpty()) {
-            json.put("column", to.column());
-        }
-        change(
-                "",
-                slip,
-                one -> answers(slip)
-                        .laidDown(one, path)
-                        .answering(path, JsonOut.line(json).strip()));
+        change("", slip, one -> answers(slip).linked(one, path, to));
     }
 
     /** Takes a question’s answer away, typed or linked, so that its preset stands. */
@@ -190,13 +187,8 @@ public final class OpenProject {
      * @return its id
      */
     public String addSlip(String calculator, String bundle) {
-        String id = freeId(calculator);
-        Map<String, Object> slip = new LinkedHashMap<>();
-        slip.put("id", id);
-        slip.put("calculator", calculator);
-        slip.put("from", bundle);
-        slip.put("questions", Map.of());
-        edit("", project -> project.adding(project.slips().size(), JsonOut.write(slip)));
+        String id = SlipCopies.freeId(history.now(), calculator);
+        edit("", project -> project.adding(project.slips().size(), NewSlips.empty(id, calculator, bundle)));
         return id;
     }
 
@@ -207,11 +199,8 @@ public final class OpenProject {
      * @return its id
      */
     public String copySlip(String slip, String title) {
-        String id = freeId(slip);
-        edit("", project -> {
-            Slip copy = slip(slip).called(id).titled(title);
-            return project.adding(project.index().get(slip) + 1, copy.text());
-        });
+        String id = SlipCopies.freeId(history.now(), slip);
+        edit("", project -> SlipCopies.copied(project, slip(slip), id, title));
         return id;
     }
 
@@ -222,30 +211,14 @@ public final class OpenProject {
      * @return its id
      */
     public String tryOut(String slip, String title) {
-        String id = freeId(slip);
-        edit("", project -> {
-            Slip of = slip(slip);
-            Slip copy = of.called(id).titled(title).asWhatIf(of.whatIf().orElse(slip));
-            return project.adding(project.index().get(slip) + 1, copy.text());
-        });
+        String id = SlipCopies.freeId(history.now(), slip);
+        edit("", project -> SlipCopies.tried(project, slip(slip), id, title));
         return id;
     }
 
     /** Takes what was tried out over into the slip it was tried out for. */
     public void takeOverTrial(String slip) {
-        edit("", project -> {
-            Slip tried = slip(slip);
-            Slip real = slip(tried.whatIf().orElseThrow(() -> new Gone(slip)));
-            return project.with(real.answeredAs(tried)).removing(slip);
-        });
-    }
-
-    private String freeId(String wanted) {
-        String free = wanted;
-        for (int i = 2; history.now().index().containsKey(free); i++) {
-            free = wanted + "-" + i;
-        }
-        return free;
+        edit("", project -> SlipCopies.takenOver(project, slip(slip)));
     }
 
     /** Takes a slip out. What was linked to it says so until it is linked elsewhere. */
@@ -279,8 +252,13 @@ public final class OpenProject {
     /** Takes over a text that was not saved the last time. */
     public boolean takeOver(String text) {
         Optional<Project> project = ProjectReader.read(text).project();
-        project.ifPresent(read -> edit("", before -> read));
+        project.ifPresent(this::become);
         return project.isPresent();
+    }
+
+    /** Makes it another project, as a guided start does when another piece is chosen. */
+    public void become(Project other) {
+        edit("", before -> other);
     }
 
     private Slip slip(String id) {
@@ -356,7 +334,12 @@ public final class OpenProject {
         return told;
     }
 
-    /** The file it is saved into. */
+    /** Whether it has no file yet. */
+    public boolean isUntitled() {
+        return saved.isUntitled();
+    }
+
+    /** The file it is saved into; where it has none yet, the one that suggests itself. */
     public Path path() {
         return saved.path();
     }
@@ -374,8 +357,15 @@ public final class OpenProject {
             worked = bench.get().work(project, worked);
             last = worked;
             show(mine, Faces.atOnce(worked, wording, before));
-            Faces.whole(worked, wording, () -> mine == latest).ifPresent(shown -> show(mine, shown));
+            if (ranges) {
+                Faces.whole(worked, wording, () -> mine == latest).ifPresent(shown -> show(mine, shown));
+            }
         });
+    }
+
+    /** Leaves out what ranges make of answers, where only the piece is looked at and should follow at once. */
+    public void leaveRangesOut() {
+        ranges = false;
     }
 
     /** Says that nobody looks at it any more: what is still being worked out for it is not shown. */

@@ -13,27 +13,52 @@ import org.hidewright.core.store.WholeFile;
 import org.hidewright.core.store.WriteFault;
 import org.hidewright.core.wording.Remark;
 
-/** The file of a project that is open. */
-final class SavedProject {
+/** The file of a project that is open, or that has none yet. */
+public final class SavedProject {
     private Path path;
+    /** Null as long as there is none. */
     private ProjectFile file;
+    /** What could be had again as it is, and so need not be saved. */
+    private final String known;
 
-    SavedProject(Path path, ProjectFile file) {
+    private SavedProject(Path path, ProjectFile file, String known) {
         this.path = path;
         this.file = file;
+        this.known = known;
+    }
+
+    static SavedProject in(Path path, ProjectFile file) {
+        return new SavedProject(path, file, "");
+    }
+
+    /**
+     * A project that nobody has saved yet.
+     *
+     * @param suggested where it could be saved
+     * @param known the text of a sample that it is as long as nobody changes it; empty for one that is the maker’s own
+     */
+    public static SavedProject untitled(Path suggested, String known) {
+        return new SavedProject(suggested, null, known);
+    }
+
+    boolean isUntitled() {
+        return file == null;
     }
 
     Path path() {
         return path;
     }
 
-    /** Whether a project is in it as it is. */
+    /** Whether a project is in it as it is, or need not be. */
     boolean holds(Project project) {
-        return project.text().equals(file.project().text());
+        return project.text().equals(file == null ? known : file.project().text());
     }
 
     /** Saves a project; what is to be told. */
     List<Remark> save(Project project) {
+        if (file == null) {
+            return saveAs(path, project);
+        }
         try {
             file = file.save(project);
             return file.remarks();

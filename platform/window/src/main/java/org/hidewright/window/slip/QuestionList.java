@@ -12,14 +12,14 @@ import org.eclipse.swt.widgets.Control;
 import org.hidewright.window.model.QuestionFace;
 
 /** Questions under each other. Those that stay keep their editors, and with them what is being typed. */
-final class QuestionList {
+public final class QuestionList {
     private final Desk desk;
     private final String slip;
     private final Runnable changed;
     private final Composite all;
     private final Map<String, QuestionRow> rows = new LinkedHashMap<>();
 
-    QuestionList(Composite parent, Desk desk, String slip, Runnable changed) {
+    public QuestionList(Composite parent, Desk desk, String slip, Runnable changed) {
         this.desk = desk;
         this.slip = slip;
         this.changed = changed;
@@ -35,12 +35,12 @@ final class QuestionList {
         all.setLayout(layout);
     }
 
-    Control control() {
+    public Control control() {
         return all;
     }
 
     /** Shows questions; whether they take another height than those before. */
-    boolean show(List<QuestionFace> faces) {
+    public boolean show(List<QuestionFace> faces) {
         Set<String> wanted = faces.stream().map(QuestionList::key).collect(Collectors.toSet());
         boolean taller = rows.keySet().removeIf(key -> {
             boolean gone = !wanted.contains(key);

@@ -1,0 +1,105 @@
+package org.hidewright.window;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Predicate;
+import org.hidewright.core.store.WriteFault;
+import org.hidewright.window.model.OpenProject;
+import org.hidewright.window.model.UnsavedCopy;
+
+/** Keeps a copy of what is not saved, and offers what the last time has left. For the thread of the window. */
+final class Copies {
+    private final Workroom room;
+    private final TellBar told;
+    private final ProjectLine line;
+    private final Executor onWindow;
+    private UnsavedCopy unsaved;
+
+    Copies(Workroom room, TellBar told, ProjectLine line, Executor onWindow) {
+        this.room = room;
+        this.told = told;
+        this.line = line;
+        this.onWindow = onWindow;
+    }
+
+    /** From now on copies are of this project. */
+    void of(OpenProject project) {
+        unsaved = project.isUntitled() ? untitled() : new UnsavedCopy(room.settings(), project.path());
+    }
+
+    /** Copies of what has no file yet lie in a place of their own. */
+    private UnsavedCopy untitled() {
+        return new UnsavedCopy(room.settings(), room.settings().resolve("untitled.json"));
+    }
+
+    /** Offers what was not saved the last time; it is taken over only if the maker says so. */
+    void offerLeft(OpenProject project) {
+        if (!project.isUntitled()) {
+            offer(unsaved, project.project().text(), project::takeOver);
+        }
+    }
+
+    /** Offers what was left of a project that had no file. */
+    void offerUntitled(Predicate<String> opens) {
+        offer(untitled(), "", opens);
+    }
+
+    private void offer(UnsavedCopy copy, String saved, Predicate<String> takes) {
+        with(() -> copy.left(saved).ifPresent(text -> offerText(copy, text, takes)));
+    }
+
+    private void offerText(UnsavedCopy copy, String text, Predicate<String> takes) {
+        told.tell(
+                room.texts().text("told.unsaved.help"),
+                List.of(
+                        new TellBar.Choice("take", room.texts().text("told.take"), () -> {
+                            if (takes.test(text)) {
+                                with(() -> {
+                                    copy.want(text);
+                                    copy.write();
+                                    copy.dropLeft();
+                                });
+                            } else {
+                                line.tell(room.texts().text("told.no-project.help"));
+                            }
+                        }),
+                        new TellBar.Choice("leave", room.texts().text("told.leave"), () -> with(copy::dropLeft))));
+    }
+
+    /** Keeps a copy of a project as it is now, or drops it where what was changed has been taken back. */
+    void keep(OpenProject project) {
+        if (!project.unsaved()) {
+            drop();
+            return;
+        }
+        UnsavedCopy to = unsaved;
+        to.want(project.project().text());
+        room.work().execute(() -> {
+            try {
+                to.write();
+            } catch (IOException e) {
+                onWindow.execute(() -> line.tell(room.texts().text("told.no-copy.help", WriteFault.reason(e))));
+            }
+        });
+    }
+
+    /** Nothing is to be kept. */
+    void drop() {
+        Optional.ofNullable(unsaved).ifPresent(copy -> with(copy::drop));
+    }
+
+    /** Something done to a copy. */
+    private interface CopyDeed {
+        void run() throws IOException;
+    }
+
+    private void with(CopyDeed deed) {
+        try {
+            deed.run();
+        } catch (IOException e) {
+            line.tell(room.texts().text("told.no-copy.help", WriteFault.reason(e)));
+        }
+    }
+}
