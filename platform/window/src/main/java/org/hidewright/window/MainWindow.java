@@ -1,7 +1,6 @@
 package org.hidewright.window;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +15,10 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.hidewright.core.begin.Beginning;
-import org.hidewright.core.begin.NewSlips;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.ProjectFile;
-import org.hidewright.core.store.WholeFile;
 import org.hidewright.core.store.WriteFault;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.window.begin.BeginPage;
@@ -134,7 +131,7 @@ final class MainWindow {
         leaving(() -> {
             Beginning beginning = BeginPage.beginning(place, room.texts());
             if (beginning.templates().isEmpty()) {
-                tell(room.texts().text("begin.no-template.help"));
+                told.tell(room.texts().text("begin.no-template.help"), seen());
                 return;
             }
             leaveNow();
@@ -226,10 +223,12 @@ final class MainWindow {
 
     void tell(List<Remark> remarks) {
         if (!remarks.isEmpty()) {
-            told.tell(
-                    remarks.stream().map(room.texts()::told).collect(Collectors.joining("\n")),
-                    List.of(new TellBar.Choice("seen", room.texts().text("told.seen"), () -> {})));
+            told.tell(remarks.stream().map(room.texts()::told).collect(Collectors.joining("\n")), seen());
         }
+    }
+
+    private List<TellBar.Choice> seen() {
+        return List.of(new TellBar.Choice("seen", room.texts().text("told.seen"), () -> {}));
     }
 
     /** Tells something that needs no answer. */
@@ -271,15 +270,11 @@ final class MainWindow {
     /** Writes a project without a slip and opens it. */
     private void openNew(Path path) {
         try {
-            WholeFile.write(path, NewSlips.text(nameOf(path), List.of()).getBytes(StandardCharsets.UTF_8));
+            EmptyProject.write(path);
             open(path);
         } catch (IOException e) {
             line.tell(room.texts().text("told.not-written.help", path, WriteFault.reason(e)));
         }
-    }
-
-    private static String nameOf(Path path) {
-        return String.valueOf(path.getFileName()).replaceAll("\\.json$", "");
     }
 
     /** Saves the project, asking where to as long as it has no file; whether it is in its file now. */
@@ -389,9 +384,7 @@ final class MainWindow {
     /** Something broke that should not have: it is told, and the work goes on. */
     void broke(RuntimeException thrown) {
         if (!shell.isDisposed()) {
-            told.tell(
-                    room.texts().text("told.broke.help", String.valueOf(thrown)),
-                    List.of(new TellBar.Choice("seen", room.texts().text("told.seen"), () -> {})));
+            told.tell(room.texts().text("told.broke.help", String.valueOf(thrown)), seen());
         }
     }
 

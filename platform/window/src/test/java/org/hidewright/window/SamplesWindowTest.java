@@ -11,6 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Link;
 import org.hidewright.window.kit.Nets;
+import org.hidewright.window.piece.PieceView;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,21 @@ class SamplesWindowTest {
                 samples().stream()
                         .map(link -> link.getText().replaceAll("</?a>", ""))
                         .toList());
+    }
+
+    @Test
+    void eachHasAPictureOnceItIsWorkedOut() {
+        List<PieceView> pictures = real.all(PieceView.class, "start.picture");
+        assertEquals(2, pictures.size());
+        assertEquals("bag", pictures.get(0).shown().get(0).key());
+        assertFalse(pictures.get(0).isEnabled(), "to be looked at alone");
+    }
+
+    @Test
+    void withoutATemplateItIsToldThatThereIsNothingToBeginWith() {
+        real.press("start.begin");
+        assertTrue(real.text("told.text").startsWith("No template is installed"), real.text("told.text"));
+        assertTrue(real.has(Link.class, "start.begin"));
     }
 
     @Test

@@ -71,6 +71,7 @@ final class SampleCards extends Composite {
         card.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         PieceView picture = new PieceView(card, inks);
         picture.setEnabled(false); // to be looked at, not to be moved
+        picture.setData("id", "start.picture");
         picture.likeness(true);
         List.of(LineKind.NAMES, LineKind.MEASURES, LineKind.DIRECTION, LineKind.OTHER)
                 .forEach(kind -> picture.show(kind, false));
