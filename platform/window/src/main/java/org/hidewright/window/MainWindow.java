@@ -47,13 +47,14 @@ final class MainWindow {
     private final WorkPlace place;
     private final Copies copies;
     private final Runnable copy = this::keepCopy;
+    private final WorkshopDesk workshop;
     private ProjectView view;
 
     MainWindow(Display display, Inks inks, Workroom room, Shell shell) {
         this.room = room;
         this.inks = inks;
         this.shell = shell;
-        this.place = new WorkPlace(room.catalogue(), room.stock(), room.work(), this::onWindow);
+        this.place = new WorkPlace(room.catalogue(), () -> workshop().stock(), room.work(), this::onWindow);
         shell.setText("Hidewright");
         inks.dress(shell, inks.palette().ink(), inks.palette().board());
         Rectangle screen = display.getPrimaryMonitor().getClientArea();
@@ -66,7 +67,13 @@ final class MainWindow {
         told = new TellBar(shell, inks);
         told.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         told.hide();
-        line = new ProjectLine(shell, inks, room.texts(), () -> view.revealUrgent(), this::switchUnits);
+        line = new ProjectLine(
+                shell,
+                inks,
+                room.texts(),
+                () -> workshop().settleDifferences(),
+                () -> view.revealUrgent(),
+                this::switchUnits);
         line.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         body = inks.dress(
                 new Composite(shell, SWT.NONE),
@@ -75,6 +82,7 @@ final class MainWindow {
         body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         body.setLayout(bodies);
         copies = new Copies(room, told, line, this::onWindow);
+        workshop = new WorkshopDesk(this, room, inks, body, bodies);
         new WindowDeeds(this, room, shell).build();
         shell.addListener(SWT.Close, this::closing);
         begin();
@@ -146,6 +154,7 @@ final class MainWindow {
     }
 
     private void turnTo(Composite page, boolean withLine) {
+        workshop.hide();
         Composite before = (Composite) bodies.topControl;
         bodies.topControl = page;
         if (before != null) {
@@ -197,7 +206,7 @@ final class MainWindow {
 
     private void open(OpenProject project) {
         leaveNow();
-        view = new ProjectView(body, room, inks, project, this::catalogueChanged);
+        view = new ProjectView(body, room, inks, project, workshop, this::catalogueChanged);
         turnTo(view, true);
         copies.of(project);
         line.tell("");
@@ -211,7 +220,7 @@ final class MainWindow {
         told.hide();
     }
 
-    private void onWindow(Runnable does) {
+    void onWindow(Runnable does) {
         if (!shell.isDisposed()) {
             shell.getDisplay().asyncExec(() -> {
                 if (!shell.isDisposed()) {
@@ -259,7 +268,7 @@ final class MainWindow {
     }
 
     /** Beside the project that is open, or that was open last. */
-    private Path beside(String name) {
+    Path beside(String name) {
         return project()
                 .map(OpenProject::path)
                 .or(() -> room.memory().recent().stream().findFirst())
@@ -340,6 +349,7 @@ final class MainWindow {
 
     void switchUnits() {
         project().ifPresent(open -> open.showInches(!open.wording().inches()));
+        workshop.refresh();
     }
 
     /** Does something that leaves the project behind; asks first where it is not saved. */
@@ -372,6 +382,10 @@ final class MainWindow {
     }
 
     private void closing(Event event) {
+        if (!workshop.mayLeave(shell::close)) {
+            event.doit = false;
+            return;
+        }
         keepBegun();
         if (view != null && !view.isDisposed() && view.project().unsaved()) {
             event.doit = false;
@@ -391,5 +405,20 @@ final class MainWindow {
     /** Works everything out anew, as when bundles have come or gone. */
     void catalogueChanged() {
         project().ifPresent(OpenProject::workOutAnew);
+        workshop.refresh();
+    }
+
+    /** Works out what hangs on the workshop, when that has changed. */
+    void stockChanged() {
+        project().ifPresent(OpenProject::workOut);
+    }
+
+    WorkshopDesk workshop() {
+        return workshop;
+    }
+
+    /** Tells something above all else, with what can be done about it. */
+    void ask(String text, List<TellBar.Choice> choices) {
+        told.tell(text, choices);
     }
 }

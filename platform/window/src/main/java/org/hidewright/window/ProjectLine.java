@@ -17,6 +17,7 @@ final class ProjectLine extends Composite {
     private final WindowTexts texts;
     private final Label name;
     private final Link look;
+    private final Link differs;
     private final Link units;
     private final Label told;
     private List<String> shown = List.of();
@@ -24,15 +25,17 @@ final class ProjectLine extends Composite {
     /**
      * The line.
      *
+     * @param settle sees to what differs from the workshop
      * @param reveal brings the next thing to look at into view
      * @param switchUnits from millimetres to inches and back
      */
-    ProjectLine(Composite parent, Inks inks, WindowTexts texts, Runnable reveal, Runnable switchUnits) {
+    ProjectLine(
+            Composite parent, Inks inks, WindowTexts texts, Runnable settle, Runnable reveal, Runnable switchUnits) {
         super(parent, SWT.NONE);
         this.inks = inks;
         this.texts = texts;
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
-        GridLayout layout = new GridLayout(4, false);
+        GridLayout layout = new GridLayout(5, false);
         layout.marginWidth = 12;
         layout.horizontalSpacing = 18;
         setLayout(layout);
@@ -42,6 +45,9 @@ final class ProjectLine extends Composite {
         name.setData("id", "project.name");
         look = inks.words(this, "", reveal);
         look.setData("id", "project.look");
+        differs = inks.words(this, "", settle);
+        differs.setData("id", "project.differs");
+        differs.setLayoutData(new GridData());
         told = inks.dress(
                 new Label(this, SWT.NONE),
                 inks.palette().quiet(),
@@ -61,13 +67,19 @@ final class ProjectLine extends Composite {
                 ? texts.text("project.empty")
                 : urgent == 0 ? texts.text("project.well") : texts.many("project.look", urgent);
         String unit = texts.text(face.inches() ? "project.to-mm" : "project.to-inches");
-        List<String> said = List.of(title, toLookAt, unit);
+        String other = face.differs().isEmpty()
+                ? ""
+                : texts.many("project.differs", face.differs().size());
+        List<String> said = List.of(title, toLookAt, unit, other);
         if (!said.equals(shown)) {
             shown = said;
             name.setText(title);
             Inks.say(look, toLookAt);
             look.setLinkForeground(inks.color(
                     urgent == 0 ? inks.palette().quiet() : inks.palette().warning()));
+            Inks.say(differs, other);
+            differs.setVisible(!other.isEmpty());
+            ((GridData) differs.getLayoutData()).exclude = other.isEmpty();
             Inks.say(units, unit);
             layout();
         }

@@ -36,6 +36,7 @@ import org.hidewright.window.slip.Desk;
 import org.hidewright.window.slip.SlipBoard;
 import org.hidewright.window.slip.SlipCard;
 import org.hidewright.window.tables.TablesPage;
+import org.hidewright.window.workshop.Recordable;
 
 /**
  * A project on the bench: on the left what drives the piece (what it holds, its leather, its template), in the middle the
@@ -49,6 +50,7 @@ final class ProjectView extends Composite implements Desk.Round {
     private final Workroom room;
     private final Desk desk;
     private final OpenProject project;
+    private final WorkshopDesk workshop;
     private final Runnable changed;
     private final SashForm sash;
     private final SlipBoard drives;
@@ -65,10 +67,12 @@ final class ProjectView extends Composite implements Desk.Round {
     private String toReveal = "";
 
     /** @param changed called when bundles have come or gone */
-    ProjectView(Composite parent, Workroom room, Inks inks, OpenProject project, Runnable changed) {
+    ProjectView(
+            Composite parent, Workroom room, Inks inks, OpenProject project, WorkshopDesk workshop, Runnable changed) {
         super(parent, SWT.NONE);
         this.room = room;
         this.project = project;
+        this.workshop = workshop;
         this.changed = changed;
         this.desk = new Desk(inks, room.texts(), project, this);
         this.folded = new HashSet<>(room.memory().folded(project.path()));
@@ -214,6 +218,16 @@ final class ProjectView extends Composite implements Desk.Round {
                 .map(known -> project.wording()
                         .text(known.texts(), known.declaration().titleKey()))
                 .orElse(calculator);
+    }
+
+    @Override
+    public List<Recordable> recordable(String slip) {
+        return workshop.recordable(slip);
+    }
+
+    @Override
+    public void record(Recordable answer) {
+        workshop.record(answer.cells());
     }
 
     /** Lets the maker measure the screen, so that true size is true. */

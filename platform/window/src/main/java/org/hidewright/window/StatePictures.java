@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.swt.SWT;
@@ -50,6 +51,7 @@ final class StatePictures {
             settle();
             if (window.project().isPresent()) {
                 project();
+                workshop();
                 window.view().backToPiece();
                 opened().rename(face().name() + " …");
                 window.shell().close();
@@ -101,6 +103,18 @@ final class StatePictures {
         view.measureScreen();
         picture("measure-screen");
         bundles(view);
+    }
+
+    /** As the maker has it, or as one is begun. */
+    private void workshop() throws IOException {
+        window.workshop().show();
+        picture("workshop");
+        if (window.workshop().shown().isPresent()) {
+            window.workshop().record(Map.of());
+            picture("measured");
+            window.workshop().shown().get().undo();
+        }
+        window.workshop().leave();
     }
 
     private void drawings(ProjectView view) throws IOException {

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
@@ -19,6 +20,7 @@ import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.window.look.Submenus;
 import org.hidewright.window.model.OpenProject;
+import org.hidewright.window.workshop.OpenWorkshop;
 
 /** The menus of the window: which deeds there are, and what each does. */
 final class WindowDeeds {
@@ -41,7 +43,7 @@ final class WindowDeeds {
         deeds.deed(project, "open", SWT.MOD1 | 'O', always, window::askToOpen);
         deeds.list(project, "recent", this::recent);
         deeds.line(project);
-        deeds.deed(project, "save", SWT.MOD1 | 'S', open, window::save);
+        deeds.deed(project, "save", SWT.MOD1 | 'S', () -> open.getAsBoolean() || shown().isPresent(), this::save);
         deeds.deed(project, "save-as", SWT.MOD1 | SWT.MOD2 | 'S', open, window::saveAs);
         deeds.line(project);
         deeds.deed(project, "papers", 0, open, window::showPapers);
@@ -53,8 +55,8 @@ final class WindowDeeds {
         deeds.deed(project, "quit", SWT.MOD1 | 'Q', always, () -> window.shell().close());
 
         Menu change = deeds.menu("change");
-        deeds.deed(change, "undo", SWT.MOD1 | 'Z', () -> is(OpenProject::canUndo), () -> opened().undo());
-        deeds.deed(change, "redo", SWT.MOD1 | 'Y', () -> is(OpenProject::canRedo), () -> opened().redo());
+        deeds.deed(change, "undo", SWT.MOD1 | 'Z', this::canUndo, this::undo);
+        deeds.deed(change, "redo", SWT.MOD1 | 'Y', this::canRedo, this::redo);
         deeds.line(change);
         deeds.deed(change, "units", SWT.MOD1 | 'U', open, window::switchUnits);
 
@@ -83,6 +85,18 @@ final class WindowDeeds {
                 () -> window.view().piece().likeness());
         deeds.deed(drawing, "measure-screen", 0, open, () -> window.view().measureScreen());
 
+        Menu workshop = deeds.menu("workshop");
+        deeds.deed(workshop, "workshop", SWT.MOD1 | 'T', always, window.workshop()::show);
+        deeds.deed(
+                workshop,
+                "record",
+                SWT.MOD1 | 'R',
+                always,
+                () -> window.workshop().record(Map.of()));
+        deeds.line(workshop);
+        deeds.deed(workshop, "workshop-open", 0, always, window.workshop()::askToOpen);
+        deeds.deed(workshop, "workshop-new", 0, always, window.workshop()::askForNew);
+
         Menu bundles = deeds.menu("bundles");
         deeds.deed(
                 bundles,
@@ -90,6 +104,35 @@ final class WindowDeeds {
                 SWT.MOD1 | 'B',
                 () -> open.getAsBoolean() && room.addOns().isPresent(),
                 () -> window.view().installed(""));
+    }
+
+    /** The workshop while it is what is seen. */
+    private Optional<OpenWorkshop> shown() {
+        return window.workshop().shown();
+    }
+
+    private void save() {
+        if (shown().isPresent()) {
+            window.workshop().save();
+        } else {
+            window.save();
+        }
+    }
+
+    private boolean canUndo() {
+        return shown().map(OpenWorkshop::canUndo).orElseGet(() -> is(OpenProject::canUndo));
+    }
+
+    private boolean canRedo() {
+        return shown().map(OpenWorkshop::canRedo).orElseGet(() -> is(OpenProject::canRedo));
+    }
+
+    private void undo() {
+        shown().ifPresentOrElse(OpenWorkshop::undo, () -> opened().undo());
+    }
+
+    private void redo() {
+        shown().ifPresentOrElse(OpenWorkshop::redo, () -> opened().redo());
     }
 
     private interface Asked {

@@ -1,7 +1,6 @@
 package org.hidewright.window;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,10 +15,7 @@ import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PdfWriter;
-import org.hidewright.core.store.FileTrouble;
-import org.hidewright.core.store.WorkshopFile;
 import org.hidewright.core.window.ProjectWindow;
-import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
@@ -76,10 +72,9 @@ public final class WindowService implements ProjectWindow {
         });
         Shell shell = new Shell(display);
         Path settings = Path.of(context.getProperty("hidewright.settings"));
-        List<Remark> noted = new ArrayList<>();
         Workroom room = new Workroom(
                 new CatalogueWithAddOns(catalogue, () -> addOns),
-                stock(opening.workshop(), Stock.of(catalogue::tables), noted),
+                Stock.of(catalogue::tables),
                 settings,
                 Memory.in(settings),
                 new WindowTexts(opening.language()),
@@ -92,8 +87,8 @@ public final class WindowService implements ProjectWindow {
         display.setRuntimeExceptionHandler(window::broke);
         try {
             window.open();
+            opening.workshop().ifPresentOrElse(window.workshop()::open, window.workshop()::openRemembered);
             opening.project().ifPresent(window::open);
-            window.tell(noted);
             if (opening.pictures().isPresent()) {
                 return new StatePictures(window, room, opening.pictures().get()).make();
             }
@@ -122,20 +117,5 @@ public final class WindowService implements ProjectWindow {
 
     private <S> Optional<S> service(ServiceReference<S> reference) {
         return Optional.ofNullable(reference).map(context::getService);
-    }
-
-    /** With the maker’s own file where one is named; what is wrong with it is noted. */
-    private static Stock stock(Optional<Path> workshop, Stock tables, List<Remark> noted) {
-        try {
-            if (workshop.isEmpty()) {
-                return tables;
-            }
-            WorkshopFile file = WorkshopFile.open(workshop.get(), tables);
-            noted.addAll(file.remarks());
-            return file.stock();
-        } catch (FileTrouble e) {
-            noted.addAll(e.remarks());
-            return tables;
-        }
     }
 }

@@ -128,7 +128,7 @@ final class AskedPane implements StepPane {
     }
 
     private QuestionList list(Asked asked, Composite in) {
-        QuestionList list = new QuestionList(in, desk, asked.slip(), taller);
+        QuestionList list = new QuestionList(in, desk.editing(), asked.slip(), taller);
         list.control().setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         return list;
     }

@@ -26,6 +26,8 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.State;
+import org.hidewright.core.workshop.Copies;
+import org.hidewright.core.workshop.WorkshopNotices;
 
 /** Puts a worked project into the words and numbers it is shown in. Pure; for any thread. */
 public final class Faces {
@@ -74,7 +76,16 @@ public final class Faces {
             }
             slips.add(slip(slip, once));
         }
-        return Optional.of(new ProjectFace(worked.project().name(), wording.inches(), List.copyOf(slips)));
+        return Optional.of(new ProjectFace(worked.project().name(), wording.inches(), List.copyOf(slips), differs()));
+    }
+
+    /** Not told: whose a bundle’s row is, which stays so whatever is done. */
+    private List<String> differs() {
+        return new Copies(worked.shelf(), worked.stock())
+                .differences().stream()
+                        .filter(remark -> !remark.key().equals("notice." + WorkshopNotices.WORKSHOP_FROM_BUNDLE.key()))
+                        .map(wording::what)
+                        .toList();
     }
 
     private SlipFace slip(WorkedSlip slip, CautionsOnce toldBefore) {

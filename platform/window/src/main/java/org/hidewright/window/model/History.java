@@ -2,23 +2,28 @@ package org.hidewright.window.model;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import org.hidewright.core.project.Project;
+import java.util.function.Function;
 
 /**
- * A project as it is, as it was before each change, and as it was before each change was taken back; without limit, since
- * projects share what was not changed. Not for use by several threads.
+ * Something as it is, as it was before each change, and as it was before each change was taken back; without limit, since
+ * it is for what shares what was not changed, or is as small as a workshop. Not for use by several threads.
+ *
+ * @param <S> what is changed
  */
-public final class History {
-    private final Deque<Project> before = new ArrayDeque<>();
-    private final Deque<Project> after = new ArrayDeque<>();
-    private Project now;
+public final class History<S> {
+    private final Deque<S> before = new ArrayDeque<>();
+    private final Deque<S> after = new ArrayDeque<>();
+    private final Function<S, String> text;
+    private S now;
     private String spot = "";
 
-    public History(Project opened) {
+    /** @param text what tells one from another */
+    public History(S opened, Function<S, String> text) {
+        this.text = text;
         this.now = opened;
     }
 
-    public Project now() {
+    public S now() {
         return now;
     }
 
@@ -27,8 +32,8 @@ public final class History {
      *
      * @param at where it was made; empty for one that stands alone
      */
-    public void change(Project changed, String at) {
-        if (changed.text().equals(now.text())) {
+    public void change(S changed, String at) {
+        if (text.apply(changed).equals(text.apply(now))) {
             return;
         }
         if (at.isEmpty() || !at.equals(spot) || before.isEmpty()) {

@@ -10,19 +10,23 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Properties;
 import java.util.Set;
 import org.hidewright.core.store.WholeFile;
 
 /**
- * What the window keeps from one time to the next: the projects opened last, how large a millimetre is on this screen, which
- * slips are folded. It lies in the maker’s folder of settings; a file that cannot be read is as if there were none, and one
+ * What the window keeps from one time to the next: the projects opened last, the workshop and the folders of other projects,
+ * how large a millimetre is on this screen, which slips are folded. It lies in the maker’s folder of settings; a file that cannot be read is as if there were none, and one
  * that cannot be written costs nothing but memory.
  */
 public final class Memory {
     private static final int MOST_RECENT = 12;
     private static final String RECENT = "recent.";
+    private static final int MOST_FOLDERS = 20;
+    private static final String FOLDER = "folder.";
+    private static final String WORKSHOP = "workshop";
     private static final String FOLDED = "folded.";
     private static final String PIXELS_PER_MM = "pixels-per-mm";
 
@@ -46,30 +50,60 @@ public final class Memory {
 
     /** The projects opened last, the latest first. */
     public List<Path> recent() {
-        List<Path> recent = new ArrayList<>();
-        for (int i = 0; i < MOST_RECENT; i++) {
-            String path = kept.getProperty(RECENT + i);
-            try {
-                if (path != null) {
-                    recent.add(Path.of(path));
-                }
-            } catch (InvalidPathException notOfThisSystem) {
-                continue;
-            }
+        return paths(RECENT, MOST_RECENT);
+    }
+
+    private List<Path> paths(String key, int most) {
+        List<Path> paths = new ArrayList<>();
+        for (int i = 0; i < most; i++) {
+            path(key + i).ifPresent(paths::add);
         }
-        return List.copyOf(recent);
+        return List.copyOf(paths);
+    }
+
+    private Optional<Path> path(String key) {
+        try {
+            return Optional.ofNullable(kept.getProperty(key)).map(Path::of);
+        } catch (InvalidPathException notOfThisSystem) {
+            return Optional.empty();
+        }
     }
 
     /** Notes that a project was opened. */
     public void opened(Path project) {
-        Set<Path> all = new LinkedHashSet<>(List.of(project.toAbsolutePath().normalize()));
-        all.addAll(recent());
+        putFirst(RECENT, MOST_RECENT, project, recent());
+    }
+
+    private void putFirst(String key, int most, Path first, List<Path> before) {
+        Set<Path> all = new LinkedHashSet<>(List.of(first.toAbsolutePath().normalize()));
+        all.addAll(before);
         int i = 0;
         for (Path path : all) {
-            if (i < MOST_RECENT) {
-                kept.setProperty(RECENT + i++, path.toString());
+            if (i < most) {
+                kept.setProperty(key + i++, path.toString());
             }
         }
+        keep();
+    }
+
+    /** Folders whose projects are to be known, the latest first. */
+    public List<Path> folders() {
+        return paths(FOLDER, MOST_FOLDERS);
+    }
+
+    /** Notes a folder whose projects are to be known. */
+    public void lookInto(Path folder) {
+        putFirst(FOLDER, MOST_FOLDERS, folder, folders());
+    }
+
+    /** The workshop the maker has opened last. */
+    public Optional<Path> workshop() {
+        return path(WORKSHOP);
+    }
+
+    /** Notes which workshop the maker has opened. */
+    public void workshop(Path file) {
+        kept.setProperty(WORKSHOP, file.toAbsolutePath().normalize().toString());
         keep();
     }
 

@@ -1,16 +1,13 @@
 package org.hidewright.window.model;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
-import org.hidewright.core.wording.BareNumbers;
 import org.hidewright.core.wording.UnitSystem;
 
 /** Rows for a table out of lines of cells, as they stand in a project. */
@@ -35,30 +32,11 @@ final class NewRows {
 
     /** Each with an id that no other has; a line without cells is a row that nobody has answered yet. */
     List<Map<String, Object>> of(List<List<String>> lines) {
-        List<Question> columns = columns().stream()
-                .filter(column -> column.kind() != Kind.GROUP && column.kind() != Kind.VARIANTS)
-                .filter(column -> column.kind() != Kind.ROWS)
-                .toList();
-        List<String> head = columns.stream().map(labels).toList();
-        List<Map<String, Object>> rows = new ArrayList<>();
-        for (List<String> line : lines) {
-            if (!line.isEmpty() && line.equals(head.subList(0, Math.min(line.size(), head.size())))) {
-                continue;
-            }
-            Map<String, Object> answers = new LinkedHashMap<>();
-            for (int i = 0; i < Math.min(line.size(), columns.size()); i++) {
-                if (!line.get(i).isBlank()) {
-                    answers.put(
-                            columns.get(i).key(),
-                            BareNumbers.withUnitShown(line.get(i).strip(), columns.get(i), units));
-                }
-            }
-            rows.add(row(answers));
-        }
-        return rows;
+        return new PastedLines(columns(), labels, units)
+                .answers(lines).stream().map(this::row).toList();
     }
 
-    private Map<String, Object> row(Map<String, Object> answers) {
+    private Map<String, Object> row(Map<String, String> answers) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", freeId());
         if (table.question().variants().isEmpty()) {

@@ -25,19 +25,20 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.Linkable;
 import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.workshop.Copies;
 
 /**
  * A project that is open in a window. Everything but the working out is done on the thread of the window; calculators are
  * called on another, and only what was changed last is worked out where changes come faster than answers.
  */
-public final class OpenProject {
+public final class OpenProject implements Answering {
     private final Supplier<Bench> bench;
     private final Executor work;
     private final Executor window;
     private final Consumer<ProjectFace> shows;
     private final Locale language;
 
-    private final History history;
+    private final History<Project> history;
     private final SavedProject saved;
     private ProjectFace face;
     private volatile boolean ranges = true;
@@ -85,7 +86,7 @@ public final class OpenProject {
         this.work = work;
         this.window = window;
         this.shows = shows;
-        this.history = new History(project);
+        this.history = new History<>(project, Project::text);
         this.language = language;
     }
 
@@ -107,7 +108,7 @@ public final class OpenProject {
         return !saved.holds(history.now());
     }
 
-    /** Answers a question as it was typed; nothing typed lets the preset stand. */
+    @Override
     public void type(String slip, AnswerPath path, String text) {
         change(
                 slip + "/" + path,
@@ -115,7 +116,7 @@ public final class OpenProject {
                 one -> text.isBlank() ? one.clearing(path) : answers(slip).typed(one, path, text));
     }
 
-    /** Chooses a variant; what was typed for the others stays. */
+    @Override
     public void choose(String slip, AnswerPath path, String variant) {
         change("", slip, one -> answers(slip).laidDown(one, path).choosing(path, variant));
     }
@@ -125,7 +126,7 @@ public final class OpenProject {
         change("", slip, one -> answers(slip).linked(one, path, to));
     }
 
-    /** Takes a question’s answer away, typed or linked, so that its preset stands. */
+    @Override
     public void clear(String slip, AnswerPath path) {
         change("", slip, one -> one.clearing(path));
     }
@@ -151,15 +152,12 @@ public final class OpenProject {
                 units());
     }
 
-    /** Adds a row to a table, as its last. */
+    @Override
     public void addRow(String slip, AnswerPath table) {
         addRows(slip, table, List.of(List.of()));
     }
 
-    /**
-     * Adds rows to a table, after its last: lines of cells as a spreadsheet gives them, in the order of the questions of a
-     * row. A line that says what the columns are is passed over.
-     */
+    @Override
     public void addRows(String slip, AnswerPath table, List<List<String>> lines) {
         change("", slip, one -> answers(slip).withRows(one, table, lines, labels(slip)));
     }
@@ -171,12 +169,12 @@ public final class OpenProject {
                 : new SlipWording(known.slips().get(slip), wording()).label(question);
     }
 
-    /** Takes a row out of its table. */
+    @Override
     public void removeRow(String slip, AnswerPath table, String row) {
         change("", slip, one -> answers(slip).withoutRow(one, table, row));
     }
 
-    /** Moves a row of a table up or down; one that is at its end already stays. */
+    @Override
     public void moveRow(String slip, AnswerPath table, String row, int by) {
         change("", slip, one -> answers(slip).movingRow(one, table, row, by));
     }
@@ -249,6 +247,12 @@ public final class OpenProject {
         edit("", project -> project.showing("units", (inches ? UnitSystem.INCH : UnitSystem.METRIC).key()));
     }
 
+    /** Takes the rows of the workshop over as they are now, and keeps copies of all that is taken from it. */
+    public void takeFromWorkshop() {
+        worked().ifPresent(from ->
+                edit("", project -> project.keeping(new Copies(from.shelf(), from.stock()).json(true))));
+    }
+
     /** Takes over a text that was not saved the last time. */
     public boolean takeOver(String text) {
         Optional<Project> project = ProjectReader.read(text).project();
@@ -308,7 +312,7 @@ public final class OpenProject {
         workOut();
     }
 
-    /** Says that what is typed next is another change, as when a field is left. */
+    @Override
     public void settle() {
         history.settle();
     }
@@ -388,7 +392,7 @@ public final class OpenProject {
         });
     }
 
-    /** What was answered for a question, as it stands in the file; empty where nothing was. */
+    @Override
     public Optional<String> typed(String slip, AnswerPath path) {
         return history.now().slip(slip).flatMap(from -> from.answer(path).map(from::textOf));
     }

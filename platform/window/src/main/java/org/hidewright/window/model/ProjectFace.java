@@ -10,8 +10,9 @@ import java.util.Optional;
  * @param name of the project
  * @param inches whether lengths are shown in inches
  * @param slips in the order of the file
+ * @param differs where its copies of rows and the workshop differ, and what it has no copy of, in sentences
  */
-public record ProjectFace(String name, boolean inches, List<SlipFace> slips) {
+public record ProjectFace(String name, boolean inches, List<SlipFace> slips, List<String> differs) {
     /** A slip by its id. */
     public Optional<SlipFace> slip(String id) {
         return slips.stream().filter(slip -> slip.id().equals(id)).findFirst();

@@ -10,7 +10,6 @@ import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
-import org.hidewright.core.explain.Limits;
 import org.hidewright.core.jobcard.LinkText;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.json.JsonNode;
@@ -23,12 +22,10 @@ import org.hidewright.core.project.AnswerEdit;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.wording.Remark;
-import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
-import org.hidewright.window.model.QuestionFace.Choice;
 import org.hidewright.window.model.QuestionFace.Origin;
 
 /** The questions of one slip as they are shown: also those nobody has answered, and of variants those of the one chosen. */
@@ -37,6 +34,7 @@ final class QuestionFaces {
     private final WorkedSlip slip;
     private final Wording wording;
     private final SlipWording words;
+    private final DeclaredFaces declared;
     private final Map<String, AskedLine> asked = new HashMap<>();
 
     QuestionFaces(WorkedProject worked, WorkedSlip slip, Wording wording) {
@@ -44,6 +42,7 @@ final class QuestionFaces {
         this.slip = slip;
         this.wording = wording;
         this.words = new SlipWording(slip, wording);
+        this.declared = new DeclaredFaces(words.fields());
         slip.asked().forEach(line -> asked.put(line.path().toString(), line));
     }
 
@@ -76,8 +75,8 @@ final class QuestionFaces {
                 text(question, line),
                 origin(line),
                 line.map(this::understood).orElse(""),
-                limits(question),
-                choices(question),
+                declared.limits(question),
+                declared.choices(question),
                 said(path, true),
                 said(path, false),
                 question.kind() == Kind.ROWS ? rows(question, path) : List.of()));
@@ -134,7 +133,7 @@ final class QuestionFaces {
                     chosen.isPresent() ? Origin.TYPED : Origin.OPEN,
                     "",
                     "",
-                    variants(question),
+                    declared.variants(question),
                     said(path, true),
                     said(path, false),
                     List.of()));
@@ -222,7 +221,7 @@ final class QuestionFaces {
             return line.get().value().map(value -> words.text(question, value)).orElse("");
         }
         if (question.kind() == Kind.FLAG && line.get().value().isEmpty()) {
-            return written(line.get().text());
+            return DeclaredFaces.written(line.get().text());
         }
         boolean otherUnits = wording.inches() && line.get().preset();
         return otherUnits
@@ -230,11 +229,6 @@ final class QuestionFaces {
                         && !understood(line.get()).isEmpty()
                 ? understood(line.get()) // what nobody has typed is shown in the units that are seen
                 : line.get().text();
-    }
-
-    /** A flag as it is chosen, where a file has it as JSON does. */
-    private static String written(String flag) {
-        return flag.equals("true") ? "yes" : flag.equals("false") ? "no" : flag;
     }
 
     private static Origin origin(Optional<AskedLine> line) {
@@ -251,41 +245,7 @@ final class QuestionFaces {
     /** The value of what was typed or linked, where it reads otherwise. */
     private String understood(AskedLine line) {
         return line.value()
-                .filter(value -> !(value instanceof List<?>))
-                .map(value -> words.text(line.question(), value))
-                .filter(value -> !plain(value).equalsIgnoreCase(plain(line.text())))
+                .map(value -> declared.understood(line.question(), value, line.text()))
                 .orElse("");
-    }
-
-    /** With plain spaces in place of those that keep a unit at its number, and none before a percent sign. */
-    private static String plain(String text) {
-        return text.strip().replaceAll("[\u00A0\u202F]", " ").replace(" %", "%");
-    }
-
-    private String limits(Question question) {
-        Limits limits = new Limits(question, wording.inches() ? UnitSystem.INCH : UnitSystem.METRIC);
-        return limits.usual()
-                .or(() -> limits.min().flatMap(min -> limits.max().map(max -> min + " – " + max)))
-                .orElse("");
-    }
-
-    private List<Choice> choices(Question question) {
-        List<Choice> choices = new ArrayList<>();
-        if (question.kind() == Kind.FLAG) {
-            choices.add(new Choice("yes", wording.host("value.yes")));
-            choices.add(new Choice("no", wording.host("value.no")));
-        } else if (question.kind() == Kind.CHOICE) {
-            question.options()
-                    .forEach(option -> choices.add(new Choice(option.key(), words.text(question, option.key()))));
-        } else if (question.kind() == Kind.VARIANTS) {
-            choices.addAll(variants(question));
-        }
-        return List.copyOf(choices);
-    }
-
-    private List<Choice> variants(Question question) {
-        return question.variants().stream()
-                .map(variant -> new Choice(variant.key(), words.variant(question, variant.key())))
-                .toList();
     }
 }

@@ -1,8 +1,11 @@
 package org.hidewright.window.slip;
 
+import java.util.List;
+import java.util.Optional;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.words.WindowTexts;
+import org.hidewright.window.workshop.Recordable;
 
 /**
  * What every part of a slip needs.
@@ -10,6 +13,11 @@ import org.hidewright.window.words.WindowTexts;
  * @param round what happens outside of the slips
  */
 public record Desk(Inks inks, WindowTexts texts, OpenProject project, Round round) {
+    /** What the editors of its questions need. */
+    public Editing editing() {
+        return new Editing(inks, texts, project, Optional.of(this));
+    }
+
     /** What happens outside of the slips when something is asked for on one of them. */
     public interface Round {
         /** Whether a slip is folded to its title and what leads. */
@@ -29,6 +37,12 @@ public record Desk(Inks inks, WindowTexts texts, OpenProject project, Round roun
 
         /** Shows the answers of a slip that are tables. */
         void tables(String slip);
+
+        /** The answers of a slip that can be recorded in the workshop as measured. */
+        List<Recordable> recordable(String slip);
+
+        /** Records one of them. */
+        void record(Recordable answer);
 
         /** Shows what is installed, the bundle that brings a calculator chosen. */
         void installed(String calculator);

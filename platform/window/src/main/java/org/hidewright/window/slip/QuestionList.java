@@ -13,21 +13,22 @@ import org.hidewright.window.model.QuestionFace;
 
 /** Questions under each other. Those that stay keep their editors, and with them what is being typed. */
 public final class QuestionList {
-    private final Desk desk;
+    private final Editing editing;
     private final String slip;
     private final Runnable changed;
     private final Composite all;
     private final Map<String, QuestionRow> rows = new LinkedHashMap<>();
 
-    public QuestionList(Composite parent, Desk desk, String slip, Runnable changed) {
-        this.desk = desk;
+    /** @param changed called when something in it takes another height */
+    public QuestionList(Composite parent, Editing editing, String slip, Runnable changed) {
+        this.editing = editing;
         this.slip = slip;
         this.changed = changed;
-        all = desk.inks()
+        all = editing.inks()
                 .dress(
                         new Composite(parent, SWT.NONE),
-                        desk.inks().palette().ink(),
-                        desk.inks().palette().paper());
+                        editing.inks().palette().ink(),
+                        editing.inks().palette().paper());
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;
@@ -58,7 +59,7 @@ public final class QuestionList {
                 if (row != null) {
                     row.dispose();
                 }
-                rows.put(key(face), new QuestionRow(all, desk, slip, face, changed));
+                rows.put(key(face), new QuestionRow(all, editing, slip, face, changed));
                 moved = true;
             }
         }

@@ -22,7 +22,7 @@ final class QuestionRow {
     private static final int EDITOR_WIDTH = 7;
 
     private final String slip;
-    private final Desk desk;
+    private final Editing editing;
     private final Label label;
     private final Control editor;
     private final Label under;
@@ -32,33 +32,35 @@ final class QuestionRow {
     private boolean showing;
 
     /** @param changed called when something in it takes another height */
-    QuestionRow(Composite parent, Desk desk, String slip, QuestionFace face, Runnable changed) {
+    QuestionRow(Composite parent, Editing editing, String slip, QuestionFace face, Runnable changed) {
         this.slip = slip;
-        this.desk = desk;
+        this.editing = editing;
         this.face = face;
-        Palette palette = desk.inks().palette();
-        label = desk.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
+        Palette palette = editing.inks().palette();
+        label = editing.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
         GridData left = new GridData(SWT.FILL, SWT.CENTER, true, false);
         left.horizontalIndent = STEP_IN * face.depth();
-        left.widthHint = EDITOR_WIDTH * desk.inks().em();
+        left.widthHint = EDITOR_WIDTH * editing.inks().em();
         label.setLayoutData(left);
         editor = editor(parent);
         GridData right = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        right.widthHint = EDITOR_WIDTH * desk.inks().em();
+        right.widthHint = EDITOR_WIDTH * editing.inks().em();
         editor.setLayoutData(right);
-        under = desk.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
-        under.setFont(desk.inks().font(SMALL, false));
+        under = editing.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
+        under.setFont(editing.inks().font(SMALL, false));
         GridData below = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
         below.horizontalIndent = STEP_IN * face.depth();
-        below.widthHint = 2 * EDITOR_WIDTH * desk.inks().em();
+        below.widthHint = 2 * EDITOR_WIDTH * editing.inks().em();
         under.setLayoutData(below);
         under.setData("id", slip + "/" + face.path() + "/told");
         editor.setData("id", slip + "/" + face.path());
         links = face.question().kind() == Kind.ROWS || face.question().kind() == Kind.GROUP
                 ? null
-                : new LinkMenu(desk, slip, editor, face);
+                : editing.links()
+                        .map(desk -> new LinkMenu(desk, slip, editor, face))
+                        .orElse(null);
         rows = face.question().kind() == Kind.ROWS && !isRowHead(face)
-                ? new RowsEditor(parent, desk, slip, face, changed)
+                ? new RowsEditor(parent, editing, slip, face, changed)
                 : null;
         apply();
     }
@@ -116,7 +118,7 @@ final class QuestionRow {
     }
 
     private Control editor(Composite parent) {
-        Palette palette = desk.inks().palette();
+        Palette palette = editing.inks().palette();
         if (!face.choices().isEmpty()) {
             Combo combo = new Combo(parent, SWT.READ_ONLY);
             face.choices().forEach(choice -> combo.add(choice.label()));
@@ -124,15 +126,15 @@ final class QuestionRow {
             return combo;
         }
         if (face.holdsOthers() || face.question().kind() == Kind.ITEM) {
-            return desk.inks().dress(new Label(parent, SWT.RIGHT), palette.ink(), palette.paper());
+            return editing.inks().dress(new Label(parent, SWT.RIGHT), palette.ink(), palette.paper());
         }
-        Text text = desk.inks().dress(new Text(parent, SWT.SINGLE | SWT.BORDER), palette.ink(), palette.paper());
+        Text text = editing.inks().dress(new Text(parent, SWT.SINGLE | SWT.BORDER), palette.ink(), palette.paper());
         text.addListener(SWT.Modify, event -> {
             if (!showing) {
-                desk.project().type(slip, face.path(), text.getText());
+                editing.answers().type(slip, face.path(), text.getText());
             }
         });
-        text.addListener(SWT.FocusOut, event -> desk.project().settle());
+        text.addListener(SWT.FocusOut, event -> editing.answers().settle());
         text.addListener(SWT.KeyDown, event -> overLink(text, event));
         return text;
     }
@@ -145,7 +147,7 @@ final class QuestionRow {
         boolean command = (event.stateMask & (SWT.MOD1 | SWT.ALT)) != 0;
         if (event.keyCode == SWT.DEL || event.keyCode == SWT.BS) {
             event.doit = false;
-            desk.project().clear(slip, face.path());
+            editing.answers().clear(slip, face.path());
         } else if (!command && event.character >= ' ' || (event.stateMask & SWT.MOD1) != 0 && event.keyCode == 'v') {
             text.selectAll();
         }
@@ -158,16 +160,16 @@ final class QuestionRow {
     private void chosen(int index) {
         String key = face.choices().get(index).key();
         if (face.question().variants().isEmpty()) {
-            desk.project().type(slip, face.path(), key);
+            editing.answers().type(slip, face.path(), key);
         } else {
-            desk.project().choose(slip, face.path(), key);
+            editing.answers().choose(slip, face.path(), key);
         }
-        desk.project().settle();
+        editing.answers().settle();
     }
 
     private void apply() {
         showing = true;
-        Palette palette = desk.inks().palette();
+        Palette palette = editing.inks().palette();
         if (!label.getText().equals(face.label())) {
             label.setText(face.label());
         }
@@ -202,18 +204,18 @@ final class QuestionRow {
 
     /** Colouring is what costs most of all that is done to a control. */
     private void colour(Control control, int rgb) {
-        if (!control.getForeground().equals(desk.inks().color(rgb))) {
-            control.setForeground(desk.inks().color(rgb));
+        if (!control.getForeground().equals(editing.inks().color(rgb))) {
+            control.setForeground(editing.inks().color(rgb));
         }
     }
 
     private String help() {
         StringBuilder help = new StringBuilder(face.help());
         if (!face.limits().isEmpty()) {
-            help.append('\n').append(desk.texts().text("question.usual.help", face.limits()));
+            help.append('\n').append(editing.texts().text("question.usual.help", face.limits()));
         }
         if (isTaken()) {
-            help.append('\n').append(desk.texts().text("question.unlink.help"));
+            help.append('\n').append(editing.texts().text("question.unlink.help"));
         }
         return help.toString().strip();
     }
@@ -246,7 +248,9 @@ final class QuestionRow {
         }
         colour(
                 text,
-                taken ? desk.inks().palette().accent() : desk.inks().palette().ink());
+                taken
+                        ? editing.inks().palette().accent()
+                        : editing.inks().palette().ink());
         String shown = taken && !face.understood().isEmpty() ? face.understood() : left ? "" : face.text();
         // while it is being typed into, what is typed counts
         if (!text.getText().equals(shown) && (taken || !text.isFocusControl() || !isBeingTyped())) {
@@ -258,7 +262,7 @@ final class QuestionRow {
     private boolean isBeingTyped() {
         return editor instanceof Text text
                 && !text.getText().isEmpty()
-                && desk.project()
+                && editing.answers()
                         .typed(slip, face.path())
                         .filter(json -> json.contains(text.getText()))
                         .isPresent();
@@ -268,15 +272,15 @@ final class QuestionRow {
         if (!shown.wrong().isEmpty()) {
             return String.join("\n", shown.wrong());
         } else if (shown.origin() == Origin.LINKED) {
-            return desk.texts().text("question.linked", shown.text());
+            return editing.texts().text("question.linked", shown.text());
         } else if (shown.origin() == Origin.WORKSHOP) {
-            return desk.texts().text("question.workshop", shown.text());
+            return editing.texts().text("question.workshop", shown.text());
         } else if (!shown.notes().isEmpty()) {
             return String.join("\n", shown.notes());
         }
         boolean typed = shown.choices().isEmpty() && !shown.holdsOthers() && shown.origin() == Origin.TYPED;
         return typed && !shown.understood().isEmpty()
-                ? desk.texts().text("question.understood", shown.understood())
+                ? editing.texts().text("question.understood", shown.understood())
                 : "";
     }
 

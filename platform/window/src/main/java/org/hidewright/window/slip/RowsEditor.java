@@ -1,11 +1,8 @@
 package org.hidewright.window.slip;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -26,8 +23,6 @@ final class RowsEditor {
 
     private static final int MOST_LINES = 8;
 
-    private final Desk desk;
-    private final String slip;
     private final Runnable changed;
     private final Composite all;
     private final org.eclipse.swt.widgets.List lines;
@@ -35,51 +30,30 @@ final class RowsEditor {
     private QuestionFace face;
     private String chosen = "";
 
-    RowsEditor(Composite parent, Desk desk, String slip, QuestionFace face, Runnable changed) {
-        this.desk = desk;
-        this.slip = slip;
+    RowsEditor(Composite parent, Editing editing, String slip, QuestionFace face, Runnable changed) {
         this.face = face;
         this.changed = changed;
-        Palette palette = desk.inks().palette();
-        all = desk.inks().dress(new Composite(parent, SWT.NONE), palette.ink(), palette.paper());
+        Palette palette = editing.inks().palette();
+        all = editing.inks().dress(new Composite(parent, SWT.NONE), palette.ink(), palette.paper());
         all.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 0;
         layout.marginHeight = 2;
         layout.verticalSpacing = 3;
         all.setLayout(layout);
-        lines = desk.inks()
+        lines = editing.inks()
                 .dress(
                         new org.eclipse.swt.widgets.List(all, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL),
                         palette.ink(),
                         palette.paper());
         lines.setData("id", slip + "/" + face.path() + "/rows");
         lines.addListener(SWT.Selection, event -> choose(lines.getSelectionIndex()));
-        lines.addListener(SWT.KeyDown, event -> {
-            if (event.keyCode == SWT.DEL) {
-                remove();
-            } else if ((event.stateMask & SWT.MOD1) != 0 && event.keyCode == 'v') {
-                paste();
-            } else if ((event.stateMask & SWT.ALT) != 0 && event.keyCode == SWT.ARROW_UP) {
-                move(-1);
-            } else if ((event.stateMask & SWT.ALT) != 0 && event.keyCode == SWT.ARROW_DOWN) {
-                move(1);
-            }
-        });
-        Tools tools = new Tools(all, desk.inks());
-        tool(tools, "add", this::add);
-        tool(tools, "remove", this::remove);
-        tool(tools, "up", () -> move(-1));
-        tool(tools, "down", () -> move(1));
-        tool(tools, "paste", this::paste);
-        inside = new QuestionList(all, desk, slip, changed);
+        Tools tools = new Tools(all, editing.inks());
+        new RowDeeds(editing, slip, () -> this.face.path(), () -> index() < 0 ? "" : chosen, lines)
+                .into(tools, slip + "/" + face.path());
+        inside = new QuestionList(all, editing, slip, changed);
         inside.control().setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         show(face);
-    }
-
-    private void tool(Tools tools, String key, Runnable does) {
-        tools.words(desk.texts().text("row." + key), slip + "/" + face.path() + "/" + key, does)
-                .setToolTipText(desk.texts().text("row." + key + ".help"));
     }
 
     Control control() {
@@ -134,38 +108,5 @@ final class RowsEditor {
         chosen = index < 0 ? "" : face.rows().get(index).id();
         inside();
         changed.run();
-    }
-
-    private void add() {
-        desk.project().addRow(slip, face.path());
-    }
-
-    private void remove() {
-        if (index() >= 0) {
-            desk.project().removeRow(slip, face.path(), chosen);
-            chosen = "";
-        }
-    }
-
-    private void move(int by) {
-        if (index() >= 0) {
-            desk.project().moveRow(slip, face.path(), chosen, by);
-        }
-    }
-
-    /** Cells as a spreadsheet puts them on the clipboard: a line for each row, tabs between the cells. */
-    private void paste() {
-        Clipboard clipboard = new Clipboard(all.getDisplay());
-        Object text = clipboard.getContents(TextTransfer.getInstance());
-        clipboard.dispose();
-        if (text instanceof String cells && !cells.isBlank()) {
-            desk.project()
-                    .addRows(
-                            slip,
-                            face.path(),
-                            cells.lines()
-                                    .map(line -> Arrays.asList(line.split("\t", -1)))
-                                    .toList());
-        }
     }
 }

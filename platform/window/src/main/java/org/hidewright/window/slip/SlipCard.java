@@ -99,11 +99,11 @@ public final class SlipCard extends Composite {
         cautioned.setData("id", id + "/cautioned");
         cautions = new Foldable(this, desk.inks(), id + "/cautions", taller);
         noted = words(palette.quiet());
-        questions = new QuestionList(this, desk, id, taller);
+        questions = new QuestionList(this, desk.editing(), id, taller);
         wide(questions.control());
         rest = wide(desk.inks().words(this, "", this::turnRest));
         rest.setData("id", id + "/rest");
-        presets = new QuestionList(this, desk, id, taller);
+        presets = new QuestionList(this, desk.editing(), id, taller);
         wide(presets.control());
         tables = wide(desk.inks().words(this, "", () -> desk.round().tables(id)));
         tables.setData("id", id + "/tables");

@@ -1,11 +1,14 @@
 package org.hidewright.window.slip;
 
+import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.hidewright.window.look.Submenus;
 import org.hidewright.window.model.SlipFace;
+import org.hidewright.window.workshop.Recordable;
 
 /** What can be done with a whole slip. */
 final class SlipMenu {
@@ -28,6 +31,7 @@ final class SlipMenu {
         item("what-if", () -> desk.round().tryOut(slip));
         item("compare", () -> desk.round().compare(slip));
         item("copy", this::copy);
+        record();
         item("up", () -> desk.project().moveSlip(slip, -1));
         item("down", () -> desk.project().moveSlip(slip, 1));
         item("title", this::title);
@@ -39,6 +43,33 @@ final class SlipMenu {
         item.setText(desk.texts().text("slip." + key));
         item.setData("id", slip + "/" + key);
         item.addListener(SWT.Selection, event -> does.run());
+    }
+
+    /** What was measured is filled in when the menu is opened, since answers come and go. */
+    private void record() {
+        MenuItem item = new MenuItem(menu, SWT.CASCADE);
+        item.setText(desk.texts().text("slip.record"));
+        Submenus submenus = Submenus.of(opens);
+        Menu inside = submenus.under(item);
+        menu.addListener(SWT.Show, event -> {
+            submenus.clear(inside);
+            List<Recordable> answers = desk.round().recordable(slip);
+            answers.forEach(answer ->
+                    recorded(inside, answer.label(), () -> desk.round().record(answer)));
+            if (answers.isEmpty()) {
+                recorded(inside, desk.texts().text("slip.record-none.help"), () -> {})
+                        .setEnabled(false);
+            }
+        });
+        opens.addListener(SWT.Dispose, event -> submenus.clear(menu));
+    }
+
+    private MenuItem recorded(Menu in, String text, Runnable does) {
+        MenuItem item = new MenuItem(in, SWT.PUSH);
+        item.setText(text.replace("&", "&&"));
+        item.setData("id", slip + "/recorded");
+        item.addListener(SWT.Selection, event -> does.run());
+        return item;
     }
 
     private void copy() {

@@ -59,6 +59,22 @@ class MemoryTest {
     }
 
     @Test
+    void theWorkshopAndTheFoldersOfProjectsAreKnownTheNextTime() {
+        Path settings = folder.resolve("settings");
+        Memory memory = Memory.in(settings);
+        assertEquals(Optional.empty(), memory.workshop());
+        memory.workshop(folder.resolve("bench.json"));
+        memory.lookInto(folder.resolve("old"));
+        memory.lookInto(folder.resolve("new"));
+        memory.lookInto(folder.resolve("old"));
+        assertEquals(
+                Optional.of(folder.resolve("bench.json")), Memory.in(settings).workshop());
+        assertEquals(
+                List.of(folder.resolve("old"), folder.resolve("new")),
+                Memory.in(settings).folders());
+    }
+
+    @Test
     void whatIsNotSavedIsLeftUntilItIsDropped() throws Exception {
         UnsavedCopy copy = new UnsavedCopy(folder.resolve("settings"), folder.resolve("one.json"));
         assertEquals(Optional.empty(), copy.left("{}"));
