@@ -8,6 +8,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
+import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.look.Submenus;
 import org.hidewright.window.words.WindowTexts;
 
@@ -37,6 +38,7 @@ final class Deeds {
         Menu menu = new Menu(shell, SWT.DROP_DOWN);
         menu.setData("id", "menu." + key);
         menu.addListener(SWT.Show, event -> check());
+        Mnemonics.give(in);
         // a key does not reach an item that is grey, and what was so when the menu was seen last may have changed since
         menu.addListener(SWT.Hide, event -> items.forEach(deed -> deed.setEnabled(true)));
         item.setMenu(menu);
@@ -61,6 +63,7 @@ final class Deeds {
             }
         });
         items.add(item);
+        Mnemonics.give(menu);
         checks.add(() -> item.setEnabled(possible.getAsBoolean()));
     }
 
@@ -70,6 +73,7 @@ final class Deeds {
         list.addListener(SWT.Show, event -> {
             Submenus.of(shell).clear(list);
             fill.accept(list);
+            Mnemonics.give(list);
         });
     }
 

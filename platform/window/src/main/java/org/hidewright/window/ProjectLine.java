@@ -13,6 +13,9 @@ import org.hidewright.window.words.WindowTexts;
 
 /** The line above a project: its name, how much there is to look at, the units, and what has just been told. */
 final class ProjectLine extends Composite {
+    /** In heights of a line of text. */
+    private static final int TOLD_WIDTH = 14;
+
     private final Inks inks;
     private final WindowTexts texts;
     private final Label name;
@@ -40,7 +43,7 @@ final class ProjectLine extends Composite {
         layout.horizontalSpacing = 18;
         setLayout(layout);
         name = inks.dress(
-                new Label(this, SWT.NONE), inks.palette().ink(), inks.palette().paper());
+                new Label(this, SWT.WRAP), inks.palette().ink(), inks.palette().paper());
         name.setFont(inks.font(1.25, true));
         name.setData("id", "project.name");
         look = inks.words(this, "", reveal);
@@ -49,11 +52,13 @@ final class ProjectLine extends Composite {
         differs.setData("id", "project.differs");
         differs.setLayoutData(new GridData());
         told = inks.dress(
-                new Label(this, SWT.NONE),
+                new Label(this, SWT.WRAP),
                 inks.palette().quiet(),
                 inks.palette().paper());
         told.setData("id", "project.told");
-        told.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        GridData rest = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        rest.widthHint = TOLD_WIDTH * inks.em();
+        told.setLayoutData(rest);
         units = inks.words(this, "", switchUnits);
         units.setData("id", "project.units");
         units.setToolTipText(texts.text("project.units.help"));
@@ -75,19 +80,27 @@ final class ProjectLine extends Composite {
             shown = said;
             name.setText(title);
             Inks.say(look, toLookAt);
-            look.setLinkForeground(inks.color(
-                    urgent == 0 ? inks.palette().quiet() : inks.palette().warning()));
+            inks.colour(
+                    look, urgent == 0 ? inks.palette().quiet() : inks.palette().warning());
             Inks.say(differs, other);
             differs.setVisible(!other.isEmpty());
             ((GridData) differs.getLayoutData()).exclude = other.isEmpty();
             Inks.say(units, unit);
-            layout();
+            fit();
+        }
+    }
+
+    /** Texts may take another number of lines. */
+    private void fit() {
+        layout();
+        if (computeSize(Math.max(1, getSize().x), SWT.DEFAULT).y != getSize().y) {
+            getParent().layout();
         }
     }
 
     /** Tells something that needs no answer. */
     void tell(String text) {
         told.setText(text);
-        told.setToolTipText(text);
+        fit();
     }
 }

@@ -44,6 +44,8 @@ import org.hidewright.window.workshop.Recordable;
  */
 final class ProjectView extends Composite implements Desk.Round {
     private static final int[] SHARES = {26, 42, 32};
+    /** The middle is made wider or narrower by this part of all on either side. */
+    private static final int WIDENED = 20;
     /** How long old values stand beside new ones. */
     private static final int SETTLE_MS = 6000;
 
@@ -236,6 +238,16 @@ final class ProjectView extends Composite implements Desk.Round {
             room.memory().measured(pixels);
             piece.view().pixelsPerMm(pixels);
         }));
+    }
+
+    /** Gives the middle more of the window, or less, as moving its edges does. */
+    void widen(int steps) {
+        int[] weights = sash.getWeights();
+        int all = weights[0] + weights[1] + weights[2];
+        int step = steps * all / WIDENED;
+        if (Math.min(weights[0], weights[2]) - step > all / WIDENED && weights[1] + 2 * step > all / WIDENED) {
+            sash.setWeights(weights[0] - step, weights[1] + 2 * step, weights[2] - step);
+        }
     }
 
     /** All of what takes the middle: the drawing, or a page. */

@@ -18,6 +18,7 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.look.Submenus;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.workshop.OpenWorkshop;
@@ -83,6 +84,8 @@ final class WindowDeeds {
                 SWT.MOD1 | 'K',
                 open,
                 () -> window.view().piece().likeness());
+        deeds.deed(drawing, "wider", 0, open, () -> window.view().widen(1));
+        deeds.deed(drawing, "narrower", 0, open, () -> window.view().widen(-1));
         deeds.deed(drawing, "measure-screen", 0, open, () -> window.view().measureScreen());
 
         Menu workshop = deeds.menu("workshop");
@@ -184,6 +187,7 @@ final class WindowDeeds {
             item.setText(name.replace("&", "&&"));
             Menu inside = Submenus.of(window.shell()).under(item);
             group.forEach(installed -> add(inside, installed, wording));
+            Mnemonics.give(inside);
         });
     }
 

@@ -17,6 +17,7 @@ import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.window.ProjectWindow;
 import org.hidewright.core.workshop.Stock;
+import org.hidewright.window.look.ClearLines;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
 import org.hidewright.window.model.Memory;
@@ -62,6 +63,7 @@ public final class WindowService implements ProjectWindow {
             // no session to take part in, and nothing to print about that
             System.setProperty("org.eclipse.swt.internal.SessionManagerDBus.disable", "true");
         }
+        ClearLines.ask();
         Display.setAppName("Hidewright");
         Display display = Display.getDefault();
         Inks inks = new Inks(display, Display.isSystemDarkTheme() ? Palette.DARK : Palette.LIGHT);

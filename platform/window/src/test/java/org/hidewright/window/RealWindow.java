@@ -33,6 +33,7 @@ import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.window.kit.FakeWriters;
+import org.hidewright.window.look.ClearLines;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
 import org.hidewright.window.model.Memory;
@@ -53,6 +54,7 @@ final class RealWindow implements AutoCloseable {
     final ExecutorService work = Executors.newSingleThreadExecutor();
     final Path settings;
     final Shell shell;
+    final Workroom room;
 
     RealWindow(Path settings, Catalogue catalogue) {
         this(settings, catalogue, null, FakeWriters.all());
@@ -60,12 +62,13 @@ final class RealWindow implements AutoCloseable {
 
     /** With a workshop to take from. */
     RealWindow(Path settings, Catalogue catalogue, Stock stock) {
-        this(settings, catalogue, stock, null, FakeWriters.all());
+        this(settings, catalogue, stock, null, FakeWriters.all(), Locale.ENGLISH, Palette.LIGHT);
     }
 
     /** What all windows of a run are on. */
     static Display screen() {
         if (display == null) {
+            ClearLines.ask();
             DeviceData data = new DeviceData();
             data.tracking = true;
             display = new Display(data);
@@ -75,10 +78,17 @@ final class RealWindow implements AutoCloseable {
 
     /** @param addOns what can be turned on and off; null for nothing */
     RealWindow(Path settings, Catalogue catalogue, AddOns addOns, Writers writers) {
-        this(settings, catalogue, Stock.of(catalogue::tables), addOns, writers);
+        this(settings, catalogue, Stock.of(catalogue::tables), addOns, writers, Locale.ENGLISH, Palette.LIGHT);
     }
 
-    private RealWindow(Path settings, Catalogue catalogue, Stock stock, AddOns addOns, Writers writers) {
+    RealWindow(
+            Path settings,
+            Catalogue catalogue,
+            Stock stock,
+            AddOns addOns,
+            Writers writers,
+            Locale language,
+            Palette palette) {
         this.settings = settings;
         shell = new Shell(screen());
         FileAsking asks = new FileAsking() {
@@ -97,18 +107,18 @@ final class RealWindow implements AutoCloseable {
                 return Optional.ofNullable(files.poll());
             }
         };
-        Workroom room = new Workroom(
+        room = new Workroom(
                 catalogue,
                 stock,
                 settings,
                 Memory.in(settings),
-                new WindowTexts(Locale.ENGLISH),
+                new WindowTexts(language),
                 asks,
                 writers,
                 Optional.ofNullable(addOns),
                 settings.resolveSibling("samples"),
                 work);
-        window = new MainWindow(display, new Inks(display, Palette.LIGHT), room, shell);
+        window = new MainWindow(display, new Inks(display, palette), room, shell);
         window.open();
         settle();
     }

@@ -24,6 +24,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.kit.Nets;
+import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.slip.SlipBoard;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -203,7 +204,10 @@ class SlipWindowTest {
     void aQuestionIsLinkedByItsMenu() {
         Menu menu = real.find(Text.class, "hem/round").getMenu();
         menu.notifyListeners(SWT.Show, new Event());
-        List<String> offered = Stream.of(menu.getItems()).map(MenuItem::getText).toList();
+        List<String> offered = Stream.of(menu.getItems())
+                .map(MenuItem::getText)
+                .map(Mnemonics::plain)
+                .toList();
         assertEquals(List.of("Take the answer away", "Take from Roll", "Take from Bag"), offered);
         MenuItem height = Stream.of(menu.getItem(2).getMenu().getItems())
                 .filter(item -> item.getData("id").equals("bag.cut-height"))

@@ -8,15 +8,15 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.hidewright.window.look.ColumnWidths;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.words.WindowTexts;
 
 /** Bundles in lines, with what is told above them and all of the chosen one below: its line may have no room for that. */
 final class BundleTable {
     private static final String[] COLUMNS = {"bundles.name", "bundles.maker", "bundles.brings", "bundles.state"};
     private static final int[] SHARES = {24, 16, 34, 26};
-    private static final int PERCENT = 100;
-    private static final int NARROWEST = 80;
     private static final int WIDTH = 300;
     private static final int ABOUT_LINES = 5;
 
@@ -47,11 +47,10 @@ final class BundleTable {
         this.texts = texts;
         told = label(id + ".told", inks.palette().warning());
         label(id + ".rights", inks.palette().ink()).setText(texts.text("bundles.rights.help"));
-        table = inks.dress(
-                new Table(page, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL),
-                inks.palette().ink(),
-                inks.palette().paper());
+        table = new Table(page, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
         table.setData("id", id + ".lines");
+        Spoken.name(table, () -> texts.text(id + ".lines"));
+        Spoken.about(table, () -> about().getText());
         table.setHeaderVisible(true);
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         for (String column : COLUMNS) {
@@ -76,6 +75,10 @@ final class BundleTable {
         across.widthHint = WIDTH;
         label.setLayoutData(across);
         return label;
+    }
+
+    private Label about() {
+        return about;
     }
 
     /** Says something above the lines. */
@@ -120,13 +123,11 @@ final class BundleTable {
             Line line = lines.get(index);
             about.setText(texts.text("bundles.about.help", line.name(), line.maker(), line.brings(), line.state()));
         }
+        Spoken.tell(table);
         page.layout();
     }
 
     private void widths() {
-        int all = table.getClientArea().width;
-        for (int i = 0; i < COLUMNS.length; i++) {
-            table.getColumn(i).setWidth(Math.max(NARROWEST, all * SHARES[i] / PERCENT));
-        }
+        ColumnWidths.share(table, SHARES);
     }
 }

@@ -11,7 +11,10 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.hidewright.window.look.ColumnWidths;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
+import org.hidewright.window.look.Tools;
 import org.hidewright.window.model.Comparison;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SlipFace;
@@ -39,36 +42,36 @@ public final class ComparePage extends Composite {
         this.inks = inks;
         this.texts = texts;
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
-        GridLayout layout = new GridLayout(2, true);
+        GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 12;
         setLayout(layout);
         inks.words(this, texts.text("page.back"), leave).setData("id", "compare.back");
         count = inks.dress(
-                new Label(this, SWT.RIGHT), inks.palette().ink(), inks.palette().paper());
+                new Label(this, SWT.WRAP), inks.palette().ink(), inks.palette().paper());
         count.setFont(inks.font(1, true));
         count.setData("id", "compare.count");
         count.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        left = choice("compare.left");
-        right = choice("compare.right");
+        Tools both = new Tools(this, inks);
+        left = choice(both, "compare.left");
+        right = choice(both, "compare.right");
         left.addListener(SWT.Selection, event -> choose(true));
         right.addListener(SWT.Selection, event -> choose(false));
-        table = inks.dress(
-                new Table(this, SWT.FULL_SELECTION | SWT.V_SCROLL),
-                inks.palette().ink(),
-                inks.palette().paper());
+        table = new Table(this, SWT.FULL_SELECTION | SWT.V_SCROLL);
         table.setData("id", "compare.lines");
         table.setHeaderVisible(true);
-        table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
+        table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         for (int i = 0; i < 4; i++) {
             new TableColumn(table, SWT.LEFT);
         }
+        Spoken.name(table, () -> left.getText() + ", " + right.getText() + ": " + count.getText());
+        Spoken.name(left, () -> texts.text("compare.left"));
+        Spoken.name(right, () -> texts.text("compare.right"));
         table.addListener(SWT.Resize, event -> widths());
     }
 
-    private Combo choice(String id) {
-        Combo combo = new Combo(this, SWT.READ_ONLY);
+    private static Combo choice(Composite in, String id) {
+        Combo combo = new Combo(in, SWT.READ_ONLY);
         combo.setData("id", id);
-        combo.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         return combo;
     }
 
@@ -116,6 +119,7 @@ public final class ComparePage extends Composite {
         String[] titles = alike.stream().map(SlipFace::title).toArray(String[]::new);
         if (!List.of(titles).equals(List.of(combo.getItems()))) {
             combo.setItems(titles);
+            layout(true, true); // they may need another row
         }
         int index = alike.stream().map(SlipFace::id).toList().indexOf(id);
         if (index >= 0 && combo.getSelectionIndex() != index) {
@@ -137,7 +141,6 @@ public final class ComparePage extends Composite {
         String[] head = {"", "", comparison.left(), comparison.right()};
         for (int i = 0; i < head.length; i++) {
             table.getColumn(i).setText(head[i]);
-            table.getColumn(i).setToolTipText(head[i]); // long titles are cut
         }
         List<Comparison.Line> lines = new ArrayList<>(comparison.answers());
         lines.addAll(comparison.questions());
@@ -154,15 +157,11 @@ public final class ComparePage extends Composite {
                     line.differs() ? inks.palette().ink() : inks.palette().quiet()));
         }
         table.setRedraw(true);
+        List.of(table, left, right).forEach(Spoken::tell);
         widths();
     }
 
     private void widths() {
-        int all = table.getClientArea().width;
-        int mark = 28;
-        table.getColumn(0).setWidth(mark);
-        for (int i = 1; i < 4; i++) {
-            table.getColumn(i).setWidth(Math.max(60, (all - mark) / 3));
-        }
+        ColumnWidths.share(table, 0, 1, 1, 1);
     }
 }

@@ -14,6 +14,8 @@ import org.eclipse.swt.widgets.Link;
 
 /** Colours and fonts of one window, made once each and disposed with its display. For the thread of the window. */
 public final class Inks {
+    private static final String COLOUR = "colour";
+
     private final Display display;
     private final Palette palette;
     private int em;
@@ -68,10 +70,27 @@ public final class Inks {
     /** Words that do something when they are clicked, or entered from the keyboard. */
     public Link words(Composite parent, String text, Runnable does) {
         Link link = dress(new Link(parent, SWT.NONE), palette.ink(), palette.paper());
-        link.setLinkForeground(color(palette.accent()));
+        colour(link, palette.accent());
         say(link, text);
         link.addListener(SWT.Selection, event -> does.run());
+        Spoken.does(link);
+        Spoken.hides(link);
+        link.addListener(SWT.FocusIn, event -> shade(link, true));
+        link.addListener(SWT.FocusOut, event -> shade(link, false));
         return link;
+    }
+
+    /** Gives words that do something another colour. */
+    public void colour(Link link, int rgb) {
+        link.setData(COLOUR, rgb);
+        shade(link, link.isFocusControl());
+    }
+
+    /** What the keyboard works on is light on dark where the others are dark on light. */
+    private void shade(Link link, boolean focus) {
+        int rgb = (Integer) link.getData(COLOUR);
+        link.setLinkForeground(color(focus ? palette.paper() : rgb));
+        link.setBackground(color(focus ? rgb : palette.paper()));
     }
 
     /** Gives such words another text. */

@@ -17,7 +17,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PagePictures.Picture;
+import org.hidewright.window.look.FocusRing;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.look.Tools;
 import org.hidewright.window.piece.PieceBar;
 import org.hidewright.window.words.WindowTexts;
@@ -101,12 +103,17 @@ public final class PapersPage extends Composite {
                 inks.palette().board());
         scroll.setContent(sheet);
         sheet.setData("id", "papers.sheet");
+        sheet.setData("wordless", true); // words of a page are part of its picture
         sheet.addPaintListener(event -> paint(event.gc));
         sheet.addListener(SWT.KeyDown, event -> {
             if (event.keyCode == SWT.PAGE_DOWN || event.keyCode == SWT.PAGE_UP) {
                 turn(page + (event.keyCode == SWT.PAGE_DOWN ? 1 : -1));
             }
         });
+        FocusRing.on(sheet, inks);
+        Spoken.name(sheet, () -> which.getText() + ", " + where.getText());
+        Spoken.name(which, () -> texts.text("papers.which"));
+        Spoken.tell(which);
         addListener(SWT.Dispose, event -> show((Image) null));
     }
 

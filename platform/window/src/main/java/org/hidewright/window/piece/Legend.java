@@ -5,6 +5,7 @@ import java.util.List;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Wrapped;
 
 /** What the numbers in drawings stand for, below all of them: a drawing that is enlarged has its own foot out of sight. */
 final class Legend {
@@ -44,13 +45,14 @@ final class Legend {
         }
     }
 
-    private List<String> lines(List<Placed> drawings) {
+    List<String> lines(List<Placed> drawings) {
         int width = area.width - 2 * MARGIN;
         List<String> lines = new ArrayList<>();
         for (Placed one : drawings) {
             String line =
                     drawings.size() > 1 && !one.legend().isEmpty() ? one.face().label() + ":" : "";
-            for (String text : one.legend()) {
+            for (String each : one.legend()) {
+                String text = Wrapped.within(gc, each, width);
                 String longer = line.isEmpty() ? text : line + BETWEEN + text;
                 if (!line.isEmpty() && gc.textExtent(longer).x > width) {
                     lines.add(line);
@@ -62,6 +64,6 @@ final class Legend {
                 lines.add(line);
             }
         }
-        return lines;
+        return lines.stream().flatMap(String::lines).toList();
     }
 }

@@ -17,6 +17,8 @@ import org.eclipse.swt.widgets.MenuItem;
 import org.hidewright.api.measure.Length;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Mnemonics;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.look.Tools;
 import org.hidewright.window.model.DrawingFace;
 import org.hidewright.window.model.ProjectFace;
@@ -56,9 +58,12 @@ public final class PieceBar extends Composite {
         setLayout(layout);
         Tools tools = new Tools(this, inks);
         which = new Combo(tools, SWT.READ_ONLY);
-        which.setLayoutData(new RowData(WHICH_WIDTH * inks.em(), SWT.DEFAULT));
+        which.setLayoutData(new RowData());
         which.setData("id", "drawing.which");
         which.addListener(SWT.Selection, event -> choose());
+        Spoken.name(which, () -> texts.text("drawing.which"));
+        Spoken.tell(which);
+        addListener(SWT.Resize, event -> wide());
         tool(tools, "fit", this::fit);
         tool(tools, "true-size", this::trueSize);
         tool(tools, "larger", this::larger);
@@ -73,11 +78,13 @@ public final class PieceBar extends Composite {
         view = new PieceView(paper, inks);
         view.setData("id", "drawing");
         told = inks.dress(
-                new Label(this, SWT.NONE),
+                new Label(this, SWT.WRAP),
                 inks.palette().quiet(),
                 inks.palette().paper());
         told.setData("id", "drawing.told");
-        told.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false));
+        GridData below = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
+        below.widthHint = WHICH_WIDTH * inks.em();
+        told.setLayoutData(below);
         view.tells(this::tell, this::met, this::length, this::tellSize);
         tell("");
     }
@@ -97,6 +104,7 @@ public final class PieceBar extends Composite {
             item.setSelection(true);
             item.addListener(SWT.Selection, event -> view.show(kind, item.getSelection()));
         }
+        Mnemonics.give(menu);
         parent.setMenu(menu);
         return menu;
     }
@@ -108,6 +116,8 @@ public final class PieceBar extends Composite {
             view.redraw(); // what was measured is written in other units
         }
         wording = words;
+        view.about(texts.text("drawing.told-keys.help") + " "
+                + (face.urgent() == 0 ? texts.text("project.well") : texts.many("project.look", face.urgent())));
         drawn = face.slips().stream().filter(slip -> !slip.drawings().isEmpty()).toList();
         piece = face.piece();
         noPiece = face.unmade()
@@ -118,6 +128,7 @@ public final class PieceBar extends Composite {
         drawn.forEach(slip -> titles.add(slip.title()));
         if (!titles.equals(List.of(which.getItems()))) {
             which.setItems(titles.toArray(String[]::new));
+            wide();
             layout(true, true); // the tools may need another row
         }
         List<String> ids = drawn.stream().map(SlipFace::id).toList();
@@ -126,6 +137,13 @@ public final class PieceBar extends Composite {
             which.select(index);
         }
         draw(index);
+    }
+
+    /** As wide as the longest title, but not wider than there is room. */
+    private void wide() {
+        int wanted = which.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        int room = getClientArea().width;
+        ((RowData) which.getLayoutData()).width = room > 0 ? Math.min(wanted, room) : wanted;
     }
 
     private void choose() {
@@ -192,6 +210,9 @@ public final class PieceBar extends Composite {
 
     private void tell(String text) {
         told.setText(text.isEmpty() ? texts.text("drawing.told-how.help") : text);
+        if (told.computeSize(Math.max(1, told.getSize().x), SWT.DEFAULT).y > told.getSize().y) {
+            layout(); // it gets more room when it needs more; nothing jumps when it needs less
+        }
     }
 
     public PieceView view() {

@@ -1,5 +1,6 @@
 package org.hidewright.window.piece;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -8,22 +9,25 @@ import java.util.function.Consumer;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
+import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.window.look.FocusRing;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
+import org.hidewright.window.look.Wrapped;
+import org.hidewright.window.look.WritesItself;
 import org.hidewright.window.model.DrawingFace;
 
 /**
  * Drawings of one slip beside each other, all in one size: as large as their place lets them be, or larger, or in true size.
  * What is pointed at is told; two places that are clicked are measured.
  */
-public final class PieceView extends Canvas {
+public final class PieceView extends Canvas implements WritesItself {
     private static final double MM_PER_INCH = 25.4;
     private static final double STEP = 1.25;
     private static final double SMALLEST = 0.02;
@@ -35,6 +39,8 @@ public final class PieceView extends Canvas {
     private final Set<LineKind> left = EnumSet.noneOf(LineKind.class);
     private List<DrawingFace> faces = List.of();
     private String instead = "";
+    private String about = "";
+    private final Cross cross = new Cross();
     private List<Placed> planned = List.of();
     private boolean likeness;
     /** Paper millimetres for one of the thing; 0 as long as it fits itself into its place. */
@@ -71,14 +77,12 @@ public final class PieceView extends Canvas {
         addListener(SWT.MouseUp, this::released);
         addListener(SWT.MouseMove, this::moved);
         addListener(SWT.KeyDown, this::key);
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = instead()
-                        + String.join(
-                                ", ", faces.stream().map(DrawingFace::label).toList());
-            }
-        });
+        FocusRing.on(this, inks);
+        Spoken.name(
+                this,
+                () -> instead()
+                        + String.join(", ", faces.stream().map(this::inWords).toList()));
+        Spoken.about(this, () -> about);
     }
 
     /**
@@ -95,6 +99,17 @@ public final class PieceView extends Canvas {
         this.met = met;
         this.lengths = lengths;
         this.sized = sized;
+    }
+
+    /** What a drawing is called and how large what it shows is. */
+    private String inWords(DrawingFace face) {
+        Box box = face.drawing().bounds();
+        return face.label() + " " + lengths.apply(box.width()) + " × " + lengths.apply(box.height());
+    }
+
+    /** What else those hear of it who do not see it. */
+    public void about(String words) {
+        about = words;
     }
 
     /**
@@ -206,7 +221,14 @@ public final class PieceView extends Canvas {
     private void key(Event event) {
         if (event.keyCode == SWT.ESC) {
             measuring.clear();
+            cross.hide();
             redraw();
+        } else if ((event.stateMask & SWT.MOD2) != 0 && cross.move(event.keyCode, REACH, getClientArea())) {
+            meet(cross.x(), cross.y());
+            redraw();
+        } else if (event.character == ' ' || event.character == SWT.CR) {
+            cross.show(getClientArea());
+            take(cross.x(), cross.y());
         } else if (event.character == '+' || event.character == '=') {
             zoom(STEP);
         } else if (event.character == '-') {
@@ -229,11 +251,12 @@ public final class PieceView extends Canvas {
             shift();
             return;
         }
-        met.accept(at(event.x, event.y)
-                .flatMap(on -> Pointing.at(
-                        on.drawing(),
-                        on.sheet().onDrawing(event.x, event.y),
-                        on.sheet().mm(REACH)))
+        meet(event.x, event.y);
+    }
+
+    private void meet(int x, int y) {
+        met.accept(at(x, y).flatMap(on -> Pointing.at(
+                        on.drawing(), on.sheet().onDrawing(x, y), on.sheet().mm(REACH)))
                 .orElse(null));
     }
 
@@ -245,14 +268,21 @@ public final class PieceView extends Canvas {
         boolean click = grabbed != null && grabbed.detail == 0;
         grabbed = null;
         setFocus();
-        Optional<Placed> on = at(event.x, event.y);
-        if (!click || on.isEmpty()) {
+        if (click) {
+            take(event.x, event.y);
+        }
+    }
+
+    /** Takes a place to measure from or to. */
+    private void take(int x, int y) {
+        Optional<Placed> on = at(x, y);
+        if (on.isEmpty()) {
+            redraw();
             return;
         }
         Sheet sheet = on.get().sheet();
         measuring.take(
-                planned.indexOf(on.get()),
-                Pointing.corner(on.get().drawing(), sheet.onDrawing(event.x, event.y), sheet.mm(REACH)));
+                planned.indexOf(on.get()), Pointing.corner(on.get().drawing(), sheet.onDrawing(x, y), sheet.mm(REACH)));
         if (measuring.isWhole()) {
             told.accept(measuring.told(lengths));
         }
@@ -279,6 +309,9 @@ public final class PieceView extends Canvas {
         }
         new Legend(gc, inks, getClientArea()).draw(planned);
         measuring.draw(gc, inks, planned, lengths);
+        if (isFocusControl()) {
+            cross.draw(gc, inks);
+        }
     }
 
     private void say(GC gc) {
@@ -286,7 +319,7 @@ public final class PieceView extends Canvas {
         gc.setFont(inks.font(1, false));
         gc.setForeground(inks.color(inks.palette().quiet()));
         int y = area.height / 3;
-        for (String line : instead().split("\n")) {
+        for (String line : Wrapped.within(gc, instead(), area.width).split("\n")) {
             gc.drawText(line, Math.max(0, (area.width - gc.textExtent(line).x) / 2), y, true);
             y += gc.getFontMetrics().getHeight();
         }
@@ -302,6 +335,24 @@ public final class PieceView extends Canvas {
                     (int) (one.sheet().top() - gc.getFontMetrics().getHeight() - 2),
                     true);
         }
+    }
+
+    @Override
+    public List<String> cut() {
+        Rectangle area = getClientArea();
+        GC gc = new GC(this);
+        gc.setFont(inks.font(1, false));
+        List<String> written = new ArrayList<>(
+                Wrapped.within(gc, instead(), area.width).lines().toList());
+        written.addAll(new Legend(gc, inks, area).lines(planned));
+        if (factor == 0 && planned.size() > 1) { // what is shifted out of sight was shifted by the maker
+            planned.forEach(one -> written.add(one.face().label()));
+        }
+        List<String> cut = written.stream()
+                .filter(text -> gc.textExtent(text).x > area.width)
+                .toList();
+        gc.dispose();
+        return cut;
     }
 
     private void plan(GC gc) {

@@ -16,6 +16,7 @@ import org.hidewright.api.measure.TypedText;
 import org.hidewright.api.measure.Understood;
 import org.hidewright.api.measure.Units;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.words.WindowTexts;
 
 /**
@@ -25,6 +26,9 @@ import org.hidewright.window.words.WindowTexts;
 public final class ScreenPage extends Composite {
     private static final int BAR = 400;
     private static final int TICK = 14;
+    /** In heights of a line of text. */
+    private static final int LENGTH_WIDTH = 9;
+
     private static final double LEAST_MM = 20;
     private static final double MOST_MM = 1000;
 
@@ -49,18 +53,21 @@ public final class ScreenPage extends Composite {
         layout.verticalSpacing = 12;
         setLayout(layout);
         inks.words(this, texts.text("page.back"), leave).setData("id", "screen.back");
-        line(inks, texts.text("screen.how.help"));
+        Label how = line(inks, texts.text("screen.how.help"));
         Canvas bar = inks.dress(
                 new Canvas(this, SWT.NONE), inks.palette().ink(), inks.palette().paper());
         GridData room = new GridData(SWT.LEFT, SWT.TOP, false, false);
         room.widthHint = BAR + 2;
         room.heightHint = 2 * TICK;
         bar.setLayoutData(room);
+        bar.setData("wordless", true);
         bar.addPaintListener(event -> paint(event.gc, inks));
         typed = new Text(this, SWT.SINGLE | SWT.BORDER);
         typed.setMessage("100 mm");
+        Spoken.labelled(typed, how);
+        Spoken.tell(typed);
         typed.setData("id", "screen.length");
-        typed.setLayoutData(new GridData(140, SWT.DEFAULT));
+        typed.setLayoutData(new GridData(LENGTH_WIDTH * inks.em(), SWT.DEFAULT));
         typed.addListener(SWT.DefaultSelection, event -> keep());
         inks.words(this, texts.text("screen.keep"), this::keep).setData("id", "screen.keep");
         told = line(inks, "");

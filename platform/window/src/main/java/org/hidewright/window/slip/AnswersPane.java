@@ -1,13 +1,13 @@
 package org.hidewright.window.slip;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.DragSource;
 import org.eclipse.swt.dnd.DragSourceAdapter;
@@ -16,11 +16,19 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.project.Link;
+import org.hidewright.window.look.FocusRing;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Mnemonics;
+import org.hidewright.window.look.Spoken;
+import org.hidewright.window.look.Wrapped;
+import org.hidewright.window.look.WritesItself;
 import org.hidewright.window.model.AnswerFace;
 import org.hidewright.window.words.WindowTexts;
 
@@ -29,11 +37,14 @@ import org.hidewright.window.words.WindowTexts;
  * far and by what. What has changed keeps its old value beside it, struck out, until {@link #settle}. An answer can be dragged
  * to a question.
  */
-final class AnswersPane extends Canvas {
+final class AnswersPane extends Canvas implements WritesItself {
     /** The largest that lets the number stand on its line. */
     private static final double[] LARGE = {1.9, 1.4, 1.15, 1};
 
     private static final double SMALL = 0.85;
+    /** Room for the frame of the focus. */
+    private static final int MARGIN = 4;
+
     private static final int BAR = 90;
     private static final int BAR_HEIGHT = 4;
     /** The bar is full where an answer moves by this share of itself. */
@@ -45,6 +56,8 @@ final class AnswersPane extends Canvas {
     private final Map<String, Integer> tops = new LinkedHashMap<>();
     private List<AnswerFace> answers = List.of();
     private final Map<String, String> before = new HashMap<>();
+    /** What had no room where it was painted last. */
+    private final List<String> cut = new ArrayList<>();
 
     AnswersPane(Composite parent, Desk desk, String slip) {
         super(parent, SWT.DOUBLE_BUFFERED);
@@ -52,15 +65,50 @@ final class AnswersPane extends Canvas {
         this.texts = desk.texts();
         this.slip = slip;
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
-        addPaintListener(event -> draw(event.gc, getClientArea().width, true));
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = text();
-            }
-        });
+        addPaintListener(event -> draw(event.gc, getClientArea().width - 2 * MARGIN, true));
+        FocusRing.on(this, inks);
+        Spoken.name(this, this::text);
+        menu();
         addListener(SWT.MouseMove, event -> hover(at(event.y)));
         drag();
+    }
+
+    /** What the pointer finds out about answers, for the keyboard: Enter opens it as the key for menus does. */
+    private void menu() {
+        Menu menu = new Menu(this);
+        menu.addListener(SWT.Show, event -> fill(menu));
+        setMenu(menu);
+        addListener(SWT.KeyDown, event -> {
+            if (event.character == SWT.CR || event.character == ' ') {
+                fill(menu);
+                menu.setVisible(true);
+            }
+        });
+    }
+
+    private void fill(Menu menu) {
+        for (MenuItem old : menu.getItems()) {
+            old.dispose();
+        }
+        for (AnswerFace answer : answers) {
+            MenuItem item = new MenuItem(menu, SWT.PUSH);
+            item.setText(
+                    texts.text("answer.copy", answer.label(), answer.inline()).replace("&", "&&"));
+            item.setData("id", slip + "/copy-" + answer.key());
+            item.addListener(SWT.Selection, event -> copy(answer.inline()));
+            for (String hangs : answer.hangs()) {
+                MenuItem on = new MenuItem(menu, SWT.PUSH);
+                on.setText("→ " + hangs.replace("&", "&&"));
+                on.setEnabled(false);
+            }
+        }
+        Mnemonics.give(menu);
+    }
+
+    private void copy(String text) {
+        Clipboard clipboard = new Clipboard(getDisplay());
+        clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+        clipboard.dispose();
     }
 
     private void drag() {
@@ -137,26 +185,9 @@ final class AnswersPane extends Canvas {
                     .forEach(now -> before.putIfAbsent(now.key(), old.inline()));
         }
         shown.forEach(now -> before.remove(now.key(), now.inline())); // it is as it was again
-        boolean taller = lines(shown) != lines(answers) || !inWords(shown).equals(inWords(answers));
         answers = shown;
         redraw();
-        return taller;
-    }
-
-    private static long lines(List<AnswerFace> faces) {
-        return faces.size()
-                + 100
-                        * faces.stream()
-                                .filter(face -> face.met().isPresent() || face.pending())
-                                .count();
-    }
-
-    /** Answers in words, which may take another number of lines. */
-    private static List<String> inWords(List<AnswerFace> faces) {
-        return faces.stream()
-                .filter(face -> face.unit().isEmpty() && face.number().contains(" "))
-                .map(AnswerFace::number)
-                .toList();
+        return computeSize(Math.max(1, getSize().x), SWT.DEFAULT).y != getSize().y;
     }
 
     /** Forgets what stood there before. */
@@ -186,21 +217,29 @@ final class AnswersPane extends Canvas {
     }
 
     @Override
+    public List<String> cut() {
+        return List.copyOf(cut);
+    }
+
+    @Override
     public Point computeSize(int widthHint, int heightHint, boolean changed) {
         GC gc = new GC(this);
-        int height = draw(gc, widthHint == SWT.DEFAULT ? 200 : widthHint, false);
+        int height = draw(gc, (widthHint == SWT.DEFAULT ? 200 : widthHint) - 2 * MARGIN, false);
         gc.dispose();
         return new Point(widthHint == SWT.DEFAULT ? 200 : widthHint, heightHint == SWT.DEFAULT ? height : heightHint);
     }
 
     private int draw(GC gc, int width, boolean ink) {
-        int y = 0;
+        int y = MARGIN;
         tops.clear();
+        if (ink) {
+            cut.clear();
+        }
         for (AnswerFace answer : answers) {
-            tops.put(answer.key(), y);
+            tops.put(answer.key(), y - MARGIN);
             y = answer.lead() ? large(gc, answer, width, y, ink) : small(gc, answer, width, y, ink);
             if (answer.met().isPresent()) {
-                y = met(gc, answer.met().get(), y, ink);
+                y = met(gc, answer.met().get(), width, y, ink);
             } else if (answer.pending()) {
                 y = text(
                                         gc,
@@ -215,32 +254,35 @@ final class AnswersPane extends Canvas {
                         + 2;
             }
         }
-        return y;
+        return y + MARGIN;
     }
 
     private int large(GC gc, AnswerFace answer, int width, int from, boolean ink) {
-        int y = text(gc, label(answer), 0, from, SMALL, false, inks.palette().quiet(), ink).y;
+        String label = wrapped(gc, label(answer), SMALL, false, width);
+        int y = text(gc, label, 0, from, SMALL, false, inks.palette().quiet(), ink).y;
         double size = size(gc, answer, width);
         Point number = text(gc, wrapped(gc, answer.number(), size, true, width), 0, y, size, true, colour(answer), ink);
         int base = number.y - (int) (ascent(gc, 1) * 1.5);
         Point unit = text(
                 gc, answer.unit(), number.x + 4, base, 1, false, inks.palette().ink(), ink);
+        gc.setFont(inks.font(SMALL, false));
+        boolean room = answer.beside().isEmpty() || unit.x + 8 + gc.textExtent(answer.beside()).x <= width;
         Point beside = text(
                 gc,
                 answer.beside(),
-                unit.x + 8,
-                base,
+                room ? unit.x + 8 : 0,
+                room ? base : number.y,
                 SMALL,
                 false,
                 inks.palette().quiet(),
                 ink);
         int old = oldWidth(gc, answer);
-        if (beside.x + 8 + old <= width) {
+        if (room && beside.x + 8 + old <= width) {
             old(gc, answer, beside.x + 8, base, ink);
         } else {
             old(gc, answer, width - old, from, ink); // beside the label
         }
-        return number.y + 2;
+        return (room ? number.y : beside.y) + 2;
     }
 
     private double size(GC gc, AnswerFace answer, int width) {
@@ -256,7 +298,8 @@ final class AnswersPane extends Canvas {
     }
 
     private int small(GC gc, AnswerFace answer, int width, int from, boolean ink) {
-        Point label = text(gc, label(answer), 0, from, 1, false, inks.palette().quiet(), ink);
+        String called = wrapped(gc, label(answer), 1, false, width);
+        Point label = text(gc, called, 0, from, 1, false, inks.palette().quiet(), ink);
         gc.setFont(inks.font(1, false));
         int wide = gc.textExtent(answer.inline()).x;
         wide = Math.min(wide, width);
@@ -274,17 +317,7 @@ final class AnswersPane extends Canvas {
     /** In as many lines as it needs: an answer in words may be longer than a slip is wide. */
     private String wrapped(GC gc, String text, double larger, boolean bold, int width) {
         gc.setFont(inks.font(larger, bold));
-        StringBuilder lines = new StringBuilder();
-        String line = "";
-        for (String word : text.split(" ")) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && gc.textExtent(longer).x > width) {
-                lines.append(line).append('\n');
-                longer = word;
-            }
-            line = longer;
-        }
-        return lines.append(line).toString();
+        return Wrapped.within(gc, text, width);
     }
 
     private int oldWidth(GC gc, AnswerFace answer) {
@@ -305,7 +338,7 @@ final class AnswersPane extends Canvas {
             int middle = (y + end.y) / 2;
             gc.setForeground(inks.color(inks.palette().quiet()));
             gc.setLineWidth(1);
-            gc.drawLine(x, middle, end.x, middle);
+            gc.drawLine(MARGIN + x, middle, MARGIN + end.x, middle);
         }
     }
 
@@ -317,18 +350,18 @@ final class AnswersPane extends Canvas {
     }
 
     /** From-to in numbers, as a bar as long as it moves for its size, and what moves it. */
-    private int met(GC gc, RangeWords.Met met, int from, boolean ink) {
+    private int met(GC gc, RangeWords.Met met, int width, int from, boolean ink) {
         int line = inks.palette().hairline();
         if (ink) {
             double middle = Math.abs(met.low() + met.high()) / 2;
             double share = middle == 0 ? 1 : (met.high() - met.low()) / middle / FULL_BAR;
             gc.setBackground(inks.color(line));
-            gc.fillRectangle(0, from, BAR, 3);
+            gc.fillRectangle(MARGIN, from, BAR, 3);
             gc.setBackground(inks.color(inks.palette().accent()));
             int length = (int) Math.max(2, Math.round(Math.min(1, share) * BAR));
-            gc.fillRectangle((BAR - length) / 2, from, length, 3);
+            gc.fillRectangle(MARGIN + (BAR - length) / 2, from, length, 3);
         }
-        String text = range(met) + "  " + met.movedBy();
+        String text = wrapped(gc, range(met) + "  " + met.movedBy(), SMALL, false, width);
         return text(gc, text, 0, from + BAR_HEIGHT, SMALL, false, inks.palette().quiet(), ink).y + 2;
     }
 
@@ -343,7 +376,11 @@ final class AnswersPane extends Canvas {
         Point extent = gc.textExtent(text.isEmpty() ? " " : text);
         if (ink) {
             gc.setForeground(inks.color(colour));
-            gc.drawText(text, x, y, true);
+            gc.drawText(text, MARGIN + x, y, true);
+            Rectangle room = getClientArea();
+            if (!text.isEmpty() && (x < 0 || MARGIN + x + extent.x > room.width || y + extent.y > room.height)) {
+                cut.add(text);
+            }
         }
         return new Point(x + (text.isEmpty() ? 0 : extent.x), y + extent.y);
     }

@@ -6,7 +6,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
+import org.hidewright.window.look.FoldWords;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.words.WindowTexts;
 
 /** Lines that are folded away under words that open them. */
 final class Foldable {
@@ -14,13 +16,15 @@ final class Foldable {
 
     private final Link head;
     private final Label lines;
+    private final WindowTexts texts;
     private final Runnable changed;
     private String title = "";
     private String text = "";
     private boolean open;
 
     /** @param changed called when it was opened or folded, since it then takes another height */
-    Foldable(Composite parent, Inks inks, String id, Runnable changed) {
+    Foldable(Composite parent, Inks inks, WindowTexts texts, String id, Runnable changed) {
+        this.texts = texts;
         this.changed = changed;
         head = inks.words(parent, "", this::turn);
         head.setData("id", id);
@@ -56,7 +60,7 @@ final class Foldable {
     }
 
     private void apply() {
-        Inks.say(head, (open ? "▾ " : "▸ ") + title);
+        FoldWords.say(head, title, open, texts.text(open ? "fold.open" : "fold.shut"));
         lines.setText(open ? text : "");
         place(head, !text.isEmpty());
         place(lines, open && !text.isEmpty());

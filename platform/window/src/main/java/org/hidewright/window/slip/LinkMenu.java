@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.hidewright.core.project.Link;
+import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.look.Submenus;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.QuestionFace.Origin;
@@ -112,7 +113,9 @@ final class LinkMenu {
                 MenuItem item = item(in, desk.project().told(link), link.toString());
                 item.addListener(SWT.Selection, event -> link(link));
             });
+            Mnemonics.give(in);
         });
+        Mnemonics.give(menu);
     }
 
     private Menu submenu(String from) {

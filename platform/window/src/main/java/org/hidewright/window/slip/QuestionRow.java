@@ -11,6 +11,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.window.look.Palette;
+import org.hidewright.window.look.Spoken;
+import org.hidewright.window.look.Words;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.QuestionFace.Origin;
 
@@ -46,12 +48,18 @@ final class QuestionRow {
         GridData right = new GridData(SWT.FILL, SWT.CENTER, true, false);
         right.widthHint = EDITOR_WIDTH * editing.inks().em();
         editor.setLayoutData(right);
+        if (editor instanceof Combo combo) {
+            wide(combo, left, right, changed);
+        }
         under = editing.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
         under.setFont(editing.inks().font(SMALL, false));
         GridData below = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
         below.horizontalIndent = STEP_IN * face.depth();
         below.widthHint = 2 * EDITOR_WIDTH * editing.inks().em();
         under.setLayoutData(below);
+        editor.setData("whole", under);
+        Spoken.labelled(editor, label);
+        Spoken.about(editor, () -> (help() + "\n" + under.getText()).strip());
         under.setData("id", slip + "/" + face.path() + "/told");
         editor.setData("id", slip + "/" + face.path());
         links = face.question().kind() == Kind.ROWS || face.question().kind() == Kind.GROUP
@@ -63,6 +71,27 @@ final class QuestionRow {
                 ? new RowsEditor(parent, editing, slip, face, changed)
                 : null;
         apply();
+    }
+
+    /** Long choices have a line to themselves; where even that is too narrow, the chosen one stands below in words. */
+    private void wide(Combo combo, GridData label, GridData box, Runnable changed) {
+        if (combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > box.widthHint) {
+            label.horizontalSpan = 2;
+            box.horizontalSpan = 2;
+        }
+        combo.addListener(
+                SWT.Resize,
+                event -> combo.getDisplay().asyncExec(() -> {
+                    if (!combo.isDisposed() && !under.getText().equals(told(face))) {
+                        apply();
+                        changed.run();
+                    }
+                }));
+    }
+
+    private boolean isCut() {
+        int room = editor.getSize().x;
+        return editor instanceof Combo && room > 0 && editor.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > room;
     }
 
     /** The line above a row that is one of several kinds. */
@@ -172,6 +201,7 @@ final class QuestionRow {
         Palette palette = editing.inks().palette();
         if (!label.getText().equals(face.label())) {
             label.setText(face.label());
+            ((GridData) label.getLayoutData()).minimumWidth = Words.longest(label);
         }
         String help = help();
         if (!help.equals(editor.getToolTipText())) {
@@ -199,6 +229,7 @@ final class QuestionRow {
                 ? palette.warning()
                 : face.origin() == Origin.LINKED ? palette.accent() : palette.quiet();
         colour(under, colour);
+        Spoken.tell(editor);
         showing = false;
     }
 
@@ -248,10 +279,8 @@ final class QuestionRow {
         }
         colour(
                 text,
-                taken
-                        ? editing.inks().palette().accent()
-                        : editing.inks().palette().ink());
-        String shown = taken && !face.understood().isEmpty() ? face.understood() : left ? "" : face.text();
+                taken ? editing.inks().palette().accent() : editing.inks().palette().ink());
+        String shown = taken ? face.understood() : left ? "" : face.text(); // a link that gives nothing stands below
         // while it is being typed into, what is typed counts
         if (!text.getText().equals(shown) && (taken || !text.isFocusControl() || !isBeingTyped())) {
             text.setText(shown);
@@ -269,6 +298,12 @@ final class QuestionRow {
     }
 
     private String told(QuestionFace shown) {
+        String whole = isCut() ? editing.texts().text("question.understood", shown.read()) : "";
+        String told = toldBeside(shown);
+        return whole.isEmpty() || told.isEmpty() ? whole + told : whole + "\n" + told;
+    }
+
+    private String toldBeside(QuestionFace shown) {
         if (!shown.wrong().isEmpty()) {
             return String.join("\n", shown.wrong());
         } else if (shown.origin() == Origin.LINKED) {

@@ -8,6 +8,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.hidewright.window.look.Palette;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.look.Tools;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.RowFace;
@@ -43,10 +44,12 @@ final class RowsEditor {
         all.setLayout(layout);
         lines = editing.inks()
                 .dress(
-                        new org.eclipse.swt.widgets.List(all, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL),
+                        new org.eclipse.swt.widgets.List(all, SWT.SINGLE | SWT.BORDER | SWT.H_SCROLL | SWT.V_SCROLL),
                         palette.ink(),
                         palette.paper());
         lines.setData("id", slip + "/" + face.path() + "/rows");
+        Spoken.name(lines, () -> this.face.label());
+        Spoken.about(lines, () -> this.face.help());
         lines.addListener(SWT.Selection, event -> choose(lines.getSelectionIndex()));
         Tools tools = new Tools(all, editing.inks());
         new RowDeeds(editing, slip, () -> this.face.path(), () -> index() < 0 ? "" : chosen, lines)
@@ -83,6 +86,7 @@ final class RowsEditor {
         if (lines.getSelectionIndex() != index) {
             lines.setSelection(index);
         }
+        Spoken.tell(lines);
         return inside() || more;
     }
 

@@ -41,6 +41,7 @@ public final class SlipBoard extends ScrolledComposite {
                 inks.palette().ink(),
                 inks.palette().board());
         setContent(board);
+        setShowFocusedControl(true);
         setExpandHorizontal(true);
         setExpandVertical(true);
         addListener(SWT.Resize, event -> arrange());

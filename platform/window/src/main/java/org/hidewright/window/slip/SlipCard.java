@@ -13,9 +13,12 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.work.WorkedSlip.State;
+import org.hidewright.window.look.FoldWords;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.look.Tools;
+import org.hidewright.window.look.Words;
 import org.hidewright.window.model.AnswerFace;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.SlipFace;
@@ -26,7 +29,10 @@ import org.hidewright.window.model.SlipFace;
  */
 public final class SlipCard extends Composite {
     private static final int MANY = 3;
+    private static final int LEAST_WORDS = 200;
     private static final int LONGEST_LEAD = 14;
+    /** What stands beside it: the sign, the menu and what is between, in heights of a line of text. */
+    private static final int AROUND_LEAD = 4;
 
     private final Desk desk;
     private final String id;
@@ -49,6 +55,9 @@ public final class SlipCard extends Composite {
     private final Foldable working;
     private final Foldable sources;
     private SlipFace face;
+    /** The answer that leads, for a folded slip; empty for another. */
+    private String leads = "";
+
     private boolean restOpen;
     private boolean shownFolded;
     private boolean first = true;
@@ -78,11 +87,15 @@ public final class SlipCard extends Composite {
         title.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         ((GridData) title.getLayoutData()).widthHint = 100;
         title.setToolTipText(face.purpose());
+        title.setData("equal", id + "/fold"); // what the keyboard has for it
+        Spoken.name(this, () -> this.face.title() + ", " + standing());
         title.addListener(
                 SWT.MouseUp, event -> desk.round().fold(id, !desk.round().isFolded(id)));
         lead = desk.inks().dress(new Label(head, SWT.RIGHT), palette.ink(), palette.paper());
         lead.setFont(desk.inks().font(1.1, true));
+        lead.setLayoutData(new GridData());
         new SlipMenu(head, desk, id);
+        head.addListener(SWT.Resize, event -> lead());
         trial = trial();
         state = words(palette.warning());
         answers = wide(new AnswersPane(this, desk, id));
@@ -97,7 +110,7 @@ public final class SlipCard extends Composite {
         installed.setData("id", id + "/installed");
         cautioned = words(palette.ink()); // what is wrong has the colour of a warning to itself
         cautioned.setData("id", id + "/cautioned");
-        cautions = new Foldable(this, desk.inks(), id + "/cautions", taller);
+        cautions = new Foldable(this, desk.inks(), desk.texts(), id + "/cautions", taller);
         noted = words(palette.quiet());
         questions = new QuestionList(this, desk.editing(), id, taller);
         wide(questions.control());
@@ -107,9 +120,19 @@ public final class SlipCard extends Composite {
         wide(presets.control());
         tables = wide(desk.inks().words(this, "", () -> desk.round().tables(id)));
         tables.setData("id", id + "/tables");
-        working = new Foldable(this, desk.inks(), id + "/working", taller);
-        sources = new Foldable(this, desk.inks(), id + "/sources", taller);
+        working = new Foldable(this, desk.inks(), desk.texts(), id + "/working", taller);
+        sources = new Foldable(this, desk.inks(), desk.texts(), id + "/sources", taller);
         show(face);
+    }
+
+    /** How it stands, in words; what a sign and its colour say to the eye. */
+    private String standing() {
+        if (!face.stateText().isEmpty()) {
+            return face.stateText();
+        }
+        return face.urgent() == 0
+                ? desk.texts().text("slip.worked")
+                : desk.texts().many("project.look", face.urgent());
     }
 
     private <C extends Control> C wide(C control) {
@@ -124,14 +147,20 @@ public final class SlipCard extends Composite {
 
     /** Of a slip that only tries something out: that it is not made, and how that ends. */
     private Composite trial() {
-        Tools tools = new Tools(this, desk.inks());
-        wide(tools);
+        Composite all = wide(new Composite(this, SWT.NONE));
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        all.setLayout(layout);
         Label not = desk.inks()
                 .dress(
-                        new Label(tools, SWT.NONE),
+                        new Label(all, SWT.WRAP),
                         desk.inks().palette().ink(),
                         desk.inks().palette().paper());
         not.setText(desk.texts().text("slip.trial"));
+        not.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        ((GridData) not.getLayoutData()).widthHint = LEAST_WORDS;
+        Tools tools = new Tools(all, desk.inks());
         tools.words(
                 desk.texts().text("slip.trial-take"),
                 id + "/take",
@@ -140,13 +169,13 @@ public final class SlipCard extends Composite {
                 desk.texts().text("slip.trial-drop"),
                 id + "/drop",
                 () -> desk.project().removeSlip(id));
-        return tools;
+        return all;
     }
 
     private Label words(int colour) {
         Label label = wide(new Label(this, SWT.WRAP));
         label.setForeground(desk.inks().color(colour));
-        ((GridData) label.getLayoutData()).widthHint = 200;
+        ((GridData) label.getLayoutData()).widthHint = LEAST_WORDS;
         return label;
     }
 
@@ -185,6 +214,7 @@ public final class SlipCard extends Composite {
         boolean renamed = !title.getText().equals(face.title());
         if (renamed) {
             title.setText(face.title());
+            ((GridData) title.getLayoutData()).minimumWidth = Words.longest(title);
         }
         boolean folded = isFolded();
         shownFolded = folded;
@@ -197,9 +227,9 @@ public final class SlipCard extends Composite {
                         .orElse("")
                 : "";
         boolean other = folded != foldedBefore || renamed;
-        if (!lead.getText().equals(leading)) {
-            lead.setText(leading);
-            lead.getParent().layout();
+        if (!leading.equals(leads)) {
+            leads = leading;
+            lead();
         }
         other |= place(trial, !folded && !face.triesFor().isEmpty());
         other |= text(state, folded ? "" : face.stateText());
@@ -210,6 +240,24 @@ public final class SlipCard extends Composite {
         other |= answers.show(face.answers());
         place(answers, !folded && !face.answers().isEmpty());
         return questions(folded) | folds(folded) || other;
+    }
+
+    /** What leads stands beside the title where that leaves room for both. */
+    private void lead() {
+        Composite head = lead.getParent();
+        String before = lead.getText();
+        lead.setText(leads);
+        int wide = lead.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        ((GridData) lead.getLayoutData()).widthHint = wide;
+        int others = title.computeSize(Words.longest(title), SWT.DEFAULT).x
+                + AROUND_LEAD * desk.inks().em();
+        if (head.getSize().x > 0 && wide + others > head.getSize().x) {
+            lead.setText("");
+            ((GridData) lead.getLayoutData()).widthHint = 0;
+        }
+        if (!lead.getText().equals(before)) {
+            head.layout();
+        }
     }
 
     private boolean folds(boolean folded) {
@@ -242,7 +290,11 @@ public final class SlipCard extends Composite {
         other |= presets.show(folded || !restOpen ? List.of() : left);
         boolean anyLeft = !left.isEmpty() && !folded;
         if (anyLeft) {
-            Inks.say(rest, (restOpen ? "▾ " : "▸ ") + desk.texts().text("slip.rest", count));
+            FoldWords.say(
+                    rest,
+                    desk.texts().text("slip.rest", count),
+                    restOpen,
+                    desk.texts().text(restOpen ? "fold.open" : "fold.shut"));
         }
         other |= place(rest, anyLeft);
         place(questions.control(), !folded && !shown.isEmpty());

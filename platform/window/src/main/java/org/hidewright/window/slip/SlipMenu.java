@@ -6,6 +6,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.hidewright.window.look.Mnemonics;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.look.Submenus;
 import org.hidewright.window.model.SlipFace;
 import org.hidewright.window.workshop.Recordable;
@@ -23,6 +25,7 @@ final class SlipMenu {
         opens = desk.inks().words(parent, "⋯", () -> {});
         opens.setData("id", slip + "/menu");
         opens.setToolTipText(desk.texts().text("slip.menu.help"));
+        Spoken.name(opens, () -> desk.texts().text("slip.menu.help"));
         menu = new Menu(opens);
         opens.setMenu(menu);
         opens.addListener(SWT.Selection, event -> menu.setVisible(true));
@@ -36,6 +39,7 @@ final class SlipMenu {
         item("down", () -> desk.project().moveSlip(slip, 1));
         item("title", this::title);
         item("remove", () -> desk.project().removeSlip(slip));
+        Mnemonics.give(menu);
     }
 
     private void item(String key, Runnable does) {

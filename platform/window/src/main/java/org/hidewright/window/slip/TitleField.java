@@ -6,6 +6,7 @@ import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.hidewright.window.look.Spoken;
 
 /** A field over a slip for its title; what is typed shows on the slip at once. */
 final class TitleField {
@@ -26,6 +27,8 @@ final class TitleField {
         field.setLayout(new FillLayout());
         Text text = new Text(field, SWT.SINGLE | SWT.BORDER);
         text.setData("id", slip + "/title-field");
+        Spoken.name(text, () -> desk.texts().text("slip.title"));
+        Spoken.tell(text);
         text.setText(
                 desk.project().project().slip(slip).flatMap(one -> one.title()).orElse(""));
         text.selectAll();

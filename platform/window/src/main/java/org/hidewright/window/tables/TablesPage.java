@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SlipFace;
 import org.hidewright.window.model.TableFace;
@@ -38,7 +39,7 @@ public final class TablesPage extends Composite {
         inks.words(this, texts.text("page.back"), leave).setData("id", "tables.back");
         title = label(this, 1.25);
         scroll = inks.dress(
-                new ScrolledComposite(this, SWT.V_SCROLL),
+                new ScrolledComposite(this, SWT.H_SCROLL | SWT.V_SCROLL),
                 inks.palette().ink(),
                 inks.palette().paper());
         scroll.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
@@ -55,7 +56,7 @@ public final class TablesPage extends Composite {
 
     private Label label(Composite in, double larger) {
         Label label = inks.dress(
-                new Label(in, SWT.NONE), inks.palette().ink(), inks.palette().paper());
+                new Label(in, SWT.WRAP), inks.palette().ink(), inks.palette().paper());
         label.setFont(inks.font(larger, true));
         label.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         return label;
@@ -72,17 +73,17 @@ public final class TablesPage extends Composite {
             }
             tables.forEach(this::add);
             all.setSize(all.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+            scroll.setMinWidth(all.getSize().x);
         }
         layout(true, true);
     }
 
     private void add(TableFace face) {
         label(all, 1.1).setText(face.label());
-        Table table = inks.dress(
-                new Table(all, SWT.FULL_SELECTION | SWT.NO_SCROLL | SWT.BORDER),
-                inks.palette().ink(),
-                inks.palette().paper());
+        Table table = new Table(all, SWT.FULL_SELECTION | SWT.NO_SCROLL | SWT.BORDER);
         table.setData("id", "tables." + face.key());
+        Spoken.name(table, face::label);
+        Spoken.tell(table);
         table.setHeaderVisible(true);
         for (String head : face.head()) {
             new TableColumn(table, SWT.LEFT).setText(head);

@@ -6,6 +6,7 @@ import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Source;
@@ -62,12 +63,20 @@ public final class Bag implements Calculator<Bag.Asks, Bag.Gives> {
             @Answered List<Punched> punched,
             @Answered Item bag) {}
 
+    private static final NoticeKind HEAVY = NoticeKind.caution("heavy");
+    private static final NoticeKind DEEP = NoticeKind.note("deep");
+    private static final double DEEP_MM = 150;
     private static final Source ROOM = Source.of("room", Source.Kind.DEFINITION);
     private static final Formula ACROSS = Formula.of("across", "W = w + 2 · r", ROOM);
 
     @Override
     public List<Formula> formulas() {
         return List.of(ACROSS);
+    }
+
+    @Override
+    public List<NoticeKind> notices() {
+        return List.of(HEAVY, DEEP);
     }
 
     @Override
@@ -96,12 +105,13 @@ public final class Bag implements Calculator<Bag.Asks, Bag.Gives> {
         asked.eyelets()
                 .forEach(eyelet -> front.hole(Hole.of(
                         eyelet.id(), Point.of(eyelet.across().mm(), eyelet.up().mm()), 4)));
-        return Outcome.of(new Gives(
+        Gives gives = new Gives(
                 Length.ofMm(width),
                 Length.ofMm(height),
                 asked.eyelets().stream()
                         .map(eyelet -> new Punched(eyelet.id(), eyelet.across()))
                         .toList(),
-                Item.builder().part(front.build()).build()));
+                Item.builder().part(front.build()).build());
+        return height > DEEP_MM ? Outcome.of(gives, List.of(HEAVY.with(), DEEP.with())) : Outcome.of(gives);
     }
 }

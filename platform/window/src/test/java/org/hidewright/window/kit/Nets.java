@@ -60,6 +60,37 @@ public final class Nets {
                 """);
     }
 
+    /** A project with something of all that a slip can show: a range, links, rows, cautions, what is refused, what is not there. */
+    public static Path everything(Path folder) throws Exception {
+        return write(folder.resolve("everything.json"), """
+                {
+                  "hidewright": 1,
+                  "name": "Nets, cords and bags for the boat",
+                  "slips": [
+                    {"id": "roll", "calculator": "cord", "title": "Roll", "questions": {
+                      "round": "50 +- 2 mm", "end": {"loop": {"round": "2 in"}}, "waxed": "yes"
+                    }},
+                    {"id": "bag", "calculator": "bag", "questions": {
+                      "width": {"from": "roll", "answer": "length"},
+                      "height": "200 mm",
+                      "eyelets": [
+                        {"id": "left", "across": "10.5 mm", "up": "20 mm"},
+                        {"id": "right", "across": "90.25 mm", "up": "20 mm"}
+                      ]
+                    }},
+                    {"id": "hem", "calculator": "cord", "title": "Hem", "questions": {
+                      "round": {"from": "bag", "answer": "cut-width"}, "turns": "1"
+                    }},
+                    {"id": "torn", "calculator": "cord", "title": "Torn cord", "questions": {"round": "two fathoms"}},
+                    {"id": "after", "calculator": "cord", "title": "After it", "questions": {
+                      "round": {"from": "torn", "answer": "length"}
+                    }},
+                    {"id": "gone", "calculator": "net-weight", "from": "org.example.weights", "questions": {"mesh": "2 mm"}}
+                  ]
+                }
+                """);
+    }
+
     public static Path write(Path file, String text) throws Exception {
         return Files.writeString(file, text);
     }
