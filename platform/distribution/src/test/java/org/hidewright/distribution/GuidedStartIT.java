@@ -1,6 +1,7 @@
 package org.hidewright.distribution;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
@@ -22,7 +23,9 @@ import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
+import org.hidewright.api.measure.Money;
 import org.hidewright.core.begin.Beginning;
+import org.hidewright.core.begin.Follower;
 import org.hidewright.core.begin.Step;
 import org.hidewright.core.begin.Step.Asked;
 import org.hidewright.core.catalogue.Catalogue;
@@ -229,7 +232,20 @@ class GuidedStartIT {
                 item(sample).parts().stream().map(Part::id).toList(),
                 item(worked).parts().stream().map(Part::id).toList());
         assertEquals(height(sample), height(worked), 1e-9, "it is the same book");
-        assertTrue(beginning.followers(project).stream().allMatch(follower -> follower.in()));
+        List<String> following = beginning.followers(project).stream()
+                .filter(Follower::in)
+                .map(follower -> follower.calculator().id())
+                .toList();
+        assertFalse(following.isEmpty(), "nothing says what it costs");
+        assertTrue(
+                worked.slips()
+                                .get(following.get(0))
+                                .answers()
+                                .orElseThrow()
+                                .get("each")
+                                .orElseThrow()
+                        instanceof Money,
+                following.toString());
     }
 
     private static double height(WorkedProject worked) {

@@ -41,13 +41,13 @@ public final class Beginning {
         return Templates.in(catalogue);
     }
 
-    /** The project as a template begins it, with all that follows. */
+    /** The project as a template begins it, with all that follows without a word. */
     public Project begun(Installed template) {
         List<Question> questions = questions(template);
         Map<String, Object> answers = new LinkedHashMap<>(Typical.answers(questions));
         answers.putAll(new StockAnswers(rows(Optional.empty()), Map.of()).eachByItself(questions));
         Project project = NewSlips.project(slips.title(template), List.of(slips.slip(template, answers)));
-        for (Installed follower : following(project, template).all()) {
+        for (Installed follower : following(project, template).ready()) {
             project = following(project, follower.id(), true);
         }
         return project;
@@ -99,8 +99,9 @@ public final class Beginning {
     /** What can follow, in the order of the catalogue, each after what it takes from. */
     public List<Follower> followers(Project project) {
         return template(project)
-                .map(template -> following(project, template).all().stream()
-                        .map(one -> new Follower(one, project.slip(one.id()).isPresent()))
+                .map(template -> following(project, template))
+                .map(following -> following.all().stream()
+                        .map(one -> new Follower(one, project.slip(one.id()).isPresent(), following.asks(one)))
                         .toList())
                 .orElse(List.of());
     }

@@ -16,8 +16,8 @@ import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.work.SuitableRows;
 
 /**
- * What follows from a piece without anything more being typed: calculators that ask for an item, and those that take from
- * them. Whatever else they ask has a preset, may stay open, or lies in the workshop.
+ * What follows from a piece: calculators that ask for an item, and those that take from them. Those whose other questions all
+ * have a preset, may stay open, or are answered by the workshop follow without a word.
  */
 final class Following {
     private final Catalogue catalogue;
@@ -49,25 +49,50 @@ final class Following {
         return List.copyOf(found);
     }
 
+    /** Whether it asks for an item, or for what others answer that follow before. */
     private boolean follows(Installed calculator, List<Installed> before) {
-        List<Question> questions = calculator.calculator().declaration().questions();
-        boolean takes = questions.stream()
-                .anyMatch(question -> isItem(question)
-                        || question.preset().isEmpty()
-                                && giver(question, before).isPresent());
-        return takes && questions.stream().allMatch(question -> isAnswered(question, before));
+        return questions(calculator).stream()
+                .anyMatch(
+                        question -> isItem(question) || taken(question, before).isPresent());
+    }
+
+    private static List<Question> questions(Installed calculator) {
+        return calculator.calculator().declaration().questions();
     }
 
     private static boolean isItem(Question question) {
         return question.kind() == Kind.ITEM && !question.optional();
     }
 
-    private boolean isAnswered(Question question, List<Installed> before) {
+    /** Keys of the questions of one of them that only the maker can answer. */
+    List<String> asks(Installed calculator) {
+        List<Installed> all = all();
+        return questions(calculator).stream()
+                .filter(question -> !isAnswered(question, all))
+                .map(Question::key)
+                .toList();
+    }
+
+    private boolean isAnswered(Question question, List<Installed> all) {
         return isItem(question)
-                || question.preset().isPresent()
-                || question.optional()
-                || giver(question, before).isPresent()
+                || canBeLeft(question)
+                || taken(question, all).isPresent()
                 || !rows.of(question).isEmpty();
+    }
+
+    private static boolean canBeLeft(Question question) {
+        return question.preset().isPresent()
+                || question.optional()
+                || question.kind() == Kind.GROUP
+                        && question.questions().stream().allMatch(Following::canBeLeft);
+    }
+
+    /** Those that follow without a word, with all that they take from. */
+    List<Installed> ready() {
+        return all().stream()
+                .filter(one ->
+                        with(one.id()).stream().allMatch(each -> asks(each).isEmpty()))
+                .toList();
     }
 
     /** Of the piece and what follows before, the calculator with an answer that suits a question. */
@@ -109,11 +134,7 @@ final class Following {
     /** Ids of those that a calculator takes from. */
     private Set<String> takenFrom(Installed calculator, List<Installed> all) {
         Set<String> from = new HashSet<>();
-        calculator
-                .calculator()
-                .declaration()
-                .questions()
-                .forEach(question -> taken(question, all).ifPresent(giver -> from.add(giver.id())));
+        questions(calculator).forEach(question -> taken(question, all).ifPresent(giver -> from.add(giver.id())));
         return from;
     }
 
@@ -123,17 +144,19 @@ final class Following {
     }
 
     /**
-     * What a slip of such a calculator answers: the item, what others give, and what the workshop has.
+     * What a slip of such a calculator answers: the item, what others give, what the workshop has; and to begin with a typical
+     * answer to what only the maker can say.
      *
      * @param preferred by table of the workshop, the row that the piece takes
      */
     Map<String, Object> answers(Installed calculator, Map<String, String> preferred) {
-        List<Question> questions = calculator.calculator().declaration().questions();
+        List<Question> questions = questions(calculator);
         List<Installed> all = all();
         Map<String, Object> answers = new LinkedHashMap<>();
         Map<String, Object> stocked = new StockAnswers(rows, preferred)
                 .alike(questions.stream()
-                        .filter(question -> taken(question, all).isEmpty())
+                        .filter(question -> question.preset().isEmpty()
+                                && taken(question, all).isEmpty())
                         .toList());
         for (Question question : questions) {
             if (isItem(question)) {
@@ -143,6 +166,8 @@ final class Following {
                 answers.put(question.key(), Givers.link(Givers.calculator(from), Givers.answer(from)));
             } else if (stocked.containsKey(question.key())) {
                 answers.put(question.key(), stocked.get(question.key()));
+            } else if (!canBeLeft(question)) {
+                Typical.answer(question).ifPresent(answer -> answers.put(question.key(), answer));
             }
         }
         return answers;

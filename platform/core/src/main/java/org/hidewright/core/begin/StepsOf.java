@@ -37,16 +37,17 @@ final class StepsOf {
         return new Step(kind, asked, more);
     }
 
-    /** What follows; what it asks besides can be looked at. */
+    /** What follows; what only the maker can say is asked, all else can be looked at. */
     static Step following(List<Follower> followers) {
+        List<Asked> asked = new ArrayList<>();
         List<Asked> more = new ArrayList<>();
         followers.stream()
                 .filter(Follower::in)
-                .map(Follower::calculator)
-                .forEach(known -> questions(known).stream()
+                .forEach(follower -> questions(follower.calculator()).stream()
                         .filter(question -> question.kind() != Kind.ITEM)
-                        .forEach(question -> more.add(of(known, question))));
-        return new Step(Step.Kind.FOLLOWS, List.of(), more);
+                        .forEach(question -> (follower.asks().contains(question.key()) ? asked : more)
+                                .add(of(follower.calculator(), question))));
+        return new Step(Step.Kind.FOLLOWS, asked, more);
     }
 
     private static Step.Kind kind(Question question) {

@@ -51,12 +51,9 @@ final class StockAnswers {
     }
 
     private Optional<StockLink> best(Question question, List<Question> all) {
-        if (question.optional()) {
-            return Optional.empty();
-        }
         List<StockLink> fits = links(question);
         List<List<String>> others = all.stream()
-                .filter(other -> !other.optional() && table(other).equals(table(question)))
+                .filter(other -> table(other).equals(table(question)))
                 .map(other -> links(other).stream().map(StockLink::row).toList())
                 .filter(ids -> !ids.isEmpty())
                 .toList();

@@ -134,13 +134,33 @@ class BeginningTest {
     void whatNeedsNothingMoreFollowsFromThePiece() {
         Project project = begun();
         assertEquals(
-                List.of("tray-weight true", "tray-post true"),
+                List.of("tray-label false [length]", "tray-weight true []", "tray-post true []"),
                 beginning.followers(project).stream()
-                        .map(one -> one.calculator().id() + " " + one.in())
+                        .map(one -> one.calculator().id() + " " + one.in() + " " + one.asks())
                         .toList(),
                 "a label’s length is the maker’s to say");
         assertEquals("{\"from\":\"tray\",\"answer\":\"item\"}", answer(project, "tray-weight", "item"));
         assertEquals("{\"from\":\"tray-weight\",\"answer\":\"each\"}", answer(project, "tray-post", "weight"));
+    }
+
+    @Test
+    void whatOnlyTheMakerCanSayIsAskedOnceItIsWanted() {
+        Project labelled = beginning.following(begun(), "tray-label", true);
+        isWhole(labelled);
+        assertEquals("\"30mm\"", answer(labelled, "tray-label", "length"));
+        Step follows = beginning.steps(labelled).get(4);
+        assertEquals(List.of(new Asked("tray-label", "length")), follows.asked());
+    }
+
+    @Test
+    void withoutAWorkshopThePriceOfAHideIsAsked() {
+        Beginning bare = new Beginning(shop.catalogue(), Stock.of(shop.catalogue()::tables), Shop.ENGLISH);
+        Project project = bare.begun(bare.templates().get(0));
+        Project weighed = bare.following(project, "tray-post", true);
+        assertEquals("\"6ft2\"", answer(weighed, "tray-weight", "area"));
+        assertEquals(
+                List.of(new Asked("tray-weight", "density"), new Asked("tray-weight", "area")),
+                bare.steps(weighed).get(4).asked());
     }
 
     @Test
