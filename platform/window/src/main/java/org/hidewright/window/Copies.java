@@ -1,6 +1,7 @@
 package org.hidewright.window;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -15,18 +16,30 @@ final class Copies {
     private final TellBar told;
     private final ProjectLine line;
     private final Executor onWindow;
+    private final String said;
     private UnsavedCopy unsaved;
 
-    Copies(Workroom room, TellBar told, ProjectLine line, Executor onWindow) {
+    /** @param said key of what is said when something is offered */
+    Copies(Workroom room, TellBar told, ProjectLine line, Executor onWindow, String said) {
         this.room = room;
         this.told = told;
         this.line = line;
         this.onWindow = onWindow;
+        this.said = said;
     }
 
     /** From now on copies are of this project. */
     void of(OpenProject project) {
-        unsaved = project.isUntitled() ? untitled() : new UnsavedCopy(room.settings(), project.path());
+        if (project.isUntitled()) {
+            unsaved = untitled();
+        } else {
+            of(project.path());
+        }
+    }
+
+    /** From now on copies are of what is in this file. */
+    void of(Path file) {
+        unsaved = new UnsavedCopy(room.settings(), file);
     }
 
     /** Copies of what has no file yet lie in a place of their own. */
@@ -37,8 +50,13 @@ final class Copies {
     /** Offers what was not saved the last time; it is taken over only if the maker says so. */
     void offerLeft(OpenProject project) {
         if (!project.isUntitled()) {
-            offer(unsaved, project.project().text(), project::takeOver);
+            offerLeft(project.project().text(), project::takeOver);
         }
+    }
+
+    /** Offers what was not saved the last time, where it is another text than is saved. */
+    void offerLeft(String saved, Predicate<String> takes) {
+        offer(unsaved, saved, takes);
     }
 
     /** Offers what was left of a project that had no file. */
@@ -52,7 +70,7 @@ final class Copies {
 
     private void offerText(UnsavedCopy copy, String text, Predicate<String> takes) {
         told.tell(
-                room.texts().text("told.unsaved.help"),
+                room.texts().text(said),
                 List.of(
                         new TellBar.Choice("take", room.texts().text("told.take"), () -> {
                             if (takes.test(text)) {
@@ -70,12 +88,17 @@ final class Copies {
 
     /** Keeps a copy of a project as it is now, or drops it where what was changed has been taken back. */
     void keep(OpenProject project) {
-        if (!project.unsaved()) {
+        keep(project.unsaved(), project.project().text());
+    }
+
+    /** Keeps a copy of a text, or drops it where it is saved. */
+    void keep(boolean notSaved, String text) {
+        if (!notSaved) {
             drop();
             return;
         }
         UnsavedCopy to = unsaved;
-        to.want(project.project().text());
+        to.want(text);
         room.work().execute(() -> {
             try {
                 to.write();

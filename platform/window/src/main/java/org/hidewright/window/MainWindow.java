@@ -81,8 +81,9 @@ final class MainWindow {
                 inks.palette().board());
         body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         body.setLayout(bodies);
-        copies = new Copies(room, told, line, this::onWindow);
-        workshop = new WorkshopDesk(this, room, inks, body, bodies);
+        copies = new Copies(room, told, line, this::onWindow, "told.unsaved.help");
+        workshop = new WorkshopDesk(
+                this, room, inks, body, bodies, new Copies(room, told, line, this::onWindow, "workshop.unsaved.help"));
         new WindowDeeds(this, room, shell).build();
         shell.addListener(SWT.Close, this::closing);
         begin();
@@ -382,8 +383,8 @@ final class MainWindow {
     }
 
     private void closing(Event event) {
-        if (!workshop.mayLeave(shell::close)) {
-            event.doit = false;
+        event.doit = workshop.mayLeave(shell::close);
+        if (!event.doit) {
             return;
         }
         keepBegun();
@@ -406,11 +407,6 @@ final class MainWindow {
     void catalogueChanged() {
         project().ifPresent(OpenProject::workOutAnew);
         workshop.refresh();
-    }
-
-    /** Works out what hangs on the workshop, when that has changed. */
-    void stockChanged() {
-        project().ifPresent(OpenProject::workOut);
     }
 
     WorkshopDesk workshop() {

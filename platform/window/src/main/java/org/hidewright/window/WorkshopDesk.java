@@ -1,6 +1,5 @@
 package org.hidewright.window;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,7 +15,6 @@ import org.eclipse.swt.widgets.Control;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WorkshopFile;
-import org.hidewright.core.store.WriteFault;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
@@ -25,7 +23,6 @@ import org.hidewright.core.workshop.Table;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
-import org.hidewright.window.model.UnsavedCopy;
 import org.hidewright.window.words.WindowTexts;
 import org.hidewright.window.workshop.KnownProjects;
 import org.hidewright.window.workshop.NoWorkshopPage;
@@ -50,9 +47,9 @@ final class WorkshopDesk implements WorkshopPage.Round {
     private final Composite body;
     private final StackLayout bodies;
     private final KnownProjects known = new KnownProjects();
+    private final Copies copies;
     private final Runnable copy = this::keepCopy;
     private OpenWorkshop open;
-    private UnsavedCopy unsaved;
     /** Null while it is not shown. */
     private Composite page;
 
@@ -60,13 +57,14 @@ final class WorkshopDesk implements WorkshopPage.Round {
     /** For the thread that works projects out. */
     private volatile OpenWorkshop taken;
 
-    WorkshopDesk(MainWindow window, Workroom room, Inks inks, Composite body, StackLayout bodies) {
+    WorkshopDesk(MainWindow window, Workroom room, Inks inks, Composite body, StackLayout bodies, Copies copies) {
         this.window = window;
         this.room = room;
         this.texts = room.texts();
         this.inks = inks;
         this.body = body;
         this.bodies = bodies;
+        this.copies = copies;
         body.getShell().addListener(SWT.Activate, event -> look(open));
     }
 
@@ -106,7 +104,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
             WorkshopFile read = WorkshopFile.open(file, room.stock());
             boolean wasShown = page != null;
             hide();
-            dropCopy();
+            copies.drop();
             open = new OpenWorkshop(
                     file,
                     read,
@@ -117,10 +115,10 @@ final class WorkshopDesk implements WorkshopPage.Round {
                     window::onWindow,
                     this::changed);
             taken = open;
-            unsaved = new UnsavedCopy(room.settings(), file);
+            copies.of(file);
             window.tell(read.remarks());
-            offerLeft();
-            window.stockChanged();
+            copies.offerLeft(open.text(), open::takeOver);
+            window.project().ifPresent(OpenProject::workOut);
             if (wasShown) {
                 show();
             }
@@ -167,7 +165,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
     }
 
     private void changed() {
-        window.stockChanged();
+        window.project().ifPresent(OpenProject::workOut);
         body.getDisplay().timerExec(COPY_AFTER_MS, copy);
     }
 
@@ -187,6 +185,9 @@ final class WorkshopDesk implements WorkshopPage.Round {
                 : new WorkshopPage(body, inks, texts, open, this);
         bodies.topControl = page;
         body.layout();
+        if (open != null && !open.unsaved()) {
+            copies.offerLeft(open.text(), open::takeOver); // what was told at the start may have been covered
+        }
     }
 
     @Override
@@ -232,7 +233,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
         }
         List<Remark> remarks = open.save();
         if (!open.unsaved()) {
-            dropCopy();
+            copies.drop();
             tellOnPage(texts.text("told.saved.help", open.path()));
         }
         tell(remarks);
@@ -334,7 +335,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
                             }
                         }),
                         new TellBar.Choice("lose", texts.text("told.lose"), () -> {
-                            dropCopy();
+                            copies.drop();
                             open = null;
                             taken = null;
                             then.run();
@@ -343,56 +344,9 @@ final class WorkshopDesk implements WorkshopPage.Round {
         return false;
     }
 
-    private void offerLeft() {
-        OpenWorkshop into = open;
-        UnsavedCopy left = unsaved;
-        withCopy(() -> left.left(into.text())
-                .ifPresent(text -> window.ask(
-                        texts.text("workshop.unsaved.help"),
-                        List.of(
-                                new TellBar.Choice("take", texts.text("told.take"), () -> {
-                                    if (into.takeOver(text)) {
-                                        withCopy(left::dropLeft);
-                                    }
-                                }),
-                                new TellBar.Choice(
-                                        "leave", texts.text("told.leave"), () -> withCopy(left::dropLeft))))));
-    }
-
-    private interface CopyDeed {
-        void run() throws IOException;
-    }
-
-    private void withCopy(CopyDeed deed) {
-        try {
-            deed.run();
-        } catch (IOException e) {
-            window.tell(texts.text("told.no-copy.help", WriteFault.reason(e)));
-        }
-    }
-
     private void keepCopy() {
-        if (open == null || body.isDisposed()) {
-            return;
-        }
-        if (!open.unsaved()) {
-            dropCopy();
-            return;
-        }
-        UnsavedCopy to = unsaved;
-        to.want(open.text());
-        room.work().execute(() -> {
-            try {
-                to.write();
-            } catch (IOException e) {
-                window.onWindow(() -> window.tell(texts.text("told.no-copy.help", WriteFault.reason(e))));
-            }
-        });
-    }
-
-    private void dropCopy() {
-        if (unsaved != null) {
-            withCopy(unsaved::drop);
+        if (open != null && !body.isDisposed()) {
+            copies.keep(open.unsaved(), open.text());
         }
     }
 }
