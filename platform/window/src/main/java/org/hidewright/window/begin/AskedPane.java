@@ -17,6 +17,7 @@ import org.hidewright.core.begin.Step.Asked;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.work.SuitableRows.Fit;
 import org.hidewright.core.workshop.StockLink;
+import org.hidewright.window.look.FoldWords;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.QuestionFace;
@@ -75,10 +76,11 @@ final class AskedPane implements StepPane {
     }
 
     private void apply() {
-        Inks.say(
+        FoldWords.say(
                 fold,
-                (open ? "▾ " : "▸ ")
-                        + desk.texts().many("begin.more", step.more().size()));
+                desk.texts().many("begin.more", step.more().size()),
+                open,
+                desk.texts().text(open ? "fold.open" : "fold.shut"));
         place(rest, open);
         place(main, !step.asked().isEmpty());
     }

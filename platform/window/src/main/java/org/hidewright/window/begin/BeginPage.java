@@ -233,6 +233,7 @@ public final class BeginPage extends Composite {
                 return List.of(new PiecePane(
                         holder,
                         inks,
+                        StepLine.name(texts, step),
                         wording,
                         beginning.templates(),
                         beginning.template(project.project()).orElseThrow(),

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.List;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.model.ProjectFace;
 
 /** Which piece is made: the templates by their titles, and below them what the chosen one is for. */
@@ -23,20 +24,23 @@ final class PiecePane implements StepPane {
     private final Label purpose;
     private final Wording wording;
 
-    /** @param chosen called with another template when it is chosen */
+    /**
+     * What there is to choose from.
+     *
+     * @param name of the question
+     * @param chosen called with another template when it is chosen
+     */
     PiecePane(
             Composite parent,
             Inks inks,
+            String name,
             Wording wording,
             java.util.List<Installed> templates,
             Installed now,
             Consumer<Installed> chosen) {
         this.wording = wording;
         this.templates = sorted(templates, wording);
-        list = inks.dress(
-                new List(parent, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL),
-                inks.palette().ink(),
-                inks.palette().paper());
+        list = new List(parent, SWT.SINGLE | SWT.BORDER | SWT.H_SCROLL | SWT.V_SCROLL);
         list.setData("id", "begin.piece");
         list.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         this.templates.forEach(template -> list.add(title(template, wording)));
@@ -48,6 +52,8 @@ final class PiecePane implements StepPane {
         GridData below = new GridData(SWT.FILL, SWT.TOP, true, false);
         below.widthHint = PURPOSE_WIDTH * inks.em();
         purpose.setLayoutData(below);
+        Spoken.name(list, () -> name);
+        Spoken.about(list, purpose::getText);
         tell();
         list.addListener(SWT.Selection, event -> {
             tell();
@@ -81,6 +87,7 @@ final class PiecePane implements StepPane {
 
     private void tell() {
         purpose.setText(purpose(template(), wording));
+        Spoken.tell(list);
         purpose.getParent().layout();
     }
 

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Label;
 import org.hidewright.core.work.SuitableRows.Fit;
 import org.hidewright.core.workshop.StockLink;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.words.WindowTexts;
 
 /** What the workshop has for a question: one of its rows can be taken. */
@@ -49,6 +50,8 @@ final class StockRow {
         GridData right = new GridData(SWT.FILL, SWT.CENTER, true, false);
         right.widthHint = WIDTH * inks.em();
         combo.setLayoutData(right);
+        Spoken.labelled(combo, label);
+        Spoken.tell(combo);
         combo.addListener(SWT.Selection, event -> taken.accept(links.get(combo.getSelectionIndex())));
     }
 
