@@ -279,8 +279,14 @@ final class QuestionRow {
         }
         colour(
                 text,
-                taken ? editing.inks().palette().accent() : editing.inks().palette().ink());
-        String shown = taken ? face.understood() : left ? "" : face.text(); // a link that gives nothing stands below
+                taken
+                        ? editing.inks().palette().accent()
+                        : editing.inks().palette().ink());
+        boolean asTyped =
+                face.origin() == Origin.WORKSHOP && face.understood().isEmpty(); // it reads as it stands there
+        String shown = taken && !asTyped
+                ? face.understood()
+                : left ? "" : face.text(); // a link that gives nothing stands below
         // while it is being typed into, what is typed counts
         if (!text.getText().equals(shown) && (taken || !text.isFocusControl() || !isBeingTyped())) {
             text.setText(shown);
