@@ -42,11 +42,7 @@ final class RowsEditor {
         layout.marginHeight = 2;
         layout.verticalSpacing = 3;
         all.setLayout(layout);
-        lines = editing.inks()
-                .dress(
-                        new org.eclipse.swt.widgets.List(all, SWT.SINGLE | SWT.BORDER | SWT.H_SCROLL | SWT.V_SCROLL),
-                        palette.ink(),
-                        palette.paper());
+        lines = new org.eclipse.swt.widgets.List(all, SWT.SINGLE | SWT.BORDER | SWT.H_SCROLL | SWT.V_SCROLL);
         lines.setData("id", slip + "/" + face.path() + "/rows");
         Spoken.name(lines, () -> this.face.label());
         Spoken.about(lines, () -> this.face.help());

@@ -64,6 +64,7 @@ final class SlipMenu {
                 recorded(inside, desk.texts().text("slip.record-none.help"), () -> {})
                         .setEnabled(false);
             }
+            Mnemonics.give(inside);
         });
         opens.addListener(SWT.Dispose, event -> submenus.clear(menu));
     }
