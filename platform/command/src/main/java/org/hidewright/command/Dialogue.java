@@ -122,6 +122,7 @@ final class Dialogue {
             }
             case ROWS, LIST, ITEM ->
                 answers.put(question.key(), new JsonOut.Raw(question.example().orElse("null")));
+            case FLAG -> answers.put(question.key(), flag(question));
             default -> answers.put(question.key(), read(question.example().orElse("")));
         }
     }
@@ -133,6 +134,22 @@ final class Dialogue {
                 ask(question, path + "." + question.key(), inside, faults);
             }
         }
+    }
+
+    /** Yes or no in the words of the maker’s language or in those of a file; as a file has it. */
+    private String flag(Question question) {
+        Map<String, String> said = Map.of(
+                "yes",
+                session.wording().host("value.yes"),
+                "no",
+                session.wording().host("value.no"));
+        String usual = question.example().orElse("");
+        String read = read(said.getOrDefault(usual, usual));
+        return said.entrySet().stream()
+                .filter(word -> word.getValue().equalsIgnoreCase(read))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(read);
     }
 
     private String chosen(Question question) {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import org.hidewright.command.kit.Lidded;
 import org.hidewright.command.kit.Tray;
 import org.hidewright.command.kit.TrayThing;
 import org.hidewright.core.template.TemplateReader;
@@ -87,6 +88,29 @@ class NewCommandTest {
         assertTrue(project.contains("\"count\": \"4\""), project);
         assertTrue(project.contains("\"across\": \"9 mm\""), project);
         assertTrue(project.contains("\"corners\": \"round\""), project);
+    }
+
+    /** Yes and no of the language and of a file are the same; the file has its own. */
+    @Test
+    void yesAndNoAreTypedInAnyOfBothLanguages() throws Exception {
+        assertEquals("yes", lid("ja\n", "de"));
+        assertEquals("no", lid("Nein\n", "de"));
+        assertEquals("no", lid("no\n", "de"));
+        assertEquals("yes", lid("\n", "de"));
+        assertEquals("no", lid("no\n", "en"));
+    }
+
+    private String lid(String typed, String language) throws Exception {
+        Terminal lidded = new Terminal(new Lidded());
+        lidded.typed = typed;
+        Path project = folder.resolve("lidded.json");
+        Files.deleteIfExists(project);
+        assertEquals(
+                0,
+                lidded.run("new", "project", "--template", "kit-lidded", "--language", language, project.toString()),
+                lidded.err + lidded.out);
+        assertTrue(lidded.out.contains(language.equals("de") ? "[ja] > " : "[yes] > "), lidded.out);
+        return Files.readString(project).replaceAll("(?s).*\"lid\": \"([a-z]+)\".*", "$1");
     }
 
     @Test

@@ -48,6 +48,7 @@ public final class Launcher {
         Timings timings = new Timings();
         timings.reached("launcher entered");
         PrintStream told = System.err;
+        Messages.speak(arguments);
         EndedFromInside.watch(told);
         Thread.setDefaultUncaughtExceptionHandler(new BrokenThreads(told));
         PrintedByBundles printed = PrintedByBundles.divert(told);
