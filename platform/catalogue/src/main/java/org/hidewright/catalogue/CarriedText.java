@@ -5,10 +5,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hidewright.core.template.TemplateFiles;
@@ -43,22 +47,44 @@ record CarriedText(Bundle bundle, String path) {
     record Stamp(long bundle, String path, String changed) {}
 
     Stamp stamp() {
-        String changed = followed()
-                .map(file -> {
-                    try {
-                        return Files.getLastModifiedTime(file) + " " + Files.size(file);
-                    } catch (IOException gone) {
-                        return "";
-                    }
-                })
-                .orElse("");
-        return new Stamp(bundle.getBundleId(), path, changed);
+        return new Stamp(
+                bundle.getBundleId(), path, followed().map(CarriedText::changed).orElse(""));
+    }
+
+    /** Of a file that its author writes on, and of those beside it that say it in other languages. */
+    private static String changed(Path file) {
+        String name = file.getFileName().toString().replaceFirst("\\.json$", "");
+        StringBuilder changed = new StringBuilder();
+        try (DirectoryStream<Path> beside =
+                Files.newDirectoryStream(file.getParent(), name + "{.json,_*.properties}")) {
+            List<Path> sorted = new ArrayList<>();
+            beside.forEach(sorted::add);
+            sorted.sort(null);
+            for (Path one : sorted) {
+                changed.append(one.getFileName())
+                        .append(Files.getLastModifiedTime(one))
+                        .append(Files.size(one));
+            }
+        } catch (IOException | DirectoryIteratorException gone) {
+            return "";
+        }
+        return changed.toString();
     }
 
     /** The text; of one that is too long, as much as is read of any. */
     String read() throws IOException {
         try (InputStream in = open()) {
             return new String(in.readNBytes(LONGEST), StandardCharsets.UTF_8);
+        }
+    }
+
+    /** The text of the file whose name is this one’s with another ending; empty where there is none. */
+    Optional<String> beside(String ending) {
+        CarriedText file = new CarriedText(bundle, path.replaceFirst("\\.json$", "") + ending);
+        try {
+            return Optional.of(file.read());
+        } catch (IOException | IllegalStateException none) { // the latter where its bundle goes meanwhile
+            return Optional.empty();
         }
     }
 

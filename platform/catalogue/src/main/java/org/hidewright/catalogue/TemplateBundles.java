@@ -74,7 +74,7 @@ final class TemplateBundles {
             return unusable(
                     file, stamp, List.of(Services.remark(CatalogueNotices.TEMPLATE_NOT_THERE.with(file.path()))));
         }
-        Optional<TextTemplate> template = result.template();
+        Optional<TextTemplate> template = result.template().map(read -> read.translated(file::beside));
         if (template.isEmpty()) {
             return unusable(file, stamp, result.remarks());
         }

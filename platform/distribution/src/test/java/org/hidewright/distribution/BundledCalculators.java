@@ -2,7 +2,9 @@ package org.hidewright.distribution;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -58,12 +60,24 @@ final class BundledCalculators {
                         TemplateReader.Result read = TemplateReader.read(
                                 new String(text.readAllBytes(), StandardCharsets.UTF_8),
                                 id -> Optional.ofNullable(byId.get(id)));
-                        templates.add(read.template().orElseThrow(() -> new AssertionError(path + read.remarks())));
+                        templates.add(read.template()
+                                .orElseThrow(() -> new AssertionError(path + read.remarks()))
+                                .translated(ending -> text(loader, path.replace(".json", ending))));
                     }
                 }
             }
         }
         return templates;
+    }
+
+    private static Optional<String> text(ClassLoader loader, String path) {
+        try (InputStream text = loader.getResourceAsStream(path)) {
+            return text == null
+                    ? Optional.empty()
+                    : Optional.of(new String(text.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Optional<DeclaredCalculator> calculator(ClassLoader loader, String component) throws Exception {

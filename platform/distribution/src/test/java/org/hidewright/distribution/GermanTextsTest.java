@@ -73,6 +73,7 @@ class GermanTextsTest {
             Set<String> unlike = new TreeSet<>(of.keySet());
             unlike.addAll(in.keySet());
             unlike.removeIf(key -> of.containsKey(key) && in.containsKey(key));
+            unlike.removeIf(key -> key.startsWith("item.")); // in English an item says them itself
             unlike.forEach(key -> wrong.add(ROOT.relativize(german) + ": " + key + " stands in one of both"));
             for (String key : of.keySet()) {
                 String text = in.get(key);

@@ -10,8 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
@@ -25,9 +27,11 @@ import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.api.item.Item;
+import org.hidewright.api.item.Part;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.wording.ItemWords;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
@@ -44,6 +48,8 @@ import org.junit.jupiter.api.Test;
 class SeededTemplatesIT {
     private static final int SETS = Boolean.getBoolean("hidewright.long") ? 10_000 : 800;
     private static final double LEAST = 0.95;
+    private static final int GERMAN_SETS = 40;
+    private static final Wording GERMAN = new Wording(Locale.GERMAN, UnitSystem.METRIC);
 
     private final Catalogue catalogue = BundledCalculators.catalogue();
     private final Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
@@ -95,6 +101,43 @@ class SeededTemplatesIT {
         }
         System.out.print(rates);
         assertEquals(List.of(), poor);
+    }
+
+    /** Names of parts, leathers and fittings, and what is done, for all that a template may draw. */
+    @Test
+    void everyWordOfAnItemIsSaidInGerman() {
+        Set<String> english = new TreeSet<>();
+        int looked = 0;
+        for (DeclaredCalculator template : templates()) {
+            for (int seed = 0; seed < GERMAN_SETS; seed++) {
+                Outcome<Values> outcome =
+                        template.work(asked(template.declaration().questions(), chance(seed), true), Working.NONE);
+                if (!outcome.refused()) {
+                    Item item = item(outcome);
+                    List<String> own = words(item);
+                    List<String> german = words(new ItemWords(template.texts()).said(item, GERMAN));
+                    for (int i = 0; i < own.size(); i++) {
+                        looked++;
+                        if (own.get(i).equals(german.get(i))) {
+                            english.add(template.declaration().id() + ": " + own.get(i));
+                        }
+                    }
+                }
+            }
+        }
+        assertEquals(Set.of(), english);
+        assertTrue(looked > 1000, looked + " words");
+    }
+
+    private static List<String> words(Item item) {
+        List<String> words = new ArrayList<>();
+        for (Part part : item.parts()) {
+            words.add(part.name());
+            words.add(part.leather());
+        }
+        item.fittings().forEach(fitting -> words.add(fitting.name()));
+        item.operations().forEach(step -> words.add(step.what()));
+        return words;
     }
 
     /** What a maker meets first: nothing about it is to be looked at twice. */

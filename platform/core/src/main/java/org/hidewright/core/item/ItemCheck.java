@@ -7,6 +7,7 @@ import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
+import org.hidewright.core.wording.ItemWords;
 
 /**
  * Something wrong with an item.
@@ -21,10 +22,10 @@ public record ItemCheck(NoticeKind kind, Part part, Point place, List<Object> ar
     }
 
     /** As it is told: the first arguments are its number, the part, and how far right and up the place is. */
-    public Notice notice(int number) {
+    public Notice notice(int number, ItemWords words) {
         List<Object> all = new ArrayList<>(List.of(
                 number,
-                part.name(),
+                words.nameOf(part),
                 Length.ofMm(place.x() - part.outline().bounds().minX()),
                 Length.ofMm(place.y() - part.outline().bounds().minY())));
         all.addAll(args);

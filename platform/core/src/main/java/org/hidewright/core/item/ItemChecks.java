@@ -9,6 +9,7 @@ import org.hidewright.api.item.OnPart;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.item.StitchLine;
+import org.hidewright.core.wording.ItemWords;
 
 /** Everything that is wrong with an item, each with its place. */
 public final class ItemChecks {
@@ -24,11 +25,11 @@ public final class ItemChecks {
     }
 
     /** The same as they are told, numbered as their marks are; how many more there are is told at the end. */
-    public static List<Notice> told(Item item) {
+    public static List<Notice> told(Item item, ItemWords words) {
         List<ItemCheck> all = all(item);
         List<Notice> told = new ArrayList<>();
         for (ItemCheck check : all.subList(0, Math.min(MOST, all.size()))) {
-            told.add(check.notice(told.size() + 1));
+            told.add(check.notice(told.size() + 1, words));
         }
         if (all.size() > MOST) {
             told.add(ItemNotices.ITEM_MORE_CHECKS.with(all.size() - MOST));

@@ -66,7 +66,7 @@ final class Patterns {
                     .flatMap(answers -> slip.installed().orElseThrow().calculator().declaration().answers().stream()
                             .flatMap(answer -> answers.get(answer.key()).stream()))
                     .filter(Item.class::isInstance)
-                    .map(Item.class::cast)
+                    .map(item -> new SlipWording(slip, wording).said((Item) item))
                     .toList();
             if (!own.isEmpty()) {
                 items.put(slip, own);

@@ -87,13 +87,13 @@ final class SlipSection {
         }
         for (Answer answer : declared()) {
             answers.get(answer.key())
-                    .flatMap(SlipSection::picture)
+                    .flatMap(this::picture)
                     .ifPresent(picture -> blocks.add(Figure.fitted(words.drawn(picture), words.label(answer))));
         }
         declared().stream()
                 .flatMap(answer -> answers.get(answer.key()).stream())
                 .filter(Item.class::isInstance)
-                .forEach(item -> blocks.addAll(new WorkSteps((Item) item, wording).blocks()));
+                .forEach(item -> blocks.addAll(new WorkSteps(words.said((Item) item), wording).blocks()));
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
         for (Answer answer : declared()) {
@@ -143,9 +143,9 @@ final class SlipSection {
         blocks.add(Paragraph.quiet(ranges.how()));
     }
 
-    private static Optional<Drawing> picture(Object value) {
+    private Optional<Drawing> picture(Object value) {
         if (value instanceof Item item) {
-            return Optional.of(ItemPicture.of(item));
+            return Optional.of(ItemPicture.of(words.said(item)));
         }
         return value instanceof Drawing drawing ? Optional.of(drawing) : Optional.empty();
     }

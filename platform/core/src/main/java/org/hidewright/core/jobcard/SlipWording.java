@@ -9,10 +9,12 @@ import org.hidewright.api.declaration.Field;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.wording.FieldWording;
+import org.hidewright.core.wording.ItemWords;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip;
@@ -62,6 +64,11 @@ public final class SlipWording {
     /** The values of its questions and answers in words. */
     public FieldWording fields() {
         return new FieldWording(texts(), wording);
+    }
+
+    /** An item that the slip answers, in the words of the maker’s language. */
+    public Item said(Item item) {
+        return texts().map(texts -> new ItemWords(texts).said(item, wording)).orElse(item);
     }
 
     public String label(Field field) {

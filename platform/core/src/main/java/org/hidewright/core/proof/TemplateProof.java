@@ -34,6 +34,7 @@ import org.hidewright.core.json.Place;
 import org.hidewright.core.template.TemplateNotices;
 import org.hidewright.core.template.TemplateReader;
 import org.hidewright.core.template.TextTemplate;
+import org.hidewright.core.wording.ItemWords;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.TypedValues;
@@ -254,7 +255,7 @@ public final class TemplateProof {
     }
 
     private String what(ItemCheck check) {
-        return wording.what(Remark.of(check.notice(1), CoreTexts.TEXTS));
+        return wording.what(Remark.of(check.notice(1, new ItemWords(template.texts())), CoreTexts.TEXTS));
     }
 
     /** @param once what is told already is not told again for other answers */

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.InvalidDeclaration;
@@ -156,7 +157,8 @@ public final class TemplateReader {
                     tells,
                     answers,
                     drawn,
-                    texts));
+                    texts,
+                    (key, language) -> Optional.empty()));
         } catch (InvalidDeclaration e) {
             say(TemplateNotices.TEMPLATE_DECLARATION.with(e.getMessage()), head.place());
             return Optional.empty();
@@ -265,8 +267,7 @@ public final class TemplateReader {
             default:
                 object.get("severity")
                         .ifPresent(node -> say(
-                                TemplateNotices.TEMPLATE_DECLARATION.with(
-                                        "severity is stop, check, caution or note, not \"" + word + "\""),
+                                TemplateNotices.TEMPLATE_DECLARATION.with(Phrase.of("declared-severity", word)),
                                 node.place()));
                 return null;
         }
@@ -307,10 +308,7 @@ public final class TemplateReader {
     /** Only what an expression can name is a name. */
     private boolean named(String name, Sort sort, Place place) {
         if (!NAME.matcher(name).matches()) {
-            say(
-                    TemplateNotices.TEMPLATE_DECLARATION.with(
-                            "\"" + name + "\" is no name; write lower-case words joined by hyphens"),
-                    place);
+            say(TemplateNotices.TEMPLATE_DECLARATION.with(Phrase.of("declared-name", name)), place);
             return false;
         }
         boolean first = names.putIfAbsent(name, sort) == null;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
@@ -44,6 +45,7 @@ public final class TextTemplate implements DeclaredCalculator {
     private final Map<Answer, Expression> answers;
     private final Asking drawing;
     private final Map<String, String> texts;
+    private final Texts translations;
 
     TextTemplate(
             Declaration declaration,
@@ -51,18 +53,34 @@ public final class TextTemplate implements DeclaredCalculator {
             List<Tell> tells,
             Map<Answer, Expression> answers,
             Asking drawing,
-            Map<String, String> texts) {
+            Map<String, String> texts,
+            Texts translations) {
         this.declaration = declaration;
         this.values = List.copyOf(values);
         this.tells = List.copyOf(tells);
         this.answers = new LinkedHashMap<>(answers);
         this.drawing = drawing;
         this.texts = Map.copyOf(texts);
+        this.translations = translations;
+    }
+
+    /**
+     * The same template with texts in other languages.
+     *
+     * @param beside the text of the file beside it whose name ends so, {@code _de.properties}; empty where there is none
+     */
+    public TextTemplate translated(Function<String, Optional<String>> beside) {
+        return new TextTemplate(declaration, values, tells, answers, drawing, texts, new Translations(beside));
     }
 
     @Override
     public Declaration declaration() {
         return declaration;
+    }
+
+    /** Its own texts by key, in the language it is written in: those that a file beside it says in another. */
+    public Map<String, String> written() {
+        return texts;
     }
 
     /** What is refused since answers do not go together, though each of them is usual. */
@@ -73,8 +91,9 @@ public final class TextTemplate implements DeclaredCalculator {
     /** Its own; then those of the host, for what can go wrong in any template; then those of all it asks. */
     @Override
     public Texts texts() {
-        return (key, language) -> Optional.ofNullable(texts.get(key))
-                .map(text -> text.replace("'", "''"))
+        return (key, language) -> translations
+                .find(key, language)
+                .or(() -> Optional.ofNullable(texts.get(key)).map(text -> text.replace("'", "''")))
                 .or(() -> CoreTexts.TEXTS.find(key, language))
                 .or(() -> asked().flatMap(asking -> asking.whom().stream())
                         .flatMap(whom -> whom.texts().find(key, language).stream())

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.InvalidDeclaration;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
@@ -108,7 +109,7 @@ public final class WrittenQuestions {
         if (kind.isEmpty() && !word.isEmpty()) {
             told.accept(
                     TemplateNotices.TEMPLATE_DECLARATION.with(
-                            "\"" + word + "\" is no kind; kinds are " + String.join(", ", kinds())),
+                            Phrase.of("declared-kind", word, String.join(", ", kinds()))),
                     object.get(key).orElseThrow().place());
         }
         return kind;

@@ -68,7 +68,9 @@ public record FieldWording(Optional<Texts> texts, Wording wording) {
         } else if (value instanceof Phrase phrase) {
             return texts.map(known -> wording.phrase(known, phrase)).orElse(phrase.key());
         } else if (value instanceof Item item) {
-            return item.parts().stream().map(Part::name).collect(Collectors.joining(", "));
+            return texts.map(known -> new ItemWords(known).said(item, wording)).orElse(item).parts().stream()
+                    .map(Part::name)
+                    .collect(Collectors.joining(", "));
         } else if (value instanceof Values group) {
             return inside(field, group);
         } else if (value instanceof Chosen chosen) {

@@ -71,6 +71,11 @@ public final class Wording {
                 .orElse("«" + key + "»");
     }
 
+    /** A word of an item. */
+    public String said(Said said) {
+        return PseudoLanguage.is(language) ? PseudoLanguage.of(said.in(Locale.ENGLISH)) : said.in(language);
+    }
+
     /** The label of a question or answer of a bundle; the facts of an item are the host’s to name. */
     public String label(Texts texts, Field field) {
         return field.labelKey().startsWith("item-fact.") ? host(field.labelKey()) : text(texts, field.labelKey());
@@ -96,6 +101,8 @@ public final class Wording {
     private String argument(Texts texts, Object arg) {
         if (arg instanceof Phrase phrase) {
             return phrase(texts, phrase);
+        } else if (arg instanceof Said word) {
+            return said(word);
         } else if (arg instanceof Quantity<?> quantity) {
             return quantity(quantity);
         } else if (arg instanceof Called called) {

@@ -14,6 +14,7 @@ import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.item.ItemChecks;
 import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.wording.ItemWords;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.core.work.WorkedSlip.Step;
@@ -92,7 +93,7 @@ final class SlipWork {
             outcome.answers().stream()
                     .flatMap(answers -> answers.entries().values().stream())
                     .filter(Item.class::isInstance)
-                    .flatMap(item -> ItemChecks.told((Item) item).stream())
+                    .flatMap(item -> ItemChecks.told((Item) item, new ItemWords(calculator.texts())).stream())
                     .forEach(notice -> told.add(Remark.of(notice, CoreTexts.TEXTS)
                             .onSlip(read.slip().id())));
             List<Step> steps = notes.steps();

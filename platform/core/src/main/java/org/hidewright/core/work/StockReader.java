@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.DeclaredTable;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
@@ -62,7 +63,7 @@ final class StockReader {
         return switch (question.kind()) {
             case GROUP ->
                 link.row().isEmpty() || !link.column().isEmpty()
-                        ? bad(WorkshopNotices.WORKSHOP_LINK_NEEDS.with(link.toString(), "row"))
+                        ? bad(WorkshopNotices.WORKSHOP_LINK_NEEDS.with(link.toString(), Phrase.of("link-row")))
                         : row().map(row -> (Entry)
                                         stocked(link.toString(), group(question, table.get(), row, path, place)))
                                 .orElseGet(() -> bad(noRow()));
@@ -113,7 +114,7 @@ final class StockReader {
         boolean several = question.kind() == Kind.LIST;
         if (link.column().isEmpty() || link.row().isEmpty() && !several) {
             return bad(WorkshopNotices.WORKSHOP_LINK_NEEDS.with(
-                    link.toString(), link.column().isEmpty() ? "column" : "row"));
+                    link.toString(), Phrase.of(link.column().isEmpty() ? "link-column" : "link-row")));
         }
         Optional<Column> column = column(link.column(), question, table, row());
         if (column.isEmpty()) {
@@ -148,7 +149,7 @@ final class StockReader {
         if (!question.variants().isEmpty()) {
             return bad(WorkshopNotices.WORKSHOP_NOT_VARIANTS.with(link.toString()));
         } else if (!link.column().isEmpty()) {
-            return bad(WorkshopNotices.WORKSHOP_LINK_NEEDS.with(link.toString(), "table"));
+            return bad(WorkshopNotices.WORKSHOP_LINK_NEEDS.with(link.toString(), Phrase.of("link-table")));
         }
         Optional<List<Taken>> rows = link.row().isEmpty() ? shelf.rows(link.table()) : row().map(List::of);
         if (rows.isEmpty()) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.drawing.Circle;
@@ -24,12 +25,15 @@ import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.item.StitchLine;
 import org.hidewright.api.measure.Length;
+import org.hidewright.core.wording.ItemWords;
 import org.junit.jupiter.api.Test;
 
 /** Each check just where it begins and just before; distances worked by hand. */
 class ItemChecksTest {
     private static List<String> told(Item item) {
-        return ItemChecks.told(item).stream().map(ItemChecksTest::shown).toList();
+        return ItemChecks.told(item, new ItemWords((key, language) -> Optional.empty())).stream()
+                .map(ItemChecksTest::shown)
+                .toList();
     }
 
     private static String shown(Notice notice) {

@@ -239,7 +239,8 @@ public final class Faces {
                 .ifPresent(values -> declared(slip)
                         .forEach(answer -> values.get(answer.key()).ifPresent(value -> {
                             String id = slip.slip().id();
-                            if (value instanceof Item item) {
+                            if (value instanceof Item answered) {
+                                Item item = words.said(answered);
                                 drawings.add(new DrawingFace(
                                         id,
                                         answer.key(),

@@ -1,0 +1,80 @@
+package org.hidewright.core.wording;
+
+import java.util.Locale;
+import org.hidewright.api.declaration.Texts;
+import org.hidewright.api.item.Fitting;
+import org.hidewright.api.item.Item;
+import org.hidewright.api.item.Operation;
+import org.hidewright.api.item.Part;
+
+/**
+ * The words of an item in the maker’s language: its parts, leathers, fittings, steps and tools, as far as the texts of the
+ * calculator that answered it have them by the ids of the item ({@code item.part.front}, {@code item.step.skive}). What has
+ * no such text is said as the item says it, and so is all that a maker typed.
+ */
+public final class ItemWords {
+    private final Texts texts;
+
+    public ItemWords(Texts texts) {
+        this.texts = texts;
+    }
+
+    /** The same item, said in the language. */
+    public Item said(Item item, Wording wording) {
+        Item.Builder said = Item.builder();
+        item.parts().forEach(part -> said.part(said(part, wording)));
+        item.seams().forEach(said::seam);
+        item.fittings()
+                .forEach(fitting ->
+                        said.fitting(Fitting.of(fitting.id(), wording.said(nameOf(fitting)), fitting.holes())));
+        item.operations().forEach(step -> said.operation(said(step, wording)));
+        return said.build();
+    }
+
+    /** What a part is called. */
+    public Said nameOf(Part part) {
+        return new Said(texts, "item.part." + part.id(), part.name());
+    }
+
+    private Said nameOf(Fitting fitting) {
+        return new Said(texts, "item.fitting." + fitting.id(), fitting.name());
+    }
+
+    /** A leather or a tool has no id but its name. */
+    private Said byName(String kind, String name) {
+        return new Said(
+                texts,
+                "item." + kind + "." + name.strip().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"),
+                name);
+    }
+
+    private Part said(Part part, Wording wording) {
+        Part.Builder said = Part.of(part.id(), wording.said(nameOf(part)), part.outline())
+                .leather(part.leather().isBlank() ? "" : wording.said(byName("leather", part.leather())))
+                .oversize(part.oversize())
+                .sanded(part.sanded())
+                .pieces(part.count(), part.mirrored());
+        part.thickness().ifPresent(said::thickness);
+        part.shows().forEach(said::shows);
+        part.cutOuts().forEach(said::cutOut);
+        part.holes().forEach(said::hole);
+        part.stitchLines().forEach(said::stitchLine);
+        part.folds().forEach(said::fold);
+        part.edges().forEach(said::edge);
+        part.marks().forEach(said::mark);
+        part.direction().ifPresent(said::direction);
+        return said.build();
+    }
+
+    private Operation said(Operation step, Wording wording) {
+        Operation.Builder said = Operation.of(
+                        step.id(), wording.said(new Said(texts, "item.step." + step.id(), step.what())))
+                .on(step.on())
+                .after(step.after())
+                .tool(step.tool().isBlank() ? "" : wording.said(byName("tool", step.tool())));
+        step.handsOn().ifPresent(said::handsOn);
+        step.leastWait().ifPresent(said::leastWait);
+        step.mostWait().ifPresent(said::mostWait);
+        return said.build();
+    }
+}
