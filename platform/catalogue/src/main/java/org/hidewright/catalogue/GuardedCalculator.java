@@ -1,5 +1,6 @@
 package org.hidewright.catalogue;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
@@ -40,5 +41,10 @@ final class GuardedCalculator implements DeclaredCalculator {
     @Override
     public Texts texts() {
         return calculator.texts();
+    }
+
+    @Override
+    public Optional<String> picture(String name) {
+        return calculator.picture(name);
     }
 }

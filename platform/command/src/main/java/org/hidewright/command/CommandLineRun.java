@@ -59,6 +59,7 @@ final class CommandLineRun {
                 new MakeCommand(),
                 new WorkCommand(),
                 new ExplainCommand(),
+                new FindCommand(),
                 new WorkshopCommand(),
                 new KeepCommand(),
                 new NewCommand(),

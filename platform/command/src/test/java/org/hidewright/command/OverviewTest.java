@@ -158,12 +158,12 @@ class OverviewTest {
                 terminal.err.startsWith("“kit-strap” is a calculator. Write hidewright work kit-strap"), terminal.err);
         assertEquals(2, terminal.run("telephone", "--language=en"));
         assertTrue(
-                terminal.err.contains("There are: window, make, work, explain, workshop, keep, new, addons."),
+                terminal.err.contains("There are: window, make, work, explain, find, workshop, keep, new, addons."),
                 terminal.err);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"window", "make", "work", "explain", "workshop", "keep", "new", "addons"})
+    @ValueSource(strings = {"window", "make", "work", "explain", "find", "workshop", "keep", "new", "addons"})
     void eachCommandExplainsItself(String command) {
         assertEquals(0, terminal.run(command, "--help", "--language=en"));
         assertTrue(
@@ -201,7 +201,7 @@ class OverviewTest {
         texts.forEach((key, text) -> assertFalse(
                 String.valueOf(text).replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe"));
         TreeSet<String> asked = new TreeSet<>();
-        for (String command : List.of("window", "make", "work", "explain", "workshop", "keep", "new", "addons")) {
+        for (String command : List.of("window", "make", "work", "explain", "find", "workshop", "keep", "new", "addons")) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
         Stream.of(PacketTrouble.Kind.values()).forEach(kind -> asked.add("trouble." + kind.key()));

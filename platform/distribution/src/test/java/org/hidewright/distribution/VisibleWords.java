@@ -34,6 +34,7 @@ final class VisibleWords {
             "window.",
             "work.",
             "explain.",
+            "find.",
             "keep.",
             "paper.",
             "addons.",

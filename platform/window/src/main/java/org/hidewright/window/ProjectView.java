@@ -16,6 +16,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.find.Goal;
+import org.hidewright.core.find.InstalledThings;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.Slip;
@@ -24,9 +26,11 @@ import org.hidewright.core.work.WorkedProject;
 import org.hidewright.window.addons.BundlesPage;
 import org.hidewright.window.addons.OffersPage;
 import org.hidewright.window.compare.ComparePage;
+import org.hidewright.window.find.FindPage;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
+import org.hidewright.window.model.ProjectThings;
 import org.hidewright.window.model.SlipFace;
 import org.hidewright.window.papers.Pages;
 import org.hidewright.window.papers.PapersPage;
@@ -46,6 +50,7 @@ final class ProjectView extends Composite implements Desk.Round {
     private static final int[] SHARES = {26, 42, 32};
     /** The middle is made wider or narrower by this part of all on either side. */
     private static final int WIDENED = 20;
+    private static final Goal NOWHERE = Goal.calculator("", "");
     /** How long old values stand beside new ones. */
     private static final int SETTLE_MS = 6000;
 
@@ -65,8 +70,8 @@ final class ProjectView extends Composite implements Desk.Round {
     private final Runnable settle = this::settle;
     private ProjectFace shown;
     private String lastRevealed = "";
-    /** Id of a slip that is about to come; empty where none is. */
-    private String toReveal = "";
+    /** A slip that is about to come, or a question of it; nowhere where none is. */
+    private Goal toReveal = NOWHERE;
 
     /** @param changed called when bundles have come or gone */
     ProjectView(
@@ -110,10 +115,12 @@ final class ProjectView extends Composite implements Desk.Round {
             compare.show(face);
         } else if (pages.topControl instanceof TablesPage tables) {
             tables.show(face);
+        } else if (pages.topControl instanceof FindPage find) {
+            find.onBench(ProjectThings.of(face));
         }
-        if (face.slip(toReveal).isPresent()) {
+        if (face.slip(toReveal.slip()).isPresent()) {
             reveal(toReveal);
-            toReveal = "";
+            toReveal = NOWHERE;
         }
         getDisplay().timerExec(SETTLE_MS, settle);
     }
@@ -359,7 +366,39 @@ final class ProjectView extends Composite implements Desk.Round {
 
     /** Brings a slip into view as soon as it is there. */
     void revealOnceShown(String slip) {
-        toReveal = slip;
+        toReveal = new Goal("", slip, "");
+    }
+
+    /** Lets the maker find things by their words. */
+    void find() {
+        FindPage find = new FindPage(middle, desk.inks(), room.texts(), this::go, this::backToPiece);
+        find.onBench(ProjectThings.of(shown));
+        find.installed(() -> InstalledThings.of(room.catalogue(), project.wording()), room.work());
+        turnTo(find);
+        find.setFocus();
+    }
+
+    /** Leads to what was found; what stands on no slip becomes one. */
+    private void go(Goal goal) {
+        if (goal.slip().isEmpty()) {
+            String bundle = room.catalogue()
+                    .find(goal.calculator())
+                    .map(Installed::bundle)
+                    .orElse("");
+            toReveal = new Goal(goal.calculator(), project.addSlip(goal.calculator(), bundle), goal.question());
+            backToPiece();
+        } else {
+            reveal(goal);
+        }
+    }
+
+    private void reveal(Goal goal) {
+        reveal(goal.slip());
+        cards().filter(card -> card.slip().equals(goal.slip())).forEach(card -> card.focus(goal.question()));
+    }
+
+    private Stream<SlipCard> cards() {
+        return Stream.concat(drives.cards().stream(), follows.cards().stream());
     }
 
     /** Brings a slip into view. */
@@ -371,8 +410,7 @@ final class ProjectView extends Composite implements Desk.Round {
 
     /** The answers of a slip as they are shown; empty where it is not there. */
     String answers(String slip) {
-        return Stream.concat(drives.cards().stream(), follows.cards().stream())
-                .filter(card -> card.slip().equals(slip))
+        return cards().filter(card -> card.slip().equals(slip))
                 .map(SlipCard::answers)
                 .findFirst()
                 .orElse("");

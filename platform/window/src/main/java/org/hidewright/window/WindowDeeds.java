@@ -63,6 +63,7 @@ final class WindowDeeds {
 
         Menu slips = deeds.menu("slips");
         deeds.list(slips, "add", this::calculators);
+        deeds.deed(slips, "find", SWT.MOD1 | 'F', open, () -> window.view().find());
         deeds.deed(slips, "fold-all", 0, open, () -> window.view().foldAll(true));
         deeds.deed(slips, "unfold-all", 0, open, () -> window.view().foldAll(false));
         deeds.deed(

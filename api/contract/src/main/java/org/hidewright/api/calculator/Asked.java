@@ -50,4 +50,12 @@ public @interface Asked {
      * guided start offers them and links the question to the one chosen. Of single values alone. Empty: none.
      */
     String stock() default "";
+
+    /**
+     * A small drawing of what is measured, {@code belt}: the file {@code pictures/belt.json} beside the calculator, or beside the
+     * record of the question where that is of another package. With {@code belt#size} the shapes of it that are {@code of}
+     * {@code size} are shown, and of the others those that are of nothing alone, so that questions can share a picture. Empty:
+     * none.
+     */
+    String picture() default "";
 }

@@ -1,5 +1,6 @@
 package org.hidewright.api.declaration;
 
+import java.util.Optional;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.osgi.annotation.versioning.ProviderType;
@@ -19,4 +20,13 @@ public interface DeclaredCalculator {
 
     /** Where the words for all of it are found. */
     Texts texts();
+
+    /**
+     * The text of a drawing that a question names.
+     *
+     * @param name as in {@link Question#picture()}, without its part
+     */
+    default Optional<String> picture(String name) {
+        return Optional.empty();
+    }
 }

@@ -27,6 +27,7 @@ public final class Question extends Field {
     private final String example;
     private final String from;
     private final String stock;
+    private final String picture;
     private final boolean optional;
     private final List<Variant> variants;
     private final List<Question> questions;
@@ -43,6 +44,7 @@ public final class Question extends Field {
             String example,
             String from,
             String stock,
+            String picture,
             boolean optional,
             List<Variant> variants,
             List<Question> questions) {
@@ -52,6 +54,7 @@ public final class Question extends Field {
         this.example = example;
         this.from = from;
         this.stock = stock;
+        this.picture = picture;
         this.optional = optional;
         this.variants = List.copyOf(variants);
         this.questions = List.copyOf(questions);
@@ -90,6 +93,11 @@ public final class Question extends Field {
     /** The column of a workshop’s table that suits it, {@code table.column}. */
     public Optional<String> stock() {
         return stock.isEmpty() ? Optional.empty() : Optional.of(stock);
+    }
+
+    /** The drawing of what is measured, {@code name} or {@code name#part}. */
+    public Optional<String> picture() {
+        return picture.isEmpty() ? Optional.empty() : Optional.of(picture);
     }
 
     /** Whether it may stay unanswered although it has no preset. */

@@ -22,6 +22,8 @@ final class QuestionReader {
 
     private static final Pattern FROM = Pattern.compile("[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]*");
 
+    private static final Pattern PICTURE = Pattern.compile("[a-z][a-z0-9-]*(#[a-z][a-z0-9-]*)?");
+
     private QuestionReader() {}
 
     /**
@@ -76,6 +78,7 @@ final class QuestionReader {
                 asked.example(),
                 from(where, type.kind(), asked.from()),
                 stock(where, type.kind(), asked.stock()),
+                picture(where, asked.picture()),
                 type.optional(),
                 type.itemKind() == Kind.VARIANTS ? variants(type.type(), nesting) : List.of(),
                 type.itemKind() == Kind.GROUP ? questions(type.type(), Keys.of(type.type()), nesting) : List.of());
@@ -142,6 +145,14 @@ final class QuestionReader {
     /** Whether a cell of a table can be such a value. */
     private static boolean stocked(Kind kind) {
         return Written.TYPED.contains(kind) || kind == Kind.MONEY;
+    }
+
+    /** A picture, as it is written; an empty text is none. */
+    static String picture(String where, String text) {
+        if (!text.isEmpty() && !PICTURE.matcher(text).matches()) {
+            throw new InvalidDeclaration(where, "\"" + text + "\" is no picture, name or name#part");
+        }
+        return text;
     }
 
     /** Limits as they are written; empty texts are none. */

@@ -19,10 +19,15 @@ final class QuestionTexts {
         homes.put(calculator.getPackageName(), calculator);
     }
 
-    static Texts of(Class<?> calculator, Class<?> questions) {
+    /** A class of every package that texts and pictures stand beside. */
+    static List<Class<?>> homes(Class<?> calculator, Class<?> questions) {
         QuestionTexts texts = new QuestionTexts(calculator);
         texts.into(questions);
-        List<Texts> all = texts.homes.values().stream().map(Texts::beside).toList();
+        return List.copyOf(texts.homes.values());
+    }
+
+    static Texts of(List<Class<?>> homes) {
+        List<Texts> all = homes.stream().map(Texts::beside).toList();
         return all.size() == 1
                 ? all.get(0)
                 : (key, language) -> all.stream()

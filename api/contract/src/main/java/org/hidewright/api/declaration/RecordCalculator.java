@@ -2,7 +2,9 @@ package org.hidewright.api.declaration;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Outcome;
@@ -15,18 +17,21 @@ public final class RecordCalculator implements DeclaredCalculator {
     private final Class<?> answers;
     private final Declaration declaration;
     private final Texts texts;
+    private final QuestionPictures pictures;
 
     private RecordCalculator(
             Calculator<Record, Record> calculator,
             Class<?> questions,
             Class<?> answers,
             Declaration declaration,
-            Texts texts) {
+            Texts texts,
+            QuestionPictures pictures) {
         this.calculator = calculator;
         this.questions = questions;
         this.answers = answers;
         this.declaration = declaration;
         this.texts = texts;
+        this.pictures = pictures;
     }
 
     /**
@@ -57,9 +62,12 @@ public final class RecordCalculator implements DeclaredCalculator {
                 calculator.phrases(),
                 calculator.sources());
         checkSources(type, declaration);
+        List<Class<?>> homes = QuestionTexts.homes(type, questions);
+        QuestionPictures pictures = new QuestionPictures(homes);
+        pictures.check(type, declaration.questions());
         @SuppressWarnings("unchecked") // the records were just read off its type arguments
         Calculator<Record, Record> ofRecords = (Calculator<Record, Record>) calculator;
-        return new RecordCalculator(ofRecords, questions, answers, declaration, QuestionTexts.of(type, questions));
+        return new RecordCalculator(ofRecords, questions, answers, declaration, QuestionTexts.of(homes), pictures);
     }
 
     private static Type[] typeArguments(Class<?> type) {
@@ -113,5 +121,10 @@ public final class RecordCalculator implements DeclaredCalculator {
     @Override
     public Texts texts() {
         return texts;
+    }
+
+    @Override
+    public Optional<String> picture(String name) {
+        return pictures.text(name);
     }
 }

@@ -18,7 +18,8 @@ import org.hidewright.api.measure.Unit;
  */
 public final class Written {
     /** What a question can say of itself. */
-    public static final Set<String> ASKED = Set.of("unit", "min", "max", "usual", "preset", "example", "from", "stock");
+    public static final Set<String> ASKED =
+            Set.of("unit", "min", "max", "usual", "preset", "example", "from", "stock", "picture");
 
     /** What an answer can say of itself. */
     public static final Set<String> ANSWERED = Set.of("unit", "step", "round", "by");
@@ -107,6 +108,7 @@ public final class Written {
                 example,
                 QuestionReader.from(key, kind, attributes.getOrDefault("from", "")),
                 QuestionReader.stock(key, kind, attributes.getOrDefault("stock", "")),
+                QuestionReader.picture(key, attributes.getOrDefault("picture", "")),
                 optional,
                 List.of(),
                 List.of());

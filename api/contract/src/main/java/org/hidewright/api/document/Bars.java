@@ -6,7 +6,7 @@ import java.util.Objects;
 /**
  * Amounts as bars beside each other, where looking is quicker than reading: shares of a sum, times one after the other. Every bar has
  * its name before it and its amount in words behind it, so that nothing has to be measured off the paper. All bars of a block have
- * one scale, from nought to the furthest end.
+ * one scale, from nought to the furthest end. Blocks of equal bars are equal.
  */
 public final class Bars implements Block {
     private final String caption;
@@ -47,6 +47,16 @@ public final class Bars implements Block {
                 .mapToDouble(Stretch::to)
                 .max()
                 .orElse(0);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Bars like && caption.equals(like.caption) && bars.equals(like.bars);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(caption, bars);
     }
 
     /** One bar, which may be in stretches with room between. */
@@ -92,6 +102,19 @@ public final class Bars implements Block {
         public String text() {
             return text;
         }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Bar like
+                    && label.equals(like.label)
+                    && stretches.equals(like.stretches)
+                    && text.equals(like.text);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(label, stretches, text);
+        }
     }
 
     /** A stretch of a bar. */
@@ -136,6 +159,16 @@ public final class Bars implements Block {
         /** Whether it is drawn in outline alone. */
         public boolean isFaint() {
             return faint;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Stretch like && from == like.from && to == like.to && faint == like.faint;
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(from, to, faint);
         }
     }
 }

@@ -71,6 +71,9 @@ class InvalidDeclarationTest {
     record StockWithoutColumn(
             @Asked(unit = "mm", stock = "leather") Length length) {}
 
+    record PictureInWords(
+            @Asked(unit = "mm", picture = "a belt") Length length) {}
+
     record StockOfMany(
             @Asked(unit = "mm", stock = "leather.thickness") List<Length> lengths) {}
 
@@ -184,6 +187,7 @@ class InvalidDeclarationTest {
                 Arguments.of(
                         StockWithoutColumn.class,
                         "\"leather\" is no column of a workshop’s table, table.column, for a single value"),
+                Arguments.of(PictureInWords.class, "\"a belt\" is no picture, name or name#part"),
                 Arguments.of(
                         StockOfMany.class,
                         "\"leather.thickness\" is no column of a workshop’s table, table.column, for a single value"),
@@ -308,8 +312,21 @@ class InvalidDeclarationTest {
         }
     }
 
+    record Drawn(@Asked(unit = "mm", picture = "belt#size") Length length) {}
+
+    @Calculates("drawn")
+    static final class Undrawn implements Calculator<Drawn, Good> {
+        @Override
+        public Outcome<Good> calculate(Drawn questions, Working working) {
+            throw new UnsupportedOperationException();
+        }
+    }
+
     static Stream<Arguments> calculators() {
         return Stream.of(
+                Arguments.of(
+                        new Undrawn(),
+                        "question length is drawn by \"belt\", and there is no file pictures/belt.json beside it"),
                 Arguments.of(new NoId(), "annotate it with @Calculates(\"its-id\")"),
                 Arguments.of(new BadId(), "the id \"Strap_Width\" must be lower-case words joined by hyphens"),
                 Arguments.of(new Inherits(), "implement Calculator<Questions, Answers> directly"),

@@ -57,6 +57,7 @@ public final class ExplanationJson {
         tree.put("label", wording.text(texts, question.labelKey()));
         tree.put("help", wording.text(texts, question.helpKey()));
         tree.put("kind", kind(question.kind().name()));
+        question.picture().ifPresent(picture -> tree.put("picture", picture));
         if (question.itemKind() != question.kind()) {
             tree.put("of", kind(question.itemKind().name()));
         }

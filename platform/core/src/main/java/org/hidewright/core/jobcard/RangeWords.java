@@ -104,8 +104,9 @@ public final class RangeWords {
      * @param least the least as it is told
      * @param most the most as it is told, with its unit
      * @param movedBy the inputs that move it, the strongest first, each with its share
+     * @param shares the same as bars, of an answer that leads and that more than one input moves
      */
-    public record Met(double low, double high, String least, String most, String movedBy) {}
+    public record Met(double low, double high, String least, String most, String movedBy, Optional<Bars> shares) {}
 
     /** What a single number comes to over the ranges; empty where it does not move, or reads the same at either end. */
     public Optional<Met> met(Answer answer) {
@@ -118,7 +119,8 @@ public final class RangeWords {
                 spread.high(),
                 shown(answer.key(), spread.low()).number(),
                 shown(answer.key(), spread.high()).inline(),
-                movedBy(spread)));
+                movedBy(spread),
+                shares(answer)));
     }
 
     /** What a single answer comes to over the ranges: from the least met to the most, or what else it may be. */
@@ -248,22 +250,26 @@ public final class RangeWords {
 
     /** What moves each answer that leads, as bars, where more than one input does. */
     public List<Bars> shares() {
-        List<Bars> all = new ArrayList<>();
-        for (Answer answer : declared()) {
-            Spread spread = study.spreads().get(answer.key());
-            if (answer.lead() && spread != null && leastToMost(answer.key()).isPresent()) {
-                List<Bars.Bar> bars = new ArrayList<>(named(spread).stream()
-                        .map(share -> bar(share.label(), share.share()))
-                        .toList());
-                if (!percent(rest(spread)).equals(percent(0))) {
-                    bars.add(bar(wording.host("range.others-together"), rest(spread)));
-                }
-                if (bars.size() > 1) {
-                    all.add(Bars.of(wording.host("range.moves", words.label(answer)), bars));
-                }
-            }
+        return declared().stream()
+                .filter(answer -> leastToMost(answer.key()).isPresent())
+                .flatMap(answer -> shares(answer).stream())
+                .toList();
+    }
+
+    private Optional<Bars> shares(Answer answer) {
+        Spread spread = study.spreads().get(answer.key());
+        if (!answer.lead() || spread == null) {
+            return Optional.empty();
         }
-        return all;
+        List<Bars.Bar> bars = new ArrayList<>(named(spread).stream()
+                .map(share -> bar(share.label(), share.share()))
+                .toList());
+        if (!percent(rest(spread)).equals(percent(0))) {
+            bars.add(bar(wording.host("range.others-together"), rest(spread)));
+        }
+        return Optional.of(bars)
+                .filter(found -> found.size() > 1)
+                .map(found -> Bars.of(wording.host("range.moves", words.label(answer)), found));
     }
 
     private Bars.Bar bar(String label, double share) {

@@ -1,5 +1,6 @@
 package org.hidewright.core.jobcard;
 
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,10 +34,15 @@ final class SeenJob {
     }
 
     JobView view() {
+        return view(worked.slips().values());
+    }
+
+    /** As if these were all of its slips. */
+    JobView view(Collection<WorkedSlip> slips) {
         return JobView.of(
                 worked.project().name(),
                 wording.language(),
-                worked.slips().values().stream().map(this::slip).toList());
+                slips.stream().map(this::slip).toList());
     }
 
     private JobView.Slip slip(WorkedSlip slip) {

@@ -46,7 +46,8 @@ public final class Shapes {
         }
     }
 
-    Optional<JsonNode> must(JsonObject object, String key) {
+    /** The node that must stand under a key. */
+    public Optional<JsonNode> must(JsonObject object, String key) {
         Optional<JsonNode> node = object.get(key);
         if (node.isEmpty()) {
             told.accept(TemplateNotices.TEMPLATE_MISSING.with(key), object.place());

@@ -50,7 +50,8 @@ public final class TemplateReader {
             "tells",
             "answers",
             "item",
-            "draws");
+            "draws",
+            PicturesIn.KEY);
 
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(?:[.-][a-z0-9]+)*");
     /** What something that is told holds. */
@@ -93,13 +94,14 @@ public final class TemplateReader {
     }
 
     private Optional<TextTemplate> template(String text) {
-        JsonNode root;
+        JsonText json;
         try {
-            root = JsonText.read(text).root();
+            json = JsonText.read(text);
         } catch (JsonTrouble e) {
             say(JsonNotices.NOT_JSON.with(e.words()), e.place());
             return Optional.empty();
         }
+        JsonNode root = json.root();
         Optional<JsonNode> format = root instanceof JsonObject object ? object.get("template") : Optional.empty();
         if (format.isEmpty()) {
             say(TemplateNotices.NOT_A_TEMPLATE.with(), root.place());
@@ -112,18 +114,22 @@ public final class TemplateReader {
                     format.get().place());
             return Optional.empty();
         }
-        return head((JsonObject) root);
+        return head((JsonObject) root, json);
     }
 
-    private Optional<TextTemplate> head(JsonObject head) {
+    private Optional<TextTemplate> head(JsonObject head, JsonText json) {
         shapes.known(head, HEAD);
+        PicturesIn pictures = new PicturesIn(json, head, shapes, remarks);
         String id = shapes.text(head, "id");
         String title = shapes.text(head, "title");
         texts.put(id + ".title", title);
         texts.put(id + ".purpose", shapes.text(head, "purpose"));
         List<Question> questions = new ArrayList<>();
         shapes.objects(head, "questions", "{\"key\": \"width\", \"kind\": \"length\", \"unit\": \"mm\"}")
-                .forEach(object -> question(object, id).ifPresent(questions::add));
+                .forEach(object -> question(object, id).ifPresent(question -> {
+                    pictures.check(question, object.place(), this::say);
+                    questions.add(question);
+                }));
         List<NamedValue> values = values(head);
         List<Tell> tells = new ArrayList<>();
         shapes.objects(head, "tells", "{\"key\": \"too-narrow\", \"when\": \"width < 10 mm\"}")
@@ -158,6 +164,7 @@ public final class TemplateReader {
                     answers,
                     drawn,
                     texts,
+                    pictures.texts(),
                     (key, language) -> Optional.empty()));
         } catch (InvalidDeclaration e) {
             say(TemplateNotices.TEMPLATE_DECLARATION.with(e.getMessage()), head.place());

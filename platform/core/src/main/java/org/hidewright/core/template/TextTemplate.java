@@ -45,6 +45,7 @@ public final class TextTemplate implements DeclaredCalculator {
     private final Map<Answer, Expression> answers;
     private final Asking drawing;
     private final Map<String, String> texts;
+    private final Map<String, String> pictures;
     private final Texts translations;
 
     TextTemplate(
@@ -54,6 +55,7 @@ public final class TextTemplate implements DeclaredCalculator {
             Map<Answer, Expression> answers,
             Asking drawing,
             Map<String, String> texts,
+            Map<String, String> pictures,
             Texts translations) {
         this.declaration = declaration;
         this.values = List.copyOf(values);
@@ -61,6 +63,7 @@ public final class TextTemplate implements DeclaredCalculator {
         this.answers = new LinkedHashMap<>(answers);
         this.drawing = drawing;
         this.texts = Map.copyOf(texts);
+        this.pictures = Map.copyOf(pictures);
         this.translations = translations;
     }
 
@@ -70,7 +73,7 @@ public final class TextTemplate implements DeclaredCalculator {
      * @param beside the text of the file beside it whose name ends so, {@code _de.properties}; empty where there is none
      */
     public TextTemplate translated(Function<String, Optional<String>> beside) {
-        return new TextTemplate(declaration, values, tells, answers, drawing, texts, new Translations(beside));
+        return new TextTemplate(declaration, values, tells, answers, drawing, texts, pictures, new Translations(beside));
     }
 
     @Override
@@ -98,6 +101,11 @@ public final class TextTemplate implements DeclaredCalculator {
                 .or(() -> asked().flatMap(asking -> asking.whom().stream())
                         .flatMap(whom -> whom.texts().find(key, language).stream())
                         .findFirst());
+    }
+
+    @Override
+    public Optional<String> picture(String name) {
+        return Optional.ofNullable(pictures.get(name));
     }
 
     @Override

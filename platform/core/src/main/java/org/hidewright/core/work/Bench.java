@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.workshop.Shelf;
@@ -54,6 +55,11 @@ public final class Bench {
         Set<String> wanted = project.slips().stream().map(Slip::calculator).collect(Collectors.toSet());
         return Edit.ofAll(before, project, Looked.up(wanted, catalogue, shelf))
                 .work(project.index().values());
+    }
+
+    /** What adds sections to the papers of what is worked here. */
+    public List<Contributor> contributors() {
+        return catalogue.contributors();
     }
 
     private static List<Integer> broken(WorkedProject worked) {

@@ -3,6 +3,7 @@ package org.hidewright.core.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.hidewright.api.document.Bars;
 import org.hidewright.api.document.BigAnswer;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.Checks;
@@ -102,6 +103,10 @@ public final class GivenSections {
             texts(big.label(), big.value(), big.unit(), big.fromTo(), big.reason());
         } else if (block instanceof Table table) {
             table(table);
+        } else if (block instanceof Bars bars) {
+            lines(bars.bars().size());
+            text(bars.caption());
+            bars.bars().forEach(this::bar);
         } else if (block instanceof Working working) {
             lines(working.lines().size());
             working.lines()
@@ -125,6 +130,11 @@ public final class GivenSections {
             texts(sheets.trueSizeText(), sheets.behindText(), sheets.tileText("", 1, 1, 1, 1));
             sheets.patterns().forEach(this::pattern);
         }
+    }
+
+    private void bar(Bars.Bar bar) {
+        lines(bar.stretches().size());
+        texts(bar.label(), bar.text());
     }
 
     private void table(Table table) {

@@ -25,6 +25,7 @@ import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.picture.PictureReader;
 import org.hidewright.core.template.TemplateReader;
 import org.hidewright.core.template.WrittenQuestions;
 import org.hidewright.core.wording.Remark;
@@ -84,6 +85,10 @@ final class ReferencePage {
         keys("What is told", "tell", TemplateReader.TELL, template, key -> template.in("tells", key));
         keys("An answer", "answer", TemplateReader.answerKeys(), template, key -> template.in("answers", key));
         keys("What draws", "draws", TemplateReader.DRAWS, template, key -> template.in("draws", key));
+        Reading picture = new Reading(
+                resource("every-key-of-pictures.json"),
+                text -> PictureReader.read(text).remarks());
+        keys("A shape of a picture", "shape", PictureReader.keys(), picture, key -> picture.in("shapes", key));
         Reading tables = new Reading(resource("every-key-of-tables.json"), ReferencePage::tables);
         keys("Tables of the workshop", "tables", TablesReader.HEAD, tables, tables::head);
         keys("Columns of a table", "table", TablesReader.OF_TABLE, tables, key -> tables.in("columns", key));
@@ -94,6 +99,14 @@ final class ReferencePage {
         line("");
         line("```json");
         line(resource("every-key.json").strip());
+        line("```");
+        line("");
+        line("## A whole picture");
+        line("");
+        line("A calculator in Java has each of its pictures in a file of its own, `pictures/NAME.json` beside it.");
+        line("");
+        line("```json");
+        line(resource("every-key-of-pictures.json").strip());
         line("```");
         line("");
         line("## A whole text of tables");

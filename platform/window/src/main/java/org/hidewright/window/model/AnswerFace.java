@@ -2,6 +2,7 @@ package org.hidewright.window.model;
 
 import java.util.List;
 import java.util.Optional;
+import org.hidewright.api.document.Bars;
 import org.hidewright.core.jobcard.RangeWords;
 
 /**
@@ -15,6 +16,7 @@ import org.hidewright.core.jobcard.RangeWords;
  * @param lead whether it is one of the largest things on the slip
  * @param met what it comes to over the ranges; empty where it does not move
  * @param pending whether it moved before, and what it comes to now is still being worked out
+ * @param shares what moves it, as bars, where more than one input does; while that is pending as it was before
  * @param hangs the questions of other slips that take it
  */
 public record AnswerFace(
@@ -26,6 +28,7 @@ public record AnswerFace(
         boolean lead,
         Optional<RangeWords.Met> met,
         boolean pending,
+        Optional<Bars> shares,
         List<String> hangs) {
     /** Number and unit in one piece. */
     public String inline() {

@@ -12,9 +12,11 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.api.document.Working;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.item.Item;
+import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.item.ItemPicture;
 import org.hidewright.core.jobcard.AnswerTable;
 import org.hidewright.core.jobcard.RangeWords;
+import org.hidewright.core.jobcard.SlipBars;
 import org.hidewright.core.jobcard.SlipSources;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.jobcard.SlipWorking;
@@ -38,33 +40,42 @@ public final class Faces {
     private final ProjectFace before;
 
     private final Flow flow;
+    private final SlipBars bars;
 
-    private Faces(WorkedProject worked, Wording wording, boolean ranges, ProjectFace before) {
+    private Faces(
+            WorkedProject worked, Wording wording, List<Contributor> contributors, boolean ranges, ProjectFace before) {
         this.worked = worked;
         this.wording = wording;
         this.ranges = ranges;
         this.before = before;
         this.flow = new Flow(worked, wording);
+        this.bars = new SlipBars(worked, wording, contributors);
     }
 
     /**
      * A project without what ranges make of its answers, which can take a while to work out. Where an answer moved before, room
-     * is left for how it moves now.
+     * is left for how it moves now. The first time, it waits for no bundle that shows bars either.
      *
+     * @param contributors bundles that show bars
      * @param before what was shown before; null where nothing was
      */
-    public static ProjectFace atOnce(WorkedProject worked, Wording wording, ProjectFace before) {
-        return new Faces(worked, wording, false, before).project(() -> true).orElseThrow();
+    public static ProjectFace atOnce(
+            WorkedProject worked, Wording wording, List<Contributor> contributors, ProjectFace before) {
+        return new Faces(worked, wording, before == null ? List.of() : contributors, false, before)
+                .project(() -> true)
+                .orElseThrow();
     }
 
     /**
      * The whole of it, slip by slip.
      *
+     * @param contributors bundles that show bars
      * @param wanted asked before each slip, since ranges take their time
      * @return empty where it was not wanted to its end
      */
-    public static Optional<ProjectFace> whole(WorkedProject worked, Wording wording, BooleanSupplier wanted) {
-        return new Faces(worked, wording, true, null).project(wanted);
+    public static Optional<ProjectFace> whole(
+            WorkedProject worked, Wording wording, List<Contributor> contributors, BooleanSupplier wanted) {
+        return new Faces(worked, wording, contributors, true, null).project(wanted);
     }
 
     private Optional<ProjectFace> project(BooleanSupplier wanted) {
@@ -105,6 +116,7 @@ public final class Faces {
                         .filter(remark -> !QuestionFaces.isTold(remark, questions) && !QuestionFaces.waits(remark))
                         .map(remark -> told(remark, toldBefore, slip.state()))
                         .toList(),
+                bars.of(slip),
                 tables(slip, words),
                 working(slip),
                 sources(slip, words),
@@ -165,6 +177,8 @@ public final class Faces {
             if (answer.columns().isEmpty() && answer.kind() != Kind.DRAWING) {
                 values.get(answer.key()).ifPresent(value -> {
                     Shown shown = words.shown(answer, value);
+                    Optional<RangeWords.Met> met = moving.flatMap(range -> range.met(answer));
+                    Optional<AnswerFace> was = movedBefore(slip.slip().id(), answer.key());
                     faces.add(new AnswerFace(
                             answer.key(),
                             words.label(answer),
@@ -172,8 +186,9 @@ public final class Faces {
                             shown.unit(),
                             shown.beside(),
                             answer.lead(),
-                            moving.flatMap(range -> range.met(answer)),
-                            movedBefore(slip.slip().id(), answer.key()),
+                            met,
+                            was.isPresent(),
+                            met.flatMap(RangeWords.Met::shares).or(() -> was.flatMap(AnswerFace::shares)),
                             flow.hangsOn(slip.slip().id(), answer.key())));
                 });
             }
@@ -182,12 +197,11 @@ public final class Faces {
         return List.copyOf(faces);
     }
 
-    private boolean movedBefore(String slip, String answer) {
+    private Optional<AnswerFace> movedBefore(String slip, String answer) {
         return Optional.ofNullable(before)
                 .flatMap(shown -> shown.slip(slip))
                 .flatMap(shown -> shown.answer(answer))
-                .filter(shown -> shown.pending() || shown.met().isPresent())
-                .isPresent();
+                .filter(shown -> shown.pending() || shown.met().isPresent());
     }
 
     private static List<Answer> declared(WorkedSlip slip) {

@@ -358,11 +358,13 @@ public final class OpenProject implements Answering {
             if (mine != latest) {
                 return; // a later change is waiting
             }
-            worked = bench.get().work(project, worked);
+            Bench at = bench.get();
+            worked = at.work(project, worked);
             last = worked;
-            show(mine, Faces.atOnce(worked, wording, before));
+            show(mine, Faces.atOnce(worked, wording, at.contributors(), before));
             if (ranges) {
-                Faces.whole(worked, wording, () -> mine == latest).ifPresent(shown -> show(mine, shown));
+                Faces.whole(worked, wording, at.contributors(), () -> mine == latest)
+                        .ifPresent(shown -> show(mine, shown));
             }
         });
     }

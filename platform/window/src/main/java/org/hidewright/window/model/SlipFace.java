@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.api.document.Bars;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.work.WorkedSlip;
 
@@ -20,6 +21,7 @@ import org.hidewright.core.work.WorkedSlip;
  * @param answers in the order declared, those that lead first
  * @param questions in the order asked
  * @param told checks, cautions and notes that belong to no single question
+ * @param bars what bundles show of it as bars
  * @param tables answers that are tables
  * @param working formula, numbers and result, line by line
  * @param sources what it stands on, line by line
@@ -38,6 +40,7 @@ public record SlipFace(
         List<AnswerFace> answers,
         List<QuestionFace> questions,
         List<Told> told,
+        List<Bars> bars,
         List<TableFace> tables,
         List<String> working,
         List<String> sources,

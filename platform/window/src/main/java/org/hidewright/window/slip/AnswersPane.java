@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.hidewright.api.document.Bars;
 import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.project.Link;
 import org.hidewright.window.look.FocusRing;
@@ -170,7 +171,10 @@ final class AnswersPane extends Canvas implements WritesItself {
         String was = before.containsKey(answer.key())
                 ? "\n" + texts.text("answer.before.help", before.get(answer.key()))
                 : "";
-        return answer.label() + " " + answer.inline() + was + "\n" + hangs;
+        String moved = answer.met()
+                .map(met -> "\n" + range(met) + "  " + met.movedBy())
+                .orElse("");
+        return answer.label() + " " + answer.inline() + was + moved + "\n" + hangs;
     }
 
     /** Shows answers; whether it takes another height than before. */
@@ -203,7 +207,9 @@ final class AnswersPane extends Canvas implements WritesItself {
         StringBuilder text = new StringBuilder();
         for (AnswerFace answer : answers) {
             text.append(answer.label()).append(' ').append(answer.inline());
-            answer.met().ifPresent(met -> text.append(" (").append(range(met)).append(')'));
+            answer.met()
+                    .ifPresent(met ->
+                            text.append(" (").append(range(met)).append(") ").append(met.movedBy()));
             if (before.containsKey(answer.key())) {
                 text.append(" [").append(before.get(answer.key())).append(']');
             }
@@ -241,17 +247,10 @@ final class AnswersPane extends Canvas implements WritesItself {
             if (answer.met().isPresent()) {
                 y = met(gc, answer.met().get(), width, y, ink);
             } else if (answer.pending()) {
-                y = text(
-                                        gc,
-                                        "…",
-                                        0,
-                                        y + BAR_HEIGHT,
-                                        SMALL,
-                                        false,
-                                        inks.palette().quiet(),
-                                        ink)
-                                .y
-                        + 2;
+                y = line(gc, "…", y, ink);
+            }
+            if (answer.shares().isPresent()) {
+                y = shares(gc, answer, width, y, ink);
             }
         }
         return y + MARGIN;
@@ -361,8 +360,23 @@ final class AnswersPane extends Canvas implements WritesItself {
             int length = (int) Math.max(2, Math.round(Math.min(1, share) * BAR));
             gc.fillRectangle(MARGIN + (BAR - length) / 2, from, length, 3);
         }
-        String text = wrapped(gc, range(met) + "  " + met.movedBy(), SMALL, false, width);
+        String text = met.shares().isPresent() ? range(met) : range(met) + "  " + met.movedBy();
+        return line(gc, wrapped(gc, text, SMALL, false, width), from, ink);
+    }
+
+    /** A line under the bar of an answer. */
+    private int line(GC gc, String text, int from, boolean ink) {
         return text(gc, text, 0, from + BAR_HEIGHT, SMALL, false, inks.palette().quiet(), ink).y + 2;
+    }
+
+    /** What moves an answer, each input with its share; while that is worked out, the room for it. */
+    private int shares(GC gc, AnswerFace answer, int width, int from, boolean ink) {
+        BarsView bars = new BarsView(
+                gc, inks, List.of(Bars.of("", answer.shares().orElseThrow().bars())), width);
+        if (ink && answer.met().isPresent()) {
+            bars.draw(0, from);
+        }
+        return from + bars.height() + 4;
     }
 
     private int ascent(GC gc, double larger) {

@@ -72,6 +72,12 @@ public final class QuestionList {
         return taller || moved;
     }
 
+    /** Brings a question to the keyboard; whether it is here. */
+    boolean focus(String path) {
+        QuestionRow row = rows.get(path);
+        return row != null && row.focus();
+    }
+
     private static String key(QuestionFace face) {
         return face.path().toString();
     }

@@ -30,14 +30,18 @@ final class QuestionRow {
     private final Label under;
     private final LinkMenu links;
     private final RowsEditor rows;
+    private final Runnable changed;
     private QuestionFace face;
     private boolean showing;
+    /** Null while nobody asks for it. */
+    private QuestionHelp help;
 
     /** @param changed called when something in it takes another height */
     QuestionRow(Composite parent, Editing editing, String slip, QuestionFace face, Runnable changed) {
         this.slip = slip;
         this.editing = editing;
         this.face = face;
+        this.changed = changed;
         Palette palette = editing.inks().palette();
         label = editing.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
         GridData left = new GridData(SWT.FILL, SWT.CENTER, true, false);
@@ -59,7 +63,7 @@ final class QuestionRow {
         under.setLayoutData(below);
         editor.setData("whole", under);
         Spoken.labelled(editor, label);
-        Spoken.about(editor, () -> (help() + "\n" + under.getText()).strip());
+        Spoken.about(editor, () -> (help(true) + "\n" + under.getText()).strip());
         under.setData("id", slip + "/" + face.path() + "/told");
         editor.setData("id", slip + "/" + face.path());
         links = face.question().kind() == Kind.ROWS || face.question().kind() == Kind.GROUP
@@ -70,6 +74,8 @@ final class QuestionRow {
         rows = face.question().kind() == Kind.ROWS && !isRowHead(face)
                 ? new RowsEditor(parent, editing, slip, face, changed)
                 : null;
+        label.addListener(SWT.MouseUp, event -> turnHelp());
+        editor.addListener(SWT.Help, event -> turnHelp());
         apply();
     }
 
@@ -92,6 +98,18 @@ final class QuestionRow {
     private boolean isCut() {
         int room = editor.getSize().x;
         return editor instanceof Combo && room > 0 && editor.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > room;
+    }
+
+    /** Shows what it means right below it, or takes that away. */
+    private void turnHelp() {
+        if (help == null) {
+            help = new QuestionHelp(editor.getParent(), editing, slip, face, help(false));
+            help.control().moveBelow(under);
+        } else {
+            help.control().dispose();
+            help = null;
+        }
+        changed.run();
     }
 
     /** The line above a row that is one of several kinds. */
@@ -133,6 +151,9 @@ final class QuestionRow {
         Control last = before;
         for (Control control : List.of(label, editor, under)) {
             last = moved(control, last);
+        }
+        if (help != null) {
+            last = moved(help.control(), last);
         }
         return rows == null ? last : moved(rows.control(), last);
     }
@@ -203,10 +224,10 @@ final class QuestionRow {
             label.setText(face.label());
             ((GridData) label.getLayoutData()).minimumWidth = Words.longest(label);
         }
-        String help = help();
-        if (!help.equals(editor.getToolTipText())) {
-            label.setToolTipText(help);
-            editor.setToolTipText(help);
+        String tip = help(true);
+        if (!tip.equals(editor.getToolTipText())) {
+            label.setToolTipText(tip);
+            editor.setToolTipText(tip);
         }
         if (editor instanceof Combo combo) {
             choose(combo);
@@ -240,15 +261,19 @@ final class QuestionRow {
         }
     }
 
-    private String help() {
-        StringBuilder help = new StringBuilder(face.help());
+    /** @param pointing whether it is told that there is a drawing */
+    private String help(boolean pointing) {
+        StringBuilder text = new StringBuilder(face.help());
         if (!face.limits().isEmpty()) {
-            help.append('\n').append(editing.texts().text("question.usual.help", face.limits()));
+            text.append('\n').append(editing.texts().text("question.usual.help", face.limits()));
         }
         if (isTaken()) {
-            help.append('\n').append(editing.texts().text("question.unlink.help"));
+            text.append('\n').append(editing.texts().text("question.unlink.help"));
         }
-        return help.toString().strip();
+        if (pointing && face.question().picture().isPresent()) {
+            text.append('\n').append(editing.texts().text("question.picture.help"));
+        }
+        return text.toString().strip();
     }
 
     private void choose(Combo combo) {
@@ -325,10 +350,20 @@ final class QuestionRow {
                 : "";
     }
 
+    /** Brings its editor to the keyboard; of a table that is its rows. */
+    boolean focus() {
+        return rows == null
+                ? editor.setFocus() || editor instanceof Label
+                : rows.control().setFocus();
+    }
+
     void dispose() {
         label.dispose();
         editor.dispose();
         under.dispose();
+        if (help != null) {
+            help.control().dispose();
+        }
         if (rows != null) {
             rows.control().dispose();
         }

@@ -43,6 +43,7 @@ public final class SlipCard extends Composite {
     private final Composite trial;
     private final Label state;
     private final AnswersPane answers;
+    private final FoldedBars bars;
     private final Label urgent;
     private final Label cautioned;
     private final Foldable cautions;
@@ -100,6 +101,7 @@ public final class SlipCard extends Composite {
         state = words(palette.warning());
         answers = wide(new AnswersPane(this, desk, id));
         answers.setData("id", id + "/answers");
+        bars = new FoldedBars(this, desk.inks(), desk.texts(), id + "/bars", taller);
         urgent = words(palette.warning());
         urgent.setData("id", id + "/urgent");
         installed = wide(desk.inks()
@@ -266,6 +268,7 @@ public final class SlipCard extends Composite {
             Inks.say(tables, desk.texts().many("slip.tables", face.tables().size()) + " ▸");
         }
         boolean other = place(tables, any);
+        other |= bars.show(folded ? List.of() : face.bars());
         other |= working.show(desk.texts().text("slip.working"), folded ? "" : String.join("\n", face.working()));
         other |= sources.show(
                 desk.texts().many("slip.sources", face.sources().size()),
@@ -372,6 +375,21 @@ public final class SlipCard extends Composite {
             control.setVisible(there);
         }
         return other;
+    }
+
+    /**
+     * Brings a question to the keyboard; one that is left to its preset is brought out first.
+     *
+     * @param question where its answer stands; empty for none
+     */
+    public void focus(String question) {
+        if (question.isEmpty() || questions.focus(question)) {
+            return;
+        }
+        if (!restOpen) {
+            turnRest();
+        }
+        presets.focus(question);
     }
 
     /** Forgets what its answers were before. */

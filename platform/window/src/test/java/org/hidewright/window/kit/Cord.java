@@ -34,7 +34,7 @@ public final class Cord implements Calculator<Cord.Asks, Cord.Gives> {
 
     /** What is asked. */
     public record Asks(
-            @Asked(unit = "mm", min = "1 mm", max = "900 mm", usual = "50-300 mm", example = "100 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "900 mm", usual = "50-300 mm", example = "100 mm", picture = "roll")
             Length round,
 
             @Asked(min = "1", max = "9", preset = "2") int turns,

@@ -19,7 +19,7 @@ class ComparisonTest {
 
     private ProjectFace face() throws Exception {
         var project = Nets.file(folder).project().answering("second", "end", "{\"loop\": {\"round\": \"30 mm\"}}");
-        return Faces.whole(new Bench(Nets.catalogue()).work(project), Nets.ENGLISH, () -> true)
+        return Faces.whole(new Bench(Nets.catalogue()).work(project), Nets.ENGLISH, List.of(), () -> true)
                 .orElseThrow();
     }
 
@@ -60,7 +60,7 @@ class ComparisonTest {
                             "eyelets": [{"id": "left", "across": "12 mm", "up": "20 mm"}]}}
                         ]}
                         """)).project();
-        ProjectFace bags = Faces.whole(new Bench(Nets.catalogue()).work(project), Nets.ENGLISH, () -> true)
+        ProjectFace bags = Faces.whole(new Bench(Nets.catalogue()).work(project), Nets.ENGLISH, List.of(), () -> true)
                 .orElseThrow();
         Comparison comparison = Comparison.of(
                 bags.slip("small").orElseThrow(), bags.slip("large").orElseThrow());

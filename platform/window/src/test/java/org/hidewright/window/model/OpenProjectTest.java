@@ -197,7 +197,7 @@ class OpenProjectTest {
     void rangesAreLeftOffWhenSomethingElseIsTyped() {
         List<String> asked = new ArrayList<>();
         var worked = new Bench(Nets.catalogue()).work(open.project());
-        assertTrue(Faces.whole(worked, Nets.ENGLISH, () -> {
+        assertTrue(Faces.whole(worked, Nets.ENGLISH, List.of(), () -> {
                     asked.add("again");
                     return asked.size() < 2;
                 })

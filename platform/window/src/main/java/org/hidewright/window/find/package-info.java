@@ -1,0 +1,2 @@
+/** Finding things by their words. */
+package org.hidewright.window.find;
