@@ -46,7 +46,7 @@ public final class BookCover implements Calculator<BookCover.Asking, BookCover.M
 
         /** Skived and turned over to the inside. */
         record Turned(
-                @Asked(unit = "mm", min = "4 mm", max = "25 mm", usual = "8-12 mm", preset = "10 mm")
+                @Asked(unit = "mm", min = "4 mm", max = "25 mm", usual = "8-12 mm", preset = "10 mm", picture = "turn")
                 Length turn,
 
                 @Asked(unit = "mm", min = "0.2 mm", max = "2 mm", usual = "0.4-0.8 mm", preset = "0.6 mm")
@@ -61,7 +61,7 @@ public final class BookCover implements Calculator<BookCover.Asking, BookCover.M
             @Asked(unit = "mm", min = "0 mm", max = "20 mm", usual = "2-5 mm", preset = "3 mm")
             Length ease,
 
-            @Asked(unit = "%", min = "10 %", max = "95 %", usual = "30-60 %", preset = "45 %")
+            @Asked(unit = "%", min = "10 %", max = "95 %", usual = "30-60 %", preset = "45 %", picture = "sleeve")
             double sleeve,
 
             @Asked(

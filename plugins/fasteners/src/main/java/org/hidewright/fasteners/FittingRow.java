@@ -30,19 +30,37 @@ public final class FittingRow implements Calculator<FittingRow.Row, FittingRow.S
 
     /** What is asked. */
     public record Row(
-            @Asked(unit = "mm", min = "5 mm", max = "5 m", usual = "40-600 mm", example = "140 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "5 mm",
+                    max = "5 m",
+                    usual = "40-600 mm",
+                    example = "140 mm",
+                    picture = "fitting-row#length")
             Length length,
 
             @Asked(min = "2", max = "200", usual = "2-12", example = "5")
             int count,
 
-            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "6-20 mm", preset = "10 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0 mm",
+                    max = "1 m",
+                    usual = "6-20 mm",
+                    preset = "10 mm",
+                    picture = "fitting-row#end")
             Length endMargin,
 
             @Asked(unit = "mm", min = "0.5 mm", max = "60 mm", usual = "2-6 mm", example = "3 mm")
             Length postDiameter,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "100 mm", usual = "5-16 mm", example = "9 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.5 mm",
+                    max = "100 mm",
+                    usual = "5-16 mm",
+                    example = "9 mm",
+                    picture = "fitting-row#head")
             Length headDiameter) {}
 
     /** What is answered. */

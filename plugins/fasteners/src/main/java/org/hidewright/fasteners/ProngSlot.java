@@ -50,10 +50,22 @@ public final class ProngSlot implements Calculator<ProngSlot.Prong, ProngSlot.Sl
 
     /** What is asked. */
     public record Prong(
-            @Asked(unit = "mm", min = "1 mm", max = "60 mm", usual = "3-20 mm", example = "12 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1 mm",
+                    max = "60 mm",
+                    usual = "3-20 mm",
+                    example = "12 mm",
+                    picture = "prong#base")
             Length prongBase,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "2-6 mm", example = "3 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.5 mm",
+                    max = "30 mm",
+                    usual = "2-6 mm",
+                    example = "3 mm",
+                    picture = "prong#width")
             Length prongWidth,
 
             @Asked(unit = "mm", min = "0.3 mm", max = "20 mm", usual = "1-5 mm", example = "3 mm")

@@ -49,10 +49,16 @@ public final class RingHeld implements Calculator<RingHeld.Held, RingHeld.Places
 
     /** A ring as measured; a row of hardware can be taken for it. */
     public record Ring(
-            @Asked(unit = "mm", min = "3 mm", max = "200 mm", usual = "10-60 mm", example = "20 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "3 mm",
+                    max = "200 mm",
+                    usual = "10-60 mm",
+                    example = "20 mm",
+                    picture = "ring#inside")
             Length insideWidth,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "2-6 mm", example = "3 mm")
+            @Asked(unit = "mm", min = "0.5 mm", max = "20 mm", usual = "2-6 mm", example = "3 mm", picture = "ring#bar")
             Length barDiameter) {}
 
     /** What is answered. */

@@ -7,8 +7,9 @@ import org.hidewright.api.measure.Length;
 public sealed interface Stack permits Stack.Measured, Stack.Between {
     /** One thickness, typed as a range where it is one. */
     record Measured(
-            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "4 mm")
-            Length thickness) implements Stack {
+            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "4 mm", picture = "layers")
+            Length thickness)
+            implements Stack {
         @Override
         public Length thinnest() {
             return thickness;
@@ -22,10 +23,22 @@ public sealed interface Stack permits Stack.Measured, Stack.Between {
 
     /** From the thinnest to the thickest place, where one post has to suit both. */
     record Between(
-            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "3.6 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.3 mm",
+                    max = "60 mm",
+                    usual = "1-12 mm",
+                    example = "3.6 mm",
+                    picture = "layers-uneven#thinnest")
             Length thinnest,
 
-            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "4.4 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.3 mm",
+                    max = "60 mm",
+                    usual = "1-12 mm",
+                    example = "4.4 mm",
+                    picture = "layers-uneven#thickest")
             Length thickest)
             implements Stack {}
 

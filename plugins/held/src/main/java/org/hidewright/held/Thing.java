@@ -7,13 +7,31 @@ import org.hidewright.api.measure.Length;
 public sealed interface Thing {
     /** Anything, by its own measures. */
     record Measured(
-            @Asked(unit = "mm", min = "1 mm", max = "2 m", usual = "10-400 mm", example = "120 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1 mm",
+                    max = "2 m",
+                    usual = "10-400 mm",
+                    example = "120 mm",
+                    picture = "thing#width")
             Length width,
 
-            @Asked(unit = "mm", min = "1 mm", max = "2 m", usual = "10-400 mm", example = "180 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1 mm",
+                    max = "2 m",
+                    usual = "10-400 mm",
+                    example = "180 mm",
+                    picture = "thing#height")
             Length height,
 
-            @Asked(unit = "mm", min = "0.05 mm", max = "500 mm", usual = "0.3-60 mm", example = "18 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.05 mm",
+                    max = "500 mm",
+                    usual = "0.3-60 mm",
+                    example = "18 mm",
+                    picture = "thing#thickness")
             Length thickness)
             implements Thing {
         @Override
@@ -24,10 +42,22 @@ public sealed interface Thing {
 
     /** Something round that lies flat, by its own measures. */
     record MeasuredRound(
-            @Asked(unit = "mm", min = "1 mm", max = "2 m", usual = "10-400 mm", example = "60 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1 mm",
+                    max = "2 m",
+                    usual = "10-400 mm",
+                    example = "60 mm",
+                    picture = "round-thing#diameter")
             Length diameter,
 
-            @Asked(unit = "mm", min = "0.05 mm", max = "500 mm", usual = "0.3-60 mm", example = "14 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.05 mm",
+                    max = "500 mm",
+                    usual = "0.3-60 mm",
+                    example = "14 mm",
+                    picture = "round-thing#thickness")
             Length thickness)
             implements Thing {
         @Override

@@ -36,10 +36,22 @@ public final class Piercing implements Calculator<Piercing.Stack, Piercing.Pierc
 
     /** What is asked. */
     public record Stack(
-            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "4.2 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.3 mm",
+                    max = "60 mm",
+                    usual = "1-12 mm",
+                    example = "4.2 mm",
+                    picture = "prong-length#stack")
             Length stack,
 
-            @Asked(unit = "mm", min = "1 mm", max = "60 mm", usual = "4-15 mm", example = "8 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1 mm",
+                    max = "60 mm",
+                    usual = "4-15 mm",
+                    example = "8 mm",
+                    picture = "prong-length#length")
             Length prongLength,
 
             @Asked(unit = "mm", min = "0 mm", max = "10 mm", usual = "0.5-2 mm", preset = "1 mm")

@@ -27,10 +27,22 @@ public sealed interface Seamed permits Seamed.Measured, Seamed.OfItem {
             @Asked(unit = "mm", min = "2 mm", max = "50 m", usual = "50 mm-3 m", example = "500 mm")
             Length length,
 
-            @Asked(unit = "mm", min = "0.8 mm", max = "15 mm", usual = "2-6 mm", preset = "3.85 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.8 mm",
+                    max = "15 mm",
+                    usual = "2-6 mm",
+                    preset = "3.85 mm",
+                    picture = "pitch#pitch")
             Length pitch,
 
-            @Asked(unit = "mm", min = "0.3 mm", max = "60 mm", usual = "1-12 mm", example = "5 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.3 mm",
+                    max = "60 mm",
+                    usual = "1-12 mm",
+                    example = "5 mm",
+                    picture = "seam-layers")
             Length stack)
             implements Seamed {
         @Override

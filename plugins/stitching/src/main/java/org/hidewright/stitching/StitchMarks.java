@@ -42,7 +42,13 @@ public final class StitchMarks implements Calculator<StitchMarks.Line, StitchMar
             @Asked(preset = "{\"straight\":{\"length\":\"180 mm\"}}")
             SewnLine line,
 
-            @Asked(unit = "mm", min = "0.8 mm", max = "15 mm", usual = "2-6 mm", preset = "3.85 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.8 mm",
+                    max = "15 mm",
+                    usual = "2-6 mm",
+                    preset = "3.85 mm",
+                    picture = "pitch#pitch")
             Length pitch,
 
             @Asked(preset = "mark") AtCorners corners,

@@ -36,7 +36,13 @@ public final class StrikePlan implements Calculator<StrikePlan.Line, StrikePlan.
             @Asked(preset = "{\"straight\":{\"length\":\"180 mm\"}}")
             SewnLine line,
 
-            @Asked(unit = "mm", min = "0.8 mm", max = "15 mm", usual = "2-6 mm", preset = "3.85 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.8 mm",
+                    max = "15 mm",
+                    usual = "2-6 mm",
+                    preset = "3.85 mm",
+                    picture = "pitch#pitch")
             Length pitch,
 
             @Asked(min = "1", max = "40", usual = "1-12", preset = "1; 2; 6")

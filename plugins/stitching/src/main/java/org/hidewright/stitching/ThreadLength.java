@@ -48,10 +48,16 @@ public final class ThreadLength implements Calculator<ThreadLength.Sewn, ThreadL
             @Asked(preset = "{\"measured\":{\"length\":\"500 mm\",\"pitch\":\"3.85 mm\",\"stack\":\"5 mm\"}}")
             Seamed seam,
 
-            @Asked(unit = "mm", min = "20 mm", max = "1 m", usual = "100-400 mm", preset = "200 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "20 mm",
+                    max = "1 m",
+                    usual = "100-400 mm",
+                    preset = "200 mm",
+                    picture = "thread-tail#tail")
             Length tail,
 
-            @Asked(min = "0", max = "20", usual = "0-6", preset = "3")
+            @Asked(min = "0", max = "20", usual = "0-6", preset = "3", picture = "thread-tail#back")
             int backstitches,
 
             @Asked(unit = "mm", min = "300 mm", max = "20 m", usual = "1-3 m", preset = "2 m")

@@ -52,16 +52,34 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Asked(unit = "mm", min = "2 mm", max = "200 mm", example = "39 mm")
             Optional<Length> buckleInsideWidth,
 
-            @Asked(unit = "mm", min = "0.5 mm", max = "30 mm", usual = "3-8 mm", example = "5 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.5 mm",
+                    max = "30 mm",
+                    usual = "3-8 mm",
+                    example = "5 mm",
+                    picture = "belt-buckle#bar")
             Length barDiameter,
 
-            @Asked(unit = "mm", min = "0 mm", max = "200 mm", usual = "15-60 mm", example = "30 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0 mm",
+                    max = "200 mm",
+                    usual = "15-60 mm",
+                    example = "30 mm",
+                    picture = "belt-buckle#frame")
             Length frameLength,
 
             @Asked(min = "1", max = "60", usual = "5-7", preset = "5")
             int holes,
 
-            @Asked(unit = "mm", min = "2 mm", max = "200 mm", usual = "20-30 mm", preset = "25 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "2 mm",
+                    max = "200 mm",
+                    usual = "20-30 mm",
+                    preset = "25 mm",
+                    picture = "belt#spacing")
             Length spacing,
 
             @Asked(min = "1", max = "60", example = "3") Optional<Integer> wornHole,
@@ -75,7 +93,7 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Asked(unit = "mm", min = "50 mm", max = "3 m", example = "950 mm")
             Optional<Length> longestSize,
 
-            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "75-125 mm", preset = "100 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "1 m", usual = "75-125 mm", preset = "100 mm", picture = "belt#tip")
             Length tipBeyond,
 
             @Asked(preset = "point") BeltTip tip,
@@ -83,7 +101,13 @@ public final class BeltLayout implements Calculator<BeltLayout.Belt, BeltLayout.
             @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "10-60 mm", preset = "20 mm")
             Length tipLength,
 
-            @Asked(unit = "mm", min = "2 mm", max = "1 m", usual = "60-90 mm", preset = "75 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "2 mm",
+                    max = "1 m",
+                    usual = "60-90 mm",
+                    preset = "75 mm",
+                    picture = "belt-buckle#turn-back")
             Length turnBackLength,
 
             @Asked(unit = "mm", min = "0.2 mm", max = "20 mm", example = "2 mm")

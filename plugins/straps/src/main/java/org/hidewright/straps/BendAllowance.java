@@ -41,10 +41,22 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
 
     /** What is asked. */
     public record OneBend(
-            @Asked(unit = "mm", min = "0.1 mm", max = "200 mm", usual = "1-5 mm", example = "3 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.1 mm",
+                    max = "200 mm",
+                    usual = "1-5 mm",
+                    example = "3 mm",
+                    picture = "bend#thickness")
             Length thickness,
 
-            @Asked(unit = "mm", min = "0 mm", max = "10 m", usual = "0-30 mm", example = "3 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0 mm",
+                    max = "10 m",
+                    usual = "0-30 mm",
+                    example = "3 mm",
+                    picture = "bend#radius")
             Length insideRadius,
 
             @Asked(unit = "deg", min = "0.01 deg", max = "360 deg", example = "90 deg")
@@ -56,10 +68,10 @@ public final class BendAllowance implements Calculator<BendAllowance.OneBend, Be
             @Asked(min = "0", max = "1", usual = "0.3-0.7", example = "0.5")
             Optional<Double> measuredNeutralLine,
 
-            @Asked(unit = "mm", min = "0 mm", max = "100 m", example = "50 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "100 m", example = "50 mm", picture = "corner#leg-a")
             Optional<Length> legA,
 
-            @Asked(unit = "mm", min = "0 mm", max = "100 m", example = "30 mm")
+            @Asked(unit = "mm", min = "0 mm", max = "100 m", example = "30 mm", picture = "corner#leg-b")
             Optional<Length> legB) {}
 
     /** What is answered; setback, deduction and flat length only below a half turn, where there is a corner. */

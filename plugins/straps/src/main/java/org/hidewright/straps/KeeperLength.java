@@ -83,7 +83,13 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
                                     + "{\"id\":\"tip\",\"thickness\":\"3.5 mm\"}]")
             List<KeeperLayer> layers,
 
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", example = "38 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1 mm",
+                    max = "1 m",
+                    usual = "8-60 mm",
+                    example = "38 mm",
+                    picture = "keeper#strap")
             Length width,
 
             @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0-2 mm", example = "1 mm")
@@ -99,7 +105,13 @@ public final class KeeperLength implements Calculator<KeeperLength.Loop, KeeperL
 
             @Asked(preset = "{\"butted\":{}}") KeeperJoint joint,
 
-            @Asked(unit = "mm", min = "1 mm", max = "500 mm", usual = "10-15 mm", preset = "12 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1 mm",
+                    max = "500 mm",
+                    usual = "10-15 mm",
+                    preset = "12 mm",
+                    picture = "keeper#width")
             Length keeperWidth,
 
             @Asked(min = "0", max = "1", usual = "0.3-0.7", preset = "0.5")

@@ -35,13 +35,19 @@ public final class StrapWidth implements Calculator<StrapWidth.Hardware, StrapWi
 
     /** What is asked: the inside of the hardware, and either the ease or a strap width to be judged. */
     public record Hardware(
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", usual = "8-60 mm", example = "25 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "1 mm",
+                    max = "1 m",
+                    usual = "8-60 mm",
+                    example = "25 mm",
+                    picture = "buckle-inside#inside")
             Length hardwareInsideWidth,
 
             @Asked(unit = "mm", min = "0 mm", max = "100 mm", usual = "0.5-1 mm", preset = "1 mm")
             Length ease,
 
-            @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "24 mm")
+            @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "24 mm", picture = "buckle-inside#strap")
             Optional<Length> width,
 
             @Asked(unit = "mm", min = "0.3 mm", max = "1 m", example = "4 mm")

@@ -42,10 +42,22 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
 
     /** What is asked. */
     public record Ends(
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.8-6 mm", example = "3 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.01 mm",
+                    max = "50 mm",
+                    usual = "0.8-6 mm",
+                    example = "3 mm",
+                    picture = "scarf#first")
             Length first,
 
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.8-6 mm", example = "3 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0.01 mm",
+                    max = "50 mm",
+                    usual = "0.8-6 mm",
+                    example = "3 mm",
+                    picture = "scarf#second")
             Length second,
 
             @Asked(preset = "{\"by-slope\":{\"slope\":\"8\"}}")
@@ -72,8 +84,15 @@ public final class Scarf implements Calculator<Scarf.Ends, Scarf.Joint> {
 
     /** The lap itself, measured along the piece. */
     public record ByLap(
-            @Asked(unit = "mm", min = "0.1 mm", max = "5000 mm", usual = "10-100 mm", example = "25 mm")
-            Length lap) implements ScarfCut {}
+            @Asked(
+                    unit = "mm",
+                    min = "0.1 mm",
+                    max = "5000 mm",
+                    usual = "10-100 mm",
+                    example = "25 mm",
+                    picture = "scarf#lap")
+            Length lap)
+            implements ScarfCut {}
 
     /** What is answered; the step is how much the thicker piece stands proud. */
     public record Joint(

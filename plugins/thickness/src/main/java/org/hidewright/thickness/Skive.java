@@ -38,10 +38,22 @@ public final class Skive implements Calculator<Skive.Edge, Skive.Taken> {
 
     /** What is asked. */
     public record Edge(
-            @Asked(unit = "mm", min = "0.01 mm", max = "50 mm", usual = "0.4-6 mm", example = "4 oz")
+            @Asked(
+                    unit = "mm",
+                    min = "0.01 mm",
+                    max = "50 mm",
+                    usual = "0.4-6 mm",
+                    example = "4 oz",
+                    picture = "skive#before")
             Length thickness,
 
-            @Asked(unit = "mm", min = "0 mm", max = "50 mm", usual = "0.2-3 mm", example = "0.6 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0 mm",
+                    max = "50 mm",
+                    usual = "0.2-3 mm",
+                    example = "0.6 mm",
+                    picture = "skive#left")
             Length target,
 
             @Asked(preset = "{\"by-angle\":{\"angle\":\"10 deg\"}}")
@@ -57,8 +69,15 @@ public final class Skive implements Calculator<Skive.Edge, Skive.Taken> {
 
     /** The width measured on the flesh face, square to the edge. */
     public record ByWidth(
-            @Asked(unit = "mm", min = "0.1 mm", max = "500 mm", usual = "3-25 mm", example = "8 mm")
-            Length width) implements SkiveCut {}
+            @Asked(
+                    unit = "mm",
+                    min = "0.1 mm",
+                    max = "500 mm",
+                    usual = "3-25 mm",
+                    example = "8 mm",
+                    picture = "skive#width")
+            Length width)
+            implements SkiveCut {}
 
     /** What is answered. */
     public record Taken(

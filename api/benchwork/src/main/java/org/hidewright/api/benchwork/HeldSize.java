@@ -12,7 +12,8 @@ public record HeldSize(
                 max = "1 m",
                 usual = "30-300 mm",
                 example = "80 mm",
-                from = "held-thing.width")
+                from = "held-thing.width",
+                picture = "thing#width")
         Length width,
 
         @Asked(
@@ -21,7 +22,8 @@ public record HeldSize(
                 max = "1 m",
                 usual = "40-300 mm",
                 example = "120 mm",
-                from = "held-thing.height")
+                from = "held-thing.height",
+                picture = "thing#height")
         Length height,
 
         @Asked(
@@ -30,7 +32,8 @@ public record HeldSize(
                 max = "300 mm",
                 usual = "1-40 mm",
                 example = "12 mm",
-                from = "held-thing.thickness")
+                from = "held-thing.thickness",
+                picture = "thing#thickness")
         Length thickness) {
     /** Diameter of the cylinder that small parts are measured by, ISO 8124-1; from memory. */
     private static final double SMALL_PART_MM = 31.7;
