@@ -201,7 +201,8 @@ class OverviewTest {
         texts.forEach((key, text) -> assertFalse(
                 String.valueOf(text).replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe"));
         TreeSet<String> asked = new TreeSet<>();
-        for (String command : List.of("window", "make", "work", "explain", "find", "workshop", "keep", "new", "addons")) {
+        for (String command :
+                List.of("window", "make", "work", "explain", "find", "workshop", "keep", "new", "addons")) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
         Stream.of(PacketTrouble.Kind.values()).forEach(kind -> asked.add("trouble." + kind.key()));

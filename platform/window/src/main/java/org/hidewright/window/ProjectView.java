@@ -50,6 +50,7 @@ final class ProjectView extends Composite implements Desk.Round {
     private static final int[] SHARES = {26, 42, 32};
     /** The middle is made wider or narrower by this part of all on either side. */
     private static final int WIDENED = 20;
+
     private static final Goal NOWHERE = Goal.calculator("", "");
     /** How long old values stand beside new ones. */
     private static final int SETTLE_MS = 6000;

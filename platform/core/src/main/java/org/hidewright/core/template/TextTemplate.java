@@ -73,7 +73,8 @@ public final class TextTemplate implements DeclaredCalculator {
      * @param beside the text of the file beside it whose name ends so, {@code _de.properties}; empty where there is none
      */
     public TextTemplate translated(Function<String, Optional<String>> beside) {
-        return new TextTemplate(declaration, values, tells, answers, drawing, texts, pictures, new Translations(beside));
+        return new TextTemplate(
+                declaration, values, tells, answers, drawing, texts, pictures, new Translations(beside));
     }
 
     @Override

@@ -46,7 +46,8 @@ final class SampleCards extends Composite {
             PieceView picture = card(sample, opens);
             place.work().execute(() -> {
                 if (!isDisposed()) {
-                    List<DrawingFace> piece = Faces.atOnce(place.bench().work(sample.project()), wording, List.of(), null)
+                    List<DrawingFace> piece = Faces.atOnce(
+                                    place.bench().work(sample.project()), wording, List.of(), null)
                             .piece();
                     place.window().execute(() -> {
                         if (!picture.isDisposed()) {
