@@ -9,8 +9,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -26,6 +24,7 @@ import org.hidewright.core.find.Finder;
 import org.hidewright.core.find.Goal;
 import org.hidewright.core.find.Group;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.words.WindowTexts;
 
 /** One field for everything: what is found stands below it in groups; Enter leads to it. */
@@ -65,14 +64,16 @@ public final class FindPage extends Composite {
         words = line(new Text(this, SWT.SINGLE | SWT.BORDER), 2);
         words.setData("id", "find.words");
         words.setMessage(texts.text("find.words.help"));
-        named(words, texts.text("find.words.help"));
+        Spoken.name(words, () -> texts.text("find.words.help"));
+        Spoken.tell(words);
         words.addListener(SWT.Modify, event -> search());
         words.addListener(SWT.DefaultSelection, event -> first().ifPresent(this::chosen));
         words.addListener(SWT.KeyDown, this::key);
         found = dressed(new Tree(this, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL));
         found.setData("id", "find.found");
         found.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
-        named(found, texts.text("find.found.help"));
+        Spoken.name(found, () -> texts.text("find.found.help"));
+        Spoken.tell(found);
         found.addListener(SWT.Selection, event -> tell());
         found.addListener(SWT.DefaultSelection, event -> selected().ifPresent(this::chosen));
         found.addListener(SWT.KeyDown, this::key);
@@ -93,15 +94,6 @@ public final class FindPage extends Composite {
         data.widthHint = 1; // as wide as the page, and not as what stands in it
         dressed(control).setLayoutData(data);
         return control;
-    }
-
-    private static void named(Control control, String name) {
-        control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = name;
-            }
-        });
     }
 
     /** What is on the bench, as it is now. */

@@ -2,10 +2,8 @@ package org.hidewright.window.slip;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlEvent;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -15,6 +13,7 @@ import org.hidewright.api.drawing.Drawing;
 import org.hidewright.core.picture.PictureReader;
 import org.hidewright.documents.page.FigurePlan;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Spoken;
 import org.hidewright.window.piece.GcCanvas;
 
 /** A small drawing of what a question measures, with letters as large as those round it. */
@@ -39,12 +38,7 @@ final class PictureView extends Canvas {
         this.drawing = drawing;
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
         addPaintListener(event -> paint(event.gc));
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = told;
-            }
-        });
+        Spoken.name(this, () -> told);
         getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
             @Override
             public void getRole(AccessibleControlEvent event) {

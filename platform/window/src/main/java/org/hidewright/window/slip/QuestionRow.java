@@ -74,7 +74,6 @@ final class QuestionRow {
         rows = face.question().kind() == Kind.ROWS && !isRowHead(face)
                 ? new RowsEditor(parent, editing, slip, face, changed)
                 : null;
-        label.addListener(SWT.MouseUp, event -> turnHelp());
         editor.addListener(SWT.Help, event -> turnHelp());
         apply();
     }
@@ -270,7 +269,7 @@ final class QuestionRow {
         if (isTaken()) {
             text.append('\n').append(editing.texts().text("question.unlink.help"));
         }
-        if (pointing && face.question().picture().isPresent()) {
+        if (pointing && face.question().picture().isPresent() && editing.links().isPresent()) {
             text.append('\n').append(editing.texts().text("question.picture.help"));
         }
         return text.toString().strip();
