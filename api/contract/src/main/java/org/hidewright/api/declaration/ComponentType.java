@@ -157,18 +157,20 @@ final class ComponentType {
         Kind unitKind = itemKind == Kind.SIZE ? Kind.LENGTH : itemKind;
         if (unitKind.dimension().isEmpty() || unitKind == Kind.COUNT || unitKind == Kind.MONEY) {
             if (!symbol.isEmpty()) {
-                throw new InvalidDeclaration(where, itemKind + " has no unit, but \"" + symbol + "\" is given");
+                throw new InvalidDeclaration(
+                        where, Keys.of(itemKind.name()) + " has no unit, but \"" + symbol + "\" is given");
             }
             return null;
         }
         if (symbol.isEmpty() && unitKind != Kind.RATIO) {
             throw new InvalidDeclaration(
                     where,
-                    "name the unit, for example unit = \""
-                            + Units.base(unitKind.dimension().get()) + "\"");
+                    "it has no unit; give it one, such as "
+                            + Units.base(unitKind.dimension().get()));
         }
         return Units.find(unitKind.dimension().get(), symbol)
-                .orElseThrow(() -> new InvalidDeclaration(where, "\"" + symbol + "\" is no unit of " + unitKind));
+                .orElseThrow(() ->
+                        new InvalidDeclaration(where, "\"" + symbol + "\" is no unit of " + Keys.of(unitKind.name())));
     }
 
     static boolean isRowId(RecordComponent component) {

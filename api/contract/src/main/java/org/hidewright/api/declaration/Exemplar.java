@@ -98,7 +98,9 @@ final class Exemplar {
     }
 
     private <T> T understood(String text, Reading<T> reading) {
-        return reading.understood().orElseThrow(() -> invalid(text, "cannot be read as " + question.itemKind()));
+        return reading.understood()
+                .orElseThrow(() -> invalid(
+                        text, "cannot be read as " + Keys.of(question.itemKind().name())));
     }
 
     private void require(boolean good, String text, String problem) {

@@ -15,6 +15,7 @@ import org.hidewright.api.measure.Typed;
 import org.hidewright.api.measure.TypedText;
 import org.hidewright.api.measure.Understood;
 import org.hidewright.api.measure.Unit;
+import org.hidewright.api.measure.Unreadable;
 
 /** Reads the declaration of questions off an annotated record. */
 final class QuestionReader {
@@ -162,7 +163,7 @@ final class QuestionReader {
         Optional<Dimension> dimension = limited == Kind.MONEY ? Optional.of(Dimension.NUMBER) : limited.dimension();
         if (dimension.isEmpty()) {
             if (!(min + max + usual).isEmpty()) {
-                throw new InvalidDeclaration(where, itemKind + " has no limits");
+                throw new InvalidDeclaration(where, Keys.of(itemKind.name()) + " has no limits");
             }
             return Question.Limits.NONE;
         }
@@ -183,11 +184,20 @@ final class QuestionReader {
                 : OptionalDouble.of(typed(where, text, dimension, unit).range().nominal());
     }
 
+    /** Limits that are written the wrong way round are the slip most easily made. */
+    private static String turned(Reading<Typed> reading) {
+        return reading instanceof Unreadable<Typed> unreadable
+                        && unreadable.key().equals("reading.reversed-range")
+                ? "; the smaller number stands first"
+                : "";
+    }
+
     static Typed typed(String where, String text, Dimension dimension, Unit unit) {
         Reading<Typed> reading = TypedText.quantity(text, dimension, Optional.ofNullable(unit));
         if (reading instanceof Understood<Typed> understood) {
             return understood.value();
         }
-        throw new InvalidDeclaration(where, "\"" + text + "\" cannot be read as " + dimension);
+        throw new InvalidDeclaration(
+                where, "\"" + text + "\" cannot be read as " + Keys.of(dimension.name()) + turned(reading));
     }
 }

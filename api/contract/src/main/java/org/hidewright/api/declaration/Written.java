@@ -83,7 +83,7 @@ public final class Written {
             List<String> options,
             boolean optional) {
         if (!TYPED.contains(kind)) {
-            throw new InvalidDeclaration(key, kind + " is not one value");
+            throw new InvalidDeclaration(key, Keys.of(kind.name()) + " is not one value");
         }
         if ((kind == Kind.CHOICE) == options.isEmpty()) {
             throw new InvalidDeclaration(key, "a choice, and nothing else, has options");
@@ -128,7 +128,7 @@ public final class Written {
      */
     public static Answer answer(String owner, String key, Kind kind, Map<String, String> attributes, boolean lead) {
         if (!TYPED.contains(kind) || kind == Kind.CHOICE) {
-            throw new InvalidDeclaration(key, "no answer is a " + kind);
+            throw new InvalidDeclaration(key, "no answer is a " + Keys.of(kind.name()));
         }
         Unit unit = ComponentType.unit(key, kind, attributes.getOrDefault("unit", ""));
         String step = attributes.getOrDefault("step", "");

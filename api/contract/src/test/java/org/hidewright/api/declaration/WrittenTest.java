@@ -81,19 +81,22 @@ class WrittenTest {
                 "width: \"9 mm\" is above max 8 mm",
                 refused(Kind.LENGTH, Map.of("unit", "mm", "max", "8 mm", "example", "9 mm")));
         assertEquals(
-                "width: \"wide\" cannot be read as LENGTH", refused(Kind.LENGTH, Map.of("unit", "mm", "min", "wide")));
-        assertEquals("width: \"kg\" is no unit of LENGTH", refused(Kind.LENGTH, Map.of("unit", "kg")));
-        assertEquals("width: name the unit, for example unit = \"mm\"", refused(Kind.LENGTH, Map.of()));
-        assertEquals("width: COUNT has no unit, but \"mm\" is given", refused(Kind.COUNT, Map.of("unit", "mm")));
+                "width: \"wide\" cannot be read as length", refused(Kind.LENGTH, Map.of("unit", "mm", "min", "wide")));
+        assertEquals(
+                "width: \"280-180 mm\" cannot be read as length; the smaller number stands first",
+                refused(Kind.LENGTH, Map.of("unit", "mm", "usual", "280-180 mm")));
+        assertEquals("width: \"kg\" is no unit of length", refused(Kind.LENGTH, Map.of("unit", "kg")));
+        assertEquals("width: it has no unit; give it one, such as mm", refused(Kind.LENGTH, Map.of()));
+        assertEquals("width: count has no unit, but \"mm\" is given", refused(Kind.COUNT, Map.of("unit", "mm")));
         assertEquals("width: \"2.5\" is not a whole number", refused(Kind.COUNT, Map.of("preset", "2.5")));
-        assertEquals("width: FLAG has no limits", refused(Kind.FLAG, Map.of("min", "1")));
+        assertEquals("width: flag has no limits", refused(Kind.FLAG, Map.of("min", "1")));
         assertEquals("width: \"maybe\" is neither yes nor no", refused(Kind.FLAG, Map.of("preset", "maybe")));
         assertEquals(
                 "width: \"stud\" is none of rivet, seam",
                 refused(Kind.CHOICE, Map.of("preset", "stud"), "rivet", "seam"));
         assertEquals("width: a choice, and nothing else, has options", refused(Kind.CHOICE, Map.of()));
         assertEquals("width: a choice, and nothing else, has options", refused(Kind.FLAG, Map.of(), "rivet"));
-        assertEquals("width: ROWS is not one value", refused(Kind.ROWS, Map.of()));
+        assertEquals("width: rows is not one value", refused(Kind.ROWS, Map.of()));
     }
 
     @Test
@@ -116,8 +119,8 @@ class WrittenTest {
         assertEquals("cut: \"off\" is no way to round", noAnswer(Kind.LENGTH, Map.of("unit", "mm", "round", "off")));
         assertEquals(
                 "cut: a step is above nothing, not 0 mm", noAnswer(Kind.LENGTH, Map.of("unit", "mm", "step", "0 mm")));
-        assertEquals("cut: no answer is a CHOICE", noAnswer(Kind.CHOICE, Map.of()));
-        assertEquals("cut: no answer is a DRAWING", noAnswer(Kind.DRAWING, Map.of()));
+        assertEquals("cut: no answer is a choice", noAnswer(Kind.CHOICE, Map.of()));
+        assertEquals("cut: no answer is a drawing", noAnswer(Kind.DRAWING, Map.of()));
     }
 
     private static String noAnswer(Kind kind, Map<String, String> attributes) {
