@@ -146,9 +146,9 @@ record Candidate(Path from, Described described, byte[] jar) {
     private static byte[] manifest(Entries entries, Path folder, boolean follow) throws IOException {
         try (InputStream in = entries.open(JarFile.MANIFEST_NAME)) {
             if (!follow) {
-                return in.readAllBytes();
+                return TypedManifest.ended(in.readAllBytes());
             }
-            Manifest manifest = new Manifest(in);
+            Manifest manifest = TypedManifest.read(in.readAllBytes());
             manifest.getMainAttributes()
                     .putValue(
                             TemplateFiles.FOLLOWS,

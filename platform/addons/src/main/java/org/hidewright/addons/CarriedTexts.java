@@ -42,7 +42,7 @@ final class CarriedTexts {
     private void read(String name, ZipInputStream jar) throws IOException {
         code |= name.endsWith(".class");
         if (name.equals(JarFile.MANIFEST_NAME)) {
-            manifest = new Manifest(new ByteArrayInputStream(jar.readNBytes(LONGEST)));
+            manifest = TypedManifest.read(jar.readNBytes(LONGEST));
         } else if (name.endsWith(".json")) {
             texts.put(name, new String(jar.readNBytes(LONGEST), StandardCharsets.UTF_8));
         }

@@ -1,6 +1,5 @@
 package org.hidewright.addons;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +12,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
-import java.util.jar.Manifest;
 import java.util.regex.Pattern;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOnNotices;
@@ -88,7 +86,10 @@ record Described(
             return false;
         }
         try (InputStream in = entries.open(JarFile.MANIFEST_NAME)) {
-            return new Manifest(in).getMainAttributes().getValue(Constants.BUNDLE_SYMBOLICNAME) != null;
+            return TypedManifest.read(in.readNBytes(LONGEST))
+                            .getMainAttributes()
+                            .getValue(Constants.BUNDLE_SYMBOLICNAME)
+                    != null;
         }
     }
 
@@ -135,7 +136,7 @@ record Described(
         try (InputStream in = entries.open(JarFile.MANIFEST_NAME)) {
             byte[] manifest = in.readNBytes(LONGEST);
             mustNotContradictItself(manifest);
-            return new Manifest(new ByteArrayInputStream(manifest)).getMainAttributes();
+            return TypedManifest.read(manifest).getMainAttributes();
         }
     }
 
