@@ -73,6 +73,8 @@ final class SoundParts {
             case STITCHES_OFF ->
                 "the stitches " + fault.id() + at + " leave the leather of " + name
                         + ". Run them inside its outline, or refuse where there is no room for them.";
+            case FOLD_OFF ->
+                "the fold " + fault.id() + at + " leaves the leather of " + name + ". End it at the edges of the part.";
             case COUNTS_DIFFER ->
                 String.format(
                         "in the seam %s, %s has %s holes and %s has %s, so that they cannot be sewn hole on hole."

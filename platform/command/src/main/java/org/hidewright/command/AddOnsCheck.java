@@ -9,6 +9,7 @@ import java.util.function.IntFunction;
 import org.hidewright.core.addons.Carried;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.proof.Proof;
+import org.hidewright.core.proof.Surroundings;
 import org.hidewright.core.proof.TablesProof;
 import org.hidewright.core.proof.TemplateProof;
 import org.hidewright.core.store.FileTrouble;
@@ -49,8 +50,12 @@ final class AddOnsCheck {
             say(texts.text("addons.check-missing", path));
             sound = false;
         }
-        each(carried.templates(), this::template, asked -> texts.text("addons.check-template", asked));
         Tables installed = session.catalogue().tables();
+        Tables beside = TablesProof.with(installed, carried.tables().values(), carried.id());
+        each(
+                carried.templates(),
+                (path, text) -> template(path, text, beside),
+                asked -> texts.text("addons.check-template", asked));
         each(
                 carried.tables(),
                 (path, text) -> TablesProof.of(text, carried.id(), installed),
@@ -64,11 +69,11 @@ final class AddOnsCheck {
     }
 
     /** A template is called by the name of its file. */
-    private Proof template(String path, String text) {
+    private Proof template(String path, String text, Tables beside) {
         return TemplateProof.of(
                 text,
                 TemplateFiles.byId(path).keySet().iterator().next(),
-                id -> session.catalogue().find(id).map(Installed::calculator),
+                new Surroundings(id -> session.catalogue().find(id).map(Installed::calculator), beside),
                 session.wording());
     }
 

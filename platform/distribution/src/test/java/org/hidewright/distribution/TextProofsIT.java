@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.proof.Proof;
+import org.hidewright.core.proof.Surroundings;
 import org.hidewright.core.proof.TablesProof;
 import org.hidewright.core.proof.TemplateProof;
 import org.hidewright.core.wording.Remark;
@@ -50,7 +51,11 @@ class TextProofsIT {
     }
 
     private static Proof look(String text, String id) {
-        return TemplateProof.of(text, id, other -> catalogue.find(other).map(Installed::calculator), WORDING);
+        return TemplateProof.of(
+                text,
+                id,
+                new Surroundings(other -> catalogue.find(other).map(Installed::calculator), catalogue.tables()),
+                WORDING);
     }
 
     private static String said(Remark remark) {
@@ -106,6 +111,11 @@ class TextProofsIT {
                 ", \"max\": \"50\"|§§|proof-no-limits|\"key\": \"tags\"",
                 "\"usual\": \"25-70 mm\"|\"usual\": \"5-70 mm\"|proof-usual-outside|\"key\": \"width\"",
                 "\"preset\": \"75 mm\"|\"preset\": \"140 mm\"|proof-preset-unusual|\"key\": \"length\"",
+                "\"preset\": \"40 mm\"|\"preset\": \"40\"|proof-example-unread|\"key\": \"width\"",
+                "\"preset\": \"75 mm\"|\"example\": \"75\"|proof-example-unread|\"key\": \"length\"",
+                "\"preset\": \"4 mm\"|\"from\": \"held-thing.widht\", \"preset\": \"4 mm\"|proof-no-such-place|\"key\": \"hole\"",
+                "\"preset\": \"4 mm\"|\"stock\": \"leather.thicknes\", \"preset\": \"4 mm\"|proof-no-such-place|\"key\": \"hole\"",
+                "{\"key\": \"tags\"|{\"key\": \"spare\", \"kind\": \"flag\", \"preset\": \"no\", \"label\": \"Spare\", \"help\": \"One more.\"}, {\"key\": \"tags\"|proof-unused|\"key\": \"spare\"",
                 "tag of {1}.|tag of {2}.|proof-unfilled|\"what\": \"A hole",
                 "\"id\": \"specimen-tag\"|\"id\": \"tag\"|proof-other-id|\"id\": \"tag\"",
                 // what it refuses
@@ -113,14 +123,20 @@ class TextProofsIT {
                 "\"when\": \"length < from-top + 2 * hole\"|\"when\": \"length < 60 mm\"|proof-refused|\"key\": \"specimen-tag-short\"",
                 "\"together\": true, |§§|proof-refused|\"key\": \"specimen-tag-narrow\"",
                 "\"when\": \"width < 5 * hole\"|\"when\": \"width is not 40 mm or length is not 75 mm or hole is not 4 mm\"|proof-few|{",
-                "\"tags * 250 mm\"|\"tags * 250 mm * (1 mm / (width - 12 mm))\"|proof-not-its-words|{",
+                "\"tags * 250 mm\"|\"tags * 250 mm * (1 mm / (width - 12 mm))\"|proof-not-its-words|\"cord\"",
                 "\"from-top\": \"max(|\"root\": \"sqrt(width - 20 mm) * 1\", \"from-top\": \"max(|expression-no-root|\"root\"",
-                "\"width\": \"=hole\"|\"width\": \"=hole - 3 mm\"|proof-not-its-words|{",
+                "\"width\": \"=hole\"|\"width\": \"=hole - 3 mm\"|proof-not-drawn|\"width\": \"=hole - 3 mm\"",
+                // what it asks of another
+                "\"openings\": [|\"opennings\": [|proof-not-asked-nearest|\"opennings\"",
+                "\"name\": \"Tag\", |\"name\": \"Tag\", \"left-standng\": \"1.5 mm\", |proof-not-asked-nearest|\"left-standng\"",
+                "{\"path\": {|{\"path\": {\"colour\": \"red\", |proof-not-asked|\"colour\"",
                 // what cannot be cut
                 "\"from-top\": \"max(8 mm, 2.5 * hole)\"|\"from-top\": \"hole / 4\"|proof-part|\"id\": \"tag\"",
                 "\"openings\": [|\"stitches\": [{\"id\": \"tag.row\", \"pitch\": \"4 mm\", \"along\": {\"between\": {\"from-x\": \"10 mm\", \"from-y\": \"5 mm\", \"to-x\": \"10 mm\", \"to-y\": \"=length + 5 mm\"}}}], \"openings\": [|proof-part|\"id\": \"tag\"",
-                "\"corner\": \"min(width / 3, 15 mm)\"|\"corner\": \"25 mm\"|proof-refused|{",
-                "{length - corner} Z\"|{length - corner}\"|proof-example-refused|{",
+                "\"corner\": \"min(width / 3, 15 mm)\"|\"corner\": \"25 mm\"|proof-not-drawn|\"shape\"",
+                "{length - corner} Z\"|{length - corner}\"|proof-not-drawn|\"shape\"",
+                "min(width / 3, 15 mm)|15 mm * 4 / (tags - 4)|proof-not-drawn|\"corner\"",
+                "\"operations\": [|\"folds\": [{\"id\": \"tag.over\", \"line\": {\"from-x\": \"0 mm\", \"from-y\": \"=length + 30 mm\", \"to-x\": \"=width\", \"to-y\": \"=length + 30 mm\"}}], \"operations\": [|proof-part|\"id\": \"tag\"",
                 "\"y\": \"=length - from-top\"|\"y\": \"=from-top - length\"|proof-example-part|\"id\": \"tag\"",
             })
     void aPlantedFaultIsFoundWhereItIs(String was, String now, String key, String at) throws IOException {
@@ -137,6 +153,50 @@ class TextProofsIT {
         String line = spoilt.lines().toList().get(found.place().line() - 1);
         assertTrue(at == null || line.contains(at), said(found) + " in " + line);
         assertTrue(!said(found).contains("{0}") && !said(found).contains("{1}"), said(found));
+    }
+
+    @Test
+    void whatIsToldHasNoMoreDigitsThanAnybodyTypes() throws IOException {
+        String spoilt = Files.readString(TAG).replace("min(width / 3, 15 mm)", "width * 0.51 + length / 1000");
+        for (String said : said(look(spoilt, "specimen-tag"))) {
+            assertTrue(!said.matches(".*\\d\\.\\d{4}.*hidewright work.*|.*hidewright work.*\\d\\.\\d{4}.*"), said);
+        }
+    }
+
+    /** Rows that are drawn many times are one thing to mend. */
+    @Test
+    void oneFaultOfManyRowsIsToldOnce() throws IOException {
+        String spoilt = Files.readString(TAG)
+                .replace(
+                        "{\"id\": \"tag.cord\",",
+                        "{\"each\": \"=4\", \"id\": \"tag.cord-{nth}\", \"x\": \"=nth * 60 mm\",");
+        assertEquals(
+                1,
+                said(look(spoilt, "specimen-tag")).stream()
+                        .filter(said -> said.contains("is not in the leather"))
+                        .count());
+    }
+
+    /** None of it can be seen in the text alone. */
+    @Test
+    void aFaultOfTheDrawingIsToldWhereItIsDrawnAndWithoutAdviceForOthers() throws IOException {
+        String spoilt = Files.readString(TAG).replace("{length - corner} Z", "{length - corner}");
+        List<Remark> told = look(spoilt, "specimen-tag").remarks();
+        assertEquals(1, told.size(), told.toString());
+        assertTrue(said(told.get(0)).startsWith("It cannot be worked or drawn: "), said(told.get(0)));
+        assertTrue(said(told.get(0)).contains("Mend what stands here."), said(told.get(0)));
+    }
+
+    @Test
+    void aColumnThatIsThereAlreadyIsTold() throws IOException {
+        Proof proof = TablesProof.of(
+                "{\"workshop\": 1, \"source\": \"Mine\", \"columns\": {\"leather\": {\"columns\": [{\"key\": \"thickness\","
+                        + " \"kind\": \"length\", \"unit\": \"mm\", \"min\": \"1 mm\", \"max\": \"9 mm\", \"example\": \"2 mm\","
+                        + " \"label\": \"Thickness\", \"help\": \"Of it.\"}]}}}",
+                "com.example.tables",
+                catalogue.tables());
+        assertTrue(!proof.sound(), said(proof).toString());
+        assertEquals("notice.column-taken", proof.remarks().get(0).key());
     }
 
     @Test
@@ -174,7 +234,7 @@ class TextProofsIT {
         Files.writeString(
                 own.resolve("META-INF/MANIFEST.MF"),
                 "Manifest-Version: 1.0\nBundle-ManifestVersion: 2\nBundle-SymbolicName: com.example.tags\n"
-                        + "Hidewright-Templates: specimen-tag.json, gone.json\nHidewright-Tables: sizes.json\n");
+                        + "Hidewright-Templates: specimen-tag.json, gone.json\nHidewright-Tables: sizes.json");
         Files.writeString(
                 own.resolve("specimen-tag.json"), Files.readString(TAG).replace("max(8 mm, 2.5 * hole)", "hole / 4"));
         Files.writeString(

@@ -2,12 +2,15 @@ package org.hidewright.api.trials;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Fault;
 import org.hidewright.api.geometry.Faults;
 import org.hidewright.api.geometry.Region;
+import org.hidewright.api.item.Fold;
 import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
@@ -22,7 +25,7 @@ import org.hidewright.api.item.StitchLine;
  * @param what which of it
  * @param part where
  * @param place on the drawing of the part
- * @param id of the hole, the stitch line or the seam; empty where it is the outline or a window
+ * @param id of the hole, the stitch line, the fold or the seam; empty where it is the outline or a window
  * @param lines of a seam: the line with other holes, how many it has, the first line, and how many that has; else empty
  */
 public record PartFault(What what, Part part, Point place, String id, List<Object> lines) {
@@ -49,6 +52,8 @@ public record PartFault(What what, Part part, Point place, String id, List<Objec
         HOLE_OFF,
         /** Stitches leave the leather. */
         STITCHES_OFF,
+        /** A fold leaves the leather. */
+        FOLD_OFF,
         /** Lines of one seam have unequal holes. */
         COUNTS_DIFFER
     }
@@ -71,12 +76,19 @@ public record PartFault(What what, Part part, Point place, String id, List<Objec
             }
         }
         for (StitchLine line : part.stitchLines()) {
-            List<Point> looked = line.holes().isEmpty() ? along(line) : line.holes();
-            looked.stream()
-                    .filter(place -> !leather.contains(place) && leather.edgeDistance(place) > ON_MM)
-                    .findFirst()
-                    .ifPresent(place -> faults.add(at(What.STITCHES_OFF, part, place, line.id())));
+            List<Point> looked = line.holes().isEmpty() ? along(line.line()) : line.holes();
+            off(looked, leather).ifPresent(place -> faults.add(at(What.STITCHES_OFF, part, place, line.id())));
         }
+        Region whole = Region.of(Curve.of(part.outline()), List.of()); // a fold may run through the slot of a buckle
+        for (Fold fold : part.folds()) {
+            off(along(fold.line()), whole).ifPresent(place -> faults.add(at(What.FOLD_OFF, part, place, fold.id())));
+        }
+    }
+
+    private static Optional<Point> off(List<Point> looked, Region leather) {
+        return looked.stream()
+                .filter(place -> !leather.contains(place) && leather.edgeDistance(place) > ON_MM)
+                .findFirst();
     }
 
     private static PartFault at(What what, Part part, Point place, String id) {
@@ -94,8 +106,8 @@ public record PartFault(What what, Part part, Point place, String id, List<Objec
         };
     }
 
-    private static List<Point> along(StitchLine line) {
-        Curve curve = Curve.of(line.line());
+    private static List<Point> along(Path line) {
+        Curve curve = Curve.of(line);
         int looks = 1 + (int) Math.ceil(curve.length() / LOOK_MM);
         return IntStream.rangeClosed(0, looks)
                 .mapToObj(i -> curve.at(curve.length() * i / looks).point())

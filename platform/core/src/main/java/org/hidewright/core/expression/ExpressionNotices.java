@@ -8,6 +8,9 @@ public final class ExpressionNotices {
     public static final NoticeKind EXPRESSION_UNEXPECTED = NoticeKind.stop("expression-unexpected");
     public static final NoticeKind EXPRESSION_UNKNOWN_NAME = NoticeKind.stop("expression-unknown-name");
     public static final NoticeKind EXPRESSION_UNKNOWN_NAME_NEAREST = NoticeKind.stop("expression-unknown-name-nearest");
+    public static final NoticeKind EXPRESSION_NO_SUCH_WORD = NoticeKind.stop("expression-no-such-word");
+    public static final NoticeKind EXPRESSION_NO_SUCH_WORD_NEAREST = NoticeKind.stop("expression-no-such-word-nearest");
+    public static final NoticeKind EXPRESSION_MISSING_IS = NoticeKind.stop("expression-missing-is");
     public static final NoticeKind EXPRESSION_UNKNOWN_UNIT = NoticeKind.stop("expression-unknown-unit");
     public static final NoticeKind EXPRESSION_NOT_ALIKE = NoticeKind.stop("expression-not-alike");
     public static final NoticeKind EXPRESSION_WRONG_SORT = NoticeKind.stop("expression-wrong-sort");
@@ -27,6 +30,9 @@ public final class ExpressionNotices {
                 EXPRESSION_UNEXPECTED,
                 EXPRESSION_UNKNOWN_NAME,
                 EXPRESSION_UNKNOWN_NAME_NEAREST,
+                EXPRESSION_NO_SUCH_WORD,
+                EXPRESSION_NO_SUCH_WORD_NEAREST,
+                EXPRESSION_MISSING_IS,
                 EXPRESSION_UNKNOWN_UNIT,
                 EXPRESSION_NOT_ALIKE,
                 EXPRESSION_WRONG_SORT,

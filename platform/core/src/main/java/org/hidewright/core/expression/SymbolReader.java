@@ -94,7 +94,8 @@ final class SymbolReader {
     private void amount(int from, double number) throws ExpressionTrouble {
         int end = at;
         if (!(number <= Judge.MOST)) {
-            throw trouble(text, from, ExpressionNotices.EXPRESSION_NO_AMOUNT.with(text.substring(from, end)));
+            throw trouble(
+                    text, from, ExpressionNotices.EXPRESSION_NO_AMOUNT.with(text.substring(from, end), text.strip()));
         }
         skip(SPACE);
         int start = at;

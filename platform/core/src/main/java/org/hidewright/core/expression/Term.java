@@ -1,6 +1,7 @@
 package org.hidewright.core.expression;
 
 import java.util.List;
+import java.util.Set;
 import org.hidewright.core.Nearest;
 
 /** A part of an expression that gives something. */
@@ -18,7 +19,9 @@ sealed interface Term {
     record Written(Symbol symbol) implements Term {
         @Override
         public Sort sort(Judge judge) {
-            return symbol.worth().sort();
+            return symbol.worth() instanceof Worth.Word word
+                    ? new Sort.OneOf(Set.of(word.text()))
+                    : symbol.worth().sort();
         }
 
         @Override
@@ -100,7 +103,10 @@ sealed interface Term {
             Worth.Amount one = (Worth.Amount) left.worth(judge);
             Worth.Amount other = (Worth.Amount) right.worth(judge);
             if (symbol.is("/") && other.number() == 0) {
-                throw judge.trouble(right.symbol(), ExpressionNotices.EXPRESSION_DIVIDES_BY_NOTHING.with());
+                throw judge.trouble(
+                        right.symbol(),
+                        ExpressionNotices.EXPRESSION_DIVIDES_BY_NOTHING.with(
+                                judge.text().strip()));
             }
             return switch (symbol.text()) {
                 case "+" -> judge.amount(symbol, one.measure(), one.number() + other.number());
@@ -124,7 +130,7 @@ sealed interface Term {
         @Override
         public Sort sort(Judge judge) throws ExpressionTrouble {
             if (symbol.is("is")) {
-                judge.alike(symbol, left.sort(judge), right.sort(judge));
+                judge.canBeTheSame(symbol, left, right);
             } else {
                 judge.alike(symbol, judge.measure(symbol, left), judge.measure(symbol, right));
             }
@@ -181,7 +187,7 @@ sealed interface Term {
         @Override
         public Sort sort(Judge judge) throws ExpressionTrouble {
             judge.truth(symbol, whether);
-            return judge.alike(symbol, yes.sort(judge), no.sort(judge));
+            return judge.either(symbol, yes.sort(judge), no.sort(judge));
         }
 
         @Override

@@ -54,6 +54,9 @@ final class TermReader {
 
     private ExpressionTrouble unexpected(String wanted, Object... args) {
         Symbol here = symbol();
+        if (here.type() == Symbol.Type.WORD) {
+            return SymbolReader.trouble(text, here.from(), ExpressionNotices.EXPRESSION_MISSING_IS.with(here.text()));
+        }
         Object found = here.type() == Symbol.Type.END ? Phrase.of("expression-end") : here.text();
         return SymbolReader.trouble(
                 text, here.from(), ExpressionNotices.EXPRESSION_UNEXPECTED.with(found, Phrase.of(wanted, args)));

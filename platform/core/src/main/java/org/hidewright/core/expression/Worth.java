@@ -25,7 +25,7 @@ public sealed interface Worth {
         }
     }
 
-    /** One of the words of a choice. */
+    /** A word. */
     record Word(String text) implements Worth {
         @Override
         public Sort sort() {

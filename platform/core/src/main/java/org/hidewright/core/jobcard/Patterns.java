@@ -52,10 +52,12 @@ final class Patterns {
 
     private final WorkedProject worked;
     private final Wording wording;
+    private final CutList cutList;
 
     Patterns(WorkedProject worked, Wording wording) {
         this.worked = worked;
         this.wording = wording;
+        this.cutList = new CutList(wording);
     }
 
     /** The items a slip answers, those of other slips after it. */
@@ -132,12 +134,10 @@ final class Patterns {
         List<Block> large = new ArrayList<>();
         for (int i = 0; i < drawn.patterns().size(); i++) {
             Part part = drawn.item().parts().get(i);
-            Box box = part.outline().bounds();
-            String size = wording.host(
-                    "patterns.by", wording.drawn(Length.ofMm(box.width())), wording.drawn(Length.ofMm(box.height())));
+            String size = cutList.size(part.outline(), 0);
             table.row(
                     part.name(),
-                    leather(part),
+                    cutList.leather(part),
                     Integer.toString(part.count()),
                     Integer.toString(part.mirrored()),
                     size);
@@ -173,7 +173,7 @@ final class Patterns {
     /** What is written on a part. */
     private List<String> lines(Part part, String count) {
         List<String> lines = new ArrayList<>(List.of(part.name(), count));
-        String leather = leather(part);
+        String leather = cutList.leather(part);
         if (!leather.isEmpty()) {
             lines.add(leather);
         }
@@ -189,15 +189,6 @@ final class Patterns {
             lines.add(wording.host("patterns.flesh-shows"));
         }
         return lines;
-    }
-
-    private String leather(Part part) {
-        String thickness = part.thickness().isPresent()
-                ? wording.drawn(Length.ofMm(part.thickness().getAsDouble()))
-                : "";
-        return part.leather().isEmpty() || thickness.isEmpty()
-                ? part.leather() + thickness
-                : wording.host("patterns.leather-thickness", part.leather(), thickness);
     }
 
     /** Each kind of line that can be on a pattern, with its name. */

@@ -93,7 +93,11 @@ final class SlipSection {
         declared().stream()
                 .flatMap(answer -> answers.get(answer.key()).stream())
                 .filter(Item.class::isInstance)
-                .forEach(item -> blocks.addAll(new WorkSteps(words.said((Item) item), wording).blocks()));
+                .map(item -> words.said((Item) item))
+                .forEach(item -> {
+                    blocks.addAll(new CutList(wording).of(item));
+                    blocks.addAll(new WorkSteps(item, wording).blocks());
+                });
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
         for (Answer answer : declared()) {

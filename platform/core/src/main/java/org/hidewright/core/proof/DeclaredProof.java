@@ -31,15 +31,25 @@ final class DeclaredProof {
     }
 
     /** @param typical reads presets and examples */
-    static List<Remark> of(Declaration declaration, Typical typical, TemplatePlaces places) {
+    static List<Remark> of(Declaration declaration, Typical typical, TemplatePlaces places, Surroundings beside) {
         DeclaredProof proof = new DeclaredProof(declaration, places);
         DeclaredFault.of(declaration, typical).forEach(proof::fault);
+        declaration.questions().forEach(question -> proof.named(question, beside));
         proof.blank(places.itself(), OF_HEAD);
         for (String list : List.of("questions", "answers")) {
             places.all(list).forEach(field -> proof.field(field));
         }
         places.all("tells").forEach(proof::tell);
         return proof.remarks;
+    }
+
+    private void named(Question question, Surroundings beside) {
+        beside.notThere(question).ifPresent(key -> {
+            String named = (key.equals("from") ? question.from() : question.stock()).orElseThrow();
+            say(
+                    ProofNotices.PROOF_NO_SUCH_PLACE.with(question.key(), key, named),
+                    places.of("questions", question.key()));
+        });
     }
 
     private void fault(DeclaredFault fault) {

@@ -13,6 +13,12 @@ public final class ProofNotices {
     public static final NoticeKind PROOF_BLANK = NoticeKind.check("proof-blank");
     public static final NoticeKind PROOF_UNFILLED = NoticeKind.check("proof-unfilled");
     public static final NoticeKind PROOF_EXAMPLE_REFUSED = NoticeKind.check("proof-example-refused");
+    public static final NoticeKind PROOF_EXAMPLE_UNREAD = NoticeKind.check("proof-example-unread");
+    public static final NoticeKind PROOF_NOT_ASKED = NoticeKind.stop("proof-not-asked");
+    public static final NoticeKind PROOF_NOT_ASKED_NEAREST = NoticeKind.stop("proof-not-asked-nearest");
+    public static final NoticeKind PROOF_NOT_DRAWN = NoticeKind.check("proof-not-drawn");
+    public static final NoticeKind PROOF_UNUSED = NoticeKind.check("proof-unused");
+    public static final NoticeKind PROOF_NO_SUCH_PLACE = NoticeKind.check("proof-no-such-place");
     public static final NoticeKind PROOF_REFUSED = NoticeKind.check("proof-refused");
     public static final NoticeKind PROOF_FEW = NoticeKind.check("proof-few");
     public static final NoticeKind PROOF_NOT_ITS_WORDS = NoticeKind.check("proof-not-its-words");
@@ -35,6 +41,12 @@ public final class ProofNotices {
                 PROOF_BLANK,
                 PROOF_UNFILLED,
                 PROOF_EXAMPLE_REFUSED,
+                PROOF_EXAMPLE_UNREAD,
+                PROOF_NOT_ASKED,
+                PROOF_NOT_ASKED_NEAREST,
+                PROOF_NOT_DRAWN,
+                PROOF_UNUSED,
+                PROOF_NO_SUCH_PLACE,
                 PROOF_REFUSED,
                 PROOF_FEW,
                 PROOF_NOT_ITS_WORDS,

@@ -1,12 +1,16 @@
 package org.hidewright.core.proof;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import org.hidewright.core.CoreTexts;
 import org.hidewright.core.brought.BroughtCheck;
 import org.hidewright.core.brought.BroughtTables;
 import org.hidewright.core.brought.TablesReader;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Tables;
+import org.hidewright.core.workshop.Tables.Brought;
+import org.hidewright.core.workshop.WorkshopNotices;
 
 /** Looks the text of tables over as it is looked over when it is installed, and tells the rest too. */
 public final class TablesProof {
@@ -27,6 +31,32 @@ public final class TablesProof {
         BroughtTables brought = read.tables().get();
         remarks.addAll(
                 BroughtCheck.of(brought, installed.and(brought.columns())).remarks());
+        brought.columns().forEach(columns -> taken(columns, installed, remarks));
         return new Proof(remarks, brought.count());
+    }
+
+    /** A column that another bundle has brought already is left out once both are there. */
+    private static void taken(Brought columns, Tables installed, List<Remark> remarks) {
+        String id = columns.table().id();
+        installed
+                .find(id)
+                .ifPresent(table -> columns.table().columns().stream()
+                        .flatMap(question -> table.column(question.key()).stream())
+                        .filter(there -> !there.bundle().equals(columns.bundle()))
+                        .forEach(there -> remarks.add(Remark.of(
+                                WorkshopNotices.COLUMN_TAKEN.with(columns.bundle(), there.key(), id, there.bundle()),
+                                CoreTexts.TEXTS))));
+    }
+
+    /** What is installed and the columns that a bundle brings itself. */
+    public static Tables with(Tables installed, Collection<String> texts, String bundle) {
+        Tables all = installed;
+        for (String text : texts) {
+            all = all.and(TablesReader.read(text, bundle)
+                    .tables()
+                    .map(BroughtTables::columns)
+                    .orElse(List.of()));
+        }
+        return all;
     }
 }

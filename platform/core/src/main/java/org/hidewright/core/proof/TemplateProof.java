@@ -8,14 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Working;
-import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.item.Item;
@@ -53,12 +51,15 @@ public final class TemplateProof {
     private final TextTemplate template;
     private final TemplatePlaces places;
     private final Wording wording;
+    private final Surroundings beside;
     private final AskedAgain asked;
     private final List<Remark> remarks = new ArrayList<>();
     private final Set<String> said = new HashSet<>();
     private int tried;
 
-    private TemplateProof(TextTemplate template, TemplatePlaces places, Wording wording, Values example) {
+    private TemplateProof(
+            TextTemplate template, TemplatePlaces places, Wording wording, Values example, Surroundings beside) {
+        this.beside = beside;
         this.template = template;
         this.places = places;
         this.wording = wording;
@@ -69,11 +70,9 @@ public final class TemplateProof {
      * Looks a text over.
      *
      * @param id what its file is called, and it is to be
-     * @param others finds the calculators that it asks and that draw
      */
-    public static Proof of(
-            String text, String id, Function<String, Optional<DeclaredCalculator>> others, Wording wording) {
-        TemplateReader.Result read = TemplateReader.read(text, others);
+    public static Proof of(String text, String id, Surroundings beside, Wording wording) {
+        TemplateReader.Result read = TemplateReader.read(text, beside.others());
         if (read.template().isEmpty()) {
             return new Proof(read.remarks(), 0);
         }
@@ -85,26 +84,40 @@ public final class TemplateProof {
             remarks.add(Remark.of(ProofNotices.PROOF_OTHER_ID.with(own, id), CoreTexts.TEXTS)
                     .atPlace(places.of("id")));
         }
-        Optional<Values> example = example(template.declaration().questions(), template);
-        Typical typical =
-                question -> example.flatMap(all -> all.get(question.key())).orElse("");
-        remarks.addAll(DeclaredProof.of(template.declaration(), typical, places));
-        if (example.isEmpty()) {
+        TypedValues example = example(template);
+        Typical typical = question ->
+                example.values().flatMap(all -> all.get(question.key())).orElse("");
+        remarks.addAll(DeclaredProof.of(template.declaration(), typical, places, beside));
+        remarks.addAll(AskedProof.of(places, beside.others()));
+        read.unused()
+                .forEach(question -> remarks.add(Remark.of(ProofNotices.PROOF_UNUSED.with(question), CoreTexts.TEXTS)
+                        .atPlace(places.of("questions", question))));
+        if (example.values().isEmpty()) {
+            example.said().stream()
+                    .filter(said -> hasExample(template, said.at()))
+                    .forEach(said -> remarks.add(
+                            Remark.of(ProofNotices.PROOF_EXAMPLE_UNREAD.with(said.at(), said.words()), CoreTexts.TEXTS)
+                                    .atPlace(places.of("questions", said.at()))));
             return new Proof(remarks, 0);
         }
-        TemplateProof proof = new TemplateProof(template, places, wording, example.get());
+        TemplateProof proof =
+                new TemplateProof(template, places, wording, example.values().get(), beside);
         proof.tryAll(typical);
         remarks.addAll(proof.remarks);
         return new Proof(remarks, proof.tried);
     }
 
-    /** Empty where a question has neither preset nor example. */
-    private static Optional<Values> example(List<Question> questions, TextTemplate template) {
+    /** Without values where a question has neither preset nor example, or one that cannot be taken as it stands. */
+    private static TypedValues example(TextTemplate template) {
         Map<String, Object> typed = new HashMap<>();
-        for (Question question : questions) {
+        for (Question question : template.declaration().questions()) {
             question.example().ifPresent(text -> typed.put(question.key(), text));
         }
-        return TypedValues.read(template.declaration(), JsonOut.line(typed)).values();
+        return TypedValues.read(template.declaration(), JsonOut.line(typed));
+    }
+
+    private static boolean hasExample(TextTemplate template, String key) {
+        return template.declaration().question(key).flatMap(Question::example).isPresent();
     }
 
     private record Told(Values asked, Optional<Outcome<Values>> outcome) {
@@ -115,13 +128,17 @@ public final class TemplateProof {
 
     private void tryAll(Typical typical) {
         List<Question> questions = template.declaration().questions();
-        List<Values> usual = Samples.usual(questions, typical);
+        List<Values> usual = Samples.usual(questions, typical).stream()
+                .map(values -> Typable.of(questions, values))
+                .toList();
         List<Told> told = usual.stream().map(this::ask).toList();
         atExample(told.get(0));
         told.forEach(this::inUsualLimits);
-        few(told.subList(0, usual.size() - Samples.SETS));
+        if (told.get(0).answered()) {
+            few(told.subList(0, usual.size() - Samples.SETS));
+        }
         List<Told> all = new ArrayList<>(told);
-        Samples.anywhere(questions, typical).forEach(values -> all.add(ask(values)));
+        Samples.anywhere(questions, typical).forEach(values -> all.add(ask(Typable.of(questions, values))));
         all.forEach(this::anywhere);
         again(Samples.some(told, AGAIN));
         tried = all.size();
@@ -138,7 +155,14 @@ public final class TemplateProof {
 
     private void atExample(Told told) {
         for (Notice notice : stops(told)) {
-            say("example " + notice.kind().key(), ProofNotices.PROOF_EXAMPLE_REFUSED.with(what(notice)), place(notice));
+            if (isItsOwn(notice)) {
+                say(
+                        "example " + notice.kind().key(),
+                        ProofNotices.PROOF_EXAMPLE_REFUSED.with(what(notice)),
+                        place(notice));
+            } else {
+                notDrawn(notice, told);
+            }
         }
         items(told)
                 .flatMap(item -> ItemChecks.of(item).stream())
@@ -150,13 +174,24 @@ public final class TemplateProof {
 
     private void inUsualLimits(Told told) {
         for (Notice notice : stops(told)) {
-            if (!template.together().contains(notice.kind())) {
+            if (!isItsOwn(notice)) {
+                notDrawn(notice, told);
+            } else if (!template.together().contains(notice.kind())) {
                 say(
                         "refused " + notice.kind().key(),
                         ProofNotices.PROOF_REFUSED.with(what(notice), line(told.asked())),
                         place(notice));
             }
         }
+    }
+
+    /** What another calculator, or an expression, says of what the template makes of answers: the author mends that, not the answers. */
+    private void notDrawn(Notice notice, Told told) {
+        Place place = place(notice);
+        say(
+                "not drawn " + notice.kind().key() + place,
+                ProofNotices.PROOF_NOT_DRAWN.with(what(notice), line(told.asked())),
+                place);
     }
 
     private void few(List<Told> oneChanged) {
@@ -169,16 +204,17 @@ public final class TemplateProof {
     private void anywhere(Told told) {
         for (Notice notice : stops(told)) {
             if (isOfTheHost(notice)) {
+                Place place = place(notice);
                 say(
-                        "words " + notice.kind().key(),
+                        "not drawn " + notice.kind().key() + place,
                         ProofNotices.PROOF_NOT_ITS_WORDS.with(what(notice), line(told.asked())),
-                        place(notice));
+                        place);
             }
         }
         items(told)
                 .flatMap(item -> PartFault.of(item).stream())
                 .forEach(fault -> say(
-                        "part " + fault.what() + fault.part().id() + fault.id(),
+                        "part " + fault.what() + numberless(fault.part().id() + fault.id()),
                         ProofNotices.PROOF_PART.with(words(fault), line(told.asked())),
                         places.ofPart(fault.part().id())));
         told.outcome()
@@ -234,8 +270,33 @@ public final class TemplateProof {
         return "hidewright work " + template.declaration().id() + (line.isEmpty() ? "" : " " + line);
     }
 
+    /** Of rows that are drawn several times one is told for all. */
+    private static String numberless(String ids) {
+        return ids.replaceAll("\\d+", "#");
+    }
+
+    private boolean isItsOwn(Notice notice) {
+        return !places.of("tells", notice.kind().key()).equals(places.head());
+    }
+
     private Place place(Notice notice) {
-        return places.of("tells", notice.kind().key());
+        if (isItsOwn(notice)) {
+            return places.of("tells", notice.kind().key());
+        } else if (!notice.place().isEmpty()) {
+            return places.ofDrawn(notice.place());
+        } else if (isOfTheHost(notice)) {
+            // an expression is told last, a calculator first
+            int told = ExpressionNotices.all().contains(notice.kind())
+                    ? notice.args().size() - 1
+                    : 0;
+            return places.ofText(String.valueOf(notice.args().get(told))).orElse(places.ofDrawn(""));
+        }
+        return places.asks().stream()
+                .filter(asks -> beside.others().apply(asks.calculator().text()).stream()
+                        .anyMatch(whom -> whom.declaration().notices().contains(notice.kind())))
+                .findFirst()
+                .map(asks -> asks.questions().place())
+                .orElse(places.ofDrawn(""));
     }
 
     private String what(Notice notice) {

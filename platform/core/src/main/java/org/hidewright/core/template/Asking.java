@@ -1,8 +1,11 @@
 package org.hidewright.core.template;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.DeclaredCalculator;
@@ -24,6 +27,11 @@ record Asking(String calculator, Sketch.Group questions, Function<String, Option
         return others.apply(calculator);
     }
 
+    private Notice badly(List<TypedValues.Said> said) {
+        String words = said.stream().map(TypedValues.Said::toString).collect(Collectors.joining(" "));
+        return TemplateNotices.TEMPLATE_ASKS_BADLY.at(said.get(0).at(), calculator, words);
+    }
+
     /** What it answers, or its refusal, or why it cannot be asked. */
     Outcome<Values> outcome(Map<String, Worth> names, Working working) throws ExpressionTrouble {
         Optional<DeclaredCalculator> whom = whom();
@@ -38,6 +46,6 @@ record Asking(String calculator, Sketch.Group questions, Function<String, Option
         TypedValues typed = TypedValues.read(whom.get().declaration(), JsonOut.line(asked));
         return typed.values().isPresent()
                 ? whom.get().work(typed.values().get(), working)
-                : Outcome.refuse(TemplateNotices.TEMPLATE_ASKS_BADLY.with(calculator, String.join(" ", typed.said())));
+                : Outcome.refuse(badly(typed.said()));
     }
 }

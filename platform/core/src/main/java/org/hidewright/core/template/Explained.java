@@ -16,8 +16,8 @@ import org.hidewright.core.expression.Worth;
  * lines, since a hyphen between two symbols of a formula takes one from the other.
  */
 record Explained(NamedValue.Worked value) {
-    /** The kind is the least that can be said of it: nobody looked it up. */
-    static final Source SOURCE = Source.of("template-author", Source.Kind.COMMON_PRACTICE);
+    /** Where its author says nothing; the kind is the least that can be said of it: nobody looked it up. */
+    static final Source UNSAID = Source.of("template-author", Source.Kind.COMMON_PRACTICE);
 
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(?:[.-][a-z][a-z0-9]*)*");
 
@@ -31,7 +31,8 @@ record Explained(NamedValue.Worked value) {
         String right = NAME.matcher(expression.text())
                 .replaceAll(
                         found -> expression.names().contains(found.group()) ? symbol(found.group()) : found.group());
-        return Formula.of("value-" + value.name(), symbol(value.name()) + " = " + right.replace('*', '·'), SOURCE);
+        return Formula.of(
+                "value-" + value.name(), symbol(value.name()) + " = " + right.replace('*', '·'), value.source());
     }
 
     /** Its name in words, for the working. */

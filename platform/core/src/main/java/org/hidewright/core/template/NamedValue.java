@@ -6,6 +6,7 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Refusal;
+import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.expression.Expression;
@@ -18,8 +19,12 @@ sealed interface NamedValue {
     /** Adds what it is worth to the names before it, and to what is told what is said of it. */
     void add(Map<String, Worth> names, List<Notice> told) throws ExpressionTrouble, Refusal;
 
-    /** Worked out by an expression. */
-    record Worked(String name, Expression expression) implements NamedValue {
+    /**
+     * Worked out by an expression.
+     *
+     * @param source what it stands on, as its author says
+     */
+    record Worked(String name, Expression expression, Source source) implements NamedValue {
         @Override
         public void add(Map<String, Worth> names, List<Notice> told) throws ExpressionTrouble {
             names.put(name, expression.worth(names));

@@ -10,6 +10,10 @@ public final class TemplateNotices {
     public static final NoticeKind TEMPLATE_MISSING = NoticeKind.stop("template-missing");
     public static final NoticeKind TEMPLATE_DECLARATION = NoticeKind.stop("template-declaration");
     public static final NoticeKind TEMPLATE_NAME_TWICE = NoticeKind.stop("template-name-twice");
+    public static final NoticeKind TEMPLATE_NAME_LATER = NoticeKind.stop("template-name-later");
+    public static final NoticeKind TEMPLATE_NAMES_NOTHING = NoticeKind.stop("template-names-nothing");
+    public static final NoticeKind TEMPLATE_NAMES_NOTHING_NEAREST = NoticeKind.stop("template-names-nothing-nearest");
+    public static final NoticeKind TEMPLATE_OTHER_MEASURE = NoticeKind.stop("template-other-measure");
     public static final NoticeKind TEMPLATE_GIVES = NoticeKind.stop("template-gives");
     public static final NoticeKind TEMPLATE_NO_DRAWER = NoticeKind.stop("template-no-drawer");
     public static final NoticeKind TEMPLATE_NOBODY_TO_ASK = NoticeKind.stop("template-nobody-to-ask");
@@ -28,6 +32,10 @@ public final class TemplateNotices {
                 TEMPLATE_MISSING,
                 TEMPLATE_DECLARATION,
                 TEMPLATE_NAME_TWICE,
+                TEMPLATE_NAME_LATER,
+                TEMPLATE_NAMES_NOTHING,
+                TEMPLATE_NAMES_NOTHING_NEAREST,
+                TEMPLATE_OTHER_MEASURE,
                 TEMPLATE_GIVES,
                 TEMPLATE_NO_DRAWER,
                 TEMPLATE_NOBODY_TO_ASK,

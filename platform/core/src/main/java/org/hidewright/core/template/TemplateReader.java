@@ -3,6 +3,7 @@ package org.hidewright.core.template;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,17 +11,20 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.InvalidDeclaration;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Written;
 import org.hidewright.core.CoreTexts;
+import org.hidewright.core.Nearest;
 import org.hidewright.core.expression.Expression;
 import org.hidewright.core.expression.Sort;
 import org.hidewright.core.json.JsonNode;
@@ -66,16 +70,22 @@ public final class TemplateReader {
     private final List<Remark> remarks = new ArrayList<>();
     private final Map<String, String> texts = new HashMap<>();
     private final Map<String, Sort> names = new LinkedHashMap<>();
+    private final Set<String> questions = new LinkedHashSet<>();
     private final ExpressionsIn expressions = new ExpressionsIn(this::say);
     private final Shapes shapes = new Shapes(this::say);
     private final WrittenQuestions written = new WrittenQuestions(this::say, texts);
+    private final WrittenSources sources = new WrittenSources(this::say, texts);
 
     private TemplateReader(Function<String, Optional<DeclaredCalculator>> others) {
         this.others = others;
     }
 
-    /** What reading came to: a template, or the reason there is none. */
-    public record Result(Optional<TextTemplate> template, List<Remark> remarks) {}
+    /**
+     * What reading came to: a template, or the reason there is none.
+     *
+     * @param unused questions that no expression takes
+     */
+    public record Result(Optional<TextTemplate> template, List<Remark> remarks, Set<String> unused) {}
 
     /**
      * Reads a template's text.
@@ -86,11 +96,17 @@ public final class TemplateReader {
         TemplateReader reader = new TemplateReader(others);
         Optional<TextTemplate> template = reader.template(text);
         boolean sound = reader.remarks.stream().noneMatch(Remark::stops);
-        return new Result(sound ? template : Optional.empty(), List.copyOf(reader.remarks));
+        return new Result(sound ? template : Optional.empty(), List.copyOf(reader.remarks), reader.unused());
     }
 
     private void say(Notice notice, Place place) {
         remarks.add(Remark.of(notice, CoreTexts.TEXTS).atPlace(place));
+    }
+
+    private Set<String> unused() {
+        Set<String> unused = new LinkedHashSet<>(questions);
+        unused.removeAll(expressions.used());
+        return unused;
     }
 
     private Optional<TextTemplate> template(String text) {
@@ -131,6 +147,10 @@ public final class TemplateReader {
                     questions.add(question);
                 }));
         List<NamedValue> values = values(head);
+                .forEach(object -> question(object, id).ifPresent(questions::add));
+        List<NamedValue> values = values(head, id);
+        List<Formula> formulas = formulas(values);
+        Set<String> byKey = formulas.stream().map(Formula::key).collect(Collectors.toCollection(LinkedHashSet::new));
         List<Tell> tells = new ArrayList<>();
         shapes.objects(head, "tells", "{\"key\": \"too-narrow\", \"when\": \"width < 10 mm\"}")
                 .forEach(object -> tell(object).ifPresent(tells::add));
@@ -139,7 +159,7 @@ public final class TemplateReader {
                         head,
                         "answers",
                         "{\"key\": \"length\", \"kind\": \"length\", \"unit\": \"mm\", \"is\": \"2 * width\"}")
-                .forEach(object -> answer(object, id, answers));
+                .forEach(object -> answer(object, id, byKey, answers));
         Optional<Asking> drawing = shapes.object(head, "draws", "{\"calculator\": \"parts\", \"questions\": {}}")
                 .flatMap(object -> asking(object, DRAWS, "calculator"));
         texts.put(
@@ -155,7 +175,7 @@ public final class TemplateReader {
                                     .orElse(1),
                             questions,
                             declared,
-                            formulas(values),
+                            formulas,
                             Stream.concat(tells.stream().map(Tell::kind), TextTemplate.NOTICES.stream())
                                     .toList(),
                             List.of()),
@@ -185,36 +205,53 @@ public final class TemplateReader {
     }
 
     private Optional<Question> question(JsonObject object, String id) {
-        return written.question(object, id)
-                .filter(question -> named(question.key(), Worths.sort(question.kind()), object.place()));
+        Optional<Question> read = written.question(object, id)
+                .filter(question -> named(question.key(), Worths.sort(question), object.place()));
+        String key = object.text("key").orElse("");
+        if (names.containsKey(key)) {
+            questions.add(key);
+        } else {
+            expressions.spoilt(key);
+        }
+        return read;
     }
 
-    private List<NamedValue> values(JsonObject head) {
+    private List<NamedValue> values(JsonObject head, String id) {
         List<NamedValue> values = new ArrayList<>();
         if (head.get("values").isEmpty()) {
             return values;
         }
         shapes.object(head, "values", "{\"turn\": \"pi * radius\"}").ifPresent(object -> {
+            object.members().forEach((name, member) -> expressions.later(name, member.place()));
             for (Map.Entry<String, Member> member : object.members().entrySet()) {
                 JsonNode node = member.getValue().value();
                 Place place = member.getValue().place();
-                if (node instanceof JsonObject asking) {
-                    asked(member.getKey(), asking, place).ifPresent(values::add);
-                } else {
-                    workedOut(member.getKey(), node, place).ifPresent(values::add);
-                }
+                Optional<NamedValue> value = value(member.getKey(), node, place, id);
+                value.ifPresent(values::add);
+                expressions.defined(member.getKey(), value);
             }
         });
         return values;
     }
 
-    private Optional<NamedValue> workedOut(String name, JsonNode node, Place place) {
+    /** Asked of another calculator, worked out with a source, or worked out by a bare expression. */
+    private Optional<NamedValue> value(String name, JsonNode node, Place place, String id) {
+        if (!(node instanceof JsonObject object)) {
+            return workedOut(name, node, place, Explained.UNSAID);
+        } else if (object.get("is").isEmpty()) {
+            return asked(name, object, place);
+        }
+        Source source = sources.source(id + "-" + name, object).orElse(Explained.UNSAID);
+        return workedOut(name, object.get("is").get(), place, source);
+    }
+
+    private Optional<NamedValue> workedOut(String name, JsonNode node, Place place, Source source) {
         Optional<Expression> read = expressions.expression(name, node, names);
         if (read.isEmpty()) {
             expressions.spoilt(name);
         }
         return read.filter(expression -> named(name, ExpressionsIn.sort(expression, names), place))
-                .map(expression -> new NamedValue.Worked(name, expression));
+                .map(expression -> new NamedValue.Worked(name, expression, source));
     }
 
     private Optional<NamedValue> asked(String name, JsonObject object, Place place) {
@@ -250,6 +287,7 @@ public final class TemplateReader {
             texts.put("notice." + key + "." + part, shapes.text(object, part));
         }
         String at = object.get("at").isPresent() ? shapes.text(object, "at") : "";
+        object.get("at").filter(node -> !at.isEmpty()).ifPresent(node -> isThere("at", at, questions, node));
         List<Expression> with = new ArrayList<>();
         shapes.list(object, "with")
                 .forEach(node -> expressions.expression("with", node, names).ifPresent(with::add));
@@ -287,7 +325,7 @@ public final class TemplateReader {
         return List.copyOf(keys);
     }
 
-    private void answer(JsonObject object, String id, Map<Answer, Expression> answers) {
+    private void answer(JsonObject object, String id, Set<String> formulas, Map<Answer, Expression> answers) {
         shapes.known(object, answerKeys());
         String key = shapes.text(object, "key");
         boolean lead = isTrue(object, "lead");
@@ -299,10 +337,24 @@ public final class TemplateReader {
                 .ifPresent(answer -> {
                     texts.put(answer.labelKey(), shapes.text(object, "label"));
                     texts.put(answer.helpKey(), shapes.text(object, "help"));
+                    object.get("by")
+                            .ifPresent(node -> isThere("by", object.text("by").orElse(""), formulas, node));
                     shapes.must(object, "is")
                             .flatMap(node -> expressions.wanted("is", node, names, Worths.sort(answer.kind())))
                             .ifPresent(expression -> answers.put(answer, expression));
                 });
+    }
+
+    /** What is named under a key must be there; what was told to be wrong already is not told again. */
+    private void isThere(String key, String name, Set<String> known, JsonNode node) {
+        if (!known.contains(name) && !expressions.isSpoilt(name)) {
+            say(
+                    Nearest.to(name, known)
+                            .map(near -> TemplateNotices.TEMPLATE_NAMES_NOTHING_NEAREST.with(key, name, near))
+                            .orElseGet(() ->
+                                    TemplateNotices.TEMPLATE_NAMES_NOTHING.with(key, name, String.join(", ", known))),
+                    node.place());
+        }
     }
 
     private static boolean isTrue(JsonObject object, String key) {

@@ -2,9 +2,12 @@ package org.hidewright.core.template;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
+import org.hidewright.api.declaration.Option;
+import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.measure.Dimension;
 import org.hidewright.api.measure.Quantity;
@@ -17,7 +20,14 @@ import org.hidewright.core.work.Quantities;
 final class Worths {
     private Worths() {}
 
-    /** What a question or answer of this kind is to an expression. */
+    /** What a question is to an expression; of a choice, which words it can be. */
+    static Sort sort(Question question) {
+        return question.kind() == Kind.CHOICE
+                ? new Sort.OneOf(question.options().stream().map(Option::key).collect(Collectors.toSet()))
+                : sort(question.kind());
+    }
+
+    /** What an answer of this kind is to an expression. */
     static Sort sort(Kind kind) {
         return switch (kind) {
             case FLAG -> Sort.Plain.TRUTH;

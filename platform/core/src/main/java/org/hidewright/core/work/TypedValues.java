@@ -28,7 +28,19 @@ import org.hidewright.core.workshop.Tables;
  * @param values empty where one cannot be read or is outside its limits
  * @param said why, in sentences for who wrote what was typed
  */
-public record TypedValues(Optional<Values> values, List<String> said) {
+public record TypedValues(Optional<Values> values, List<Said> said) {
+    /**
+     * One sentence.
+     *
+     * @param at the question, as notices name it
+     */
+    public record Said(String at, String words) {
+        @Override
+        public String toString() {
+            return at + ": " + words;
+        }
+    }
+
     /** Who wrote a template writes keys, so its questions are named by them. */
     private static final Texts KEYS = (key, language) -> Optional.empty();
 
@@ -51,9 +63,9 @@ public record TypedValues(Optional<Values> values, List<String> said) {
         List<Remark> remarks = new ArrayList<>(reader.remarks());
         Optional<Values> values = resolver.resolve(declaration.questions(), entries);
         remarks.addAll(resolver.remarks());
-        List<String> said = remarks.stream()
+        List<Said> said = remarks.stream()
                 .filter(Remark::stops)
-                .map(remark -> remark.question() + ": " + words().what(remark))
+                .map(remark -> new Said(remark.question(), words().what(remark)))
                 .collect(Collectors.toCollection(ArrayList::new));
         withoutUnit(declaration.questions(), entries, "", said);
         return new TypedValues(said.isEmpty() ? values : Optional.empty(), said);
@@ -61,7 +73,7 @@ public record TypedValues(Optional<Values> values, List<String> said) {
 
     /** A maker who leaves a unit out means the usual one; where it was worked out, the unit was lost on the way. */
     private static void withoutUnit(
-            List<Question> questions, Map<String, Entry.Answered> entries, String path, List<String> said) {
+            List<Question> questions, Map<String, Entry.Answered> entries, String path, List<Said> said) {
         for (Question question : questions) {
             Entry.Answered answered = entries.get(question.key());
             if (answered != null && answered.origin() == Entry.Origin.TYPED) {
@@ -71,7 +83,7 @@ public record TypedValues(Optional<Values> values, List<String> said) {
         }
     }
 
-    private static void withoutUnit(Question question, Entry entry, String path, List<String> said) {
+    private static void withoutUnit(Question question, Entry entry, String path, List<Said> said) {
         if (entry instanceof Entry.Quantity quantity) {
             mustHaveUnit(quantity.typed(), path, said);
         } else if (entry instanceof Entry.TwoSides sides) {
@@ -91,11 +103,11 @@ public record TypedValues(Optional<Values> values, List<String> said) {
         }
     }
 
-    private static void mustHaveUnit(Typed typed, String path, List<String> said) {
+    private static void mustHaveUnit(Typed typed, String path, List<Said> said) {
         if (typed.dimension() != Dimension.NUMBER
                 && !typed.unitTyped()
                 && typed.range().nominal() != 0) {
-            said.add(path + ": " + typed.text() + " has no unit.");
+            said.add(new Said(path, typed.text() + " has no unit."));
         }
     }
 

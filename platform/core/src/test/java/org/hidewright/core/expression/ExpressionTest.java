@@ -35,6 +35,38 @@ class ExpressionTest {
         return ((Worth.Truth) Expression.read(text).worth(NAMES)).yes();
     }
 
+    /** What can be said of an expression before anything is answered, where a question has options. */
+    private static String choosing(String text) {
+        Map<String, Sort> names =
+                Map.of("closure", new Sort.OneOf(Set.of("snap", "strap")), "engraved", Sort.Plain.WORD);
+        try {
+            return Expression.read(text).sort(names).toString();
+        } catch (ExpressionTrouble e) {
+            return e.place() + " " + e.notice().kind().key() + " " + e.notice().args();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "closure is 'snap'|TRUTH",
+                "closure is not 'strap'|TRUTH",
+                "engraved is 'anything'|TRUTH",
+                "closure is engraved|TRUTH",
+                "(if closure is 'snap' then 'x' else 'y') is 'y'|TRUTH",
+                "if closure is 'snap' then engraved else 'plain'|WORD",
+                "if closure is 'snap' then closure else 'none'|OneOf[options=[none, snap, strap]]",
+                "closure is 'snpa'|1:12 expression-no-such-word-nearest [snpa, snap]",
+                "'none' is closure|1:1 expression-no-such-word [none, snap, strap]",
+                "1 + (if closure is not 'none' then 1 else 2)|1:24 expression-no-such-word [none, snap, strap]",
+                "(if closure is 'snap' then 'x' else 'y') is 'other'|1:45 expression-no-such-word [other, x, y]",
+                "closure is 3|1:9 expression-not-alike [is, sort-word[], sort-number[]]"
+            })
+    void aWordIsOneOfItsChoice(String text, String said) {
+        assertEquals(said, choosing(text));
+    }
+
     /** Place and kind of the trouble, and what it was told with. */
     private static String trouble(String text) {
         ExpressionTrouble trouble = assertThrows(
@@ -160,16 +192,19 @@ class ExpressionTest {
                 "abs(1, 2)|1:1 expression-how-many [abs, 1, 2]",
                 "sqr(4)|1:1 expression-unknown-name-nearest [sqr, sqrt]",
                 "9^9^9^9|1:2 expression-no-power []",
-                "1 / (cards - 4)|1:12 expression-divides-by-nothing []",
-                "sqrt(1 - cards)|1:1 expression-no-amount [sqrt]",
-                "up(3, 0)|1:1 expression-no-amount [up]",
-                "1000000000 * 1000000000|1:12 expression-no-amount [*]",
+                "1 / (cards - 4)|1:12 expression-divides-by-nothing [1 / (cards - 4)]",
+                "sqrt(1 - cards)|1:1 expression-no-amount [sqrt, sqrt(1 - cards)]",
+                "up(3, 0)|1:1 expression-no-amount [up, up(3, 0)]",
+                "1000000000 * 1000000000|1:12 expression-no-amount [*, 1000000000 * 1000000000]",
                 "(1 + 2|1:7 expression-unexpected [expression-end[], expression-sign[)]]",
                 "1 + 2)|1:6 expression-unexpected [), expression-sign-or-end[]]",
                 "1 + * 2|1:5 expression-unexpected [*, expression-value[]]",
                 "if lined 3 else 4|1:10 expression-unexpected [3, expression-sign[then]]",
                 "1 h 30 min|1:5 expression-unexpected [30 min, expression-sign-or-end[]]",
                 "cards 3|1:7 expression-unexpected [3, expression-sign-or-end[]]",
+                "lined closure 'snap'|1:7 expression-unexpected [closure, expression-sign-or-end[]]",
+                "closure 'snap'|1:9 expression-missing-is ['snap']",
+                "if closure 'snap' then 1 else 2|1:12 expression-missing-is ['snap']",
                 "3 $ 4|1:3 expression-unexpected [$, expression-any[]]",
                 "1 < 2 < 3|1:7 expression-unexpected [<, expression-sign-or-end[]]",
                 "is 3|1:1 expression-unexpected [is, expression-value[]]",

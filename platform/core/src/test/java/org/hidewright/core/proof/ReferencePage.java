@@ -28,11 +28,14 @@ import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.picture.PictureReader;
 import org.hidewright.core.template.TemplateReader;
 import org.hidewright.core.template.WrittenQuestions;
+import org.hidewright.core.template.WrittenSources;
 import org.hidewright.core.wording.Remark;
 
 /** The page of all keys of the texts that bundles carry, made from what their readers know and do. */
 final class ReferencePage {
     private static final int LONGEST_EXAMPLE = 70;
+    /** What not every question and answer has. */
+    private static final Map<String, String> NEEDED_FOR = Map.of("unit", "for a measure", "options", "for a choice");
 
     private final Properties words = new Properties();
     private final Set<String> used = new TreeSet<>();
@@ -80,6 +83,12 @@ final class ReferencePage {
                 "A value that another calculator answers",
                 "value",
                 TemplateReader.ASKS,
+                template,
+                key -> template.in("values", key));
+        keys(
+                "A value that says where it comes from",
+                "worked",
+                WrittenSources.KEYS,
                 template,
                 key -> template.in("values", key));
         keys("What is told", "tell", TemplateReader.TELL, template, key -> template.in("tells", key));
@@ -195,7 +204,8 @@ final class ReferencePage {
                     ? example.substring(0, LONGEST_EXAMPLE).strip() + " …"
                     : example;
             line("| `" + key + "` | " + words(owner + "." + key) + " | "
-                    + (reading.mustBeThere(object, key) ? "yes" : "") + " | `" + shown + "` |");
+                    + (reading.mustBeThere(object, key) ? NEEDED_FOR.getOrDefault(key, "yes") : "") + " | `" + shown
+                    + "` |");
         }
     }
 

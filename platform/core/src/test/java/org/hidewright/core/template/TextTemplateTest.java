@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
@@ -179,6 +180,33 @@ class TextTemplateTest {
         assertEquals("Width", text(sleeve, "formula.value-width"));
         assertEquals(1, sleeve.declaration().formulas().size(), "what hangs on nothing is not shown");
         assertEquals("template-author", sleeve.declaration().sources().get(0).key());
+    }
+
+    @Test
+    void aValueSaysWhereItComesFrom() {
+        String was = "\"card-width + 2 * margin\"";
+        TemplateReader.Result read = read(SLEEVE.replace(
+                was,
+                "{\"is\": " + was + ", \"kind\": \"measured\", \"source\": \"Tried on ten of the maker's cards\"}"));
+        assertEquals(List.of(), read.remarks());
+        TextTemplate sleeve = read.template().orElseThrow();
+        Source source = sleeve.declaration().formulas().get(0).source();
+        assertEquals(Source.of("card-sleeve-width", Source.Kind.MEASURED_HERE), source);
+        assertEquals(List.of(source), sleeve.declaration().sources());
+        assertEquals("Tried on ten of the maker''s cards", text(sleeve, "source.card-sleeve-width"));
+        assertEquals(
+                93.6,
+                ((Length) work(sleeve, asked(1, "none"))
+                                .answers()
+                                .orElseThrow()
+                                .get("panel-width")
+                                .orElseThrow())
+                        .mm(),
+                1e-9);
+        assertEquals(
+                List.of("template-declaration 16:77"),
+                all(was, "{\"is\": " + was + ", \"source\": \"A habit\", \"kind\": \"habit\"}"));
+        assertEquals(List.of("template-missing 16:14"), all(was, "{\"is\": " + was + ", \"kind\": \"published\"}"));
     }
 
     @Test
@@ -357,6 +385,70 @@ class TextTemplateTest {
         assertEquals(
                 "unknown-key-nearest 3:24",
                 said("\"id\": \"card-sleeve\",", "\"id\": \"card-sleeve\", \"tittle\": \"\","));
+    }
+
+    @Test
+    void wordsThatNoChoiceHasAreTold() {
+        assertEquals(
+                "expression-no-such-word-nearest 28:59",
+                said("\"is\": \"lining is not 'none'\"", "\"is\": \"lining is not 'noen'\""));
+        assertEquals(
+                "expression-no-such-word 37:30",
+                said("\"when\": \"=lining is 'cloth'\"", "\"when\": \"=lining is 'felt'\""));
+        assertEquals("expression-missing-is 37:27", said("\"=lining is 'cloth'\"", "\"=lining 'cloth'\""));
+    }
+
+    @Test
+    void whatIsNamedIsThere() {
+        assertEquals("template-names-nothing-nearest 20:75", said("\"at\": \"pockets\"", "\"at\": \"pocket\""));
+        assertEquals("template-names-nothing 20:75", said("\"at\": \"pockets\"", "\"at\": \"margin\""));
+        assertEquals(
+                "template-names-nothing-nearest 26:99",
+                said("\"is\": \"width\"", "\"by\": \"value-widht\", \"is\": \"width\""));
+        assertEquals(
+                List.of(),
+                read(SLEEVE.replace("\"is\": \"width\"", "\"by\": \"value-width\", \"is\": \"width\""))
+                        .remarks());
+    }
+
+    private static List<String> all(String was, String is) {
+        assertTrue(SLEEVE.contains(was), was);
+        return read(SLEEVE.replace(was, is)).remarks().stream()
+                .map(remark -> remark.key().replace("notice.", "") + " " + remark.place())
+                .toList();
+    }
+
+    @Test
+    void oneFaultIsToldOnce() {
+        assertEquals(List.of("template-other-measure 15:5"), all("\"3 mm + 1 mm\"", "\"4\""), "used further down");
+        assertEquals(List.of("template-other-measure 15:5"), all("\"3 mm + 1 mm\"", "\"4 g\""));
+        assertEquals(List.of("template-other-measure 17:5"), all("\"step\": \"12 mm\"", "\"step\": \"12\""));
+        assertEquals(
+                List.of("template-declaration 7:5"),
+                all("\"min\": \"30 mm\"", "\"min\": \"300 mm\""),
+                "whatever takes its answer");
+        assertEquals(
+                List.of("template-name-twice 9:5"),
+                all("\"key\": \"pockets\"", "\"key\": \"card-width\"").subList(0, 1));
+    }
+
+    @Test
+    void whatIsWorkedOutFurtherDownIsToldSo() {
+        TemplateReader.Result read = read(SLEEVE.replace("\"3 mm + 1 mm\"", "\"step / 3\""));
+        assertEquals(
+                List.of("notice.template-name-later 15:16"),
+                read.remarks().stream()
+                        .map(remark -> remark.key() + " " + remark.place())
+                        .toList());
+        assertEquals(
+                "“step” is worked out only in line 17.",
+                new Wording(Locale.ENGLISH, UnitSystem.METRIC)
+                        .what(read.remarks().get(0)));
+    }
+
+    @Test
+    void questionsThatNothingTakesAreKnown() {
+        assertEquals(Set.of("thumb"), read(SLEEVE).unused());
     }
 
     @Test
