@@ -114,7 +114,7 @@ record Candidate(Path from, Described described, byte[] jar) {
     /** Only the maker says which folder is followed. */
     private static Described described(Path named, Entries entries) throws IOException, FileTrouble {
         Described described = Described.read(named, entries);
-        if (described.follows()) {
+        if (!described.follows().isEmpty()) {
             throw Trouble.of(AddOnNotices.ADD_ON_FOLLOWS.with(named.toString()));
         }
         return described;

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
 import java.util.regex.Pattern;
@@ -29,8 +32,10 @@ import org.osgi.framework.Version;
  * @param maker who made it; empty where it says nothing
  * @param version its version, without the qualifier of a build
  * @param components what it publishes
+ * @param asks ids of calculators that its texts draw with or ask, and that it does not bring itself
+ * @param code whether it has code, and not texts alone
  * @param host the bundle it wants to become a part of; empty where it is one of its own
- * @param follows whether it names a folder to read templates from
+ * @param follows the folder that it names to read its texts from; empty where it names none
  * @param headers all that stands at the head of its manifest
  */
 record Described(
@@ -39,12 +44,25 @@ record Described(
         String maker,
         String version,
         Components components,
+        List<String> asks,
+        boolean code,
         String host,
-        boolean follows,
+        String follows,
         Map<String, String> headers) {
     private static final int LONGEST = 1 << 20;
     /** OSGi Core 8, section 1.3.2: a symbolic name. */
     private static final Pattern SYMBOLIC_NAME = Pattern.compile("[A-Za-z0-9_-]+(\\.[A-Za-z0-9_-]+)*");
+
+    private static final List<String> CODE = List.of(
+            Constants.BUNDLE_ACTIVATOR,
+            Constants.BUNDLE_CLASSPATH,
+            Constants.BUNDLE_NATIVECODE,
+            Constants.FRAGMENT_HOST,
+            "Service-Component");
+
+    /** Texts, what signs a jar, and folders. */
+    private static final Pattern NO_CODE =
+            Pattern.compile(".*(/|\\.(json|md|properties|txt))|META-INF/[^/]*\\.(MF|SF|RSA|DSA|EC)");
 
     /**
      * Reads what a file or a folder says of itself.
@@ -65,18 +83,22 @@ record Described(
         }
         String maker = headers.getValue(Constants.BUNDLE_VENDOR);
         String called = headers.getValue(Constants.BUNDLE_NAME);
+        String follows = headers.getValue(TemplateFiles.FOLLOWS);
+        Map<String, String> templates = TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER));
+        Components components = Components.read(headers.getValue("Service-Component"), entries)
+                .with(templates.keySet(), tables(headers.getValue(TableFiles.HEADER), entries));
         return new Described(
                 id,
                 called == null || called.isBlank() ? id : called.strip(),
                 maker == null ? "" : maker.strip(),
                 version(named, headers),
-                Components.read(headers.getValue("Service-Component"), entries)
-                        .with(
-                                TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER))
-                                        .keySet(),
-                                tables(headers.getValue(TableFiles.HEADER), entries)),
+                components,
+                asked(templates.values(), entries).stream()
+                        .filter(asked -> !components.calculators().contains(asked))
+                        .toList(),
+                hasCode(headers, entries),
                 clause(headers.getValue(Constants.FRAGMENT_HOST)),
-                headers.getValue(TemplateFiles.FOLLOWS) != null,
+                follows == null ? "" : follows,
                 texts(headers));
     }
 
@@ -96,12 +118,33 @@ record Described(
     /** The bundle as it is told of. */
     AddOn addOn(AddOn.Origin origin, AddOn.State state, String why, Path jar) {
         return new AddOn(
-                id, name, maker, version, origin, state, why, components.calculators(), components.tables(), jar);
+                id,
+                name,
+                maker,
+                version,
+                origin,
+                state,
+                why,
+                components.calculators(),
+                components.tables(),
+                asks,
+                code,
+                follows,
+                jar);
     }
 
     /** What cannot be read says nothing but the name of its file. */
     static Described nameless(String file) {
-        return new Described(file, file, "", "", new Components(List.of(), List.of()), "", false, Map.of());
+        return new Described(
+                file, file, "", "", new Components(List.of(), List.of()), List.of(), true, "", "", Map.of());
+    }
+
+    /** Texts alone are what names them and holds nothing else: other files may be code, and what a manifest calls code is. */
+    private static boolean hasCode(Attributes headers, Entries entries) throws IOException {
+        return headers.getValue(TemplateFiles.HEADER) == null && headers.getValue(TableFiles.HEADER) == null
+                || CODE.stream().anyMatch(header -> headers.getValue(header) != null)
+                || !entries.names().stream()
+                        .allMatch(name -> NO_CODE.matcher(name).matches());
     }
 
     private static Map<String, String> texts(Attributes headers) {
@@ -113,15 +156,32 @@ record Described(
     /** Tables that are carried as texts. */
     private static Set<String> tables(String header, Entries entries) throws IOException {
         Set<String> tables = new HashSet<>();
+        for (String text : carried(TableFiles.paths(header), entries)) {
+            tables.addAll(TableFiles.tables(text));
+        }
+        return tables;
+    }
+
+    /** What templates that are texts draw with or ask. */
+    private static Set<String> asked(Collection<String> paths, Entries entries) throws IOException {
+        Set<String> asked = new TreeSet<>();
+        for (String text : carried(paths, entries)) {
+            asked.addAll(TemplateFiles.asked(text));
+        }
+        return asked;
+    }
+
+    private static List<String> carried(Collection<String> paths, Entries entries) throws IOException {
+        List<String> texts = new ArrayList<>();
         List<String> names = entries.names();
-        for (String path : TableFiles.paths(header)) {
+        for (String path : paths) {
             if (names.contains(path)) {
                 try (InputStream in = entries.open(path)) {
-                    tables.addAll(TableFiles.tables(new String(in.readNBytes(LONGEST), StandardCharsets.UTF_8)));
+                    texts.add(new String(in.readNBytes(LONGEST), StandardCharsets.UTF_8));
                 }
             }
         }
-        return tables;
+        return texts;
     }
 
     /** A header’s value without what stands behind its semicolons; empty where there is none. */

@@ -15,7 +15,9 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.hidewright.addons.ProfileReader.Profile;
 import org.hidewright.addons.ProfileReader.Wanted;
+import org.hidewright.api.calculator.Notice;
 import org.hidewright.core.CoreTexts;
+import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
@@ -52,10 +54,7 @@ final class FileProfiles implements ShopProfiles {
                 if (supply.want(wanted.id(), listed -> wanted.versions().includes(listed.version()))) {
                     addOns.add(wanted.id());
                 } else {
-                    remarks.add(at(
-                            AddOnNotices.ADD_ON_PROFILE_UNKNOWN.with(
-                                    wanted.as().isEmpty() ? wanted.id() : wanted.id() + " " + wanted.as()),
-                            wanted));
+                    remarks.add(at(notHere(wanted, supply, program.keySet()), wanted));
                 }
             } else if (version.isEmpty() || wanted.versions().includes(Version.parseVersion(version))) {
                 on.add(wanted.id());
@@ -67,11 +66,25 @@ final class FileProfiles implements ShopProfiles {
             throw new FileTrouble(remarks, null);
         }
         Map<String, Listed> chosen = supply.chosen(addOns);
+        on.addAll(shop.programNeeded(chosen.values(), on));
         on.addAll(chosen.keySet());
         return shop.make(supply.coming(chosen), turned(on, chosen.keySet()), on, only);
     }
 
-    private static Remark at(org.hidewright.api.calculator.Notice notice, Wanted wanted) {
+    /** With the versions that there are, or the nearest name. */
+    private static Notice notHere(Wanted wanted, Supply supply, Set<String> program) {
+        String versions = supply.versions(wanted.id());
+        if (!versions.isEmpty()) {
+            return AddOnNotices.ADD_ON_PROFILE_NO_VERSION.with(wanted.id(), wanted.as(), versions);
+        }
+        Set<String> names = new TreeSet<>(program);
+        names.addAll(supply.names());
+        return Nearest.to(wanted.id(), names)
+                .map(near -> AddOnNotices.ADD_ON_PROFILE_UNKNOWN_NEAREST.with(wanted.id(), near))
+                .orElseGet(() -> AddOnNotices.ADD_ON_PROFILE_UNKNOWN.with(wanted.id()));
+    }
+
+    private static Remark at(Notice notice, Wanted wanted) {
         return Remark.of(notice, CoreTexts.TEXTS).atPlace(wanted.place());
     }
 

@@ -89,6 +89,10 @@ record IndexFile(Path file) {
     }
 
     private FileTrouble notThere() {
+        boolean named = file.toString().endsWith(".xml") || isJar();
+        if (!named || !Files.isDirectory(folder())) {
+            return Trouble.of(AddOnNotices.ADD_ON_NOT_THERE.with(file.toString()));
+        }
         return Trouble.of(AddOnNotices.ADD_ON_INDEX_NOT_THERE.with(
                 file.toString(), String.valueOf(file.getParent() == null ? "." : file.getParent())));
     }

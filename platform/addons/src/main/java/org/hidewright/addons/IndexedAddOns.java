@@ -101,7 +101,7 @@ final class IndexedAddOns implements AddOnIndexes {
         Supply supply = Supply.of(List.of(from), shop, needs);
         for (String name : names) {
             String[] parts = name.split("@", 2);
-            supply.want(parts[0], parts.length == 2 ? parts[1] : "", older);
+            supply.want(supply.whole(parts[0]), parts.length == 2 ? parts[1] : "", older);
         }
         return supply.make();
     }
@@ -113,7 +113,7 @@ final class IndexedAddOns implements AddOnIndexes {
             supply.renewAll();
         }
         for (String name : names) {
-            supply.renew(name);
+            supply.renew(supply.whole(name));
         }
         return supply.make();
     }

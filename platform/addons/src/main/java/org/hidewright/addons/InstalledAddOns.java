@@ -278,6 +278,15 @@ public final class InstalledAddOns implements AddOns {
     }
 
     @Override
+    public List<Remark> dependents(String name) throws FileTrouble {
+        AddOn gone = find(name, addOn -> addOn.origin() == Origin.MAKER);
+        return new Dependents(shop(), needs)
+                .of(gone).stream()
+                        .map(id -> Remark.of(AddOnNotices.ADD_ON_NEEDED.with(id, gone.id()), CoreTexts.TEXTS))
+                        .toList();
+    }
+
+    @Override
     public AddOnIndexes indexes() {
         return new IndexedAddOns(shop(), needs);
     }
@@ -300,10 +309,16 @@ public final class InstalledAddOns implements AddOns {
     private AddOn find(String name, Predicate<AddOn> rather) throws FileTrouble {
         List<AddOn> all = all();
         List<AddOn> named = all.stream().filter(addOn -> isCalled(name, addOn)).toList();
+        List<AddOn> ending =
+                all.stream().filter(addOn -> addOn.id().endsWith("." + name)).toList();
+        if (named.isEmpty() && ending.stream().map(AddOn::id).distinct().count() == 1) {
+            named = ending;
+        }
+        List<AddOn> called = named;
         Optional<AddOn> meant = named.stream()
                 .filter(rather)
                 .findFirst()
-                .or(() -> named.stream().findFirst());
+                .or(() -> called.stream().findFirst());
         if (meant.isPresent()) {
             return meant.get();
         }

@@ -42,6 +42,9 @@ record Listed(Resource resource, String id, Version version, String url, long si
     /** What a bundle brings to a bench: ours, since no standard knows of it. */
     private static final String BRINGS = "hidewright.brings";
 
+    /** A calculator that a bundle brings, and that the texts of another can draw with or ask: ours too. */
+    static final String CALCULATOR = "hidewright.calculator";
+
     private static final String NAME = "name";
     private static final String MAKER = "maker";
     private static final String CALCULATORS = "calculators";
@@ -65,6 +68,7 @@ record Listed(Resource resource, String id, Version version, String url, long si
             resource.addRequirement(
                     new RequirementImpl(resource, needed.getNamespace(), directives(needed), needed.getAttributes()));
         }
+        calculators(candidate.described(), resource);
         Map<String, Object> content = new LinkedHashMap<>();
         String sha256 = Sha256.of(candidate.jar());
         content.put(CONTENT, sha256);
@@ -83,6 +87,32 @@ record Listed(Resource resource, String id, Version version, String url, long si
             directives.put(Namespace.REQUIREMENT_CARDINALITY_DIRECTIVE, Namespace.CARDINALITY_MULTIPLE);
         }
         return directives;
+    }
+
+    /** No manifest tells of calculators that a text draws with or asks, nor of those that others can ask. */
+    private static void calculators(Described described, ResourceImpl resource) {
+        for (String id : described.components().calculators()) {
+            resource.addCapability(new CapabilityImpl(resource, CALCULATOR, Map.of(), Map.of(CALCULATOR, id)));
+        }
+        for (String id : described.asks()) {
+            resource.addRequirement(new RequirementImpl(resource, CALCULATOR, "(" + CALCULATOR + "=" + id + ")"));
+        }
+    }
+
+    /** The calculator that is needed; empty where something else is. */
+    static Optional<String> calculator(Requirement need) {
+        return need.getNamespace().equals(CALCULATOR)
+                ? Optional.of(need.getDirectives()
+                        .getOrDefault(Namespace.REQUIREMENT_FILTER_DIRECTIVE, "")
+                        .replaceAll("^\\(" + CALCULATOR + "=|\\)$", ""))
+                : Optional.empty();
+    }
+
+    /** Ids of calculators that its texts draw with or ask. */
+    List<String> asks() {
+        return resource.getRequirements(CALCULATOR).stream()
+                .flatMap(need -> calculator(need).stream())
+                .toList();
     }
 
     private static Capability brings(Described described, Resource resource) {

@@ -82,10 +82,8 @@ final class NamedMakers implements TrustedMakers {
 
     @Override
     public Maker distrust(String named) throws FileTrouble {
-        List<Maker> meant = all().stream()
-                .filter(maker -> maker.name().equals(named)
-                        || !named.isEmpty() && maker.fingerprint().startsWith(named.toLowerCase(Locale.ROOT)))
-                .toList();
+        List<Maker> meant =
+                all().stream().filter(maker -> isMeant(maker, named)).toList();
         if (meant.size() != 1) {
             throw Trouble.of(
                     meant.isEmpty()
@@ -98,6 +96,16 @@ final class NamedMakers implements TrustedMakers {
                 .isPresent());
         write(left);
         return meant.get(0);
+    }
+
+    /** By the whole name, by words of it, or by the beginning of the fingerprint, with colons or without. */
+    private static boolean isMeant(Maker maker, String named) {
+        String said = named.strip().toLowerCase(Locale.ROOT);
+        return !said.isEmpty()
+                && (Pattern.compile("(?U)(?<!\\w)" + Pattern.quote(said) + "(?!\\w)")
+                                .matcher(maker.name().toLowerCase(Locale.ROOT))
+                                .find()
+                        || maker.fingerprint().startsWith(said.replace(":", "")));
     }
 
     private void write(List<String> lines) throws FileTrouble {

@@ -74,13 +74,15 @@ final class Needs {
      *
      * @param wanted ids that are to be among them
      * @param pool what there is of each id, what is taken first before what is taken rather not
+     * @param calculators ids of those that the program has
      * @return of each id one at most, by id
      */
-    Map<String, Listed> of(Collection<String> wanted, Map<String, List<Listed>> pool) throws Unmet {
+    Map<String, Listed> of(Collection<String> wanted, Map<String, List<Listed>> pool, Set<String> calculators)
+            throws Unmet {
         if (wanted.isEmpty()) {
             return Map.of();
         }
-        return new Search(wanted, program.get()).of(pool);
+        return new Search(wanted, program.get(), calculators).of(pool);
     }
 
     /** One search, which tries one version after another where two would be needed. */
@@ -88,10 +90,12 @@ final class Needs {
         private final Resource shop;
         private final Map<Resource, Wiring> wirings;
         private final Map<String, List<Capability>> offered = new HashMap<>();
+        private final Set<String> calculators;
         private int tries;
 
-        Search(Collection<String> wanted, Map<Resource, Wiring> wirings) {
+        Search(Collection<String> wanted, Map<Resource, Wiring> wirings, Set<String> calculators) {
             this.wirings = wirings;
+            this.calculators = calculators;
             ResourceImpl all = new ResourceImpl();
             for (String id : wanted) {
                 all.addRequirement(new RequirementImpl(
@@ -111,7 +115,7 @@ final class Needs {
         Map<String, Listed> of(Map<String, List<Listed>> pool) throws Unmet {
             Map<Resource, Listed> listed = new LinkedHashMap<>();
             pool.values().forEach(versions -> versions.forEach(one -> listed.put(one.resource(), one)));
-            Choice choice = new Choice(shop, wirings, offered, listed.keySet());
+            Choice choice = new Choice(shop, wirings, offered, calculators, listed.keySet());
             Map<String, List<Listed>> found = new TreeMap<>();
             try {
                 for (Resource resource : resolver.get().resolve(choice).keySet()) {
@@ -156,16 +160,19 @@ final class Needs {
         private final Resource shop;
         private final Map<Resource, Wiring> wirings;
         private final Map<String, List<Capability>> program;
+        private final Set<String> calculators;
         private final Collection<Resource> pool;
 
         Choice(
                 Resource shop,
                 Map<Resource, Wiring> wirings,
                 Map<String, List<Capability>> program,
+                Set<String> calculators,
                 Collection<Resource> pool) {
             this.shop = shop;
             this.wirings = wirings;
             this.program = program;
+            this.calculators = calculators;
             this.pool = pool;
         }
 
@@ -204,6 +211,9 @@ final class Needs {
         /** Services that a bundle asks for come along where an index has them; the framework starts it without as well. */
         @Override
         public boolean isEffective(Requirement need) {
+            if (Listed.calculator(need).filter(calculators::contains).isPresent()) {
+                return false; // the program has it, and comes first
+            }
             String effective = need.getDirectives()
                     .getOrDefault(Namespace.REQUIREMENT_EFFECTIVE_DIRECTIVE, Namespace.EFFECTIVE_RESOLVE);
             return effective.equals(Namespace.EFFECTIVE_RESOLVE)

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hidewright.addons.FolderChange.Wanted;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
@@ -61,6 +64,38 @@ final class Shop {
 
     List<AddOn> all() {
         return addOns.all();
+    }
+
+    private Stream<AddOn> ofProgram() {
+        return addOns.all().stream().filter(addOn -> addOn.origin() == Origin.PROGRAM);
+    }
+
+    /** Ids of the calculators that the program has, also while their bundles are turned off. */
+    Set<String> programCalculators() {
+        return ofProgram()
+                .flatMap(addOn -> addOn.calculators().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /**
+     * The bundles of the program that texts draw with or ask, and what those ask in turn.
+     *
+     * @param listed whose texts
+     * @param on bundles of the program that are wanted too
+     */
+    Set<String> programNeeded(Collection<Listed> listed, Set<String> on) {
+        Set<String> needed = new TreeSet<>(on);
+        Set<String> asked = new TreeSet<>();
+        listed.forEach(one -> asked.addAll(one.asks()));
+        int before;
+        do {
+            before = needed.size();
+            ofProgram().filter(addOn -> needed.contains(addOn.id())).forEach(addOn -> asked.addAll(addOn.asks()));
+            ofProgram()
+                    .filter(addOn -> addOn.calculators().stream().anyMatch(asked::contains))
+                    .forEach(addOn -> needed.add(addOn.id()));
+        } while (needed.size() > before);
+        return needed;
     }
 
     /** What the maker has installed, by id; of two jars of one name the one that is used. */
@@ -117,7 +152,8 @@ final class Shop {
         Map<String, byte[]> come = new LinkedHashMap<>();
         Set<String> go = new TreeSet<>();
         List<Moved> moved = new ArrayList<>();
-        Map<byte[], String> strangers = new LinkedHashMap<>();
+        Map<byte[], String> named = new LinkedHashMap<>();
+        boolean strange = false;
         for (Coming one : coming) {
             List<AddOn> there = givingWay(one.candidate().id(), all);
             come.put(
@@ -134,22 +170,23 @@ final class Shop {
                     one.candidate().described().version(),
                     one.candidate().described().components().calculators(),
                     one.needed()));
-            if (isStrange(one.candidate().from())) {
-                strangers.put(one.candidate().jar(), one.candidate().id());
-            }
+            // also what is signed: it goes on when who signed it is named no more, and nobody else is
+            named.put(one.candidate().jar(), one.candidate().id());
+            strange |= one.candidate().described().code()
+                    && isStrange(one.candidate().from());
         }
         for (AddOn addOn : all) {
             if (addOn.state() == State.WAITING && started.contains(addOn.id())) {
-                strangers.put(Candidate.installed(addOn.file()).jar(), addOn.id());
+                named.put(Candidate.installed(addOn.file()).jar(), addOn.id());
+                strange |= addOn.code();
             }
         }
         go.removeAll(come.keySet());
         moved.sort(Comparator.comparing(Moved::id));
-        AddOnChange told =
-                new AddOnChange(moved, turnedTo(turned, true), turnedTo(turned, false), !strangers.isEmpty());
+        AddOnChange told = new AddOnChange(moved, turnedTo(turned, true), turnedTo(turned, false), strange);
         if (!only) {
-            if (!strangers.isEmpty()) {
-                agreed.add(strangers);
+            if (!named.isEmpty()) {
+                agreed.add(named);
             }
             make(new Wanted(come, List.copyOf(go), choices.turned(turned)));
         }

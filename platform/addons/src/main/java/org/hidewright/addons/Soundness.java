@@ -17,6 +17,9 @@ import org.hidewright.core.store.FileTrouble;
  * over, and what it would become a part of.
  */
 final class Soundness {
+    /** What has nothing to do with how it is packed. */
+    private static final Set<String> UNTRUSTED = Set.of("jar-not-signed", "jar-signed-by-other");
+
     private final Function<File, String> look;
     private final Supplier<Set<String>> program;
 
@@ -57,7 +60,9 @@ final class Soundness {
 
     /** @throws FileTrouble if there is such a fault */
     static void mustBeNone(Path named, Optional<Phrase> fault) throws FileTrouble {
-        if (fault.isPresent()) {
+        if (fault.isPresent() && UNTRUSTED.contains(fault.get().key())) {
+            throw Trouble.of(AddOnNotices.ADD_ON_UNTRUSTED.with(named.toString(), fault.get()));
+        } else if (fault.isPresent()) {
             throw Trouble.of(AddOnNotices.ADD_ON_UNSOUND.with(named.toString(), fault.get()));
         }
     }

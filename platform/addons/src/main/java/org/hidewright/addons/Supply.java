@@ -124,6 +124,14 @@ final class Supply {
         asked.put(id, fit);
     }
 
+    /** A bundle’s whole name, of which the last part will do where only one bundle ends so. */
+    String whole(String name) {
+        Set<String> all = names();
+        all.addAll(program);
+        List<String> ending = all.stream().filter(id -> id.endsWith("." + name)).toList();
+        return !all.contains(name) && ending.size() == 1 ? ending.get(0) : name;
+    }
+
     /** What an index offers under a name, the newest first; what is here already stands for the same in an index. */
     private List<Listed> offers(String id) throws FileTrouble {
         if (program.contains(id)) {
@@ -153,6 +161,18 @@ final class Supply {
         return String.join(
                 ", ",
                 listed.stream().map(one -> one.version().toString()).distinct().toList());
+    }
+
+    /** The versions there are of a name, here or offered; empty where there are none. */
+    String versions(String id) {
+        return versions(known(id));
+    }
+
+    /** Names of all that is here or offered. */
+    Set<String> names() {
+        Set<String> names = new TreeSet<>(offered.keySet());
+        names.addAll(installed.keySet());
+        return names;
     }
 
     /** Wants what is installed as new as it can be had. */
@@ -207,6 +227,10 @@ final class Supply {
                 turned.put(id, true); // or what needs it would not start
             }
         }
+        Set<String> off = shop.off();
+        shop.programNeeded(chosen.values(), Set.of()).stream()
+                .filter(off::contains)
+                .forEach(id -> turned.put(id, true));
         return shop.make(coming(chosen), turned, Set.of(), false);
     }
 
@@ -219,7 +243,7 @@ final class Supply {
         Map<String, List<Listed>> asItIs = new TreeMap<>();
         installed.forEach((id, here) -> asItIs.put(id, List.of(here.listed())));
         try {
-            return needs.of(List.of(one.addOn().id()), asItIs)
+            return needs.of(List.of(one.addOn().id()), asItIs, shop.programCalculators())
                     .containsKey(one.addOn().id());
         } catch (Needs.Unmet broken) {
             return false;
@@ -238,7 +262,7 @@ final class Supply {
         offered.forEach(pool::putIfAbsent);
         pool.putAll(asked);
         try {
-            return needs.of(wanted, pool);
+            return needs.of(wanted, pool, shop.programCalculators());
         } catch (Needs.Unmet unmet) {
             throw Trouble.of(unmet.need()
                     .map(need -> AddOnNotices.ADD_ON_INDEX_NEEDS.with(names(wanted), name(unmet, pool), words(need)))
@@ -272,6 +296,7 @@ final class Supply {
         return switch (need.getNamespace()) {
             case PackageNamespace.PACKAGE_NAMESPACE -> Phrase.of("needs-package", whole);
             case BundleNamespace.BUNDLE_NAMESPACE, HostNamespace.HOST_NAMESPACE -> Phrase.of("needs-bundle", whole);
+            case Listed.CALCULATOR -> Phrase.of("needs-calculator", name);
             default -> Phrase.of("needs-other", need.getNamespace(), filter);
         };
     }

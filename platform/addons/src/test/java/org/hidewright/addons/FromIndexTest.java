@@ -7,9 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOnChange;
 import org.hidewright.core.addons.AddOnChange.Moved;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -41,6 +45,94 @@ class FromIndexTest extends OnAShelf {
         startsThere();
         start();
         assertTrue(installed("nets").isNothing(), "a second time there is nothing to do");
+    }
+
+    /** The ids of those that do not work without it. */
+    private List<String> dependents(String name) throws Exception {
+        Wording english = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        return addOns().dependents(name).stream()
+                .map(remark -> english.what(remark).split(" ")[0])
+                .toList();
+    }
+
+    private void shelvedText(String id, String draws, String asks) throws Exception {
+        drawing(bundle(id, "1.0", "Hidewright-Templates", id + "-end.json"), id + "-end", draws, asks)
+                .write(shelf.resolve(id + "-1.0.jar"));
+    }
+
+    /** No manifest says what a text asks: it is read off the text when the index is made. */
+    @Test
+    void whatATextAsksComesAlongAndWhatItDrawsWithIsTurnedOn() throws Exception {
+        ofProgram("parts", "off", "parts");
+        Files.createDirectories(settings);
+        Files.writeString(settings.resolve("addons.txt"), "off parts\n");
+        shelvedText("belts", "parts", "belt-blanks");
+        bundle("blanks", "1.0", "Service-Component", "x.xml")
+                .component("x.xml", "calculator.calculates", "belt-blanks")
+                .write(shelf.resolve("blanks-1.0.jar"));
+        shelved("mats", "1.0");
+        indexes().write(shelf);
+        AddOnChange change = installed("belts");
+        assertEquals(
+                List.of("belts false", "blanks true"),
+                change.moved().stream()
+                        .map(moved -> moved.id() + " " + moved.needed())
+                        .toList());
+        assertEquals(List.of("parts"), change.on());
+        start();
+        ofProgram("parts", "on", "parts");
+        assertEquals(List.of("belts"), dependents("blanks"));
+        assertEquals(List.of(), dependents("belts"));
+        assertEquals(List.of("belts"), dependents("parts"));
+    }
+
+    @Test
+    void textsAloneAreNoCodeAndTheLastPartOfANameWillDo() throws Exception {
+        drawing(bundle("net.example.belts", "1.0", "Hidewright-Templates", "belt.json"), "belt", "parts", "parts")
+                .write(shelf.resolve("belts.jar"));
+        drawing(bundle("net.example.nets", "1.0", "Hidewright-Templates", "net.json"), "net", "parts", "parts")
+                .with("org/x/A.class", "code")
+                .write(shelf.resolve("nets.jar"));
+        shelved("org.example.nets", "1.0");
+        ofProgram("parts", "on", "parts");
+        indexes().write(shelf);
+        waiting.add("belts.jar");
+        assertFalse(installed("belts").strange());
+        assertEquals(List.of("net.example.belts.jar"), installedFiles());
+        start();
+        assertEquals(
+                List.of(false),
+                addOns().all().stream()
+                        .filter(addOn -> addOn.id().equals("net.example.belts"))
+                        .map(AddOn::code)
+                        .toList());
+        assertTrue(told(() -> installed("nets")).startsWith("shelf offers no bundle “nets”"), "there are two");
+        waiting.add("nets.jar");
+        assertTrue(installed("net.example.nets").strange());
+        start();
+        assertEquals("net.example.belts", addOns().remove("belts").id());
+    }
+
+    @Test
+    void whatATextAsksAndNobodyBringsIsTold() throws Exception {
+        ofProgram("parts", "on", "parts");
+        shelvedText("belts", "parts", "belt-blanks");
+        indexes().write(shelf);
+        assertTrue(told(() -> installed("belts"))
+                .startsWith("belts cannot be installed: belts 1.0.0 needs the calculator “belt-blanks”, and it is"
+                        + " neither here nor in the index."));
+        assertEquals(List.of(), installedFiles());
+    }
+
+    @Test
+    void whoNeedsABundleByItsManifestIsFoundToo() throws Exception {
+        there("knots.jar", "on", bundle("knots", "1.0", "Export-Package", "org.knots;version=1.0"));
+        there("nets.jar", "on", bundle("nets", "1.0", "Import-Package", "org.knots"));
+        there("mats.jar", "on", bundle("mats", "1.0", "Require-Bundle", "nets"));
+        there("pads.jar", "off", bundle("pads", "1.0", "Require-Bundle", "nets"));
+        assertEquals(List.of("mats", "nets"), dependents("knots"));
+        assertEquals(List.of("mats"), dependents("nets.jar"));
+        assertEquals(List.of(), dependents("mats"));
     }
 
     @Test
@@ -167,7 +259,10 @@ class FromIndexTest extends OnAShelf {
         shelved("nets", "1.0");
         indexes().write(shelf);
         assertFalse(installed("nets").strange(), "signed by somebody named");
-        assertFalse(Files.exists(settings.resolve("addons-agreed.txt")));
+        assertTrue(
+                Files.readString(settings.resolve("addons-agreed.txt")).endsWith(" nets\n"),
+                "it goes on when nobody is named any more");
+        Files.delete(settings.resolve("addons-agreed.txt"));
         start();
         addOns().remove("nets");
         start();

@@ -310,7 +310,7 @@ class InstalledAddOnsTest extends MakersSettings {
         Files.writeString(settings, "a file where the folder should be");
         Path given = Jar.bundle("nets").write(folder.resolve("given.jar"));
         assertEquals(
-                "settings/addons could not be changed: its folder is not there, and cannot be made. Mend this and try"
+                "settings/addons-agreed.txt could not be changed: its folder is not there, and cannot be made. Mend this and try"
                         + " again, or name another folder of settings with --settings.",
                 told(() -> install(given)));
     }
@@ -337,7 +337,8 @@ class InstalledAddOnsTest extends MakersSettings {
         everyFault = "not-signed";
         assertEquals(
                 "mats cannot be installed: this workshop starts only what is signed by somebody it has named, and it is not"
-                        + " signed. Copy it again, or ask its author for another.",
+                        + " signed. Ask its maker for a jar that is signed by somebody named here; hidewright addons trust lists"
+                        + " them. Or ask for no signature any more: hidewright addons distrust NAME",
                 told(() -> install(unpacked)));
         assertEquals(List.of(), installedFiles());
     }

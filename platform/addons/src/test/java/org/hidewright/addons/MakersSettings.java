@@ -88,6 +88,22 @@ abstract class MakersSettings {
         return addOns().install(List.of(given), false, false);
     }
 
+    /** A template that is a text: it draws with one calculator, and asks another. */
+    static Jar drawing(Jar jar, String id, String draws, String asks) {
+        return jar.with(
+                id + ".json",
+                "{\"template\": 1, \"id\": \"" + id + "\", \"values\": {\"a\": \"2 mm\", \"b\": {\"asks\": \"" + asks
+                        + "\"}}, \"draws\": {\"calculator\": \"" + draws + "\"}}");
+    }
+
+    /** A bundle of the program that brings a calculator. */
+    void ofProgram(String id, String state, String calculator) throws IOException {
+        Path jar = Jar.bundle(id, "Bundle-Version", "1.0", "Service-Component", "x.xml")
+                .component("x.xml", "calculator.calculates", calculator)
+                .write(folder.resolve("program/" + id + ".jar"));
+        states.put(jar.toString(), state);
+    }
+
     /** What is told: what and next, without the folder of the test. */
     String told(Executable doing) {
         Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);

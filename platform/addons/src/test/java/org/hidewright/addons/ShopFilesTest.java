@@ -116,6 +116,21 @@ class ShopFilesTest extends MakersSettings {
     }
 
     @Test
+    void whatATextDrawsWithStaysOn() throws Exception {
+        ofProgram("parts", "on", "parts");
+        ofProgram("stitches", "off", "stitches");
+        there(
+                "belts.jar",
+                "on",
+                drawing(Jar.bundle("belts", "Hidewright-Templates", "belt.json"), "belt", "parts", "stitches"));
+        Files.writeString(settings.resolve("addons.txt"), "off stitches\n");
+        write("{\"hidewright-shop\": 1, \"bundles\": [\"belts\"]}");
+        AddOnChange change = profiles().apply(file, false);
+        assertEquals(List.of("stitches"), change.on());
+        assertEquals(List.of("costing", "edges", "straps"), change.off());
+    }
+
+    @Test
     void whatIsHereAndFitsStaysAndAnotherVersionTakesItsPlaceWhereTheFileSaysSo() throws Exception {
         shelf();
         there("nets.jar", "off", Jar.bundle("nets", "Bundle-Version", "2.0"));
@@ -166,12 +181,16 @@ class ShopFilesTest extends MakersSettings {
         assertEquals(
                 List.of(
                         "4: telephone is neither here nor in an index that the file names.",
-                        "5: nets [3,4) is neither here nor in an index that the file names.",
+                        "5: Of nets there is no version [3,4), neither here nor in an index that the file names.",
                         "6: edges is here in version 1.0.0, and the file asks for 2."),
                 told());
         assertFalse(Files.exists(settings));
+        write("{\"hidewright-shop\": 1, \"from\": [\"../shelf\"], \"bundles\": [\n\"edgess\"]}");
+        assertEquals(
+                List.of("2: edgess is neither here nor in an index that the file names; perhaps edges is meant."),
+                told());
         write("{\"hidewright-shop\": 1, \"from\": [\"nowhere\"], \"bundles\": []}");
-        assertEquals(List.of("There is no index shops/nowhere."), told());
+        assertEquals(List.of("There is no file or folder shops/nowhere."), told());
     }
 
     @Test

@@ -112,7 +112,11 @@ class WrittenIndexTest extends MakersSettings {
                     asWritten(jar),
                     says(
                             resource,
-                            namespace -> !Set.of("osgi.content", "osgi.identity", "hidewright.brings")
+                            namespace -> !Set.of(
+                                            "osgi.content",
+                                            "osgi.identity",
+                                            "hidewright.brings",
+                                            "hidewright.calculator")
                                     .contains(namespace)),
                     files.get(i));
             Map<String, Object> content =

@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -23,11 +22,11 @@ import org.osgi.framework.BundleContext;
 record CarriedText(Bundle bundle, String path) {
     private static final int LONGEST = 1 << 20;
 
-    /** The bundles that can be asked for their texts, the one installed first before others. */
+    /** The bundles that can be asked for their texts, in the order of their {@link Precedence}. */
     static Stream<Bundle> bundles(BundleContext context) {
         return Arrays.stream(context.getBundles())
                 .filter(bundle -> (bundle.getState() & (Bundle.RESOLVED | Bundle.STARTING | Bundle.ACTIVE)) != 0)
-                .sorted(Comparator.comparingLong(Bundle::getBundleId));
+                .sorted(Precedence.of(context));
     }
 
     String name() {
@@ -41,6 +40,13 @@ record CarriedText(Bundle bundle, String path) {
                 .map(folder -> folder.resolve(path).normalize())
                 .filter(file -> file.startsWith(bundle.getHeaders("").get(TemplateFiles.FOLLOWS)))
                 .filter(Files::isRegularFile);
+    }
+
+    /** The folder that is followed where the text does not lie in it any more; empty where it does, or none is followed. */
+    Optional<String> lost() {
+        return followed().isPresent()
+                ? Optional.empty()
+                : Optional.ofNullable(bundle.getHeaders("").get(TemplateFiles.FOLLOWS));
     }
 
     /** What it is read from: where this changes, it is read again. */

@@ -1,13 +1,12 @@
 package org.hidewright.catalogue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.hidewright.api.calculator.Calculates;
@@ -20,6 +19,7 @@ import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Tables;
+import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 import org.osgi.service.component.annotations.Activate;
@@ -31,11 +31,12 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 /**
  * The calculators that bundles publish as services, and the templates that they carry as texts.
  *
- * <p>Their ids are read off the services' properties, so that listing them loads no class of theirs. Of two with one id
- * the one installed first is used and the other is told.
+ * <p>Their ids are read off the services' properties, so that listing them loads no class of theirs. Of two with one id,
+ * be they code or texts, the one with {@link Precedence} is used and the other is told.
  */
 @Component
 public final class ServiceCatalogue implements Catalogue {
+    private final BundleContext context;
     private final Guard guard;
     private final Services services;
     private final ServiceTables tables;
@@ -51,6 +52,7 @@ public final class ServiceCatalogue implements Catalogue {
             @Reference ServiceTables tables,
             @Reference ServiceSections sections,
             @Reference Guard guard) {
+        this.context = context;
         this.guard = guard;
         this.services = new Services(context, guard);
         this.tables = tables;
@@ -80,18 +82,20 @@ public final class ServiceCatalogue implements Catalogue {
 
     @Override
     public Optional<Installed> find(String id) {
-        return published(id).or(() -> templates.find(id));
+        return Optional.ofNullable(byId(new ArrayList<>()).get(id)).flatMap(this::look);
     }
 
+    /** What draws, or is asked by a text, is code. */
     private Optional<Installed> published(String id) {
-        return Optional.ofNullable(byId(new ArrayList<>()).get(id)).flatMap(this::look);
+        return services.inOrder(published).stream()
+                .filter(reference -> id(reference).equals(id))
+                .findFirst()
+                .flatMap(this::look);
     }
 
     @Override
     public List<String> ids() {
-        Set<String> ids = new TreeSet<>(byId(new ArrayList<>()).keySet());
-        ids.addAll(templates.byId().keySet());
-        return List.copyOf(ids);
+        return List.copyOf(byId(new ArrayList<>()).keySet());
     }
 
     @Override
@@ -107,13 +111,7 @@ public final class ServiceCatalogue implements Catalogue {
     @Override
     public List<Remark> problems() {
         List<Remark> taken = new ArrayList<>();
-        Map<String, ServiceReference<?>> byId = byId(taken);
-        templates.byId().forEach((id, file) -> {
-            if (byId.containsKey(id)) {
-                taken.add(Services.remark(
-                        CatalogueNotices.ID_TAKEN.with(file.name(), id, Services.bundle(byId.get(id)))));
-            }
-        });
+        byId(taken);
         List<Remark> problems = new ArrayList<>();
         published.stream().map(faults::get).filter(Objects::nonNull).forEach(problems::add);
         problems.addAll(taken);
@@ -122,18 +120,37 @@ public final class ServiceCatalogue implements Catalogue {
         return List.copyOf(problems);
     }
 
-    /** The services by id; of those whose id is taken, a word each is added. */
-    private Map<String, ServiceReference<?>> byId(List<Remark> taken) {
-        Map<String, ServiceReference<?>> byId = new TreeMap<>();
-        for (ServiceReference<?> reference : Services.oldestFirst(published)) {
-            String id = id(reference);
-            ServiceReference<?> holder = id.isEmpty() ? null : byId.putIfAbsent(id, reference);
-            if (holder != null && !holder.equals(reference)) {
-                taken.add(Services.remark(
-                        CatalogueNotices.ID_TAKEN.with(Services.bundle(reference), id, Services.bundle(holder))));
+    /** What brings a calculator: a service, or where that is null a text. */
+    private record Claim(String id, Bundle bundle, ServiceReference<?> service, CarriedText text) {}
+
+    /** What brings each id; of those whose id another keeps, a word each is added. */
+    private Map<String, Claim> byId(List<Remark> taken) {
+        List<Claim> claims = new ArrayList<>();
+        for (ServiceReference<?> reference : services.inOrder(published)) {
+            Bundle bundle = reference.getBundle();
+            if (bundle != null) { // it may have gone meanwhile
+                claims.add(new Claim(id(reference), bundle, reference, null));
+            }
+        }
+        templates
+                .all()
+                .forEach(named -> claims.add(new Claim(named.id(), named.file().bundle(), null, named.file())));
+        claims.sort(Comparator.comparing(Claim::bundle, Precedence.of(context)));
+        Map<String, Claim> byId = new TreeMap<>();
+        for (Claim claim : claims) {
+            Claim keeps = claim.id().isEmpty() ? claim : byId.putIfAbsent(claim.id(), claim);
+            if (keeps != null && keeps != claim) {
+                taken.add(Services.remark(CatalogueNotices.ID_TAKEN.with(
+                        claim.bundle().getSymbolicName(),
+                        claim.id(),
+                        keeps.bundle().getSymbolicName())));
             }
         }
         return byId;
+    }
+
+    private Optional<Installed> look(Claim claim) {
+        return claim.service() == null ? templates.find(claim.id(), claim.text()) : look(claim.service());
     }
 
     private String id(ServiceReference<?> reference) {

@@ -25,10 +25,11 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 
 /**
  * The tables of the workshop that bundles publish as services or carry as texts, after those every workshop has; the bundle
- * installed first comes first. None is looked at before tables are asked for.
+ * with {@link Precedence} comes first. None is looked at before tables are asked for.
  */
 @Component(service = ServiceTables.class)
 public final class ServiceTables {
+    private final BundleContext context;
     private final Services services;
     private final TableBundles texts;
     private final List<ServiceReference<?>> published = new CopyOnWriteArrayList<>();
@@ -41,6 +42,7 @@ public final class ServiceTables {
 
     @Activate
     public ServiceTables(BundleContext context, @Reference Guard guard) {
+        this.context = context;
         this.services = new Services(context, guard);
         this.texts = new TableBundles(context);
     }
@@ -97,24 +99,22 @@ public final class ServiceTables {
     private Looked look(List<CarriedText.Stamp> stamps) {
         List<Remark> problems = new ArrayList<>();
         List<TableBundles.Read> read = texts.read(problems);
-        Map<Long, List<Brought>> byBundle = new TreeMap<>();
-        Services.oldestFirst(published)
-                .forEach(reference -> published(reference, problems)
-                        .ifPresent(table -> byBundle.computeIfAbsent(number(reference), id -> new ArrayList<>())
-                                .add(table)));
-        read.forEach(text -> byBundle.computeIfAbsent(text.bundle(), id -> new ArrayList<>())
+        Map<Bundle, List<Brought>> byBundle = new TreeMap<>(Precedence.of(context));
+        for (ServiceReference<?> reference : services.inOrder(published)) {
+            Bundle bundle = reference.getBundle();
+            if (bundle != null) { // it may have gone meanwhile
+                published(reference, problems)
+                        .ifPresent(table -> byBundle.computeIfAbsent(bundle, fresh -> new ArrayList<>())
+                                .add(table));
+            }
+        }
+        read.forEach(text -> byBundle.computeIfAbsent(text.text().bundle(), fresh -> new ArrayList<>())
                 .addAll(text.brought().columns()));
         List<Brought> brought = new ArrayList<>(StandardTables.brought());
         byBundle.values().forEach(brought::addAll);
         Tables tables = TableBundles.stocked(Tables.of(brought), read, problems);
         problems.addAll(tables.problems());
         return new Looked(stamps, tables, List.copyOf(problems));
-    }
-
-    /** Of the bundle; one that goes meanwhile has none, and stands last. */
-    private static long number(ServiceReference<?> reference) {
-        Bundle bundle = reference.getBundle();
-        return bundle == null ? Long.MAX_VALUE : bundle.getBundleId();
     }
 
     private Optional<Brought> published(ServiceReference<?> reference, List<Remark> problems) {

@@ -78,12 +78,12 @@ final class Services {
         return bundle == null ? "" : bundle.getSymbolicName();
     }
 
-    /** By the bundles they are from, the one installed first first. A service that goes meanwhile has no bundle, and is left out. */
-    static <R extends ServiceReference<?>> List<R> oldestFirst(Collection<R> references) {
+    /** By the {@link Precedence} of the bundles they are from. A service that goes meanwhile has no bundle, and is left out. */
+    <R extends ServiceReference<?>> List<R> inOrder(Collection<R> references) {
         return references.stream()
                 .map(reference -> new From<>(reference, reference.getBundle()))
                 .filter(from -> from.bundle() != null)
-                .sorted(Comparator.comparingLong(from -> from.bundle().getBundleId()))
+                .sorted(Comparator.comparing(From::bundle, Precedence.of(context)))
                 .map(From::reference)
                 .toList();
     }

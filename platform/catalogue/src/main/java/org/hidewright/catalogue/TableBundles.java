@@ -25,11 +25,7 @@ final class TableBundles {
     }
 
     /** A text that was read, with what it brings. */
-    record Read(CarriedText text, BroughtTables brought) {
-        long bundle() {
-            return text.bundle().getBundleId();
-        }
-    }
+    record Read(CarriedText text, BroughtTables brought) {}
 
     private List<CarriedText> texts() {
         return CarriedText.bundles(context)
@@ -50,6 +46,9 @@ final class TableBundles {
             try {
                 TablesReader.Result result = TablesReader.read(text.read(), text.name());
                 Optional<BroughtTables> brought = result.tables();
+                text.lost()
+                        .ifPresent(folder -> problems.add(Services.remark(
+                                CatalogueNotices.FOLLOWED_GONE.with(text.name(), text.path(), folder))));
                 tell(
                         brought.isPresent()
                                 ? BroughtNotices.BROUGHT_LEFT_OUT.with(text.name(), text.path())

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.hidewright.api.declaration.DeclaredCalculator;
@@ -31,23 +30,25 @@ final class TemplateBundles {
         this.others = others;
     }
 
-    /** The files by the ids of their templates; of two with one id that of the bundle installed first. */
-    Map<String, CarriedText> byId() {
-        Map<String, CarriedText> byId = new TreeMap<>();
-        CarriedText.bundles(context)
-                .forEach(bundle -> TemplateFiles.byId(bundle.getHeaders("").get(TemplateFiles.HEADER))
-                        .forEach((id, path) -> byId.putIfAbsent(id, new CarriedText(bundle, path))));
-        return byId;
+    /** A file, by the id of its template. */
+    record Named(String id, CarriedText file) {}
+
+    /** All files in the order of the {@link Precedence} of their bundles; of two with one id the first is meant. */
+    List<Named> all() {
+        return CarriedText.bundles(context)
+                .flatMap(bundle ->
+                        TemplateFiles.byId(bundle.getHeaders("").get(TemplateFiles.HEADER)).entrySet().stream()
+                                .map(named -> new Named(named.getKey(), new CarriedText(bundle, named.getValue()))))
+                .toList();
     }
 
-    Optional<Installed> find(String id) {
-        return Optional.ofNullable(byId().get(id))
-                .flatMap(file -> look(id, file).installed());
+    Optional<Installed> find(String id, CarriedText file) {
+        return look(id, file).installed();
     }
 
     /** What is wrong with templates that were looked for and cannot be used. */
     List<Remark> problems() {
-        looked.keySet().retainAll(byId().keySet());
+        looked.keySet().retainAll(all().stream().map(Named::id).toList());
         return looked.values().stream()
                 .flatMap(found -> found.problems().stream())
                 .toList();
@@ -79,8 +80,12 @@ final class TemplateBundles {
             return unusable(file, stamp, result.remarks());
         }
         String own = template.get().declaration().id();
+        List<Remark> told = new ArrayList<>(result.remarks());
+        file.lost()
+                .ifPresent(folder -> told.add(
+                        Services.remark(CatalogueNotices.FOLLOWED_GONE.with(file.name(), file.path(), folder))));
         return own.equals(id)
-                ? new Looked(stamp, template.map(read -> new Installed(read, file.name())), result.remarks())
+                ? new Looked(stamp, template.map(read -> new Installed(read, file.name())), told)
                 : unusable(file, stamp, List.of(Services.remark(CatalogueNotices.OTHER_ID.with(file.name(), id, own))));
     }
 }

@@ -10,8 +10,12 @@ import static org.mockito.Mockito.times;
 import static org.mockito.Mockito.verify;
 import static org.mockito.Mockito.when;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Hashtable;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
@@ -20,10 +24,12 @@ import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.core.catalogue.Guard;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.template.TemplateFiles;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
@@ -141,24 +147,73 @@ class ServiceCatalogueTest {
         assertTrue(catalogue.find("nowhere").isEmpty());
     }
 
+    private static final String TEXT = """
+            {"template": 1, "id": "bevel", "title": "Bevel", "purpose": "A strip.", "questions": [], "answers": [],
+             "draws": {"calculator": "parts", "questions": {"parts": []}}}
+            """;
+
+    @TempDir
+    Path folder;
+
+    /** A bundle that carries a text, in the order of the framework. */
+    private Bundle carrying(long id, String name, String location) throws Exception {
+        Bundle bundle = mock(Bundle.class);
+        when(bundle.getBundleId()).thenReturn(id);
+        when(bundle.getSymbolicName()).thenReturn(name);
+        when(bundle.getLocation()).thenReturn(location);
+        when(bundle.getHeaders("")).thenReturn(new Hashtable<>(Map.of(TemplateFiles.HEADER, "bevel.json")));
+        when(bundle.getState()).thenReturn(Bundle.ACTIVE);
+        when(bundle.getEntry("bevel.json"))
+                .thenReturn(Files.writeString(folder.resolve(name + ".json"), TEXT)
+                        .toUri()
+                        .toURL());
+        return bundle;
+    }
+
+    /** Whichever came first, it is the same at each start: the name decides. */
     @Test
-    void ofTwoWithOneIdTheOneInstalledFirstIsUsedAndTheOtherIsTold() {
-        ServiceReference<Calculator<?, ?>> late = published(9, "org.example.late", "bevel");
-        ServiceReference<Calculator<?, ?>> first = published(3, "org.example.first", "bevel");
-        gives(late, new Bevel());
-        gives(first, new Bevel());
-        assertEquals("org.example.first", catalogue.find("bevel").orElseThrow().bundle());
+    void ofTwoWithOneIdTheFirstByNameIsUsedAndTheOtherIsTold() {
+        ServiceReference<Calculator<?, ?>> other = published(3, "org.example.nets", "bevel");
+        ServiceReference<Calculator<?, ?>> keeps = published(9, "org.example.mats", "bevel");
+        gives(other, new Bevel());
+        gives(keeps, new Bevel());
+        assertEquals("org.example.mats", catalogue.find("bevel").orElseThrow().bundle());
         assertEquals(List.of("bevel"), catalogue.ids());
         assertEquals(List.of("id-taken"), keys(catalogue.problems()));
         String said = said(catalogue.problems().get(0));
-        assertTrue(said.startsWith("Bundle org.example.late brings another calculator called “bevel”."), said);
-        assertTrue(said.contains("org.example.first was there first"), said);
+        assertTrue(said.startsWith("Bundle org.example.nets brings another calculator called “bevel”."), said);
+        assertTrue(said.contains("the one of org.example.mats is used"), said);
+    }
+
+    @Test
+    void ofTwoTextsWithOneIdTheOtherIsToldToo() throws Exception {
+        Bundle nets = carrying(3, "org.example.nets", "");
+        Bundle mats = carrying(9, "org.example.mats", "");
+        when(context.getBundles()).thenReturn(new Bundle[] {nets, mats});
+        assertEquals("org.example.mats", catalogue.find("bevel").orElseThrow().bundle());
+        assertEquals(List.of("bevel"), catalogue.ids());
+        assertEquals(List.of("id-taken"), keys(catalogue.problems()));
+        assertTrue(said(catalogue.problems().get(0)).startsWith("Bundle org.example.nets brings another"));
+    }
+
+    @Test
+    void aTextOfTheProgramKeepsItsIdFromCodeThatWasInstalled() throws Exception {
+        when(context.getProperty("hidewright.settings")).thenReturn("/bench");
+        Bundle ours = carrying(3, "org.hidewright.straps", "reference:file:/program/straps.jar");
+        when(context.getBundles()).thenReturn(new Bundle[] {ours});
+        ServiceReference<Calculator<?, ?>> strange = published(2, "net.example.straps", "bevel");
+        when(strange.getBundle().getLocation()).thenReturn("reference:file:/bench/addons/net.example.straps.jar");
+        gives(strange, new Bevel());
+        assertEquals(
+                "org.hidewright.straps", catalogue.find("bevel").orElseThrow().bundle());
+        assertEquals(List.of("id-taken"), keys(catalogue.problems()));
+        assertTrue(said(catalogue.problems().get(0)).startsWith("Bundle net.example.straps brings another"));
     }
 
     @Test
     void whenTheFirstIsTakenOutTheOtherStepsInAndNothingIsToldAnyMore() {
-        ServiceReference<Calculator<?, ?>> first = published(3, "org.example.first", "bevel");
-        ServiceReference<Calculator<?, ?>> late = published(9, "org.example.late", "bevel");
+        ServiceReference<Calculator<?, ?>> first = published(9, "org.example.first", "bevel");
+        ServiceReference<Calculator<?, ?>> late = published(3, "org.example.late", "bevel");
         gives(late, new Bevel());
         gives(first, new Bevel());
         catalogue.ids();

@@ -64,10 +64,24 @@ class TemplateBundlesTest {
         Bundle later = bundle(9, "org.example.later", "belt.json,wallet.json, Odd Name.json", Bundle.ACTIVE);
         when(context.getBundles()).thenReturn(new Bundle[] {later, shop, code, off});
         assertEquals(
-                List.of("belt", "key-fob", "wallet"),
-                List.copyOf(templates.byId().keySet()));
-        assertEquals("org.example.shop", templates.byId().get("belt").name(), "of two the one installed first");
-        assertEquals("templates/key-fob.json", templates.byId().get("key-fob").path());
+                List.of(
+                        "belt org.example.later",
+                        "wallet org.example.later",
+                        "key-fob org.example.shop",
+                        "belt org.example.shop"),
+                templates.all().stream()
+                        .map(named -> named.id() + " " + named.file().name())
+                        .toList(),
+                "by the names of their bundles, whichever was installed first");
+        assertEquals("templates/key-fob.json", templates.all().get(2).file().path());
+    }
+
+    /** As the catalogue does it. */
+    private Optional<Installed> find(String id) {
+        return templates.all().stream()
+                .filter(named -> named.id().equals(id))
+                .findFirst()
+                .flatMap(named -> templates.find(id, named.file()));
     }
 
     @Test
@@ -75,11 +89,11 @@ class TemplateBundlesTest {
         Bundle shop = bundle(5, "org.example.shop", "key-fob.json", Bundle.ACTIVE);
         has(shop, "key-fob.json", TEMPLATE);
         when(context.getBundles()).thenReturn(new Bundle[] {shop});
-        Installed installed = templates.find("key-fob").orElseThrow();
+        Installed installed = find("key-fob").orElseThrow();
         assertEquals("org.example.shop", installed.bundle());
         assertEquals("key-fob", installed.id());
-        assertTrue(installed == templates.find("key-fob").orElseThrow(), "read once");
-        assertEquals(Optional.empty(), templates.find("belt"));
+        assertTrue(installed == find("key-fob").orElseThrow(), "read once");
+        assertEquals(Optional.empty(), find("belt"));
         assertEquals(List.of(), templates.problems());
     }
 
@@ -88,7 +102,7 @@ class TemplateBundlesTest {
         Bundle shop = bundle(5, "org.example.shop", "key-fob.json", Bundle.ACTIVE);
         when(shop.getEntry("key-fob.json")).thenThrow(new IllegalStateException("Bundle is uninstalled."));
         when(context.getBundles()).thenReturn(new Bundle[] {shop});
-        assertEquals(Optional.empty(), templates.find("key-fob"));
+        assertEquals(Optional.empty(), find("key-fob"));
         assertEquals(List.of("invalid-template", "template-not-there"), keys(templates.problems()));
         when(context.getBundles()).thenReturn(new Bundle[0]);
         assertEquals(List.of(), templates.problems());
@@ -101,20 +115,20 @@ class TemplateBundlesTest {
         has(shop, "key-fob.json", TEMPLATE.replace("A strip", "A packed strip"));
         when(context.getBundles()).thenReturn(new Bundle[] {shop});
         assertEquals("A packed strip over a ring.", purpose(), "a folder that is gone leaves what was packed");
+        assertEquals(List.of("followed-gone"), keys(templates.problems()), "and is told");
         Path followed = Files.writeString(folder.resolve("key-fob.json"), TEMPLATE);
         assertEquals("A strip over a ring.", purpose());
         Files.writeString(followed, TEMPLATE.replace("A strip", "A long strip"));
         assertEquals("A long strip over a ring.", purpose());
         Files.writeString(followed, TEMPLATE.replace("\"title\"", "\"tile\""));
-        assertEquals(Optional.empty(), templates.find("key-fob"));
+        assertEquals(Optional.empty(), find("key-fob"));
         Files.writeString(followed, TEMPLATE);
         assertEquals("A strip over a ring.", purpose());
         assertEquals(List.of(), templates.problems(), "what is mended is not told any more");
     }
 
     private String purpose() {
-        return templates
-                .find("key-fob")
+        return find("key-fob")
                 .orElseThrow()
                 .calculator()
                 .texts()
@@ -128,13 +142,13 @@ class TemplateBundlesTest {
         has(shop, "key-fob.json", TEMPLATE.replace("\"title\"", "\"tile\""));
         has(shop, "tray.json", TEMPLATE);
         when(context.getBundles()).thenReturn(new Bundle[] {shop});
-        assertEquals(Optional.empty(), templates.find("key-fob"));
+        assertEquals(Optional.empty(), find("key-fob"));
         List<Remark> problems = templates.problems();
         assertEquals(List.of("invalid-template", "unknown-key-nearest", "template-missing"), keys(problems));
         assertEquals("1:34", problems.get(1).place().toString());
-        assertEquals(Optional.empty(), templates.find("belt"));
+        assertEquals(Optional.empty(), find("belt"));
         assertTrue(keys(templates.problems()).contains("template-not-there"));
-        assertEquals(Optional.empty(), templates.find("tray"));
+        assertEquals(Optional.empty(), find("tray"));
         assertTrue(keys(templates.problems()).contains("other-id"));
     }
 }

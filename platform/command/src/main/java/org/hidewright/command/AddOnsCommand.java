@@ -12,8 +12,12 @@ import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
+import org.hidewright.core.addons.AddOnChange;
+import org.hidewright.core.addons.AddOnChange.Moved;
 import org.hidewright.core.addons.AddOnsJson;
+import org.hidewright.core.addons.TakenId;
 import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.wording.Remark;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -255,6 +259,9 @@ final class AddOnsCommand implements Subcommand {
         if (!addOn.tables().isEmpty()) {
             lines.add(session.texts().text("addons.tables", String.join(", ", addOn.tables())));
         }
+        if (!addOn.follows().isEmpty()) {
+            lines.add(session.texts().text("addons.followed", addOn.follows()));
+        }
         return lines;
     }
 
@@ -271,7 +278,11 @@ final class AddOnsCommand implements Subcommand {
         }
         List<AddOn> before = session.addOns().get().all();
         List<AddOn> installed = session.addOns().get().install(files, arguments.hasMatchedOption(REPLACE), follow);
-        session.out().println(session.texts().text("addons.rights"));
+        session.out()
+                .println(
+                        installed.stream().anyMatch(AddOn::code)
+                                ? session.texts().text("addons.rights")
+                                : session.texts().text("addons.texts-alone"));
         session.out().println();
         for (AddOn addOn : installed) {
             String state = state(addOn, session.texts());
@@ -284,6 +295,12 @@ final class AddOnsCommand implements Subcommand {
                     session);
         }
         session.out().println();
+        List<Moved> moved = installed.stream()
+                .filter(addOn -> addOn.state() != State.OFF)
+                .map(addOn -> new Moved(addOn.id(), "", addOn.version(), addOn.calculators(), false))
+                .toList();
+        TakenId.after(before, new AddOnChange(moved, List.of(), List.of(), false))
+                .forEach(taken -> session.tell(session.out(), taken.remark()));
         if (follow) {
             files.forEach(file -> session.out().println(session.texts().text("addons.follows", file.toString())));
         }
@@ -293,12 +310,15 @@ final class AddOnsCommand implements Subcommand {
     }
 
     private static void remove(String name, Session session) throws FileTrouble {
+        List<Remark> dependents = session.addOns().get().dependents(name);
         AddOn removed = session.addOns().get().remove(name);
         session.out().println(session.texts().text("addons.removed", called(removed)));
         tellDormant(removed, session);
+        dependents.forEach(needed -> session.tell(session.out(), needed));
     }
 
     private static void turn(String name, boolean on, Session session) throws FileTrouble {
+        List<Remark> dependents = on ? List.of() : session.addOns().get().dependents(name);
         AddOn before = session.addOns().get().turn(name, on);
         boolean wasOn = before.state() != State.OFF && before.state() != State.WAITING;
         if (on) {
@@ -310,14 +330,24 @@ final class AddOnsCommand implements Subcommand {
         } else if (wasOn) {
             session.out().println(session.texts().text("addons.turned-off", before.id()));
             tellDormant(before, session);
+            dependents.forEach(needed -> session.tell(session.out(), needed));
         } else {
             session.out().println(session.texts().text("addons.still-off", before.id()));
         }
     }
 
     private static void tellDormant(AddOn gone, Session session) {
-        if (!gone.calculators().isEmpty()) {
-            session.out().println(session.texts().text("addons.dormant", String.join(", ", gone.calculators())));
+        List<String> dormant = new ArrayList<>(gone.calculators());
+        for (TakenId taken : TakenId.in(session.addOns().get().all())) {
+            boolean left = taken.left().equals(gone.id());
+            if ((left || taken.keeps().equals(gone.id())) && dormant.remove(taken.id())) {
+                session.out()
+                        .println(session.texts()
+                                .text("addons.works-on", taken.id(), left ? taken.keeps() : taken.left()));
+            }
+        }
+        if (!dormant.isEmpty()) {
+            session.out().println(session.texts().text("addons.dormant", String.join(", ", dormant)));
         }
     }
 }

@@ -150,6 +150,11 @@ final class MakeCommand implements Subcommand {
                     }
 
                     @Override
+                    public void kept(Path file) {
+                        session.err().println(session.texts().text("make.kept", file.toString()));
+                    }
+
+                    @Override
                     public void failed(Remark remark) {
                         session.tell(session.err(), remark);
                     }

@@ -4,10 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.addons.AddOn.Origin;
+import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnChange;
 import org.hidewright.core.addons.AddOnChange.Moved;
 import org.hidewright.core.addons.AddOnIndexes;
 import org.hidewright.core.addons.Index;
+import org.hidewright.core.addons.TakenId;
 import org.hidewright.core.store.FileTrouble;
 
 /** Add-ons from indexes, and shops from files: what is asked for is done, and said. */
@@ -44,33 +48,41 @@ final class Supplies {
     }
 
     void install(String from, List<String> names, boolean older) throws FileTrouble, BadArgument {
-        tell(indexes().install(path(from), names, older), false, true);
+        tell(indexes().install(path(from), names, older), false);
     }
 
     void update(String from, List<String> names) throws FileTrouble, BadArgument {
-        tell(indexes().update(path(from), names), false, true);
+        tell(indexes().update(path(from), names), false);
     }
 
     void back() throws FileTrouble {
-        tell(indexes().back(), false, true);
+        tell(indexes().back(), false);
     }
 
     void apply(String file, boolean only) throws FileTrouble, BadArgument {
-        tell(session.addOns().get().profiles().apply(path(file), only), only, false);
+        tell(session.addOns().get().profiles().apply(path(file), only), only);
     }
 
     void profile(String file, String from) throws FileTrouble, BadArgument {
         session.addOns().get().profiles().write(path(file), from.isEmpty() ? List.of() : List.of(path(from)));
         session.out().println(session.texts().text("addons.profile-written", file));
+        List<String> added = session.addOns().get().all().stream()
+                .filter(addOn -> addOn.origin() == Origin.MAKER
+                        && addOn.state() != State.OFF
+                        && !addOn.id().isEmpty())
+                .map(AddOn::id)
+                .toList();
+        if (from.isEmpty() && !added.isEmpty()) {
+            session.out().println(session.texts().text("addons.profile-from", String.join(", ", added), file));
+        }
     }
 
     /**
      * Says what a change did.
      *
      * @param only whether it was only tried
-     * @param back whether it is worth a line how it is taken back
      */
-    private void tell(AddOnChange change, boolean only, boolean back) {
+    private void tell(AddOnChange change, boolean only) {
         if (change.isNothing()) {
             print(texts.text("addons.nothing-to-do"));
             return;
@@ -90,10 +102,9 @@ final class Supplies {
         if (!gone.isEmpty()) {
             print(texts.text("addons.dormant", String.join(", ", gone)));
         }
-        print(
-                only
-                        ? texts.text("addons.only-tried")
-                        : back ? texts.text("addons.changed-back") : texts.text("addons.changed"));
+        TakenId.after(session.addOns().get().all(), change)
+                .forEach(taken -> session.tell(session.out(), taken.remark()));
+        print(only ? texts.text("addons.only-tried") : texts.text("addons.changed-back"));
     }
 
     private void tell(Moved moved) {

@@ -1,6 +1,10 @@
 package org.hidewright.command;
 
 import java.util.List;
+import java.util.Locale;
+import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.addons.AddOn.Origin;
+import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.TrustedMakers;
 import org.hidewright.core.addons.TrustedMakers.Maker;
 import org.hidewright.core.store.FileTrouble;
@@ -24,17 +28,30 @@ final class TrustPrinter {
         }
         for (String certificate : certificates) {
             Maker maker = makers().trust(FileText.named(certificate, session.texts()));
-            session.out().println(session.texts().text("addons.trusted", maker.name(), maker.fingerprint()));
+            session.out().println(session.texts().text("addons.trusted", maker.name(), fingerprint(maker)));
         }
         session.out().println(session.texts().text("addons.trust-demands"));
     }
 
     void distrust(String named) throws FileTrouble {
         Maker maker = makers().distrust(named);
-        session.out().println(session.texts().text("addons.distrusted", maker.name(), maker.fingerprint()));
+        session.out().println(session.texts().text("addons.distrusted", maker.name(), fingerprint(maker)));
         if (makers().all().isEmpty()) {
             session.out().println(session.texts().text("addons.trust-nobody"));
+            List<String> installed = session.addOns().get().all().stream()
+                    .filter(addOn -> addOn.origin() == Origin.MAKER && addOn.state() == State.ON && addOn.code())
+                    .map(AddOn::id)
+                    .toList();
+            if (!installed.isEmpty()) {
+                session.out().println(session.texts().text("addons.trust-go-on", String.join(", ", installed)));
+                session.out().println(session.texts().text("addons.rights"));
+            }
         }
+    }
+
+    /** As keytool prints it. */
+    private static String fingerprint(Maker maker) {
+        return maker.fingerprint().toUpperCase(Locale.ROOT).replaceAll("..(?!$)", "$0:");
     }
 
     private void list() throws FileTrouble {
@@ -44,6 +61,6 @@ final class TrustPrinter {
             return;
         }
         session.out().println(session.texts().text("addons.trust-demands"));
-        all.forEach(maker -> session.out().println("    " + maker.name() + "  " + maker.fingerprint()));
+        all.forEach(maker -> session.out().println("    " + maker.name() + "  " + fingerprint(maker)));
     }
 }

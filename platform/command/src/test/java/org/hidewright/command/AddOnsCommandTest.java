@@ -149,6 +149,63 @@ class AddOnsCommandTest {
         assertTrue(terminal.out.contains("\nnets 1.2.3, there already: turned off\n"), terminal.out);
     }
 
+    /** Which keeps it is the same whichever was installed first. */
+    @Test
+    void twoWithOneCalculatorAreToldAsTheyAreInstalledAndAsOneOfThemGoes() throws Exception {
+        AddOn mats = addOn("mats", Origin.MAKER, State.ON, "mat");
+        AddOn nets = addOn("nets", Origin.MAKER, State.NEXT_START, "mat", "net");
+        when(terminal.addOns.all()).thenReturn(List.of(mats));
+        when(terminal.addOns.install(any(), anyBoolean(), anyBoolean())).thenReturn(List.of(nets));
+        run("install", "nets.jar");
+        assertTrue(terminal.out.contains("Bundle nets brings another calculator called “mat”."), terminal.out);
+        assertTrue(terminal.out.contains("the one of mats is used"), terminal.out);
+        when(terminal.addOns.all()).thenReturn(List.of(addOn("straps", Origin.PROGRAM, State.ON, "net"), mats));
+        run("install", "nets.jar");
+        assertTrue(terminal.out.contains("the one of straps is used"), terminal.out);
+        AddOnIndexes indexes = indexes();
+        when(terminal.addOns.all()).thenReturn(List.of(mats));
+        when(indexes.install(Path.of("shelf"), List.of("belts"), false))
+                .thenReturn(new AddOnChange(
+                        List.of(new Moved("belts", "", "1.0.0", List.of("mat"), false)), List.of(), List.of(), true));
+        run("install", "belts", "--from", "shelf");
+        assertTrue(terminal.out.contains("Bundle mats brings another calculator called “mat”."), terminal.out);
+        when(terminal.addOns.all()).thenReturn(List.of(mats, nets));
+        when(terminal.addOns.remove("nets")).thenReturn(nets);
+        run("remove", "nets");
+        assertEquals("""
+                nets 1.2.3 was removed.
+                Slips of mat are worked by mats from then on, which brings a calculator of that name too.
+                Slips of net are kept as they are in their projects, and are worked again when it is back.
+                """, terminal.out);
+    }
+
+    @Test
+    void textsAloneAreToldAsSuchAndTheFolderThatIsFollowedIsListed() throws Exception {
+        AddOn roll = new AddOn(
+                "roll",
+                "roll",
+                "",
+                "1.0.0",
+                Origin.MAKER,
+                State.ON,
+                "",
+                List.of("roll"),
+                List.of(),
+                List.of("parts"),
+                false,
+                "/bench/roll",
+                Path.of("roll.jar"));
+        when(terminal.addOns.install(any(), anyBoolean(), anyBoolean())).thenReturn(List.of(roll));
+        run("install", "roll.jar");
+        assertTrue(terminal.out.startsWith("It brings texts alone, which run no code"), terminal.out);
+        assertFalse(terminal.out.contains("full rights"), terminal.out);
+        when(terminal.addOns.all()).thenReturn(List.of(roll));
+        run();
+        assertTrue(terminal.out.contains("    read from there each time: /bench/roll\n"), terminal.out);
+        run("--json");
+        assertTrue(terminal.out.contains("\"follows\": \"/bench/roll\""), terminal.out);
+    }
+
     @Test
     void nothingGivesWayUnasked() throws Exception {
         when(terminal.addOns.install(any(), anyBoolean(), anyBoolean()))
@@ -165,8 +222,15 @@ class AddOnsCommandTest {
                 "Slips of belt, loop are kept as they are in their projects, and are worked again when it is back.\n";
         assertEquals("belts 1.2.3 was removed.\n" + slips, terminal.out);
         when(terminal.addOns.turn("belts", false)).thenReturn(addOn("belts", Origin.MAKER, State.ON, "belt", "loop"));
+        when(terminal.addOns.dependents("belts"))
+                .thenReturn(List.of(Remark.of(AddOnNotices.ADD_ON_NEEDED.with("ends", "belts"), CoreTexts.TEXTS)));
+        String needed = "Check: ends does not work without belts.\n"
+                + "    It needs what belts offers, or draws with it or asks it.\n"
+                + "    Have belts back, or turn ends off as well: hidewright addons off ends\n";
         assertEquals(ExitCode.DONE, run("off", "belts"));
-        assertEquals("belts is turned off.\n" + slips, terminal.out);
+        assertEquals("belts is turned off.\n" + slips + needed, terminal.out);
+        run("remove", "belts");
+        assertEquals("belts 1.2.3 was removed.\n" + slips + needed, terminal.out);
         when(terminal.addOns.remove("nets")).thenReturn(addOn("nets", Origin.MAKER, State.FAILED));
         run("remove", "nets");
         assertEquals("nets 1.2.3 was removed.\n", terminal.out);
@@ -343,10 +407,18 @@ class AddOnsCommandTest {
         assertEquals(ExitCode.DONE, run("apply", "shop.json", "--try"));
         assertEquals(said + "Nothing of this was done yet; it is done without --try.\n", terminal.out);
         run("apply", "shop.json");
-        assertEquals(said + "This holds from the next command on.\n", terminal.out);
+        assertEquals(
+                said + "This holds from the next command on. It is taken back by hidewright addons back\n",
+                terminal.out);
         run("profile", "mine.json");
         assertEquals("What is turned on here is written: mine.json\n", terminal.out);
         verify(profiles).write(Path.of("mine.json"), List.of());
+        when(terminal.addOns.all()).thenReturn(List.of(addOn("nets", Origin.MAKER, State.ON)));
+        run("profile", "mine.json");
+        assertTrue(
+                terminal.out.contains("It names no index that nets could be fetched from: elsewhere they have to be"
+                        + " installed first. With one: hidewright addons profile mine.json --from FOLDER"),
+                terminal.out);
         run("profile", "mine.json", "--from", "shelf");
         verify(profiles).write(Path.of("mine.json"), List.of(Path.of("shelf")));
     }
@@ -362,16 +434,22 @@ class AddOnsCommandTest {
         when(makers.trust(Path.of("maker.cer"))).thenReturn(maker);
         run("trust", "maker.cer");
         String demands = "Only add-ons that somebody named here has signed are installed and started.\n";
-        assertEquals("CN=A maker is named, by the certificate ab12.\n" + demands, terminal.out);
+        assertEquals("CN=A maker is named, by the certificate AB:12.\n" + demands, terminal.out);
         when(makers.all()).thenReturn(List.of(maker));
         run("trust");
-        assertEquals(demands + "    CN=A maker  ab12\n", terminal.out);
+        assertEquals(demands + "    CN=A maker  AB:12\n", terminal.out);
         when(makers.distrust("ab")).thenReturn(maker);
         run("distrust", "ab");
-        assertEquals("CN=A maker is named no more (ab12).\n", terminal.out);
+        assertEquals("CN=A maker is named no more (AB:12).\n", terminal.out);
         when(makers.all()).thenReturn(List.of());
         run("distrust", "ab");
         assertTrue(terminal.out.endsWith("No signature is asked for: nobody is named.\n"), terminal.out);
+        when(terminal.addOns.all()).thenReturn(List.of(addOn("nets", Origin.MAKER, State.ON)));
+        run("distrust", "ab");
+        assertTrue(
+                terminal.out.contains(
+                        "nobody is named.\nInstalled and started as before: nets\nA bundle is code with full rights"),
+                terminal.out);
     }
 
     @Test

@@ -28,7 +28,15 @@ class PapersApartTest {
     @TempDir
     Path folder;
 
+    private static final String WORKED =
+            "{'id': 'a', 'calculator': 'kit-strap', 'questions': {'thickness': '2 mm', 'core': {'flat-ring': {'inside': 20}}, 'edge': {'bevel': 1}, 'sections': []}}"
+                    .replace('\'', '"');
+
     private int make(List<String> papers, String... more) throws Exception {
+        return make(WORKED, papers, more);
+    }
+
+    private int make(String slips, List<String> papers, String... more) throws Exception {
         when(catalogue.contributors())
                 .thenReturn(List.of(new Contributor(
                         "org.example.kit",
@@ -37,9 +45,7 @@ class PapersApartTest {
                                         .apart())
                                 .toList())));
         Path file = folder.resolve("project.json");
-        Files.writeString(
-                file,
-                "{\"hidewright\": 1, \"name\": \"Kit\", \"slips\": [{\"id\": \"a\", \"calculator\": \"kit-strap\"}]}");
+        Files.writeString(file, "{\"hidewright\": 1, \"name\": \"Kit\", \"slips\": [" + slips + "]}");
         List<String> arguments = new ArrayList<>(
                 List.of("make", file.toString(), "--into", folder.resolve("out").toString(), "--language=en"));
         arguments.addAll(List.of(more));
@@ -75,6 +81,27 @@ class PapersApartTest {
                 terminal.err.contains(folder.resolve("out/quote.pdf")
                         + " was removed: it was of the earlier packet, and nothing of this project makes it any more."),
                 terminal.err);
+    }
+
+    /** What is turned off or half typed does not say that its papers are not wanted any more. */
+    @Test
+    void onesThatAreNotMadeWhileASlipIsNotWorkedAreKept() throws Exception {
+        make(List.of("quote", "list"));
+        String dormant = WORKED + ", {\"id\": \"b\", \"calculator\": \"nowhere\"}";
+        make(dormant, List.of("list"));
+        assertTrue(written().contains("quote.pdf"), written().toString());
+        assertTrue(
+                terminal.err.contains(folder.resolve("out/quote.pdf")
+                        + " is kept from the earlier packet: not every slip is worked now."),
+                terminal.err);
+        make(dormant, List.of("list"));
+        assertTrue(written().contains("quote.pdf"), "and stays the packet’s own");
+        make(dormant, List.of("list", "quote"));
+        assertFalse(terminal.err.contains("not of a packet"), terminal.err);
+        make(WORKED.replace("2 mm", "half"), List.of("list"));
+        assertTrue(written().contains("quote.pdf"), "half typed");
+        make(List.of("list"));
+        assertFalse(written().contains("quote.pdf"), written().toString());
     }
 
     @Test

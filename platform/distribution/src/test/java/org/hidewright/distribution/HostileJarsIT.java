@@ -293,7 +293,7 @@ class HostileJarsIT {
                 assertEquals("", ended.answer());
                 assertEquals(
                         "Stop: " + given + " cannot be installed: " + why.get(jar.name()) + ".\n"
-                                + "    What is packed so is not started either. Nothing was installed.\n"
+                                + "    What is packed so is not started either. Nothing was changed.\n"
                                 + "    Copy it again, or ask its author for another.\n",
                         ended.told());
                 assertEquals(2, ended.code());

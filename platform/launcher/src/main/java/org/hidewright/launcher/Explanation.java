@@ -32,15 +32,18 @@ final class Explanation {
 
     private final BundleContext system;
     private final FrameworkWiring wiring;
+    private final TurnedOff off;
     private final boolean withWayOut;
 
     /**
      * An explanation.
      *
+     * @param off what is turned off
      * @param withWayOut whether the bundle can be turned off
      */
-    Explanation(BundleContext system, boolean withWayOut) {
+    Explanation(BundleContext system, TurnedOff off, boolean withWayOut) {
         this.system = system;
+        this.off = off;
         this.withWayOut = withWayOut;
         this.wiring = system.getBundle().adapt(FrameworkWiring.class);
     }
@@ -117,6 +120,10 @@ final class Explanation {
 
     private String missing(Bundle bundle, BundleRequirement missing) {
         Wanted wanted = Wanted.of(missing);
+        String turnedOff = turnedOff(missing.getNamespace(), wanted.name());
+        if (turnedOff != null) {
+            return Messages.text("bundle.turned-off", name(bundle), wanted.name(), turnedOff);
+        }
         return switch (missing.getNamespace()) {
             case Wanted.PACKAGE -> {
                 String offered = offered(wanted.name());
@@ -132,6 +139,15 @@ final class Explanation {
                         wanted.versions(),
                         Runtime.version().feature());
             default -> Messages.text("bundle.requires", name(bundle), missing.getNamespace(), wanted.filter());
+        };
+    }
+
+    /** The name of one that is turned off and offers it, or null. */
+    private String turnedOff(String namespace, String wanted) {
+        return switch (namespace) {
+            case Wanted.PACKAGE -> offered(wanted).isEmpty() ? off.exporting(wanted) : null;
+            case BUNDLE, HOST -> off.called(wanted);
+            default -> null;
         };
     }
 

@@ -252,6 +252,6 @@ final class Host implements AutoCloseable {
     }
 
     private Explanation explain(BundleFile file) {
-        return new Explanation(context(), file.mayBeTurnedOff());
+        return new Explanation(context(), new TurnedOff(lineUp.turnedOff()), file.mayBeTurnedOff());
     }
 }

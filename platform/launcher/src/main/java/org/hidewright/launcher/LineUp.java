@@ -107,6 +107,17 @@ final class LineUp {
         return files;
     }
 
+    /** The jars of the bundles that are turned off. */
+    List<File> turnedOff() {
+        List<File> jars = new ArrayList<>();
+        for (Map.Entry<String, String> state : states.entrySet()) {
+            if (state.getValue().equals(OFF)) {
+                jars.add(new File(state.getKey()));
+            }
+        }
+        return jars;
+    }
+
     /** What to tell before anything is started. */
     List<String> told() {
         return told;

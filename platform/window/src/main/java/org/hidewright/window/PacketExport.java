@@ -37,6 +37,7 @@ final class PacketExport {
     private String written(WorkedProject worked, Path into) {
         List<Path> files = new ArrayList<>();
         List<String> failed = new ArrayList<>();
+        List<String> kept = new ArrayList<>();
         if (room.writers().pdf().isEmpty()) {
             failed.add("PDF");
         }
@@ -67,13 +68,19 @@ final class PacketExport {
                                 }
 
                                 @Override
+                                public void kept(Path file) {
+                                    kept.add(String.valueOf(file.getFileName()));
+                                }
+
+                                @Override
                                 public void failed(Remark remark) {
                                     failed.add(wording.what(remark));
                                 }
                             });
-            return failed.isEmpty()
+            String done = failed.isEmpty()
                     ? room.texts().text("packet.done.help", into, files.size())
                     : room.texts().text("packet.parts.help", into, String.join(" ", failed));
+            return kept.isEmpty() ? done : done + " " + room.texts().text("packet.kept.help", String.join(", ", kept));
         } catch (PacketTrouble e) {
             return room.texts()
                     .text("packet." + e.kind().key() + ".help", e.args().toArray());

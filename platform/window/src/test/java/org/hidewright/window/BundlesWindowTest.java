@@ -77,6 +77,24 @@ class BundlesWindowTest {
     }
 
     @Test
+    void aBundleWhoseCalculatorAnotherKeepsSaysSo() {
+        bundles.another("org.example.aaa", "bag");
+        bundles.another("org.example.knots", "cord");
+        real.press("bundles.back");
+        real.press("deed.bundles");
+        choose("org.example.aaa");
+        assertTrue(
+                real.text("bundles.about")
+                        .endsWith("On. Its “bag” is left out: org.example.bags brings one of that name"
+                                + " too and keeps it. Turn one of the two off."),
+                real.text("bundles.about"));
+        choose("org.example.knots");
+        assertTrue(real.text("bundles.about").contains("org.example.cords brings one"), real.text("bundles.about"));
+        choose("org.example.cords");
+        assertTrue(real.text("bundles.about").endsWith("On."), real.text("bundles.about"));
+    }
+
+    @Test
     void aBundleThatIsTurnedOffLeavesItsSlipsDormantAndTheyComeBackWhole() {
         String before = real.answers("bag");
         String text = real.window.project().orElseThrow().project().text();
@@ -115,6 +133,9 @@ class BundlesWindowTest {
         real.press("bundles.remove");
         settle();
         assertEquals(1, lines().getItemCount());
+        assertTrue(
+                real.text("bundles.told").contains("org.example.bags does not work without org.example.cords."),
+                real.text("bundles.told"));
         assertEquals("", real.answers("roll"));
         real.files.add(Path.of("cords.jar"));
         real.press("bundles.add");

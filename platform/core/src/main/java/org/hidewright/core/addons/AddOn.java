@@ -15,6 +15,9 @@ import java.util.List;
  * @param why the sentence that says why it did not start; empty unless it failed
  * @param calculators ids of the calculators it declares, in alphabetical order
  * @param tables ids of the tables of the workshop it declares, in alphabetical order
+ * @param asks ids of calculators of others that its texts draw with or ask
+ * @param code whether it has code, and not texts alone
+ * @param follows the folder its texts are read from each time; empty where they are those of its jar
  * @param file its jar
  */
 public record AddOn(
@@ -27,7 +30,25 @@ public record AddOn(
         String why,
         List<String> calculators,
         List<String> tables,
+        List<String> asks,
+        boolean code,
+        String follows,
         Path file) {
+
+    /** One that may have code, carries no texts that ask somebody, and follows no folder. */
+    public AddOn(
+            String id,
+            String name,
+            String maker,
+            String version,
+            Origin origin,
+            State state,
+            String why,
+            List<String> calculators,
+            List<String> tables,
+            Path file) {
+        this(id, name, maker, version, origin, state, why, calculators, tables, List.of(), true, "", file);
+    }
 
     /** Who put it here. */
     public enum Origin {

@@ -46,6 +46,8 @@ public final class AddOnNotices {
     public static final NoticeKind ADD_ON_PROFILE_FORMAT = NoticeKind.stop("add-on-profile-format");
     public static final NoticeKind ADD_ON_PROFILE_NEWER = NoticeKind.stop("add-on-profile-newer");
     public static final NoticeKind ADD_ON_PROFILE_UNKNOWN = NoticeKind.stop("add-on-profile-unknown");
+    public static final NoticeKind ADD_ON_PROFILE_UNKNOWN_NEAREST = NoticeKind.stop("add-on-profile-unknown-nearest");
+    public static final NoticeKind ADD_ON_PROFILE_NO_VERSION = NoticeKind.stop("add-on-profile-no-version");
     public static final NoticeKind ADD_ON_PROFILE_VERSION = NoticeKind.stop("add-on-profile-version");
     public static final NoticeKind ADD_ON_PROFILE_BAD_RANGE = NoticeKind.stop("add-on-profile-bad-range");
     public static final NoticeKind ADD_ON_PROFILE_TWICE = NoticeKind.stop("add-on-profile-twice");
@@ -55,6 +57,8 @@ public final class AddOnNotices {
     public static final NoticeKind ADD_ON_MAKER_SEVERAL = NoticeKind.stop("add-on-maker-several");
 
     public static final NoticeKind ADD_ON_WAITS = NoticeKind.check("add-on-waits");
+    public static final NoticeKind ADD_ON_UNTRUSTED = NoticeKind.stop("add-on-untrusted");
+    public static final NoticeKind ADD_ON_NEEDED = NoticeKind.check("add-on-needed");
     public static final NoticeKind ADD_ON_NOT_STARTED = NoticeKind.check("add-on-not-started");
     public static final NoticeKind ADD_ON_NOT_STOPPED = NoticeKind.check("add-on-not-stopped");
 
@@ -104,6 +108,8 @@ public final class AddOnNotices {
                 ADD_ON_PROFILE_FORMAT,
                 ADD_ON_PROFILE_NEWER,
                 ADD_ON_PROFILE_UNKNOWN,
+                ADD_ON_PROFILE_UNKNOWN_NEAREST,
+                ADD_ON_PROFILE_NO_VERSION,
                 ADD_ON_PROFILE_VERSION,
                 ADD_ON_PROFILE_BAD_RANGE,
                 ADD_ON_PROFILE_TWICE,
@@ -112,6 +118,8 @@ public final class AddOnNotices {
                 ADD_ON_MAKER_UNKNOWN,
                 ADD_ON_MAKER_SEVERAL,
                 ADD_ON_WAITS,
+                ADD_ON_UNTRUSTED,
+                ADD_ON_NEEDED,
                 ADD_ON_NOT_STARTED,
                 ADD_ON_NOT_STOPPED);
     }

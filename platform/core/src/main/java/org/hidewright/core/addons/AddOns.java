@@ -51,6 +51,15 @@ public interface AddOns {
     AddOn turn(String name, boolean on) throws FileTrouble;
 
     /**
+     * Tells who works now, and would not without a bundle: it needs what that offers, or its texts ask a calculator of it.
+     *
+     * @param name its id, or the name of its file
+     * @return a word for each
+     * @throws FileTrouble if there is none of that name
+     */
+    List<Remark> dependents(String name) throws FileTrouble;
+
+    /**
      * Brings what runs in line with what was installed, removed and chosen, without a new start. May take as long as a bundle
      * takes to start.
      *

@@ -27,6 +27,9 @@ public final class AddOnsJson {
         }
         tree.put("calculators", addOn.calculators());
         tree.put("tables", addOn.tables());
+        if (!addOn.follows().isEmpty()) {
+            tree.put("follows", addOn.follows());
+        }
         tree.put("file", addOn.file().toString());
         return tree;
     }

@@ -10,6 +10,7 @@ public final class CatalogueNotices {
     public static final NoticeKind INVALID_TEMPLATE = NoticeKind.check("invalid-template");
     public static final NoticeKind TEMPLATE_NOT_THERE = NoticeKind.check("template-not-there");
     public static final NoticeKind TABLES_NOT_THERE = NoticeKind.check("tables-not-there");
+    public static final NoticeKind FOLLOWED_GONE = NoticeKind.check("followed-gone");
     public static final NoticeKind OTHER_ID = NoticeKind.check("other-id");
     public static final NoticeKind ID_TAKEN = NoticeKind.check("id-taken");
     public static final NoticeKind DID_NOT_START = NoticeKind.check("did-not-start");
@@ -26,6 +27,7 @@ public final class CatalogueNotices {
                 INVALID_TEMPLATE,
                 TEMPLATE_NOT_THERE,
                 TABLES_NOT_THERE,
+                FOLLOWED_GONE,
                 OTHER_ID,
                 ID_TAKEN,
                 DID_NOT_START,

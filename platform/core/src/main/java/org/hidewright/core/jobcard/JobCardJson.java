@@ -12,13 +12,27 @@ import org.hidewright.core.work.WorkedProject;
 public final class JobCardJson {
     private JobCardJson() {}
 
-    /** @param documents names of the files of pages that were written with it */
-    public static String write(WorkedProject worked, Wording wording, LocalDate date, List<String> documents) {
+    /** The key of the names of pages that were written with it. */
+    public static final String DOCUMENTS = "documents";
+    /** The key of the names of pages that lie there from before. */
+    public static final String KEPT = "kept";
+
+    /**
+     * The job card.
+     *
+     * @param documents names of the files of pages that were written with it
+     * @param kept names of files of pages that lie there from before, since what makes them cannot be worked now
+     */
+    public static String write(
+            WorkedProject worked, Wording wording, LocalDate date, List<String> documents, List<String> kept) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("project", worked.project().name());
         worked.project().about().ifPresent(about -> tree.put("about", about));
         tree.put("date", date.toString());
-        tree.put("documents", documents);
+        tree.put(DOCUMENTS, documents);
+        if (!kept.isEmpty()) {
+            tree.put(KEPT, kept);
+        }
         tree.put(
                 "notices",
                 worked.general().stream()

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.hidewright.core.jobcard.JobCardJson;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
 import org.hidewright.core.json.JsonNode.JsonScalar;
@@ -30,7 +31,6 @@ public final class PacketFolder {
     /** The keys of a job card's data that name its project and the files of its pages. */
     private static final String PROJECT = "project";
 
-    private static final String DOCUMENTS = "documents";
     private static final Pattern PAGE_NAME = Pattern.compile("[a-z0-9-]+\\.(pdf|svg|dxf)");
 
     private final Path folder;
@@ -96,9 +96,10 @@ public final class PacketFolder {
         card.ifPresent(found -> earlier.addAll(pagesOf(found)));
     }
 
-    /** The pages an earlier packet says it has; nothing that could lie in another folder. */
+    /** The pages an earlier packet says it has, or kept itself; nothing that could lie in another folder. */
     private static List<String> pagesOf(JsonObject card) {
-        return card.get(DOCUMENTS).filter(JsonArray.class::isInstance).stream()
+        return Stream.of(JobCardJson.DOCUMENTS, JobCardJson.KEPT)
+                .flatMap(key -> card.get(key).filter(JsonArray.class::isInstance).stream())
                 .flatMap(names -> ((JsonArray) names).items().stream())
                 .flatMap(name -> name instanceof JsonScalar text ? Stream.of(text.text()) : Stream.empty())
                 .filter(name -> PAGE_NAME.matcher(name).matches())
@@ -135,16 +136,36 @@ public final class PacketFolder {
      * @throws PacketTrouble if one of them is a file that no packet says is its own
      */
     void take(Set<String> pages, Consumer<Path> removed) throws PacketTrouble {
-        if (!replace) {
-            mustBeFree(pages.stream()
-                    .filter(page -> !page.equals(PAGES) && !earlier.contains(page))
-                    .toList());
-        }
+        mustHaveRoom(pages);
         for (String old : earlier) {
             if (!pages.contains(old)) {
                 remove(folder.resolve(old), removed);
             }
         }
+    }
+
+    private void mustHaveRoom(Set<String> pages) throws PacketTrouble {
+        if (!replace) {
+            mustBeFree(pages.stream()
+                    .filter(page -> !page.equals(PAGES) && !earlier.contains(page))
+                    .toList());
+        }
+    }
+
+    /**
+     * The same, where not every slip is worked: the pages of the earlier packet that are not made this time stay.
+     *
+     * @param kept hears of each
+     * @return the names of those that stay
+     * @throws PacketTrouble if one of these pages is a file that no packet says is its own
+     */
+    List<String> takeBeside(Set<String> pages, Consumer<Path> kept) throws PacketTrouble {
+        mustHaveRoom(pages);
+        List<String> stay = earlier.stream()
+                .filter(old -> !pages.contains(old) && Files.isRegularFile(folder.resolve(old)))
+                .toList();
+        stay.forEach(old -> kept.accept(folder.resolve(old)));
+        return stay;
     }
 
     private static void remove(Path old, Consumer<Path> removed) throws PacketTrouble {

@@ -18,6 +18,7 @@ import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
 
 /**
  * Writes the packet of a worked project.
@@ -33,6 +34,9 @@ public record PacketWriting(Optional<PdfWriter> pdf, Optional<CsvWriter> csv, Li
 
         /** A page of an earlier packet that nothing makes any more was removed. */
         void removed(Path file);
+
+        /** A page of an earlier packet stays: what made it may be what cannot be worked now. */
+        void kept(Path file);
 
         /** A document could not be made. */
         void failed(Remark remark);
@@ -55,16 +59,26 @@ public record PacketWriting(Optional<PdfWriter> pdf, Optional<CsvWriter> csv, Li
             told.failed(remark);
             missing.add(remark);
         });
-        folder.take(pages.keySet(), told::removed);
+        List<String> kept = List.of();
+        if (pdf.isPresent() && missing.isEmpty() && isWorked(worked)) {
+            folder.take(pages.keySet(), told::removed);
+        } else {
+            kept = folder.takeBeside(pages.keySet(), told::kept);
+        }
         for (Map.Entry<String, byte[]> page : pages.entrySet()) {
             told.wrote(folder.save(page.getKey(), page.getValue()));
         }
         told.wrote(folder.save(
-                PacketFolder.DATA, utf8(JobCardJson.write(worked, wording, date, List.copyOf(pages.keySet())))));
+                PacketFolder.DATA, utf8(JobCardJson.write(worked, wording, date, List.copyOf(pages.keySet()), kept))));
         if (csv.isPresent()) {
             told.wrote(folder.save(PacketFolder.ROWS, utf8(csv.get().write(JobCardRows.of(worked, wording)))));
         }
         return pdf.isPresent() && csv.isPresent() && missing.isEmpty();
+    }
+
+    /** What is turned off, broken or half typed says nothing about which pages it would make. */
+    private static boolean isWorked(WorkedProject worked) {
+        return worked.slips().values().stream().allMatch(slip -> slip.state() == WorkedSlip.State.WORKED);
     }
 
     private Map<String, byte[]> pages(

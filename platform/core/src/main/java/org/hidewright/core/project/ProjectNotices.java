@@ -56,6 +56,7 @@ public final class ProjectNotices {
     public static final NoticeKind DORMANT_NEAREST = NoticeKind.stop("dormant-nearest");
     public static final NoticeKind DORMANT_NEWER = NoticeKind.stop("dormant-newer");
     public static final NoticeKind DORMANT_UNUSABLE = NoticeKind.stop("dormant-unusable");
+    public static final NoticeKind WORKED_BY_OTHER = NoticeKind.check("worked-by-other");
     public static final NoticeKind BROKEN = NoticeKind.stop("broken");
     public static final NoticeKind LEFT_ALONE = NoticeKind.stop("left-alone");
     public static final NoticeKind TOO_MUCH = NoticeKind.check("too-much");
@@ -114,6 +115,7 @@ public final class ProjectNotices {
                 DORMANT_NEAREST,
                 DORMANT_NEWER,
                 DORMANT_UNUSABLE,
+                WORKED_BY_OTHER,
                 BROKEN,
                 LEFT_ALONE,
                 TOO_MUCH);

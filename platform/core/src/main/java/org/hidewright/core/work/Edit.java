@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
@@ -129,12 +130,23 @@ final class Edit {
                     slip,
                     installed,
                     entries,
-                    List.copyOf(reader.remarks()),
+                    Stream.concat(byOther(slip, installed.get()), reader.remarks().stream())
+                            .toList(),
                     Links.sources(entries),
                     List.copyOf(reader.stock()));
         } catch (EntryReader.BadPreset e) {
             return ReadSlip.broken(slip, installed.get(), e);
         }
+    }
+
+    /** Where the slip was written for another bundle than the one that works it: both may bring a calculator of one id. */
+    private static Stream<Remark> byOther(Slip slip, Installed installed) {
+        return slip.from().filter(named -> !named.equals(installed.bundle())).stream()
+                .map(named -> Remark.of(
+                                ProjectNotices.WORKED_BY_OTHER.with(installed.id(), named, installed.bundle()),
+                                CoreTexts.TEXTS)
+                        .onSlip(slip.id())
+                        .atPlace(slip.node().place()));
     }
 
     private Remark dormant(Slip slip) {

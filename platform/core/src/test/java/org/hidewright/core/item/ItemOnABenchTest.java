@@ -117,7 +117,7 @@ class ItemOnABenchTest {
         Table table = (Table)
                 blocks.stream().filter(Table.class::isInstance).findFirst().orElseThrow();
         assertTrue(table.rows().toString().contains("front.foot"), table.rows().toString());
-        assertTrue(JobCardJson.write(worked, Shop.ENGLISH, LocalDate.of(2026, 3, 1), List.of())
+        assertTrue(JobCardJson.write(worked, Shop.ENGLISH, LocalDate.of(2026, 3, 1), List.of(), List.of())
                 .contains("\"front.foot\""));
     }
 

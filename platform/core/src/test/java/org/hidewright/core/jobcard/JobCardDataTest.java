@@ -36,7 +36,8 @@ class JobCardDataTest {
 
     private static JsonNode tree(Wording wording) throws Exception {
         return new ObjectMapper()
-                .readTree(JobCardJson.write(worked(), wording, LocalDate.of(2026, 3, 1), List.of("job-card.pdf")));
+                .readTree(JobCardJson.write(
+                        worked(), wording, LocalDate.of(2026, 3, 1), List.of("job-card.pdf"), List.of()));
     }
 
     @Test

@@ -287,6 +287,20 @@ class BenchTest {
     }
 
     @Test
+    void aSlipThatAnotherBundleWorksThanItWasMadeWithSaysSo() {
+        String other =
+                "{\"id\": \"a\", \"calculator\": \"relay\", \"from\": \"org.example.nets\", \"questions\": {\"take\": \"2 mm\"}}";
+        WorkedSlip worked = shop.work(other).slips().get("a");
+        assertEquals(State.WORKED, worked.state());
+        assertEquals(List.of("worked-by-other"), keys(worked.remarks()));
+        assertEquals(
+                "The slip was made with “relay” of the bundle org.example.nets; that of org.example.kit works it.",
+                ENGLISH.what(worked.remarks().get(0)));
+        String own = other.replace("org.example.nets", "org.example.kit");
+        assertEquals(List.of(), keys(shop.work(own).slips().get("a").remarks()));
+    }
+
+    @Test
     void aSlipOfACalculatorThatCannotBeUsedSaysWhereToLook() {
         Catalogue unsound = mock(Catalogue.class);
         when(unsound.find("odd")).thenReturn(Optional.empty());

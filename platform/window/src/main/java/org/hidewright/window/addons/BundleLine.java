@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
+import org.hidewright.core.addons.TakenId;
 import org.hidewright.window.words.WindowTexts;
 
 /**
@@ -33,8 +35,9 @@ public record BundleLine(
      * The line of a bundle.
      *
      * @param titles what a calculator of an id is called
+     * @param taken ids that several bundles bring
      */
-    public static BundleLine of(AddOn addOn, UnaryOperator<String> titles, WindowTexts texts) {
+    public static BundleLine of(AddOn addOn, UnaryOperator<String> titles, List<TakenId> taken, WindowTexts texts) {
         List<String> brings =
                 new ArrayList<>(addOn.calculators().stream().map(titles).toList());
         addOn.tables().forEach(table -> brings.add(texts.text("bundles.table", table)));
@@ -45,7 +48,7 @@ public record BundleLine(
                 addOn.maker().isEmpty() && ours ? texts.text("bundles.program") : addOn.maker(),
                 addOn.calculators(),
                 brings.isEmpty() ? texts.text("bundles.nothing") : String.join(", ", brings),
-                state(addOn, texts),
+                state(addOn, texts) + leftOut(addOn, taken, texts),
                 addOn.state() == AddOn.State.OFF || addOn.state() == AddOn.State.WAITING,
                 !ours);
     }
@@ -53,6 +56,13 @@ public record BundleLine(
     /** In the table of bundles. */
     BundleTable.Line line() {
         return new BundleTable.Line(id, name, maker, brings, state, off);
+    }
+
+    private static String leftOut(AddOn addOn, List<TakenId> taken, WindowTexts texts) {
+        return taken.stream()
+                .filter(one -> one.left().equals(addOn.id()))
+                .map(one -> " " + texts.text("bundles.id-taken.help", one.id(), one.keeps()))
+                .collect(Collectors.joining());
     }
 
     private static String state(AddOn addOn, WindowTexts texts) {

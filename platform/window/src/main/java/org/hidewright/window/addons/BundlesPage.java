@@ -1,6 +1,7 @@
 package org.hidewright.window.addons;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -11,7 +12,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
+import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOns;
+import org.hidewright.core.addons.TakenId;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.window.look.Inks;
@@ -31,7 +34,8 @@ public final class BundlesPage extends Composite {
 
     /** Something that changes what is installed. */
     private interface Change {
-        void make() throws FileTrouble;
+        /** @return what is to be told of it beside what comes of it */
+        List<Remark> make() throws FileTrouble;
     }
 
     /**
@@ -74,7 +78,10 @@ public final class BundlesPage extends Composite {
         tools.words(
                 texts.text("bundles.undo"),
                 "bundles.undo",
-                () -> change(() -> addOns.indexes().back()));
+                () -> change(() -> {
+                    addOns.indexes().back();
+                    return List.of();
+                }));
         table = new BundleTable(this, "bundles", inks, texts, this::chosen);
         show();
     }
@@ -92,8 +99,10 @@ public final class BundlesPage extends Composite {
 
     /** Shows what is installed now. */
     public void show() {
-        lines = addOns.all().stream()
-                .map(addOn -> BundleLine.of(addOn, titles, texts))
+        List<AddOn> all = addOns.all();
+        List<TakenId> taken = TakenId.in(all);
+        lines = all.stream()
+                .map(addOn -> BundleLine.of(addOn, titles, taken, texts))
                 .toList();
         table.show(lines.stream().map(BundleLine::line).toList());
         chosen();
@@ -111,15 +120,26 @@ public final class BundlesPage extends Composite {
     }
 
     private void turn() {
-        line().ifPresent(line -> change(() -> addOns.turn(line.id(), line.off())));
+        line().ifPresent(line -> change(() -> {
+            List<Remark> needed = line.off() ? List.of() : addOns.dependents(line.id());
+            addOns.turn(line.id(), line.off());
+            return needed;
+        }));
     }
 
     private void add(Path jar) {
-        change(() -> addOns.install(List.of(jar), false, false));
+        change(() -> {
+            addOns.install(List.of(jar), false, false);
+            return List.of();
+        });
     }
 
     private void remove() {
-        line().ifPresent(line -> change(() -> addOns.remove(line.id())));
+        line().ifPresent(line -> change(() -> {
+            List<Remark> needed = addOns.dependents(line.id());
+            addOns.remove(line.id());
+            return needed;
+        }));
     }
 
     /** Makes a change and lets it take effect, away from the thread of the window: a bundle may take its time. */
@@ -128,8 +148,9 @@ public final class BundlesPage extends Composite {
         work.execute(() -> {
             String said;
             try {
-                change.make();
-                said = told(addOns.takeEffect());
+                List<Remark> remarks = new ArrayList<>(change.make());
+                remarks.addAll(addOns.takeEffect());
+                said = told(remarks);
             } catch (FileTrouble e) {
                 said = told(e.remarks());
             }

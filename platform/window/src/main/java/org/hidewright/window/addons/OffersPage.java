@@ -1,6 +1,7 @@
 package org.hidewright.window.addons;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -12,6 +13,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.hidewright.core.addons.AddOnChange;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.addons.Offer;
+import org.hidewright.core.addons.TakenId;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.window.look.Inks;
@@ -99,7 +101,7 @@ public final class OffersPage extends Composite {
             Shown shown;
             try {
                 AddOnChange change = bringing.bring();
-                String said = change.isNothing() ? "" : told(addOns.takeEffect());
+                String said = change.isNothing() ? "" : took(change);
                 shown = new Shown(said, Optional.of(addOns.indexes().read(from).offers()));
             } catch (FileTrouble e) {
                 shown = new Shown(told(e.remarks()), Optional.empty());
@@ -109,6 +111,13 @@ public final class OffersPage extends Composite {
                 getDisplay().asyncExec(() -> show(last));
             }
         });
+    }
+
+    /** What did not start, and whose calculators others keep. */
+    private String took(AddOnChange change) {
+        List<Remark> remarks = new ArrayList<>(addOns.takeEffect());
+        TakenId.after(addOns.all(), change).forEach(taken -> remarks.add(taken.remark()));
+        return told(remarks);
     }
 
     private void show(Shown shown) {

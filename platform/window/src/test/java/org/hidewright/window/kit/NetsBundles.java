@@ -58,6 +58,11 @@ public final class NetsBundles implements AddOns, Catalogue {
                         Path.of(id + ".jar")));
     }
 
+    /** One more of the maker, which runs. */
+    public void another(String id, String calculator) {
+        put(id, id, "", Origin.MAKER, State.ON, calculator);
+    }
+
     public void startsBadly(String id) {
         bad.add(id);
     }
@@ -105,6 +110,14 @@ public final class NetsBundles implements AddOns, Catalogue {
         AddOn before = chosen.get(name);
         chosen.put(name, with(before, on ? State.NEXT_START : State.OFF, ""));
         return before;
+    }
+
+    /** Bags are made of cords. */
+    @Override
+    public List<Remark> dependents(String name) {
+        return name.equals("org.example.cords")
+                ? List.of(Remark.of(AddOnNotices.ADD_ON_NEEDED.with("org.example.bags", name), CoreTexts.TEXTS))
+                : List.of();
     }
 
     @Override
@@ -160,7 +173,7 @@ public final class NetsBundles implements AddOns, Catalogue {
                 synchronized (NetsBundles.this) {
                     NetsBundles.this.install(List.of(), false, false);
                     return new AddOnChange(
-                            List.of(new Moved(names.get(0), "", "1.0.0", List.of("cord"), false)),
+                            List.of(new Moved(names.get(0).split("@")[0], "", "1.0.0", List.of("cord"), false)),
                             List.of(),
                             List.of(),
                             false);
