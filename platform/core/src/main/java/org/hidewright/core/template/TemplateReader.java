@@ -146,8 +146,6 @@ public final class TemplateReader {
                     pictures.check(question, object.place(), this::say);
                     questions.add(question);
                 }));
-        List<NamedValue> values = values(head);
-                .forEach(object -> question(object, id).ifPresent(questions::add));
         List<NamedValue> values = values(head, id);
         List<Formula> formulas = formulas(values);
         Set<String> byKey = formulas.stream().map(Formula::key).collect(Collectors.toCollection(LinkedHashSet::new));
