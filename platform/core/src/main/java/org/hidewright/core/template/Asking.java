@@ -29,7 +29,8 @@ record Asking(String calculator, Sketch.Group questions, Function<String, Option
 
     private Notice badly(List<TypedValues.Said> said) {
         String words = said.stream().map(TypedValues.Said::toString).collect(Collectors.joining(" "));
-        return TemplateNotices.TEMPLATE_ASKS_BADLY.at(said.get(0).at(), calculator, words);
+        Notice badly = TemplateNotices.TEMPLATE_ASKS_BADLY.with(calculator, words);
+        return badly.kind().at(said.get(0).at(), badly.args().toArray());
     }
 
     /** What it answers, or its refusal, or why it cannot be asked. */
