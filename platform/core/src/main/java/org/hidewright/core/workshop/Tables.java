@@ -57,6 +57,25 @@ public final class Tables {
         return with;
     }
 
+    /** The same without what a bundle brings, as if it were not installed. */
+    public Tables without(String bundle) {
+        Tables left = new Tables();
+        byId.forEach((id, table) -> {
+            List<Column> columns = table.columns().stream()
+                    .filter(column -> !column.bundle().equals(bundle))
+                    .toList();
+            if (!columns.isEmpty()) {
+                left.byId.put(id, new Table(table.declared(), columns));
+            }
+        });
+        rows.forEach((table, inside) -> inside.forEach((id, row) -> {
+            if (!row.from().bundle().equals(bundle)) {
+                left.rows.computeIfAbsent(table, fresh -> new LinkedHashMap<>()).put(id, row);
+            }
+        }));
+        return left;
+    }
+
     private Tables copy() {
         Tables copy = new Tables();
         copy.byId.putAll(byId);

@@ -166,5 +166,9 @@ class WorkshopTest {
                 .startsWith(
                         "The bundle org.example.lasers adds the column “kerf” to the table “machines”, which has one"
                                 + " from org.hidewright.core."));
+        Tables left = tables.without("org.example.lasers");
+        assertTrue(left.find("lenses").isEmpty(), "as if it were not installed");
+        assertTrue(left.find("machines").orElseThrow().column("lens").isEmpty());
+        assertTrue(left.find("machines").orElseThrow().column("kerf").isPresent());
     }
 }
