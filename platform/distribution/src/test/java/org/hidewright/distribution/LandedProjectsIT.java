@@ -43,6 +43,7 @@ class LandedProjectsIT {
     @CsvSource({
         "binocular-neck-strap-1.json,",
         "binocular-neck-strap-2.json,",
+        "field-book-cover-costed-1.json,",
         "field-notebook-cover-1.json,cover-work/finish strap-keeper/corner-radius",
         "field-notebook-cover-2.json,strap-keeper/corner-radius",
         "field-notebook-cover-3.json,",

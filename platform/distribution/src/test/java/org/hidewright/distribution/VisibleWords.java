@@ -117,7 +117,8 @@ final class VisibleWords {
     static List<Path> templates(Path root) throws IOException {
         try (Stream<Path> files = Files.walk(root.resolve("plugins"))) {
             return files.filter(file -> file.toString().endsWith(".json")
-                            && file.toString().contains("src" + File.separator + "main"))
+                            && file.toString().contains("src" + File.separator + "main")
+                            && !file.getParent().endsWith("pictures")) // small drawings of what questions measure
                     .sorted()
                     .toList();
         }
