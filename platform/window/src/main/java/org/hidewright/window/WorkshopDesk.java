@@ -234,7 +234,9 @@ final class WorkshopDesk implements WorkshopPage.Round {
         List<Remark> remarks = open.save();
         if (!open.unsaved()) {
             copies.drop();
-            tellOnPage(texts.text("told.saved.help", open.path()));
+            if (page instanceof WorkshopPage shown) {
+                shown.tell(texts.text("told.saved.help", open.path()));
+            }
         }
         tell(remarks);
     }
@@ -257,7 +259,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
 
     private void tellOnPage(String text) {
         if (page instanceof WorkshopPage shown) {
-            shown.tell(text);
+            shown.warn(text);
         } else if (page instanceof NoWorkshopPage none) {
             none.tell(text);
         }

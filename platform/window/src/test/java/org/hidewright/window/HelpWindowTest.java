@@ -34,7 +34,9 @@ class HelpWindowTest {
     }
 
     private void help(String question) {
-        real.find(Text.class, question).notifyListeners(SWT.Help, new Event());
+        Event key = new Event();
+        key.keyCode = SWT.F1;
+        real.find(Text.class, question).notifyListeners(SWT.KeyDown, key);
     }
 
     @Test

@@ -20,7 +20,7 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = Calculator.class)
 public final class BreakEven implements Calculator<BreakEven.Plan, BreakEven.Count> {
     private static final Formula LEFT = Formula.of("left-by-each", "d = p - v", Origins.BREAK_EVEN);
-    private static final Formula COUNT = Formula.of("break-even-count", "n = ⌈(F + T) / d⌉", Origins.BREAK_EVEN);
+    private static final Formula COUNT = Formula.of("break-even-count", "n = ceil((F + T) / d)", Origins.BREAK_EVEN);
     private static final NoticeKind NOTHING_LEFT = NoticeKind.stop("break-even-nothing-left");
     private static final NoticeKind TOO_MANY = NoticeKind.stop("break-even-too-many");
     private static final double MOST = 1_000_000_000;

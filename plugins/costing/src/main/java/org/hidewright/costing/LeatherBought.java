@@ -19,7 +19,7 @@ import org.osgi.service.component.annotations.Component;
 public final class LeatherBought implements Calculator<LeatherBought.Need, LeatherBought.Bought> {
     static final Formula OF_BOUGHT = Formula.of("waste-of-bought", "G = N / (1 - w)", Origins.WASTE);
     static final Formula OF_USED = Formula.of("waste-of-used", "G = N · (1 + w)", Origins.WASTE);
-    private static final Formula WHOLE = Formula.of("leather-whole", "k = ⌈G / A⌉", Origins.ARITHMETIC);
+    private static final Formula WHOLE = Formula.of("leather-whole", "k = ceil(G / A)", Origins.ARITHMETIC);
     private static final Formula PAID = Formula.of("leather-paid", "B = k · P", Origins.ARITHMETIC);
     private static final Formula WORTH = Formula.of("leather-worth", "V = P · G / A", Origins.ARITHMETIC);
 

@@ -16,7 +16,7 @@ import org.hidewright.costing.PieceCost.Piece;
  * liquids like what is sold, so the list has enough for it.
  */
 final class Shopping {
-    static final Formula WHOLE = Formula.of("buy-whole", "k = ⌈n · N / ((1 - s) · V)⌉", Origins.ARITHMETIC);
+    static final Formula WHOLE = Formula.of("buy-whole", "k = ceil(n · N / ((1 - s) · V))", Origins.ARITHMETIC);
 
     private static final String COUNT = "needed";
     private static final String SOLD_SINGLY = "sold-singly";

@@ -32,10 +32,10 @@ class WorkingTest {
                 c = C / n | C 599.12, n 8 | 74.89
                 y = r · (1 + o) / (1 - s) | r 30.00, o 0.1, s 0.2 | 41.25
                 u = V / (1 - s) | V 0.16, s 0.2 | 0.20
-                k = ⌈n · N / ((1 - s) · V)⌉ | n 8, N 2.5 ft², s 0.2, V 20 ft² | 2
-                k = ⌈n · N / ((1 - s) · V)⌉ | n 8, N 2, s 0.2, V 1 | 20
-                k = ⌈n · N / ((1 - s) · V)⌉ | n 8, N 5000.0 mm, s 0.2, V 25000.0 mm | 2
-                k = ⌈n · N / ((1 - s) · V)⌉ | n 8, N 10.0 ml, s 0.2, V 250.0 ml | 1
+                k = ceil(n · N / ((1 - s) · V)) | n 8, N 2.5 ft², s 0.2, V 20 ft² | 2
+                k = ceil(n · N / ((1 - s) · V)) | n 8, N 2, s 0.2, V 1 | 20
+                k = ceil(n · N / ((1 - s) · V)) | n 8, N 5000.0 mm, s 0.2, V 25000.0 mm | 2
+                k = ceil(n · N / ((1 - s) · V)) | n 8, N 10.0 ml, s 0.2, V 250.0 ml | 1
                 """,
                 text(working(
                         new PieceCost(),
@@ -159,7 +159,7 @@ class WorkingTest {
                 """
                 G = N / (1 - w) | N 12 ft², w 0.25 | 16 ft²
                 taken by waste-share
-                k = ⌈G / A⌉ | G 16 ft², A 10 ft² | 2
+                k = ceil(G / A) | G 16 ft², A 10 ft² | 2
                 B = k · P | k 2, P 80.00 | 160.00
                 V = P · G / A | P 80.00, G 16 ft², A 10 ft² | 128.00
                 """,
@@ -171,7 +171,7 @@ class WorkingTest {
                 """
                 G = N · (1 + w) | N 12 ft², w 0.25 | 15 ft²
                 taken by waste-share
-                k = ⌈G / A⌉ | G 15 ft², A 10 ft² | 2
+                k = ceil(G / A) | G 15 ft², A 10 ft² | 2
                 B = k · P | k 2, P 80.00 | 160.00
                 V = P · G / A | P 80.00, G 15 ft², A 10 ft² | 120.00
                 """,
@@ -182,7 +182,7 @@ class WorkingTest {
         assertEquals(
                 """
                 d = p - v | p 85.00, v 37.00 | 48.00
-                n = ⌈(F + T) / d⌉ | F 1200.00, T 500.00, d 48.00 | 36
+                n = ceil((F + T) / d) | F 1200.00, T 500.00, d 48.00 | 36
                 """,
                 text(working(new BreakEven(), new BreakEven.Plan(eur(1200), eur(85), eur(37), Optional.of(eur(500))))));
     }

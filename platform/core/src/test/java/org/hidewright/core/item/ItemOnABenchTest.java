@@ -114,9 +114,17 @@ class ItemOnABenchTest {
         Figure figure = (Figure)
                 blocks.stream().filter(Figure.class::isInstance).findFirst().orElseThrow();
         assertEquals(100, figure.drawing().bounds().width(), 0.5);
-        Table table = (Table)
-                blocks.stream().filter(Table.class::isInstance).findFirst().orElseThrow();
-        assertTrue(table.rows().toString().contains("front.foot"), table.rows().toString());
+        List<Table> tables = blocks.stream()
+                .filter(Table.class::isInstance)
+                .map(Table.class::cast)
+                .toList();
+        assertEquals(
+                "[[Front, , 1, 100.0 mm × 60.0 mm]]",
+                tables.get(0).rows().toString().replace('\u00a0', ' '),
+                "what is to be cut stands first, below the drawing");
+        assertTrue(
+                tables.get(1).rows().toString().contains("front.foot"),
+                tables.get(1).rows().toString());
         assertTrue(JobCardJson.write(worked, Shop.ENGLISH, LocalDate.of(2026, 3, 1), List.of(), List.of())
                 .contains("\"front.foot\""));
     }

@@ -21,6 +21,7 @@ import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SavedProject;
@@ -189,15 +190,16 @@ public final class BeginPage extends Composite {
         return button;
     }
 
-    /** Its first letter, with Alt, presses it. */
+    /** A letter of it, with Alt, presses it. */
     private void say(Button button, String key) {
-        button.setText("&" + texts.text("begin." + key));
+        button.setText(Mnemonics.beside(getShell().getMenuBar(), texts.text("begin." + key)));
     }
 
     private void next() {
         if (at + 1 < steps.size()) {
             goTo(at + 1);
         } else {
+            project.takeFromWorkshop(); // so that a change of the workshop is told
             done.accept(project.project());
         }
     }

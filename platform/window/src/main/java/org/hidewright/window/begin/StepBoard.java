@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.WheelMoves;
 import org.hidewright.window.model.ProjectFace;
 
 /** Where one step is asked: its name, what it is about, and its questions; what does not fit is rolled to. */
@@ -35,6 +36,7 @@ final class StepBoard extends ScrolledComposite {
         setShowFocusedControl(true);
         setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         addListener(SWT.Resize, this::resized);
+        WheelMoves.on(this, inks);
     }
 
     private void resized(Event event) {

@@ -66,7 +66,7 @@ public final class FindPage extends Composite {
         words.setMessage(texts.text("find.words.help"));
         Spoken.name(words, () -> texts.text("find.words.help"));
         Spoken.tell(words);
-        words.addListener(SWT.Modify, event -> search());
+        words.addListener(SWT.Modify, event -> searchAnew());
         words.addListener(SWT.DefaultSelection, event -> first().ifPresent(this::chosen));
         words.addListener(SWT.KeyDown, this::key);
         found = dressed(new Tree(this, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL));
@@ -132,6 +132,12 @@ public final class FindPage extends Composite {
     @Override
     public boolean setFocus() {
         return words.setFocus();
+    }
+
+    /** Other words have another first thing. */
+    private void searchAnew() {
+        found.deselectAll();
+        search();
     }
 
     private void search() {

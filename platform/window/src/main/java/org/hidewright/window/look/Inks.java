@@ -73,6 +73,11 @@ public final class Inks {
         colour(link, palette.accent());
         say(link, text);
         link.addListener(SWT.Selection, event -> does.run());
+        link.addListener(SWT.Traverse, event -> {
+            if (event.detail == SWT.TRAVERSE_RETURN) {
+                event.doit = false; // Enter is for the words that have the focus, and not for the button of the page
+            }
+        });
         Spoken.does(link);
         Spoken.hides(link);
         link.addListener(SWT.FocusIn, event -> shade(link, true));

@@ -25,6 +25,20 @@ public final class Mnemonics {
         }
     }
 
+    /** A text with a letter that no menu of a bar has: there the letter would open the menu. */
+    public static String beside(Menu bar, String text) {
+        Set<Character> taken = new HashSet<>();
+        if (bar != null) {
+            for (MenuItem item : bar.getItems()) {
+                int at = item.getText().indexOf(MARK);
+                if (at >= 0 && at + 1 < item.getText().length()) {
+                    taken.add(lower(item.getText().charAt(at + 1)));
+                }
+            }
+        }
+        return marked(text, taken);
+    }
+
     /** A text as it is read, without its mark. */
     public static String plain(String text) {
         return text.replaceAll("&(.)", "$1");

@@ -74,7 +74,11 @@ final class QuestionRow {
         rows = face.question().kind() == Kind.ROWS && !isRowHead(face)
                 ? new RowsEditor(parent, editing, slip, face, changed)
                 : null;
-        editor.addListener(SWT.Help, event -> turnHelp());
+        editor.addListener(SWT.KeyDown, event -> {
+            if (event.keyCode == SWT.F1) { // the toolkit’s own event for help is another key here
+                turnHelp();
+            }
+        });
         apply();
     }
 
@@ -183,6 +187,7 @@ final class QuestionRow {
                 editing.answers().type(slip, face.path(), text.getText());
             }
         });
+        text.addListener(SWT.FocusIn, event -> text.selectAll()); // what is typed takes its place
         text.addListener(SWT.FocusOut, event -> editing.answers().settle());
         text.addListener(SWT.KeyDown, event -> overLink(text, event));
         return text;

@@ -7,12 +7,9 @@ import java.util.Map;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Listener;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.WheelMoves;
 import org.hidewright.window.model.SlipFace;
 
 /** All slips of a project, side by side. */
@@ -29,7 +26,6 @@ public final class SlipBoard extends ScrolledComposite {
     private final Map<SlipCard, Integer> heights = new HashMap<>();
 
     private int measuredFor;
-    private final Listener wheel = this::wheel;
 
     public SlipBoard(Composite parent, Desk desk) {
         super(parent, SWT.V_SCROLL);
@@ -45,26 +41,7 @@ public final class SlipBoard extends ScrolledComposite {
         setExpandHorizontal(true);
         setExpandVertical(true);
         addListener(SWT.Resize, event -> arrange());
-        getDisplay().addFilter(SWT.MouseVerticalWheel, wheel);
-        addListener(SWT.Dispose, event -> getDisplay().removeFilter(SWT.MouseVerticalWheel, wheel));
-    }
-
-    /** The wheel moves the board, also over what would change its answer or stand still; rows that were entered move themselves. */
-    private void wheel(Event event) {
-        boolean takesIt = event.widget instanceof Combo
-                || event.widget instanceof org.eclipse.swt.widgets.List rows && !rows.isFocusControl();
-        if (takesIt && holds((Control) event.widget)) {
-            event.doit = false;
-            setOrigin(0, Math.max(0, getOrigin().y - event.count * desk.inks().em()));
-        }
-    }
-
-    private boolean holds(Control control) {
-        Composite round = control.getParent();
-        while (round != null && round != board) {
-            round = round.getParent();
-        }
-        return round == board;
+        WheelMoves.on(this, inks);
     }
 
     /** Shows slips as they are now. */

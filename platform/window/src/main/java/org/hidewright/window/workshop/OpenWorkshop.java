@@ -237,7 +237,9 @@ public final class OpenWorkshop implements Answering {
 
     @Override
     public void addRow(String slip, AnswerPath table) {
-        add(table.question(), Map.of());
+        if (tables.get().find(table.question()).isPresent()) { // while the file is read none is shown yet
+            add(table.question(), Map.of());
+        }
     }
 
     /**

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
+import org.hidewright.window.look.WheelMoves;
 import org.hidewright.window.slip.Editing;
 import org.hidewright.window.slip.QuestionList;
 
@@ -43,6 +44,7 @@ final class RowPane {
         Inks inks = editing.inks();
         Palette palette = inks.palette();
         scroll = inks.dress(new ScrolledComposite(parent, SWT.V_SCROLL), palette.ink(), palette.paper());
+        WheelMoves.on(scroll, inks);
         scroll.setExpandHorizontal(true);
         all = inks.dress(new Composite(scroll, SWT.NONE), palette.ink(), palette.paper());
         GridLayout layout = new GridLayout(1, false);

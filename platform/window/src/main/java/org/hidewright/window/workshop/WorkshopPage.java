@@ -152,8 +152,19 @@ public final class WorkshopPage extends Composite {
         return label;
     }
 
+    /** Tells something on the page that is to be looked at. */
+    public void warn(String text) {
+        told.setForeground(inks.color(inks.palette().warning()));
+        say(text);
+    }
+
     /** Tells something on the page. */
     public void tell(String text) {
+        told.setForeground(inks.color(inks.palette().quiet()));
+        say(text);
+    }
+
+    private void say(String text) {
         told.setText(text);
         ((GridData) told.getLayoutData()).exclude = text.isEmpty();
         layout(true, true);
