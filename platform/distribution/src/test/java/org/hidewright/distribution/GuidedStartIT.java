@@ -256,4 +256,19 @@ class GuidedStartIT {
                 .findFirst()
                 .orElseThrow();
     }
+
+    @Test
+    void theBarOfABuckleIsThatOfTheBuckleThatIsChosenByItsWidth() {
+        Project collar = beginning.begun(beginning.templates().stream()
+                .filter(template -> template.id().equals("dog-collar"))
+                .findFirst()
+                .orElseThrow());
+        String text = collar.text().replaceAll("\\s", "");
+        for (String column : List.of("inside-width", "bar-diameter")) {
+            assertTrue(
+                    text.contains(
+                            "{\"workshop\":\"hardware\",\"row\":\"roller-buckle-25\",\"column\":\"" + column + "\"}"),
+                    text);
+        }
+    }
 }

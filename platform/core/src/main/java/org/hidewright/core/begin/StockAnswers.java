@@ -1,5 +1,6 @@
 package org.hidewright.core.begin;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,24 +22,45 @@ final class StockAnswers {
         this.preferred = preferred;
     }
 
-    /** The first row that suits each of several questions by itself; a group without a preset has those inside. */
+    /**
+     * The first row that suits each of several questions by itself, where another measure of it is asked as well the row that
+     * is taken for that: the bar of a buckle is that of the buckle which is chosen by its width. A group without a preset has
+     * those inside.
+     */
     Map<String, Object> eachByItself(List<Question> questions) {
+        return eachByItself(questions, new ArrayList<>());
+    }
+
+    private Map<String, Object> eachByItself(List<Question> questions, List<StockLink> taken) {
         Map<String, Object> links = new LinkedHashMap<>();
         for (Question question : questions) {
             if (question.optional()) {
                 continue;
             }
-            rows.of(question).stream()
-                    .findFirst()
-                    .ifPresent(fit -> links.put(question.key(), fit.link().written()));
+            best(rows.of(question), taken).ifPresent(link -> {
+                taken.add(link);
+                links.put(question.key(), link.written());
+            });
             if (question.kind() == Kind.GROUP && question.preset().isEmpty()) {
-                Map<String, Object> inside = eachByItself(question.questions());
+                Map<String, Object> inside = eachByItself(question.questions(), taken);
                 if (!inside.isEmpty()) {
                     links.put(question.key(), inside);
                 }
             }
         }
         return links;
+    }
+
+    private static Optional<StockLink> best(List<Fit> fits, List<StockLink> taken) {
+        return fits.stream()
+                .filter(fit -> fit.usual() == fits.get(0).usual())
+                .map(Fit::link)
+                .filter(link -> taken.stream()
+                        .anyMatch(other -> other.table().equals(link.table())
+                                && other.row().equals(link.row())
+                                && !other.column().equals(link.column())))
+                .findFirst()
+                .or(() -> fits.stream().map(Fit::link).findFirst());
     }
 
     /** Rows for questions that are asked of the same thing: its price and its area are those of one hide. */
