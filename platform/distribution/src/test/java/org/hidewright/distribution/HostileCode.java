@@ -111,7 +111,7 @@ final class HostileCode {
                     List.of(HostileJar.UNUSABLE, HostileJar.wrongly(CLASS_NAME + NO_ID.formatted(id)))));
         }
         String taken = "Check: Bundle {bundle} brings another calculator called “%1$s”.\n"
-                + "    The one of %2$s was there first and is used.\n"
+                + "    Of two of one name the one that came with the program is used, and otherwise that of the bundle whose name comes first in the alphabet: the one of %2$s is used.\n"
                 + "    Turn one of the two bundles off: hidewright addons off {bundle}, or hidewright addons off %2$s.";
         jars.add(HostileJar.of(
                 "id-of-thickness",

@@ -19,7 +19,7 @@ final class HostileTemplates {
     private static final String ASKS_NOBODY = """
             Stop (line {line}, column 1, slip “{name}”): “%s” is asked here, and no such calculator is there.
                 Without what it answers nothing can be worked out.
-                Install the bundle that brings it; hidewright explain lists those installed.""";
+                Turn on the bundle that brings it, or install it; hidewright addons lists those that are here, also those turned off.""";
 
     /** The template’s own word; a slip that is worked and has nothing to tell but this. */
     private static final String KNIFE = """

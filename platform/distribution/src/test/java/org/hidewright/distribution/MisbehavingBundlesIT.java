@@ -225,7 +225,7 @@ class MisbehavingBundlesIT {
         assertTold(
                 packet.ended(),
                 "Check: Bundle net.example.odd brings another calculator called “thickness”.",
-                "    The one of org.hidewright.thickness was there first and is used.",
+                "    Of two of one name the one that came with the program is used, and otherwise that of the bundle whose name comes first in the alphabet: the one of org.hidewright.thickness is used.",
                 "    Turn one of the two bundles off: hidewright addons off net.example.odd, or hidewright addons off org.hidewright.thickness.");
     }
 
