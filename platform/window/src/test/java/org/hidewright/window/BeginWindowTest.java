@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -202,5 +203,45 @@ class BeginWindowTest {
         assertTrue(later.answers("mat-weight").contains("0.95"), later.answers("mat-weight"));
         assertTrue(later.window.project().orElseThrow().unsaved());
         later.close();
+    }
+
+    @Test
+    void enterOnTheNameOfAStepGoesThereAndNotOn() {
+        real.press("start.begin");
+        real.find(Link.class, "begin.step.4").setFocus();
+        real.key('\r');
+        assertTrue(real.has(Combo.class, "begin.stock.mat/thickness"), "the fourth step, and not the second");
+    }
+
+    @Test
+    void theWheelOverAChoiceLeavesTheLeather() {
+        real.press("start.begin");
+        real.press("begin.step.4");
+        Combo leather = real.find(Combo.class, "begin.stock.mat/thickness");
+        Event wheel = new Event();
+        wheel.count = -3;
+        leather.notifyListeners(SWT.MouseVerticalWheel, wheel);
+        assertFalse(wheel.doit, "the choice does not get it");
+    }
+
+    @Test
+    void whatTheStepsTookFromTheWorkshopIsKept() {
+        real.press("start.begin");
+        real.press("begin.step.5");
+        real.push("begin.next");
+        assertTrue(real.window.project().orElseThrow().project().kept().isPresent());
+        assertEquals(
+                List.of(),
+                real.window.project().orElseThrow().face().orElseThrow().differs());
+    }
+
+    @Test
+    void withoutAWorkshopNothingIsKept() {
+        real.close();
+        real = new RealWindow(folder.resolve("settings"), Mats.catalogue());
+        real.press("start.begin");
+        real.press("begin.step.5");
+        real.push("begin.next");
+        assertTrue(real.window.project().orElseThrow().project().kept().isEmpty());
     }
 }

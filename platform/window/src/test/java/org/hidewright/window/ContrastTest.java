@@ -4,19 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
-import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.EveryState.Setting;
@@ -60,26 +56,13 @@ class ContrastTest {
                 long end = System.nanoTime() + PAINTED_MS * 1_000_000;
                 real.until(() -> System.nanoTime() > end);
                 ScreenInk ink = ScreenInk.now(real.display());
-                for (Control control : controls(real.shell)) {
+                for (Control control : EveryState.controls(real.shell)) {
                     look(ink, control, setting + ", " + state + ": ");
                 }
             });
             assertTrue(looked - before > LEAST_WORDS * states, (looked - before) + " words in " + states + " states");
         }
         assertEquals("", String.join("\n", faults), looked + " words");
-    }
-
-    private static List<Control> controls(Composite in) {
-        List<Control> all = new ArrayList<>();
-        for (Control control : in.getChildren()) {
-            if (control.isVisible() && !(control instanceof Shell)) {
-                all.add(control);
-                if (control instanceof Composite more && !(control instanceof Combo)) {
-                    all.addAll(controls(more));
-                }
-            }
-        }
-        return all;
     }
 
     private void look(ScreenInk ink, Control control, String where) {

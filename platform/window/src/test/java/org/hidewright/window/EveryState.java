@@ -1,10 +1,15 @@
 package org.hidewright.window;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Shell;
 import org.hidewright.core.addons.CatalogueWithAddOns;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.window.kit.FakeWriters;
@@ -79,5 +84,19 @@ final class EveryState {
             GtkSettings.dark(false);
         }
         return states[0];
+    }
+
+    /** All that can be seen on something, and on what lies on it. */
+    static List<Control> controls(Composite in) {
+        List<Control> all = new ArrayList<>();
+        for (Control control : in.getChildren()) {
+            if (control.isVisible() && !(control instanceof Shell)) {
+                all.add(control);
+                if (control instanceof Composite more && !(control instanceof Combo)) {
+                    all.addAll(controls(more));
+                }
+            }
+        }
+        return all;
     }
 }

@@ -66,6 +66,16 @@ class FindWindowTest {
                 real.find(Text.class, "bag/width"), real.display().getFocusControl(), "the cursor is in the question");
     }
 
+    /** As somebody types: what was first among fewer letters may be found still, and further down. */
+    @Test
+    void otherWordsChooseWhatComesFirstThen() {
+        search("bag");
+        Tree tree = real.find(Tree.class, "find.found");
+        tree.setSelection(items().reduce((one, next) -> next).orElseThrow());
+        search("bag ");
+        assertEquals(items().findFirst().orElseThrow(), tree.getSelection()[0]);
+    }
+
     @Test
     void aQuestionLeftToItsPresetIsBroughtOut() {
         search("roll lay");

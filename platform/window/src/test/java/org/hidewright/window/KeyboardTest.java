@@ -16,7 +16,6 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
-import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -24,7 +23,6 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Sash;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Widget;
 import org.hidewright.window.EveryState.Setting;
@@ -64,7 +62,7 @@ class KeyboardTest {
             reached += round.size();
             order(round, state);
             Set<Control> met = new HashSet<>(round);
-            for (Control control : controls(real.shell)) {
+            for (Control control : EveryState.controls(real.shell)) {
                 if (takesPointer(control) && !met.contains(control) && !hasEqual(real, control)) {
                     faults.add(state + ": " + name(control) + " is not reached");
                 }
@@ -156,19 +154,6 @@ class KeyboardTest {
                 }
             }
         }
-    }
-
-    private static List<Control> controls(Composite in) {
-        List<Control> all = new ArrayList<>();
-        for (Control control : in.getChildren()) {
-            if (control.isVisible() && !(control instanceof Shell)) {
-                all.add(control);
-                if (control instanceof Composite more && !(control instanceof Combo)) {
-                    all.addAll(controls(more));
-                }
-            }
-        }
-        return all;
     }
 
     private static boolean takesPointer(Control control) {

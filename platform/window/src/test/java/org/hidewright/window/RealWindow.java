@@ -309,12 +309,8 @@ final class RealWindow implements AutoCloseable {
         answered();
     }
 
-    /** Writes over what stands in the field that has the focus. */
+    /** Types into the field that has the focus. */
     void write(String text) {
-        post(SWT.KeyDown, SWT.CTRL);
-        post(SWT.KeyDown, 'a');
-        post(SWT.KeyUp, 'a');
-        post(SWT.KeyUp, SWT.CTRL);
         text.chars().forEach(letter -> {
             post(SWT.KeyDown, letter);
             post(SWT.KeyUp, letter);

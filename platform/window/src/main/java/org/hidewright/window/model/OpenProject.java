@@ -249,8 +249,9 @@ public final class OpenProject implements Answering {
 
     /** Takes the rows of the workshop over as they are now, and keeps copies of all that is taken from it. */
     public void takeFromWorkshop() {
-        worked().ifPresent(from ->
-                edit("", project -> project.keeping(new Copies(from.shelf(), from.stock()).json(true))));
+        worked().filter(from -> project().kept().isPresent() || !from.stock().isEmpty())
+                .ifPresent(from ->
+                        edit("", project -> project.keeping(new Copies(from.shelf(), from.stock()).json(true))));
     }
 
     /** Takes over a text that was not saved the last time. */
