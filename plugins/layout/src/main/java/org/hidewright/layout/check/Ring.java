@@ -1,0 +1,262 @@
+package org.hidewright.layout.check;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A simple polygon, corners counter-clockwise, of which it is told without rounding what it shares with another one.
+ *
+ * <p>Two rings whose edges nowhere cross may still share their inside, by lying in each other or by touching. So each edge is parted
+ * where corners of the other ring lie on it; each of its stretches is then wholly inside, outside or on the border of the
+ * other, which its middle tells.
+ */
+final class Ring {
+    private static final BigDecimal HALF = new BigDecimal("0.5");
+
+    private final double[] x;
+    private final double[] y;
+    private final int corners;
+
+    final double minX;
+    final double minY;
+    final double maxX;
+    final double maxY;
+
+    /** Corners in any direction; the first may be repeated at the end, corners that repeat are left out. */
+    Ring(double[] ringX, double[] ringY) {
+        List<double[]> kept = new ArrayList<>();
+        for (int corner = 0; corner < ringX.length; corner++) {
+            double[] last = kept.isEmpty() ? null : kept.get(kept.size() - 1);
+            if (last == null || last[0] != ringX[corner] || last[1] != ringY[corner]) {
+                kept.add(new double[] {ringX[corner], ringY[corner]});
+            }
+        }
+        while (kept.size() > 1
+                && kept.get(0)[0] == kept.get(kept.size() - 1)[0]
+                && kept.get(0)[1] == kept.get(kept.size() - 1)[1]) {
+            kept.remove(kept.size() - 1);
+        }
+        corners = kept.size();
+        x = new double[corners + 1];
+        y = new double[corners + 1];
+        boolean reverse = twiceArea(kept) < 0;
+        double lowX = Double.POSITIVE_INFINITY;
+        double lowY = Double.POSITIVE_INFINITY;
+        double highX = Double.NEGATIVE_INFINITY;
+        double highY = Double.NEGATIVE_INFINITY;
+        for (int corner = 0; corner < corners; corner++) {
+            double[] from = kept.get(reverse ? corners - 1 - corner : corner);
+            x[corner] = from[0];
+            y[corner] = from[1];
+            lowX = Math.min(lowX, from[0]);
+            lowY = Math.min(lowY, from[1]);
+            highX = Math.max(highX, from[0]);
+            highY = Math.max(highY, from[1]);
+        }
+        x[corners] = x[0];
+        y[corners] = y[0];
+        minX = lowX;
+        minY = lowY;
+        maxX = highX;
+        maxY = highY;
+    }
+
+    private static double twiceArea(List<double[]> ring) {
+        double twice = 0;
+        double[] origin = ring.get(0);
+        for (int corner = 0; corner < ring.size(); corner++) {
+            double[] here = ring.get(corner);
+            double[] next = ring.get((corner + 1) % ring.size());
+            twice += (here[0] - origin[0]) * (next[1] - origin[1]) - (next[0] - origin[0]) * (here[1] - origin[1]);
+        }
+        return twice;
+    }
+
+    /** Whether the insides of both share a point; to touch is not to share. */
+    boolean sharesInsideWith(Ring other) {
+        if (minX >= other.maxX || maxX <= other.minX || minY >= other.maxY || maxY <= other.minY) {
+            return false;
+        }
+        return crosses(other) || entersInside(other, true) || other.entersInside(this, true);
+    }
+
+    /** Whether no point of this ring lies outside of the other. */
+    boolean liesWithin(Ring other) {
+        if (minX < other.minX || maxX > other.maxX || minY < other.minY || maxY > other.maxY) {
+            return false;
+        }
+        return !crosses(other) && !leaves(other) && !other.entersInside(this, false);
+    }
+
+    /** The least distance between the borders of both, rounded; nought where they cross. */
+    double distanceTo(Ring other) {
+        if (crosses(other)) {
+            return 0;
+        }
+        // of two stretches that do not cross, the least distance begins at an end of one of them
+        return Math.sqrt(Math.min(squareFromCorners(other), other.squareFromCorners(this)));
+    }
+
+    private double squareFromCorners(Ring other) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int corner = 0; corner < corners; corner++) {
+            for (int edge = 0; edge < other.corners; edge++) {
+                double ax = other.x[edge];
+                double ay = other.y[edge];
+                double ex = other.x[edge + 1] - ax;
+                double ey = other.y[edge + 1] - ay;
+                double along = ((x[corner] - ax) * ex + (y[corner] - ay) * ey) / (ex * ex + ey * ey);
+                along = Math.max(0, Math.min(1, along));
+                double dx = x[corner] - ax - along * ex;
+                double dy = y[corner] - ay - along * ey;
+                least = Math.min(least, dx * dx + dy * dy);
+            }
+        }
+        return least;
+    }
+
+    private boolean crosses(Ring other) {
+        for (int edge = 0; edge < corners; edge++) {
+            for (int with = 0; with < other.corners; with++) {
+                if (edgesCross(edge, other, with)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether two edges cross in a point that is an end of neither. */
+    private boolean edgesCross(int edge, Ring other, int with) {
+        double ax = x[edge];
+        double ay = y[edge];
+        double bx = x[edge + 1];
+        double by = y[edge + 1];
+        double cx = other.x[with];
+        double cy = other.y[with];
+        double dx = other.x[with + 1];
+        double dy = other.y[with + 1];
+        if (Math.max(ax, bx) < Math.min(cx, dx)
+                || Math.max(cx, dx) < Math.min(ax, bx)
+                || Math.max(ay, by) < Math.min(cy, dy)
+                || Math.max(cy, dy) < Math.min(ay, by)) {
+            return false;
+        }
+        return Exactly.side(ax, ay, bx, by, cx, cy) * Exactly.side(ax, ay, bx, by, dx, dy) < 0
+                && Exactly.side(cx, cy, dx, dy, ax, ay) * Exactly.side(cx, cy, dx, dy, bx, by) < 0;
+    }
+
+    /**
+     * Whether a stretch of this ring's border lies inside of the other.
+     *
+     * @param along whether one on the other's border counts too, when both have their inside on one side of it
+     */
+    private boolean entersInside(Ring other, boolean along) {
+        for (int edge = 0; edge < corners; edge++) {
+            for (BigDecimal[] middle : middles(edge, other)) {
+                Spot spot = other.where(middle[0], middle[1]);
+                if (spot.inside() || along && spot.edge() >= 0 && sameWay(edge, other, spot.edge())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean leaves(Ring other) {
+        for (int edge = 0; edge < corners; edge++) {
+            for (BigDecimal[] middle : middles(edge, other)) {
+                Spot spot = other.where(middle[0], middle[1]);
+                boolean along = spot.edge() >= 0 && sameWay(edge, other, spot.edge());
+                if (!spot.inside() && !along) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean sameWay(int edge, Ring other, int with) {
+        return (x[edge + 1] - x[edge]) * (other.x[with + 1] - other.x[with])
+                        + (y[edge + 1] - y[edge]) * (other.y[with + 1] - other.y[with])
+                > 0;
+    }
+
+    /** The middles of the stretches into which corners of the other ring part an edge. */
+    private List<BigDecimal[]> middles(int edge, Ring other) {
+        double ax = x[edge];
+        double ay = y[edge];
+        double bx = x[edge + 1];
+        double by = y[edge + 1];
+        List<double[]> cuts = new ArrayList<>();
+        cuts.add(new double[] {ax, ay});
+        for (int corner = 0; corner < other.corners; corner++) {
+            double cx = other.x[corner];
+            double cy = other.y[corner];
+            boolean between = cx >= Math.min(ax, bx)
+                    && cx <= Math.max(ax, bx)
+                    && cy >= Math.min(ay, by)
+                    && cy <= Math.max(ay, by);
+            if (between && Exactly.side(ax, ay, bx, by, cx, cy) == 0) {
+                cuts.add(new double[] {cx, cy});
+            }
+        }
+        cuts.add(new double[] {bx, by});
+        // along the edge: by whichever coordinate changes; the signs are exact, for all points lie on one line
+        double alongX = Math.signum(bx - ax);
+        double alongY = Math.signum(by - ay);
+        cuts.sort((one, two) -> {
+            int byX = Double.compare(one[0] * alongX, two[0] * alongX);
+            return alongX != 0 && byX != 0 ? byX : Double.compare(one[1] * alongY, two[1] * alongY);
+        });
+        List<BigDecimal[]> middles = new ArrayList<>();
+        for (int cut = 0; cut + 1 < cuts.size(); cut++) {
+            double[] from = cuts.get(cut);
+            double[] to = cuts.get(cut + 1);
+            if (from[0] != to[0] || from[1] != to[1]) {
+                middles.add(new BigDecimal[] {middle(from[0], to[0]), middle(from[1], to[1])});
+            }
+        }
+        return middles;
+    }
+
+    private static BigDecimal middle(double one, double other) {
+        return new BigDecimal(one).add(new BigDecimal(other)).multiply(HALF);
+    }
+
+    /** Where a point lies: inside, or on the edge of this number, or neither. */
+    private record Spot(boolean inside, int edge) {}
+
+    private Spot where(BigDecimal px, BigDecimal py) {
+        double nearX = px.doubleValue();
+        double nearY = py.doubleValue();
+        if (nearX < minX || nearX > maxX || nearY < minY || nearY > maxY) {
+            return new Spot(false, -1);
+        }
+        boolean inside = false;
+        for (int edge = 0; edge < corners; edge++) {
+            BigDecimal ay = new BigDecimal(y[edge]);
+            BigDecimal by = new BigDecimal(y[edge + 1]);
+            boolean startsAbove = ay.compareTo(py) > 0;
+            boolean endsAbove = by.compareTo(py) > 0;
+            if (startsAbove == endsAbove && ay.compareTo(py) != 0 && by.compareTo(py) != 0) {
+                continue;
+            }
+            BigDecimal ax = new BigDecimal(x[edge]);
+            BigDecimal bx = new BigDecimal(x[edge + 1]);
+            int side = Exactly.side(ax, ay, bx, by, px, py);
+            if (side == 0
+                    && px.compareTo(ax.min(bx)) >= 0
+                    && px.compareTo(ax.max(bx)) <= 0
+                    && py.compareTo(ay.min(by)) >= 0
+                    && py.compareTo(ay.max(by)) <= 0) {
+                return new Spot(false, edge);
+            }
+            if (startsAbove != endsAbove && side > 0 == endsAbove) {
+                inside = !inside;
+            }
+        }
+        return new Spot(inside, -1);
+    }
+}

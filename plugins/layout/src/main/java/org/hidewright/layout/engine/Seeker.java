@@ -1,0 +1,200 @@
+package org.hidewright.layout.engine;
+
+import java.util.SplittableRandom;
+
+/**
+ * Seeks a better place for one part among others that stay: places drawn at random, near by and all over, of which the
+ * best few are bettered along one axis after another. One seeker for each thread.
+ *
+ * <p>Numbers of draws and lengths of steps as published in arXiv 2509.13329.
+ */
+final class Seeker {
+    private static final int NEAR = 25;
+    private static final int ANYWHERE = 50;
+    private static final int KEPT = 3;
+    private static final double APART = 0.05;
+
+    private static final double COARSE = 0.25;
+    private static final double MEDIUM = 0.02;
+    private static final double FINE = 0.01;
+    private static final double FINEST = 0.001;
+    private static final double COARSE_TURN = Math.toRadians(5);
+    private static final double MEDIUM_TURN = Math.toRadians(1);
+    private static final double FINE_TURN = Math.toRadians(0.5);
+    private static final double FINEST_TURN = Math.toRadians(0.05);
+
+    private static final double LONGER = 1.1;
+    private static final double SHORTER = 0.5;
+
+    private final Crowd crowd;
+    private final SplittableRandom random;
+    private final Turned[] scratch;
+    private final Place[] kept = new Place[KEPT];
+    private final Place best = new Place();
+    private int size;
+    private long tries;
+
+    Seeker(Crowd crowd, SplittableRandom random) {
+        this.crowd = crowd;
+        this.random = random;
+        this.scratch = Scratch.of(crowd.form);
+        for (int index = 0; index < KEPT; index++) {
+            kept[index] = new Place();
+        }
+    }
+
+    /** How many places were tried since the start. */
+    long tries() {
+        return tries;
+    }
+
+    /** Lays the part where it costs least of all that was tried, and says whether it moved. */
+    boolean improve(int part) {
+        Form form = crowd.form[part];
+        Ground ground = crowd.ground;
+        double angle = crowd.turned[part].angle;
+        double ownX = crowd.x[part];
+        double ownY = crowd.y[part];
+        size = 0;
+        double here = cost(part, angle, ownX, ownY, Double.POSITIVE_INFINITY);
+        keep(form, angle, ownX, ownY, here);
+        double width = crowd.right[part] - crowd.left[part];
+        double height = crowd.high[part] - crowd.low[part];
+        for (int draw = 0; draw < NEAR; draw++) {
+            double drawn = nearAngle(form, angle);
+            Turned as = at(part, drawn);
+            double tx = within(
+                    ground.minX() - as.minX, ground.maxX() - as.maxX, ownX + (random.nextDouble() - 0.5) * width);
+            double ty = within(
+                    ground.minY() - as.minY, ground.maxY() - as.maxY, ownY + (random.nextDouble() - 0.5) * height);
+            tryOut(part, form, as, tx, ty);
+        }
+        for (int draw = 0; draw < ANYWHERE; draw++) {
+            Turned as = at(part, form.turning.any(random));
+            tryOut(
+                    part,
+                    form,
+                    as,
+                    between(ground.minX() - as.minX, ground.maxX() - as.maxX),
+                    between(ground.minY() - as.minY, ground.maxY() - as.maxY));
+        }
+        best.take(kept[0]);
+        for (int index = 0; index < size; index++) {
+            Place place = kept[index];
+            descend(part, form, place, COARSE, MEDIUM, COARSE_TURN, MEDIUM_TURN);
+            if (place.cost < best.cost) {
+                best.take(place);
+            }
+        }
+        descend(part, form, best, FINE, FINEST, FINE_TURN, FINEST_TURN);
+        if (best.cost >= here) {
+            return false;
+        }
+        crowd.put(part, at(part, best.angle), best.x, best.y);
+        crowd.measure(part);
+        return true;
+    }
+
+    private double nearAngle(Form form, double angle) {
+        if (form.turning.stepwise() || random.nextInt(2) == 0) {
+            return form.turning.any(random);
+        }
+        return form.turning.nearest(angle + (random.nextDouble() - 0.5) * 4 * COARSE_TURN);
+    }
+
+    private double between(double from, double to) {
+        return from >= to ? (from + to) / 2 : from + random.nextDouble() * (to - from);
+    }
+
+    private static double within(double from, double to, double value) {
+        return from >= to ? (from + to) / 2 : Math.max(from, Math.min(to, value));
+    }
+
+    private void tryOut(int part, Form form, Turned as, double tx, double ty) {
+        double bound = size < KEPT ? Double.POSITIVE_INFINITY : kept[size - 1].cost;
+        tries++;
+        double cost = crowd.cost(part, as, tx, ty, bound);
+        if (cost < bound) {
+            keep(form, as.angle, tx, ty, cost);
+        }
+    }
+
+    /** Keeps a place among the best, in their order; of places that are nearly one the better. */
+    private void keep(Form form, double angle, double tx, double ty, double cost) {
+        double apart = APART * form.least;
+        for (int index = 0; index < size; index++) {
+            Place other = kept[index];
+            if (Math.abs(other.x - tx) < apart
+                    && Math.abs(other.y - ty) < apart
+                    && Math.abs(other.angle - angle) < MEDIUM_TURN) {
+                if (other.cost <= cost) {
+                    return;
+                }
+                for (int shift = index; shift + 1 < size; shift++) {
+                    Place swap = kept[shift];
+                    kept[shift] = kept[shift + 1];
+                    kept[shift + 1] = swap;
+                }
+                size--;
+                break;
+            }
+        }
+        if (size == KEPT) {
+            if (cost >= kept[KEPT - 1].cost) {
+                return;
+            }
+            size--;
+        }
+        kept[size].set(angle, tx, ty, cost);
+        for (int index = size; index > 0 && kept[index].cost < kept[index - 1].cost; index--) {
+            Place swap = kept[index];
+            kept[index] = kept[index - 1];
+            kept[index - 1] = swap;
+        }
+        size++;
+    }
+
+    private void descend(int part, Form form, Place place, double from, double to, double turnFrom, double turnTo) {
+        double stepX = from * form.least;
+        double stepY = stepX;
+        double turn = form.turning.stepwise() ? 0 : turnFrom;
+        double limit = to * form.least;
+        boolean turns = turn > 0;
+        int axis = random.nextInt(turns ? 5 : 4);
+        while (place.cost > 0 && (stepX > limit || stepY > limit || turns && turn > turnTo)) {
+            double dx = axis == 1 || axis == 4 ? 0 : stepX;
+            double dy = axis == 0 || axis == 4 ? 0 : axis == 3 ? -stepY : stepY;
+            double dTurn = axis == 4 ? turn : 0;
+            boolean better = step(part, form, place, dx, dy, dTurn) || step(part, form, place, -dx, -dy, -dTurn);
+            double factor = better ? LONGER : SHORTER;
+            if (axis == 4) {
+                turn *= factor;
+            } else {
+                stepX = axis == 1 ? stepX : stepX * factor;
+                stepY = axis == 0 ? stepY : stepY * factor;
+            }
+            if (!better) {
+                axis = random.nextInt(turns ? 5 : 4);
+            }
+        }
+    }
+
+    private boolean step(int part, Form form, Place place, double dx, double dy, double dTurn) {
+        double angle = dTurn == 0 ? place.angle : form.turning.nearest(place.angle + dTurn);
+        tries++;
+        double cost = cost(part, angle, place.x + dx, place.y + dy, place.cost);
+        if (cost >= place.cost) {
+            return false;
+        }
+        place.set(angle, place.x + dx, place.y + dy, cost);
+        return true;
+    }
+
+    private double cost(int part, double angle, double tx, double ty, double bound) {
+        return crowd.cost(part, at(part, angle), tx, ty, bound);
+    }
+
+    private Turned at(int part, double angle) {
+        return Scratch.at(crowd.form[part], scratch[part], angle);
+    }
+}

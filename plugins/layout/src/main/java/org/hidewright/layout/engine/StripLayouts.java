@@ -1,0 +1,104 @@
+package org.hidewright.layout.engine;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.Consumer;
+import org.hidewright.layout.check.LayoutCheck;
+import org.hidewright.layout.task.Laid;
+import org.hidewright.layout.task.Outline;
+import org.hidewright.layout.task.Piece;
+import org.hidewright.layout.task.Sheet;
+
+/**
+ * Lays pieces on a strip of a given height so that little of its length is taken. Each layout that is better than those
+ * before is handed over once the check has passed it; the search goes on until its budget is spent.
+ */
+public final class StripLayouts {
+    private final List<Piece> pieces;
+    private final double height;
+    private final Form[] forms;
+
+    /**
+     * @throws IllegalArgumentException when a piece is too tall for the strip at every angle tried
+     */
+    public StripLayouts(List<Piece> pieces, double height) {
+        this.pieces = List.copyOf(pieces);
+        this.height = height;
+        this.forms = forms(pieces);
+        for (int piece = 0; piece < forms.length; piece++) {
+            if (!fits(forms[piece])) {
+                throw new IllegalArgumentException(pieces.get(piece).name() + " is too tall for a strip of " + height
+                        + " at every angle it may lie at.");
+            }
+        }
+    }
+
+    private static Form[] forms(List<Piece> pieces) {
+        Map<Outline, Form> made = new IdentityHashMap<>();
+        return pieces.stream()
+                .map(piece -> made.computeIfAbsent(
+                        piece.outline(), outline -> new Form(outline.xs(), outline.ys(), piece.turning())))
+                .toArray(Form[]::new);
+    }
+
+    private boolean fits(Form form) {
+        Turned turned = new Turned(form);
+        int looks = form.listed.length > 0 ? form.listed.length : 360;
+        for (int look = 0; look < looks; look++) {
+            double angle =
+                    form.listed.length > 0 ? form.listed[look].angle : form.turning.nearest(Math.toRadians(look));
+            turned.turn(angle);
+            if (turned.maxY - turned.minY <= height) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Searches until the budget of every worker is spent.
+     *
+     * @param seed with one worker and a budget of places tried, the same seed finds the same layouts
+     * @param budgets one for each worker; each worker has a thread
+     * @param better told each layout that is shorter than those before, from any thread, one at a time
+     * @return how many places were tried by all
+     */
+    public long search(long seed, List<Halt> budgets, Consumer<Found> better) {
+        Incumbent incumbent = new Incumbent(forms.length, (length, places) -> offer(length, places, better));
+        SplittableRandom seeds = new SplittableRandom(seed);
+        List<StripSearch> searches = new ArrayList<>();
+        for (Halt budget : budgets) {
+            Strip strip = new Strip(1, height);
+            searches.add(new StripSearch(new Crowd(strip, forms), strip, seeds.split(), budget, incumbent));
+        }
+        Workers.run(searches);
+        return searches.stream().mapToLong(StripSearch::tries).sum();
+    }
+
+    /** Hands over a layout if the check passes it; the engine's own word is not taken for it. */
+    private boolean offer(double length, Places places, Consumer<Found> better) {
+        List<Laid> laid = new ArrayList<>();
+        for (int piece = 0; piece < forms.length; piece++) {
+            Form form = forms[piece];
+            double cos = org.hidewright.layout.task.Turning.cos(places.angle[piece]);
+            double sin = org.hidewright.layout.task.Turning.sin(places.angle[piece]);
+            laid.add(new Laid(
+                    piece,
+                    0,
+                    places.angle[piece],
+                    places.x[piece] - cos * form.referenceX + sin * form.referenceY,
+                    places.y[piece] - sin * form.referenceX - cos * form.referenceY));
+        }
+        // rounding on the way to the pieces' own origin may put a piece a last digit over the edge
+        double edge = length * 1e-9;
+        Sheet sheet = Sheet.plain("strip", Outline.rectangle(-edge, -edge, length + edge, height + edge));
+        if (!LayoutCheck.faults(pieces, List.of(sheet), laid, 0).isEmpty()) {
+            return false;
+        }
+        better.accept(new Found(length, laid));
+        return true;
+    }
+}
