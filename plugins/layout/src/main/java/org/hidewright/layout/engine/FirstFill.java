@@ -5,21 +5,22 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /**
- * A first legal layout on a strip: the largest parts first, each as far left as places drawn at random and bettered
- * allow, and beyond all others where none is found.
+ * A first legal layout on a strip: the largest parts first, each as far left as a place is found for it, and beyond all others
+ * where none is.
  */
 final class FirstFill {
     private static final int DRAWS = 400;
-    private static final double LEAST_STEP = 1e-3;
 
     private final Crowd crowd;
     private final SplittableRandom random;
     private final Turned[] scratch;
+    private final LeftmostPlace leftmost;
 
     FirstFill(Crowd crowd, SplittableRandom random) {
         this.crowd = crowd;
         this.random = random;
         this.scratch = Scratch.of(crowd.form);
+        this.leftmost = new LeftmostPlace(crowd, random);
     }
 
     /** Lays all parts and returns the length they take. */
@@ -48,42 +49,10 @@ final class FirstFill {
 
     private double lay(int part, double used) {
         Form form = crowd.form[part];
-        double height = crowd.ground.maxY();
-        double angle = fitting(form, height);
-        Turned as = at(part, angle);
         double gap = form.diameter * 1e-6;
-        double x = used - as.minX + gap;
-        double y = -as.minY + gap;
-        double right = used + as.maxX - as.minX + gap;
-        for (int draw = 0; draw < DRAWS; draw++) {
-            as = at(part, form.turning.any(random));
-            double roomX = Math.min(right, used + form.diameter) - as.maxX;
-            double roomY = height - as.maxY;
-            if (roomX <= -as.minX || roomY < -as.minY) {
-                continue;
-            }
-            double tx = -as.minX + random.nextDouble() * (roomX + as.minX);
-            double ty = -as.minY + random.nextDouble() * (roomY + as.minY);
-            if (as.maxX + tx < right && free(part, as, tx, ty)) {
-                double step = form.least / 4;
-                while (step > LEAST_STEP * form.least) {
-                    if (tx - step + as.minX >= 0 && free(part, as, tx - step, ty)) {
-                        tx -= step;
-                    } else if (ty - step + as.minY >= 0 && free(part, as, tx, ty - step)) {
-                        ty -= step;
-                    } else {
-                        step /= 2;
-                    }
-                }
-                if (as.maxX + tx < right) {
-                    angle = as.angle;
-                    x = tx;
-                    y = ty;
-                    right = as.maxX + tx;
-                }
-            }
-        }
-        crowd.lay(part, angle, x, y);
+        Turned beyond = Scratch.at(form, scratch[part], fitting(form, crowd.ground.maxY()));
+        crowd.lay(part, beyond.angle, used - beyond.minX + gap, -beyond.minY);
+        leftmost.settle(part, Math.min(crowd.right[part], used + form.diameter), DRAWS);
         return crowd.right[part];
     }
 
@@ -105,13 +74,5 @@ final class FirstFill {
             }
         }
         return best;
-    }
-
-    private boolean free(int part, Turned as, double tx, double ty) {
-        return crowd.cost(part, as, tx, ty, Double.MIN_VALUE) == 0;
-    }
-
-    private Turned at(int part, double angle) {
-        return Scratch.at(crowd.form[part], scratch[part], angle);
     }
 }

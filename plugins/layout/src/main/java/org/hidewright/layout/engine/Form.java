@@ -1,5 +1,7 @@
 package org.hidewright.layout.engine;
 
+import java.util.List;
+import org.hidewright.layout.task.Piece;
 import org.hidewright.layout.task.Turning;
 
 /**
@@ -34,26 +36,27 @@ final class Form {
 
     final double referenceY;
 
+    /** The least quality of leather it takes. */
+    final int quality;
+
     /**
      * @param ringX corners without the first repeated
      * @param turning the angles it may lie at
      */
     Form(double[] ringX, double[] ringY, Turning turning) {
-        double signed = Rings.area(ringX, ringY);
-        boolean clockwise = signed < 0;
-        this.area = Math.abs(signed);
-        this.turning = turning;
+        this(ringX, ringY, turning, Piece.FAULTLESS);
+    }
+
+    Form(double[] ringX, double[] ringY, Turning turning, int quality) {
         double[] centre = Rings.centroid(ringX, ringY);
         this.referenceX = centre[0];
         this.referenceY = centre[1];
-        int corners = ringX.length;
-        this.x = new double[corners];
-        this.y = new double[corners];
-        for (int corner = 0; corner < corners; corner++) {
-            int from = clockwise ? corners - 1 - corner : corner;
-            x[corner] = ringX[from] - referenceX;
-            y[corner] = ringY[from] - referenceY;
-        }
+        this.x = new double[ringX.length];
+        this.y = new double[ringX.length];
+        about(centre[0], centre[1], ringX, ringY);
+        this.area = Math.abs(Rings.area(ringX, ringY));
+        this.turning = turning;
+        this.quality = quality;
         double[][] hull = Rings.hull(x, y);
         this.hullArea = Math.abs(Rings.area(hull[0], hull[1]));
         this.extent = Math.sqrt(Math.sqrt(hullArea));
@@ -71,6 +74,43 @@ final class Form {
             }
         } else {
             listed = new Turned[0];
+        }
+    }
+
+    /**
+     * What parts may not lie on, where it is. It has neither diameter nor size of its own, so that the depth of a part in it is
+     * measured by the part.
+     *
+     * @param poles what stands for it
+     * @param extent by which depth in it is scaled
+     */
+    Form(double[] ringX, double[] ringY, Poles poles, double extent, int quality) {
+        this.referenceX = 0;
+        this.referenceY = 0;
+        this.x = new double[ringX.length];
+        this.y = new double[ringX.length];
+        about(0, 0, ringX, ringY);
+        this.area = Math.abs(Rings.area(ringX, ringY));
+        this.turning = Turning.steps(List.of(0.0));
+        this.quality = quality;
+        this.hullArea = 0;
+        this.extent = extent;
+        this.diameter = 0;
+        this.least = 0;
+        this.poleX = poles.x();
+        this.poleY = poles.y();
+        this.poleRadius = poles.radius();
+        this.listed = new Turned[] {new Turned(this)};
+        listed[0].turn(0);
+    }
+
+    /** Corners counter-clockwise, about a point. */
+    private void about(double originX, double originY, double[] ringX, double[] ringY) {
+        boolean clockwise = Rings.area(ringX, ringY) < 0;
+        for (int corner = 0; corner < ringX.length; corner++) {
+            int from = clockwise ? ringX.length - 1 - corner : corner;
+            x[corner] = ringX[from] - originX;
+            y[corner] = ringY[from] - originY;
         }
     }
 }

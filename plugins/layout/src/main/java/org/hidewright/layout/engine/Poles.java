@@ -18,12 +18,69 @@ record Poles(double[] x, double[] y, double[] radius) {
     private static final double MOSTLY = 0.8;
     private static final double NEARLY = 0.9;
 
+    /** How far a point lies within what poles are sought for; less than nought outside. */
+    @FunctionalInterface
+    private interface Within {
+        double at(double x, double y);
+    }
+
     static Poles within(double[] x, double[] y) {
         return within(x, y, MOST);
     }
 
     static Poles within(double[] ringX, double[] ringY, int most) {
-        double area = Math.abs(Rings.area(ringX, ringY));
+        Within within = (x, y) -> {
+            double distance = Math.sqrt(Rings.squareToEdges(ringX, ringY, x, y));
+            return Rings.holds(ringX, ringY, ringX.length, x, y) ? distance : -distance;
+        };
+        return find(within, Box.about(ringX, ringY), Math.abs(Rings.area(ringX, ringY)), most);
+    }
+
+    /**
+     * Poles of what lies around a ring, as far as the margin: they stand for where no leather is.
+     *
+     * @param margin how far beyond the box about the ring
+     */
+    static Poles around(double[] ringX, double[] ringY, double margin, int most) {
+        Box box = Box.about(ringX, ringY).grown(margin);
+        Within within = (x, y) -> {
+            if (Rings.holds(ringX, ringY, ringX.length, x, y)) {
+                return -Math.sqrt(Rings.squareToEdges(ringX, ringY, x, y));
+            }
+            double toFrame =
+                    Math.min(Math.min(x - box.minX(), box.maxX() - x), Math.min(y - box.minY(), box.maxY() - y));
+            return Math.min(toFrame, Math.sqrt(Rings.squareToEdges(ringX, ringY, x, y)));
+        };
+        return find(within, box, box.area() - Math.abs(Rings.area(ringX, ringY)), most);
+    }
+
+    private record Box(double minX, double minY, double maxX, double maxY) {
+        static Box about(double[] x, double[] y) {
+            return new Box(
+                    Arrays.stream(x).min().getAsDouble(),
+                    Arrays.stream(y).min().getAsDouble(),
+                    Arrays.stream(x).max().getAsDouble(),
+                    Arrays.stream(y).max().getAsDouble());
+        }
+
+        Box grown(double by) {
+            return new Box(minX - by, minY - by, maxX + by, maxY + by);
+        }
+
+        double width() {
+            return maxX - minX;
+        }
+
+        double height() {
+            return maxY - minY;
+        }
+
+        double area() {
+            return width() * height();
+        }
+    }
+
+    private static Poles find(Within within, Box box, double area, int most) {
         double[] x = new double[most];
         double[] y = new double[most];
         double[] radius = new double[most];
@@ -34,14 +91,22 @@ record Poles(double[] x, double[] y, double[] radius) {
             if (enough) {
                 break;
             }
-            double[] next = next(ringX, ringY, x, y, radius, size);
-            if (size > 0 && next[2] < 0.01 * radius[0]) {
+            int before = size;
+            Within free = (px, py) -> {
+                double distance = within.at(px, py);
+                for (int pole = 0; pole < before; pole++) {
+                    distance = Math.min(distance, Math.hypot(px - x[pole], py - y[pole]) - radius[pole]);
+                }
+                return distance;
+            };
+            Square next = deepest(free, box);
+            if (next.distance() <= (size > 0 ? 0.01 * radius[0] : 0)) {
                 break;
             }
-            x[size] = next[0];
-            y[size] = next[1];
-            radius[size] = next[2];
-            covered += Math.PI * next[2] * next[2];
+            x[size] = next.x();
+            y[size] = next.y();
+            radius[size] = next.distance();
+            covered += Math.PI * next.distance() * next.distance();
             size++;
         }
         return new Poles(Arrays.copyOf(x, size), Arrays.copyOf(y, size), Arrays.copyOf(radius, size));
@@ -53,20 +118,17 @@ record Poles(double[] x, double[] y, double[] radius) {
         }
     }
 
-    private static double[] next(double[] ringX, double[] ringY, double[] x, double[] y, double[] radius, int size) {
-        double minX = Arrays.stream(ringX).min().getAsDouble();
-        double maxX = Arrays.stream(ringX).max().getAsDouble();
-        double minY = Arrays.stream(ringY).min().getAsDouble();
-        double maxY = Arrays.stream(ringY).max().getAsDouble();
-        double side = Math.min(maxX - minX, maxY - minY);
-        double precision = Math.max(side / 200, Math.max(maxX - minX, maxY - minY) / 2000);
+    /** The point farthest within, to a two-hundredth of the box's lesser side. */
+    private static Square deepest(Within within, Box box) {
+        double side = Math.min(box.width(), box.height());
+        double precision = Math.max(side / 200, Math.max(box.width(), box.height()) / 2000);
         PriorityQueue<Square> squares =
                 new PriorityQueue<>(Comparator.comparingDouble(Square::bound).reversed());
         double half = side / 2;
         Square best = null;
-        for (double cx = minX + half; cx - half < maxX; cx += side) {
-            for (double cy = minY + half; cy - half < maxY; cy += side) {
-                Square square = square(cx, cy, half, ringX, ringY, x, y, radius, size);
+        for (double cx = box.minX() + half; cx - half < box.maxX(); cx += side) {
+            for (double cy = box.minY() + half; cy - half < box.maxY(); cy += side) {
+                Square square = new Square(cx, cy, half, within.at(cx, cy));
                 squares.add(square);
                 if (best == null || square.distance() > best.distance()) {
                     best = square;
@@ -79,7 +141,7 @@ record Poles(double[] x, double[] y, double[] radius) {
             for (int corner = 0; corner < 4; corner++) {
                 double cx = square.x() + ((corner & 1) == 0 ? -quarter : quarter);
                 double cy = square.y() + ((corner & 2) == 0 ? -quarter : quarter);
-                Square part = square(cx, cy, quarter, ringX, ringY, x, y, radius, size);
+                Square part = new Square(cx, cy, quarter, within.at(cx, cy));
                 if (part.distance() > best.distance()) {
                     best = part;
                 }
@@ -88,26 +150,6 @@ record Poles(double[] x, double[] y, double[] radius) {
                 }
             }
         }
-        return new double[] {best.x(), best.y(), Math.max(best.distance(), 0)};
-    }
-
-    private static Square square(
-            double cx,
-            double cy,
-            double half,
-            double[] ringX,
-            double[] ringY,
-            double[] x,
-            double[] y,
-            double[] radius,
-            int size) {
-        double distance = Math.sqrt(Rings.squareToEdges(ringX, ringY, cx, cy));
-        if (!Rings.holds(ringX, ringY, ringX.length, cx, cy)) {
-            distance = -distance;
-        }
-        for (int pole = 0; pole < size; pole++) {
-            distance = Math.min(distance, Math.hypot(cx - x[pole], cy - y[pole]) - radius[pole]);
-        }
-        return new Square(cx, cy, half, distance);
+        return best;
     }
 }

@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 final class Seeker {
     private static final int NEAR = 25;
     private static final int ANYWHERE = 50;
+    private static final int ON_EACH_FURTHER = 15;
     private static final int KEPT = 3;
     private static final double APART = 0.05;
 
@@ -51,7 +52,6 @@ final class Seeker {
     /** Lays the part where it costs least of all that was tried, and says whether it moved. */
     boolean improve(int part) {
         Form form = crowd.form[part];
-        Ground ground = crowd.ground;
         double angle = crowd.turned[part].angle;
         double ownX = crowd.x[part];
         double ownY = crowd.y[part];
@@ -60,23 +60,26 @@ final class Seeker {
         keep(form, angle, ownX, ownY, here);
         double width = crowd.right[part] - crowd.left[part];
         double height = crowd.high[part] - crowd.low[part];
+        Ground near = crowd.ground.field(ownX);
         for (int draw = 0; draw < NEAR; draw++) {
             double drawn = nearAngle(form, angle);
             Turned as = at(part, drawn);
-            double tx = within(
-                    ground.minX() - as.minX, ground.maxX() - as.maxX, ownX + (random.nextDouble() - 0.5) * width);
-            double ty = within(
-                    ground.minY() - as.minY, ground.maxY() - as.maxY, ownY + (random.nextDouble() - 0.5) * height);
+            double tx =
+                    within(near.minX() - as.minX, near.maxX() - as.maxX, ownX + (random.nextDouble() - 0.5) * width);
+            double ty =
+                    within(near.minY() - as.minY, near.maxY() - as.maxY, ownY + (random.nextDouble() - 0.5) * height);
             tryOut(part, form, as, tx, ty);
         }
-        for (int draw = 0; draw < ANYWHERE; draw++) {
+        int draws = ANYWHERE + ON_EACH_FURTHER * (crowd.ground.fields() - 1);
+        for (int draw = 0; draw < draws; draw++) {
             Turned as = at(part, form.turning.any(random));
+            Ground field = crowd.ground.field(random);
             tryOut(
                     part,
                     form,
                     as,
-                    between(ground.minX() - as.minX, ground.maxX() - as.maxX),
-                    between(ground.minY() - as.minY, ground.maxY() - as.maxY));
+                    between(field.minX() - as.minX, field.maxX() - as.maxX),
+                    between(field.minY() - as.minY, field.maxY() - as.maxY));
         }
         best.take(kept[0]);
         for (int index = 0; index < size; index++) {

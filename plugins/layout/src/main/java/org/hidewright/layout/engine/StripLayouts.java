@@ -1,9 +1,7 @@
 package org.hidewright.layout.engine;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import org.hidewright.layout.check.LayoutCheck;
@@ -27,21 +25,13 @@ public final class StripLayouts {
     public StripLayouts(List<Piece> pieces, double height) {
         this.pieces = List.copyOf(pieces);
         this.height = height;
-        this.forms = forms(pieces);
+        this.forms = Forms.of(pieces);
         for (int piece = 0; piece < forms.length; piece++) {
             if (!fits(forms[piece])) {
                 throw new IllegalArgumentException(pieces.get(piece).name() + " is too tall for a strip of " + height
                         + " at every angle it may lie at.");
             }
         }
-    }
-
-    private static Form[] forms(List<Piece> pieces) {
-        Map<Outline, Form> made = new IdentityHashMap<>();
-        return pieces.stream()
-                .map(piece -> made.computeIfAbsent(
-                        piece.outline(), outline -> new Form(outline.xs(), outline.ys(), piece.turning())))
-                .toArray(Form[]::new);
     }
 
     private boolean fits(Form form) {
@@ -71,7 +61,7 @@ public final class StripLayouts {
         SplittableRandom seeds = new SplittableRandom(seed);
         List<StripSearch> searches = new ArrayList<>();
         for (Halt budget : budgets) {
-            Strip strip = new Strip(1, height);
+            Rectangle strip = Rectangle.strip(height);
             searches.add(new StripSearch(new Crowd(strip, forms), strip, seeds.split(), budget, incumbent));
         }
         Workers.run(searches);
@@ -80,25 +70,19 @@ public final class StripLayouts {
 
     /** Hands over a layout if the check passes it; the engine's own word is not taken for it. */
     private boolean offer(double length, Places places, Consumer<Found> better) {
+        Rectangle strip = new Rectangle(0, 0, length, height);
         List<Laid> laid = new ArrayList<>();
+        double right = 0;
         for (int piece = 0; piece < forms.length; piece++) {
-            Form form = forms[piece];
-            double cos = org.hidewright.layout.task.Turning.cos(places.angle[piece]);
-            double sin = org.hidewright.layout.task.Turning.sin(places.angle[piece]);
-            laid.add(new Laid(
-                    piece,
-                    0,
-                    places.angle[piece],
-                    places.x[piece] - cos * form.referenceX + sin * form.referenceY,
-                    places.y[piece] - sin * form.referenceX - cos * form.referenceY));
+            Laid flush = Forms.flush(Forms.laid(piece, 0, forms[piece], places), pieces.get(piece), strip);
+            laid.add(flush);
+            right = Math.max(right, Forms.box(flush, pieces.get(piece))[2]);
         }
-        // rounding on the way to the pieces' own origin may put a piece a last digit over the edge
-        double edge = length * 1e-9;
-        Sheet sheet = Sheet.plain("strip", Outline.rectangle(-edge, -edge, length + edge, height + edge));
+        Sheet sheet = Sheet.plain("strip", Outline.rectangle(0, 0, right, height));
         if (!LayoutCheck.faults(pieces, List.of(sheet), laid, 0).isEmpty()) {
             return false;
         }
-        better.accept(new Found(length, laid));
+        better.accept(new Found(right, laid));
         return true;
     }
 }

@@ -19,22 +19,20 @@ final class StripSearch implements Runnable {
     private static final double FIRST_SQUEEZE = 5e-4;
     private static final double LAST_SQUEEZE = 1e-5;
     private static final double POOL_SPREAD = 0.25;
-    private static final double LARGE_SHARE = 0.75;
-    private static final double ALIKE = 0.01;
 
     private final Crowd crowd;
-    private final Strip strip;
+    private final Rectangle strip;
     private final SplittableRandom random;
     private final Halt halt;
     private final Seeker seeker;
     private final Incumbent incumbent;
     private final Places best;
-    private final boolean[] large;
+    private final Exchange exchange;
     private double length;
     private double target;
     private double phaseEnd;
 
-    StripSearch(Crowd crowd, Strip strip, SplittableRandom random, Halt halt, Incumbent incumbent) {
+    StripSearch(Crowd crowd, Rectangle strip, SplittableRandom random, Halt halt, Incumbent incumbent) {
         this.crowd = crowd;
         this.strip = strip;
         this.random = random;
@@ -42,7 +40,7 @@ final class StripSearch implements Runnable {
         this.incumbent = incumbent;
         this.seeker = new Seeker(crowd, random);
         this.best = new Places(crowd.parts);
-        this.large = large(crowd.form);
+        this.exchange = new Exchange(crowd, random);
     }
 
     long tries() {
@@ -85,7 +83,7 @@ final class StripSearch implements Runnable {
                         (int) Math.min(pool.size() - 1, Math.abs(random.nextGaussian(0, POOL_SPREAD)) * pool.size());
                 strip.length(target);
                 crowd.restore(pool.get(index).places());
-                exchange();
+                exchange.run();
             }
             crowd.levelWeights();
             double left = separate(separation, step);
@@ -162,61 +160,6 @@ final class StripSearch implements Runnable {
             }
         }
         crowd.measureAll();
-    }
-
-    /** Lets two large parts change places. */
-    private void exchange() {
-        for (int attempt = 0; attempt < 100; attempt++) {
-            int one = random.nextInt(crowd.parts);
-            int other = random.nextInt(crowd.parts);
-            Form a = crowd.form[one];
-            Form b = crowd.form[other];
-            if (!large[one]
-                    || !large[other]
-                    || a == b
-                    || alike(a.hullArea, b.hullArea) && alike(a.diameter, b.diameter)) {
-                continue;
-            }
-            double oneX = middle(crowd.left[one], crowd.right[one]);
-            double oneY = middle(crowd.low[one], crowd.high[one]);
-            double otherX = middle(crowd.left[other], crowd.right[other]);
-            double otherY = middle(crowd.low[other], crowd.high[other]);
-            centre(one, otherX, otherY);
-            centre(other, oneX, oneY);
-            crowd.measureAll();
-            return;
-        }
-    }
-
-    private void centre(int part, double toX, double toY) {
-        Turned as = crowd.turned[part];
-        crowd.put(part, as, toX - middle(as.minX, as.maxX), toY - middle(as.minY, as.maxY));
-    }
-
-    private static double middle(double from, double to) {
-        return (from + to) / 2;
-    }
-
-    private static boolean alike(double one, double other) {
-        return Math.abs(one - other) <= ALIKE * Math.max(one, other);
-    }
-
-    private static boolean[] large(Form[] form) {
-        Integer[] order = new Integer[form.length];
-        java.util.Arrays.setAll(order, index -> index);
-        java.util.Arrays.sort(order, Comparator.comparingDouble((Integer part) -> -form[part].hullArea));
-        double all =
-                java.util.Arrays.stream(form).mapToDouble(each -> each.hullArea).sum();
-        boolean[] large = new boolean[form.length];
-        double sum = 0;
-        for (Integer part : order) {
-            large[part] = true;
-            sum += form[part].hullArea;
-            if (sum >= LARGE_SHARE * all) {
-                break;
-            }
-        }
-        return large;
     }
 
     private record Try(double left, Places places) {}

@@ -35,7 +35,7 @@ class StripLayoutsTest {
         for (Found each : found) {
             assertTrue(each.length() < before);
             assertEquals(pieces.size(), each.laid().size());
-            Sheet strip = Sheet.plain("strip", Outline.rectangle(-1e-5, -1e-5, each.length() + 1e-5, 1000 + 1e-5));
+            Sheet strip = Sheet.plain("strip", Outline.rectangle(0, 0, each.length(), 1000));
             assertEquals(List.of(), LayoutCheck.faults(pieces, List.of(strip), each.laid(), 0));
             before = each.length();
         }

@@ -1,0 +1,91 @@
+package org.hidewright.layout.engine;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hidewright.layout.task.Outline;
+import org.hidewright.layout.task.Sheet;
+import org.hidewright.layout.task.Zone;
+
+/** A sheet with its holes, and its zones of poorer leather, which bar those parts that ask for better. */
+final class Barred implements Ground {
+    private static final double WEIGHT = 2;
+
+    private final Ground whole;
+    private final List<Turned> barriers = new ArrayList<>();
+
+    private Barred(Ground whole) {
+        this.whole = whole;
+    }
+
+    /**
+     * @param extent by which depth off the sheet is scaled: that of a part of middle size
+     * @param margin how far parts may get beyond the box about the sheet while they are moved
+     */
+    static Ground of(Sheet sheet, double extent, double margin) {
+        Ground whole = whole(sheet.outline(), extent, margin);
+        if (sheet.holes().isEmpty() && sheet.zones().isEmpty()) {
+            return whole;
+        }
+        Barred barred = new Barred(whole);
+        for (Outline hole : sheet.holes()) {
+            barred.barriers.add(barrier(hole, extent, Integer.MIN_VALUE));
+        }
+        for (Zone zone : sheet.zones()) {
+            barred.barriers.add(barrier(zone.outline(), extent, zone.quality()));
+        }
+        return barred;
+    }
+
+    private static Ground whole(Outline outline, double extent, double margin) {
+        double[] x = outline.xs();
+        double[] y = outline.ys();
+        boolean upright = x.length == 4
+                && (x[0] == x[1] && y[1] == y[2] && x[2] == x[3] && y[3] == y[0]
+                        || y[0] == y[1] && x[1] == x[2] && y[2] == y[3] && x[3] == x[0]);
+        return upright
+                ? new Rectangle(Math.min(x[0], x[2]), Math.min(y[0], y[2]), Math.max(x[0], x[2]), Math.max(y[0], y[2]))
+                : new HideEdge(outline, extent, margin);
+    }
+
+    private static Turned barrier(Outline outline, double extent, int quality) {
+        Poles poles = Poles.within(outline.xs(), outline.ys());
+        return new Form(outline.xs(), outline.ys(), poles, extent, quality).listed[0];
+    }
+
+    @Override
+    public double minX() {
+        return whole.minX();
+    }
+
+    @Override
+    public double minY() {
+        return whole.minY();
+    }
+
+    @Override
+    public double maxX() {
+        return whole.maxX();
+    }
+
+    @Override
+    public double maxY() {
+        return whole.maxY();
+    }
+
+    @Override
+    public double outside(Turned part, double x, double y) {
+        double sum = whole.outside(part, x, y);
+        for (int index = 0; index < barriers.size(); index++) {
+            Turned barrier = barriers.get(index);
+            boolean near = part.form.quality > barrier.form.quality
+                    && part.minX + x <= barrier.maxX
+                    && part.maxX + x >= barrier.minX
+                    && part.minY + y <= barrier.maxY
+                    && part.maxY + y >= barrier.minY;
+            if (near && Meeting.overlaps(part, barrier, -x, -y)) {
+                sum += WEIGHT * Meeting.depth(part, barrier, -x, -y, Double.POSITIVE_INFINITY);
+            }
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,71 @@
+package org.hidewright.layout.engine;
+
+/** A strip or a panel: an upright rectangle, to whose edges parts may come up flush. Its length may change. */
+final class Rectangle implements Ground {
+    /** Share of the part's box that counts as outside as soon as anything does. */
+    private static final double STEP = 1e-4;
+
+    private static final double WEIGHT = 2;
+
+    private final double minX;
+    private final double minY;
+    private final double maxY;
+    private double maxX;
+
+    Rectangle(double minX, double minY, double maxX, double maxY) {
+        this.minX = minX;
+        this.minY = minY;
+        this.maxX = maxX;
+        this.maxY = maxY;
+    }
+
+    /** A strip from x = 0, as long as it need be. */
+    static Rectangle strip(double height) {
+        return new Rectangle(0, 0, Double.MAX_VALUE, height);
+    }
+
+    void length(double length) {
+        maxX = minX + length;
+    }
+
+    @Override
+    public double minX() {
+        return minX;
+    }
+
+    @Override
+    public double minY() {
+        return minY;
+    }
+
+    @Override
+    public double maxX() {
+        return maxX;
+    }
+
+    @Override
+    public double maxY() {
+        return maxY;
+    }
+
+    @Override
+    public double outside(Turned part, double x, double y) {
+        double left = part.minX + x;
+        double right = part.maxX + x;
+        double low = part.minY + y;
+        double high = part.maxY + y;
+        if (left >= minX && right <= maxX && low >= minY && high <= maxY) {
+            return 0;
+        }
+        double width = Math.max(0, Math.min(right, maxX) - Math.max(left, minX));
+        double tall = Math.max(0, Math.min(high, maxY) - Math.max(low, minY));
+        double whole = (right - left) * (high - low);
+        double off = whole - width * tall;
+        if (off >= whole) {
+            // wholly off: the farther, the worse
+            double away = Math.max(Math.max(minX - right, left - maxX), Math.max(minY - high, low - maxY));
+            off = whole + Math.max(0, away) * part.form.diameter;
+        }
+        return WEIGHT * Math.sqrt(off + STEP * whole) * Meeting.scale(part.form, part.form);
+    }
+}

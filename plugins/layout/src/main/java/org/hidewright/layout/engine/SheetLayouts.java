@@ -1,0 +1,102 @@
+package org.hidewright.layout.engine;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import org.hidewright.layout.check.LayoutCheck;
+import org.hidewright.layout.task.Laid;
+import org.hidewright.layout.task.Piece;
+import org.hidewright.layout.task.Sheet;
+
+/**
+ * Lays pieces on panels or hides so that all have room, on sheets that cost little, and much is left of the last one. Each layout that
+ * is better than those before is handed over once the check has passed it.
+ */
+public final class SheetLayouts {
+    private final List<Piece> pieces;
+    private final List<Sheet> sheets;
+    private final Form[] forms;
+    private final List<Ground> grounds;
+    private SheetsFound best;
+
+    public SheetLayouts(List<Piece> pieces, List<Sheet> sheets) {
+        this.pieces = List.copyOf(pieces);
+        this.sheets = List.copyOf(sheets);
+        this.forms = Forms.of(pieces);
+        double[] extents = java.util.Arrays.stream(forms)
+                .mapToDouble(form -> form.extent)
+                .sorted()
+                .toArray();
+        double middle = extents[extents.length / 2];
+        double margin = java.util.Arrays.stream(forms)
+                        .mapToDouble(form -> form.diameter)
+                        .max()
+                        .getAsDouble()
+                / 2;
+        Map<Sheet, Ground> made = new IdentityHashMap<>();
+        this.grounds = sheets.stream()
+                .map(sheet -> made.computeIfAbsent(sheet, each -> Barred.of(each, middle, margin)))
+                .toList();
+    }
+
+    /**
+     * Searches until the budget of every worker is spent, or nothing better can be hoped for.
+     *
+     * @param seed with one worker and a budget of places tried, the same seed finds the same layouts
+     * @param budgets one for each worker; each worker has a thread
+     * @param better told each layout that is better than those before, from any thread, one at a time
+     * @return how many places were tried by all
+     */
+    public long search(long seed, List<Halt> budgets, Consumer<SheetsFound> better) {
+        best = null;
+        SplittableRandom seeds = new SplittableRandom(seed);
+        double[] areas = sheets.stream().mapToDouble(Sheet::area).toArray();
+        double[] costs = sheets.stream().mapToDouble(Sheet::cost).toArray();
+        List<SheetSearch> searches = new ArrayList<>();
+        for (Halt budget : budgets) {
+            searches.add(new SheetSearch(
+                    forms,
+                    grounds,
+                    areas,
+                    costs,
+                    seeds.split(),
+                    budget,
+                    (sheet, places) -> told(sheet, places, better)));
+        }
+        Workers.run(searches);
+        return searches.stream().mapToLong(SheetSearch::tries).sum();
+    }
+
+    private synchronized void told(int[] sheet, Places places, Consumer<SheetsFound> better) {
+        List<Laid> laid = new ArrayList<>();
+        List<Integer> leftOver = new ArrayList<>();
+        double[] used = new double[sheets.size()];
+        double leftOverArea = 0;
+        for (int piece = 0; piece < forms.length; piece++) {
+            if (sheet[piece] < 0) {
+                leftOver.add(piece);
+                leftOverArea += forms[piece].area;
+            } else {
+                Laid lies = Forms.laid(piece, sheet[piece], forms[piece], places);
+                laid.add(Forms.flush(lies, pieces.get(piece), grounds.get(sheet[piece])));
+                used[sheet[piece]] += forms[piece].area;
+            }
+        }
+        double cost = IntStream.range(0, used.length)
+                .filter(index -> used[index] > 0)
+                .mapToDouble(index -> sheets.get(index).cost())
+                .sum();
+        double last =
+                java.util.Arrays.stream(used).filter(area -> area > 0).min().orElse(0);
+        SheetsFound found = new SheetsFound(laid, leftOver, leftOverArea, cost, last);
+        boolean gain = best == null || found.betterThan(best);
+        if (gain && LayoutCheck.faults(pieces, sheets, laid, 0).isEmpty()) {
+            best = found;
+            better.accept(found);
+        }
+    }
+}
