@@ -117,6 +117,10 @@ class TableBundlesTest {
                 followed,
                 NETS.replace("{\"id\": \"small\"", "{\"id\": \"tiny\", \"ring\": \"9 mm\"}, {\"id\": \"small\""));
         assertEquals(2, rows(tables.tables()).size());
+        assertEquals(List.of(), problems());
+        Files.delete(followed);
+        assertEquals(1, rows(tables.tables()).size(), "as it was packed");
+        assertEquals(List.of("followed-gone"), problems(), "and is told");
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.swt.SWT;
@@ -172,6 +173,49 @@ class BundlesWindowTest {
         real.press("bundles.undo");
         settle();
         assertTrue(real.text("bundles.told").contains("There is no change"), real.text("bundles.told"));
+    }
+
+    /** Knots come from the index with a “cord” of their own. */
+    @Test
+    void aBundleFromAnIndexWhoseCalculatorAnotherKeepsSaysSo() {
+        bundles.offersToo("org.example.knots");
+        real.files.add(Path.of("index.xml"));
+        real.press("bundles.index");
+        settle();
+        Table offers = real.find(Table.class, "offers.lines");
+        offers.setSelection(1);
+        offers.notifyListeners(SWT.Selection, new Event());
+        real.press("offers.install");
+        settle();
+        assertEquals(
+                "The “cord” of org.example.knots is left out: org.example.cords brings one of that name too and keeps"
+                        + " it. Turn one of the two off.",
+                real.text("offers.told"));
+    }
+
+    /** What is off does not say that its papers are not wanted any more. */
+    @Test
+    void papersOfWhatIsOffAreKeptAndThatIsTold() throws Exception {
+        Path out = folder.resolve("out");
+        export(out);
+        assertFalse(real.text("project.told").contains("Kept"), real.text("project.told"));
+        assertTrue(Files.exists(out.resolve("patterns.pdf")));
+        real.press("deed.bundles");
+        choose("org.example.bags");
+        real.press("bundles.turn");
+        settle();
+        export(out);
+        String told = real.text("project.told");
+        assertTrue(told.contains("Kept from the earlier packet, since not every slip is worked now: "), told);
+        assertTrue(told.contains("patterns.pdf"), told);
+        assertTrue(Files.exists(out.resolve("patterns.pdf")));
+    }
+
+    private void export(Path out) {
+        real.press("bundles.back");
+        real.files.add(out);
+        real.press("deed.export");
+        real.until(() -> real.text("project.told").contains("The packet is in"));
     }
 
     @Test

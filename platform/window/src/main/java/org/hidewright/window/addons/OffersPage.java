@@ -1,12 +1,12 @@
 package org.hidewright.window.addons;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -115,9 +115,10 @@ public final class OffersPage extends Composite {
 
     /** What did not start, and whose calculators others keep. */
     private String took(AddOnChange change) {
-        List<Remark> remarks = new ArrayList<>(addOns.takeEffect());
-        TakenId.after(addOns.all(), change).forEach(taken -> remarks.add(taken.remark()));
-        return told(remarks);
+        Stream<String> notStarted = addOns.takeEffect().stream().map(texts::told);
+        Stream<String> taken = TakenId.after(addOns.all(), change).stream()
+                .map(one -> texts.text("offers.id-taken.help", one.id(), one.left(), one.keeps()));
+        return Stream.concat(notStarted, taken).collect(Collectors.joining("\n"));
     }
 
     private void show(Shown shown) {

@@ -36,6 +36,7 @@ public final class NetsBundles implements AddOns, Catalogue {
     private final Map<String, AddOn> chosen = new TreeMap<>();
     private final Set<String> running = new HashSet<>(List.of("org.example.bags", "org.example.cords"));
     private final Set<String> bad = new HashSet<>();
+    private final List<String> offered = new ArrayList<>(List.of("org.example.cords"));
 
     public NetsBundles() {
         put("org.example.bags", "Bags", "Net makers", Origin.PROGRAM, State.ON, "bag");
@@ -63,8 +64,30 @@ public final class NetsBundles implements AddOns, Catalogue {
         put(id, id, "", Origin.MAKER, State.ON, calculator);
     }
 
+    /** The index has one more, with another cord. */
+    public void offersToo(String id) {
+        offered.add(id);
+    }
+
     public void startsBadly(String id) {
         bad.add(id);
+    }
+
+    private static String name(String id) {
+        return id.equals("org.example.cords") ? "Cords" : id;
+    }
+
+    private Offer offer(String id) {
+        Standing standing = chosen.containsKey(id) ? Standing.HERE : Standing.NEW;
+        return new Offer(
+                id,
+                name(id),
+                "Rope walk",
+                "1.0.0",
+                List.of("cord"),
+                List.of("knots"),
+                standing,
+                standing == Standing.HERE ? "1.0.0" : "");
     }
 
     private static AddOn with(AddOn addOn, State state, String why) {
@@ -137,7 +160,7 @@ public final class NetsBundles implements AddOns, Catalogue {
         return remarks;
     }
 
-    /** One index, wherever it is asked for: it offers cords. What it brings is there with the next effect. */
+    /** One index, wherever it is asked for: it offers cords, and what else a test says. What it brings is there with the next effect. */
     @Override
     public AddOnIndexes indexes() {
         return new AddOnIndexes() {
@@ -154,26 +177,17 @@ public final class NetsBundles implements AddOns, Catalogue {
                                     AddOnNotices.ADD_ON_INDEX_NOT_THERE.with("nowhere.xml", "."), CoreTexts.TEXTS)),
                             null);
                 }
-                Standing standing = chosen.containsKey("org.example.cords") ? Standing.HERE : Standing.NEW;
                 return new Index(
-                        from,
-                        List.of(new Offer(
-                                "org.example.cords",
-                                "Cords",
-                                "Rope walk",
-                                "1.0.0",
-                                List.of("cord"),
-                                List.of("knots"),
-                                standing,
-                                standing == Standing.HERE ? "1.0.0" : "")));
+                        from, offered.stream().map(NetsBundles.this::offer).toList());
             }
 
             @Override
             public AddOnChange install(Path from, List<String> names, boolean older) {
                 synchronized (NetsBundles.this) {
-                    NetsBundles.this.install(List.of(), false, false);
+                    String id = names.get(0).split("@")[0];
+                    put(id, name(id), "", Origin.MAKER, State.NEXT_START, "cord");
                     return new AddOnChange(
-                            List.of(new Moved(names.get(0).split("@")[0], "", "1.0.0", List.of("cord"), false)),
+                            List.of(new Moved(id, "", "1.0.0", List.of("cord"), false)),
                             List.of(),
                             List.of(),
                             false);
