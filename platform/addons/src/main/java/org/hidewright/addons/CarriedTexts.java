@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
 import java.util.jar.Manifest;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.hidewright.core.addons.Carried;
@@ -22,8 +23,11 @@ import org.hidewright.core.template.TemplateFiles;
 /** Reads the texts that a bundle carries, off its bytes. */
 final class CarriedTexts {
     private static final int LONGEST = 1 << 20;
+    /** What tools of other kinds read: names of the bundle in other languages, notes of its build. */
+    private static final Pattern OF_BUNDLE = Pattern.compile("(META|OSGI)-INF/.*");
 
     private final Map<String, String> texts = new TreeMap<>();
+    private final Map<String, String> properties = new TreeMap<>();
     private boolean code;
     private Manifest manifest = new Manifest();
 
@@ -44,8 +48,14 @@ final class CarriedTexts {
         if (name.equals(JarFile.MANIFEST_NAME)) {
             manifest = TypedManifest.read(jar.readNBytes(LONGEST));
         } else if (name.endsWith(".json")) {
-            texts.put(name, new String(jar.readNBytes(LONGEST), StandardCharsets.UTF_8));
+            texts.put(name, text(jar));
+        } else if (name.endsWith(".properties") && !OF_BUNDLE.matcher(name).matches()) {
+            properties.put(name, text(jar));
         }
+    }
+
+    private static String text(ZipInputStream jar) throws IOException {
+        return new String(jar.readNBytes(LONGEST), StandardCharsets.UTF_8);
     }
 
     private Carried as(Candidate candidate) {
@@ -62,6 +72,7 @@ final class CarriedTexts {
                 candidate.described().version(),
                 found(named, missing),
                 found(TableFiles.paths(headers.getValue(TableFiles.HEADER)), missing),
+                properties,
                 List.copyOf(missing),
                 code);
     }

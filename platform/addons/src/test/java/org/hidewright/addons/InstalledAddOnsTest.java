@@ -15,6 +15,7 @@ import java.util.jar.JarFile;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
+import org.hidewright.core.addons.Carried;
 import org.hidewright.core.template.TemplateFiles;
 import org.hidewright.launcher.DecidedChange;
 import org.junit.jupiter.api.Test;
@@ -91,6 +92,22 @@ class InstalledAddOnsTest extends MakersSettings {
         try (JarFile file = new JarFile(jars.resolve("nets.jar").toFile())) {
             assertEquals(null, file.getManifest().getMainAttributes().getValue(TemplateFiles.FOLLOWS));
         }
+    }
+
+    @Test
+    void whatItCarriesIsReadWithoutInstallingIt() throws Exception {
+        Path unpacked = Jar.bundle("nets", TemplateFiles.HEADER, "in/net.json, in/gone.json, Odd.json")
+                .with("in/net.json", "{}")
+                .with("META-INF/maven/pom.properties", "version = 1")
+                .with("OSGI-INF/l10n/bundle_de.properties", "name = Netze")
+                .with("in/net_de.properties", "net.title = Gr\u00f6\u00dfe")
+                .unpack(folder.resolve("in"));
+        Carried carried = addOns().carried(List.of(unpacked)).get(0);
+        assertEquals(Map.of("in/net.json", "{}"), carried.templates());
+        assertEquals(Map.of("in/net_de.properties", "net.title = Gr\u00f6\u00dfe"), carried.properties());
+        assertEquals(List.of("Odd.json", "in/gone.json"), carried.missing());
+        assertFalse(carried.code());
+        assertFalse(Files.exists(jars.resolve("nets.jar")));
     }
 
     @Test

@@ -2,16 +2,17 @@ package org.hidewright.command;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiFunction;
-import java.util.function.IntFunction;
+import java.util.Optional;
 import org.hidewright.core.addons.Carried;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.proof.Proof;
 import org.hidewright.core.proof.Surroundings;
 import org.hidewright.core.proof.TablesProof;
 import org.hidewright.core.proof.TemplateProof;
+import org.hidewright.core.proof.TranslationProof;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.template.TemplateFiles;
 import org.hidewright.core.workshop.Tables;
@@ -45,7 +46,7 @@ final class AddOnsCheck {
     }
 
     private void bundle(Carried carried) {
-        session.out().println(carried.id() + " " + carried.version());
+        say(carried.id() + " " + carried.version());
         for (String path : carried.missing()) {
             say(texts.text("addons.check-missing", path));
             sound = false;
@@ -54,14 +55,17 @@ final class AddOnsCheck {
         Tables all = session.catalogue().tables();
         Tables installed = carried.code() ? all : all.without(carried.id());
         Tables beside = TablesProof.with(installed, carried.tables().values(), carried.id());
-        each(
-                carried.templates(),
-                (path, text) -> template(path, text, beside),
-                asked -> texts.text("addons.check-template", asked));
-        each(
-                carried.tables(),
-                (path, text) -> TablesProof.of(text, carried.id(), installed),
-                rows -> texts.text("addons.check-tables", rows));
+        Map<String, Map<String, String>> says = new HashMap<>();
+        carried.templates().forEach((path, text) -> {
+            Proof proof = template(path, text, beside);
+            says.put(path, proof.says());
+            tell(path, proof, texts.text("addons.check-template", proof.asked()));
+        });
+        carried.properties().forEach((path, text) -> translation(path, text, carried, says));
+        carried.tables().forEach((path, text) -> {
+            Proof proof = TablesProof.of(text, carried.id(), installed);
+            tell(path, proof, texts.text("addons.check-tables", proof.asked()));
+        });
         if (carried.code()) {
             say(texts.text("addons.check-code"));
         } else if (carried.templates().isEmpty() && carried.tables().isEmpty()) {
@@ -79,15 +83,29 @@ final class AddOnsCheck {
                 session.wording());
     }
 
-    private void each(Map<String, String> carried, BiFunction<String, String, Proof> look, IntFunction<String> all) {
-        carried.forEach((path, text) -> {
-            Proof proof = look.apply(path, text);
-            session.out().println();
-            session.out().println(path);
-            proof.remarks().forEach(remark -> session.tell(session.out(), remark));
-            say(all.apply(proof.asked()));
-            say(proof.sound() ? texts.text("addons.check-sound") : texts.text("addons.check-mend"));
-            sound &= proof.sound();
-        });
+    /** Of a template that cannot be read nobody knows what it says; messages of code belong to none. */
+    private void translation(String path, String text, Carried carried, Map<String, Map<String, String>> says) {
+        Optional<String> of = TranslationProof.template(path);
+        if (of.filter(says::containsKey).isPresent()) {
+            String template = of.get();
+            if (!says.get(template).isEmpty()) {
+                Proof proof =
+                        TranslationProof.of(path, text, carried.templates().get(template), says.get(template));
+                tell(path, proof, texts.text("addons.check-translation", proof.asked()));
+            }
+        } else if (!carried.code()) {
+            say("");
+            say(texts.text("addons.check-of-none", path));
+            sound = false;
+        }
+    }
+
+    private void tell(String path, Proof proof, String asked) {
+        say("");
+        say(path);
+        proof.remarks().forEach(remark -> session.tell(session.out(), remark));
+        say(asked);
+        say(proof.sound() ? texts.text("addons.check-sound") : texts.text("addons.check-mend"));
+        sound &= proof.sound();
     }
 }

@@ -1,6 +1,7 @@
 package org.hidewright.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.Mockito.when;
@@ -8,10 +9,14 @@ import static org.mockito.Mockito.when;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.command.kit.Tray;
 import org.hidewright.core.addons.Carried;
 import org.hidewright.core.brought.BroughtTables;
 import org.hidewright.core.brought.TablesReader;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.workshop.Tables;
 import org.hidewright.core.workshop.Tables.Brought;
 import org.hidewright.core.workshop.standard.StandardTables;
@@ -42,7 +47,8 @@ class AddOnsCheckTest {
 
     private int check(String bundle, String tables) throws Exception {
         when(terminal.addOns.carried(any()))
-                .thenReturn(List.of(new Carried(bundle, "1.1.0", Map.of(), Map.of(PATH, tables), List.of(), false)));
+                .thenReturn(List.of(
+                        new Carried(bundle, "1.1.0", Map.of(), Map.of(PATH, tables), Map.of(), List.of(), false)));
         return terminal.run("addons", "check", "slides", "--language=en");
     }
 
@@ -55,10 +61,65 @@ class AddOnsCheckTest {
         assertTrue(terminal.out.contains("bar"), terminal.out);
     }
 
+    private static final String TAG = """
+            {"template": 1, "id": "tag", "version": 1, "title": "Tag", "purpose": "A strip.", "questions": [
+             {"key": "width", "kind": "length", "unit": "mm", "min": "10 mm", "max": "90 mm", "preset": "40 mm", "label": "Width", "help": "Across."}],
+             "draws": {"calculator": "tray", "questions": {"width": "=width", "height": "=2 * width", "corners": "sharp"}}}
+            """;
+    private static final String GERMAN = """
+            tag.title = Schild
+            tag.purpose = Ein Streifen.
+            tag.width = Breite
+            tag.width.help = Quer.
+            tag.answer.item = Schild
+            item.part.base = Boden
+            """;
+
+    private void trayIsInstalled() {
+        when(catalogue.tables()).thenReturn(Tables.of(StandardTables.brought()));
+        when(catalogue.find("tray")).thenReturn(Optional.of(new Installed(RecordCalculator.of(new Tray()), "kit")));
+    }
+
+    private int template(Map<String, String> properties, boolean code) throws Exception {
+        when(terminal.addOns.carried(any()))
+                .thenReturn(List.of(new Carried(
+                        "tag", "1.0.0", Map.of("in/tag.json", TAG), Map.of(), properties, List.of(), code)));
+        return terminal.run("addons", "check", "tag", "--language=en");
+    }
+
+    @Test
+    void whatATemplateSaysInAnotherLanguageIsLookedOverBesideIt() throws Exception {
+        trayIsInstalled();
+        template(Map.of("in/tag_de.properties", GERMAN), false);
+        assertTrue(
+                terminal.out.endsWith(
+                        "\nin/tag_de.properties\nTexts that were looked at: 6.\nNothing has to be mended.\n"),
+                terminal.out);
+        template(Map.of("in/tag_de.properties", GERMAN.replace("tag.width =", "tag.widht =")), false);
+        assertTrue(
+                terminal.out.contains(
+                        "\nin/tag_de.properties\nCheck (line 3, column 1): The template says nothing by the"
+                                + " name of “tag.widht”, but “tag.width”.\n"),
+                terminal.out);
+        assertTrue(terminal.out.endsWith("Mend what is told above, and check again.\n"), terminal.out);
+        assertEquals(ExitCode.REFUSED, template(Map.of("in/tags_de.properties", GERMAN), false));
+        assertTrue(terminal.out.contains("in/tags_de.properties belongs to no template here."), terminal.out);
+        template(Map.of("net/example/messages_de.properties", "x = y"), true);
+        assertFalse(terminal.out.contains("belongs to no template"), "messages of its code");
+    }
+
+    @Test
+    void ofALanguageInOneCountryOnlyWhatDiffersIsSaid() throws Exception {
+        trayIsInstalled();
+        template(Map.of("in/tag_de_AT.properties", "tag.title = Taferl"), false);
+        assertTrue(terminal.out.endsWith("Texts that were looked at: 1.\nNothing has to be mended.\n"), terminal.out);
+    }
+
     @Test
     void whatOthersHaveInstalledCounts() throws Exception {
         installed("com.example.slides", SLIDES);
-        String rows = "{\"workshop\": 1, \"source\": \"Mine\", \"tables\": {\"slides\": [{\"id\": \"wide\", \"bar\": \"30 mm\"}]}}";
+        String rows =
+                "{\"workshop\": 1, \"source\": \"Mine\", \"tables\": {\"slides\": [{\"id\": \"wide\", \"bar\": \"30 mm\"}]}}";
         assertEquals(ExitCode.DONE, check("com.example.more", rows), terminal.out);
         assertEquals(ExitCode.REFUSED, check("com.example.more", SLIDES), terminal.out);
         assertTrue(terminal.out.contains("which has one from com.example.slides"), terminal.out);

@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Installed;
@@ -17,6 +19,7 @@ import org.hidewright.core.proof.Proof;
 import org.hidewright.core.proof.Surroundings;
 import org.hidewright.core.proof.TablesProof;
 import org.hidewright.core.proof.TemplateProof;
+import org.hidewright.core.proof.TranslationProof;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
@@ -153,6 +156,74 @@ class TextProofsIT {
         String line = spoilt.lines().toList().get(found.place().line() - 1);
         assertTrue(at == null || line.contains(at), said(found) + " in " + line);
         assertTrue(!said(found).contains("{0}") && !said(found).contains("{1}"), said(found));
+    }
+
+    private static final Path FOB = ROOT.resolve("plugins/key-fob/src/main/resources/key-fob.json");
+
+    /** What each template says, which takes a while to find out. */
+    private static final Map<String, Map<String, String>> SAYS = new HashMap<>();
+
+    private static Proof german(String spoilt, Path template) throws IOException {
+        String text = Files.readString(template);
+        String name = template.getFileName().toString();
+        String id = name.replace(".json", "");
+        return TranslationProof.of(
+                id + "_de.properties",
+                spoilt,
+                text,
+                SAYS.computeIfAbsent(id, none -> look(text, id).says()));
+    }
+
+    private static Path german(Path template) {
+        return template.resolveSibling(template.getFileName().toString().replace(".json", "_de.properties"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("texts")
+    void theGermanOfOursPasses(Path text) throws IOException {
+        if (!text.equals(TAG)) {
+            Proof proof = german(Files.readString(german(text)), text);
+            assertEquals(List.of(), said(proof));
+            assertTrue(proof.asked() > 30, "looked at only " + proof.asked());
+        }
+    }
+
+    @ParameterizedTest(name = "{2} {3}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '§',
+            value = {
+                "key-fob.width = Breite|key-fob.widht = Breite|proof-translation-nearest|key-fob.widht",
+                "key-fob.title|# Vom Anhänger\\nkey-fob.inscription = Gravur\\nkey-fob.title|proof-translation-unknown|inscription",
+                "item.part.strip|item.part.flap|proof-translation-unknown|item.part.flap",
+                "item.leather.strap-leather|item.leather.hide|proof-translation-unknown|item.leather.hide",
+                "item.step.close =|item.step.colse =|proof-translation-nearest|item.step.colse",
+                "notice.punch-and-knife.why|notice.punch-and-knife.how|proof-translation-nearest|notice.punch-and-knife.how",
+                "key-fob.pitch = Stichlänge\\n|§§|proof-translation-missing|item.step.close",
+                "formula.value-margin = Randabstand\\n|§§|proof-translation-missing|item.step.close",
+                "item.fitting.rivet = Niete\\n|§§|proof-translation-missing|item.step.close",
+                "Ein Streifen von {0} liegt|Ein Streifen liegt|proof-translation-places|too-wide-for-ring.what",
+                "sie sitzt {0} vom Ring|sie sitzt {0} vom Ring, {1} hoch|proof-translation-places|short-for-rivet.what",
+                "item.part.strip = Streifen|item.part.strip = Streifen {0}|proof-translation-places|item.part.strip",
+                "key-fob.closed-by.seam = Naht|key-fob.closed-by.seam =|proof-blank|closed-by.seam",
+                "Randabstand|R\\u00e Abstand|proof-translation-escape|value-margin",
+                "formula.value-cut = Zu|key-fob.width = Weite\\nformula.value-cut = Zu|proof-translation-twice|Weite",
+                "Schlüsselanhänger|Schl\uFFFDsselanh\uFFFDnger|proof-translation-spoilt|key-fob.title",
+                "Stichlänge|StichlÃ¤nge|proof-translation-spoilt|key-fob.pitch",
+            })
+    void aPlantedFaultOfTheGermanIsFoundWhereItIs(String was, String now, String key, String at) throws IOException {
+        String text = Files.readString(german(FOB));
+        String old = was.replace("\\n", "\n");
+        assertTrue(text.contains(old), old);
+        String spoilt = text.replace(old, now.replace("\\n", "\n"));
+        Proof proof = german(spoilt, FOB);
+        assertTrue(!proof.sound(), "nothing was found");
+        Remark found = proof.remarks().stream()
+                .filter(remark -> remark.key().equals("notice." + key))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(said(proof).toString()));
+        String line = spoilt.lines().toList().get(found.place().line() - 1);
+        assertTrue(line.contains(at), said(found) + " in " + line);
     }
 
     @Test

@@ -28,13 +28,14 @@ class NeedOfOneThatIsOffTest {
     private void needs(String header, String what) throws Exception {
         Path nets = folder.resolve("settings/addons/nets.jar");
         AddOnJar.write(nets, "com.example.nets", Map.of(Constants.BUNDLE_NAME, "Nets", header, what));
-        Files.writeString(folder.resolve("settings/addons-agreed.txt"), Seal.sha256(Files.readAllBytes(nets)) + " nets.jar\n");
+        Files.writeString(
+                folder.resolve("settings/addons-agreed.txt"), Seal.sha256(Files.readAllBytes(nets)) + " nets.jar\n");
     }
 
     private List<String> told() throws Exception {
-        LineUp lineUp = LineUp.of(new ProgramHome(folder.resolve("program").toFile()), new String[] {
-            SettingsFolder.OPTION, folder.resolve("settings").toString()
-        });
+        LineUp lineUp = LineUp.of(
+                new ProgramHome(folder.resolve("program").toFile()),
+                new String[] {SettingsFolder.OPTION, folder.resolve("settings").toString()});
         try (Host host = Host.start(lineUp, folder.resolve("caches").toFile(), new Timings())) {
             return host.failures();
         }

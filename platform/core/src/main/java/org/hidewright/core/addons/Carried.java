@@ -10,6 +10,7 @@ import java.util.Map;
  * @param version its version
  * @param templates texts of templates, by their paths in the bundle
  * @param tables texts of tables of the workshop, by their paths
+ * @param properties texts of all other files that say something in another language, by their paths
  * @param missing paths that the manifest names and that are not there, or whose names cannot be those of a template
  * @param code whether it has code too
  */
@@ -18,5 +19,6 @@ public record Carried(
         String version,
         Map<String, String> templates,
         Map<String, String> tables,
+        Map<String, String> properties,
         List<String> missing,
         boolean code) {}

@@ -27,6 +27,13 @@ public final class ProofNotices {
     public static final NoticeKind PROOF_PART = NoticeKind.check("proof-part");
     public static final NoticeKind PROOF_EXAMPLE_PART = NoticeKind.check("proof-example-part");
     public static final NoticeKind PROOF_OTHER_ANSWER = NoticeKind.check("proof-other-answer");
+    public static final NoticeKind PROOF_TRANSLATION_SPOILT = NoticeKind.check("proof-translation-spoilt");
+    public static final NoticeKind PROOF_TRANSLATION_ESCAPE = NoticeKind.check("proof-translation-escape");
+    public static final NoticeKind PROOF_TRANSLATION_TWICE = NoticeKind.check("proof-translation-twice");
+    public static final NoticeKind PROOF_TRANSLATION_UNKNOWN = NoticeKind.check("proof-translation-unknown");
+    public static final NoticeKind PROOF_TRANSLATION_NEAREST = NoticeKind.check("proof-translation-nearest");
+    public static final NoticeKind PROOF_TRANSLATION_PLACES = NoticeKind.check("proof-translation-places");
+    public static final NoticeKind PROOF_TRANSLATION_MISSING = NoticeKind.check("proof-translation-missing");
 
     private ProofNotices() {}
 
@@ -54,6 +61,13 @@ public final class ProofNotices {
                 PROOF_NO_NUMBER,
                 PROOF_PART,
                 PROOF_EXAMPLE_PART,
-                PROOF_OTHER_ANSWER);
+                PROOF_OTHER_ANSWER,
+                PROOF_TRANSLATION_SPOILT,
+                PROOF_TRANSLATION_ESCAPE,
+                PROOF_TRANSLATION_TWICE,
+                PROOF_TRANSLATION_UNKNOWN,
+                PROOF_TRANSLATION_NEAREST,
+                PROOF_TRANSLATION_PLACES,
+                PROOF_TRANSLATION_MISSING);
     }
 }

@@ -2,6 +2,7 @@ package org.hidewright.core.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -19,6 +20,7 @@ import org.hidewright.core.json.Place;
 /** Where in the text of a template its questions, tells, answers and parts stand. */
 final class TemplatePlaces {
     private static final Pattern STEP = Pattern.compile("([a-z][a-z0-9-]*)(?:\\[([^\\]]*)])?");
+    private static final Pattern NAMES = Pattern.compile("[a-zA-Z]");
     private static final Pattern EXPRESSION = Pattern.compile("\\{[^}]*}");
 
     private final JsonObject head;
@@ -141,6 +143,17 @@ final class TemplatePlaces {
                 .flatMap(is -> all.stream().filter(is))
                 .map(JsonScalar::place)
                 .findFirst();
+    }
+
+    /** Whether the drawing has an id, or a leather or tool in lower-case words joined by hyphens, that can be this. */
+    boolean draws(String word) {
+        return head.get("draws").stream()
+                .flatMap(TemplatePlaces::scalars)
+                .map(JsonScalar::text)
+                .filter(text ->
+                        NAMES.matcher(EXPRESSION.matcher(text).replaceAll("")).find())
+                .anyMatch(text -> comesOf(word, text)
+                        || comesOf(word, text.strip().toLowerCase(Locale.ROOT).replace(' ', '-')));
     }
 
     private static Stream<JsonScalar> scalars(JsonNode node) {

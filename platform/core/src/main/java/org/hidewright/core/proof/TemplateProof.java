@@ -55,6 +55,7 @@ public final class TemplateProof {
     private final AskedAgain asked;
     private final List<Remark> remarks = new ArrayList<>();
     private final Set<String> said = new HashSet<>();
+    private final Map<String, String> says = new HashMap<>();
     private int tried;
 
     private TemplateProof(
@@ -98,13 +99,14 @@ public final class TemplateProof {
                     .forEach(said -> remarks.add(
                             Remark.of(ProofNotices.PROOF_EXAMPLE_UNREAD.with(said.at(), said.words()), CoreTexts.TEXTS)
                                     .atPlace(places.of("questions", said.at()))));
-            return new Proof(remarks, 0);
+            return new Proof(remarks, 0, template.written());
         }
         TemplateProof proof =
                 new TemplateProof(template, places, wording, example.values().get(), beside);
         proof.tryAll(typical);
         remarks.addAll(proof.remarks);
-        return new Proof(remarks, proof.tried);
+        proof.says.putAll(template.written());
+        return new Proof(remarks, proof.tried, proof.says);
     }
 
     /** Without values where a question has neither preset nor example, or one that cannot be taken as it stands. */
@@ -202,6 +204,9 @@ public final class TemplateProof {
     }
 
     private void anywhere(Told told) {
+        items(told)
+                .flatMap(item -> new ItemWords(template.texts()).of(item).stream())
+                .forEach(word -> says.putIfAbsent(word.numberless(), word.otherwise()));
         for (Notice notice : stops(told)) {
             if (isOfTheHost(notice)) {
                 Place place = place(notice);

@@ -15,6 +15,9 @@ import org.hidewright.api.declaration.Texts;
  * beside {@code dog-collar.json}, with the keys that messages of a bundle have.
  */
 final class Translations implements Texts {
+    /** Some editors begin a file with it; it would be a part of the first key. */
+    private static final String MARK = "\uFEFF";
+
     private final Function<String, Optional<String>> beside;
     private final Map<String, Optional<Properties>> read = new ConcurrentHashMap<>();
 
@@ -44,7 +47,7 @@ final class Translations implements Texts {
     private static Properties texts(String file) {
         Properties texts = new Properties();
         try {
-            texts.load(new StringReader(file));
+            texts.load(new StringReader(file.startsWith(MARK) ? file.substring(1) : file));
         } catch (IOException | IllegalArgumentException spoilt) {
             return new Properties(); // an escape that is none: the template is told in its own words
         }

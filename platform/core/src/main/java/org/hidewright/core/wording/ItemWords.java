@@ -1,5 +1,7 @@
 package org.hidewright.core.wording;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.item.Fitting;
@@ -31,6 +33,25 @@ public final class ItemWords {
         return said.build();
     }
 
+    /** All that can be said of an item in another language. */
+    public List<Said> of(Item item) {
+        List<Said> all = new ArrayList<>();
+        for (Part part : item.parts()) {
+            all.add(nameOf(part));
+            if (!part.leather().isBlank()) {
+                all.add(byName("leather", part.leather()));
+            }
+        }
+        item.fittings().forEach(fitting -> all.add(nameOf(fitting)));
+        for (Operation step : item.operations()) {
+            all.add(what(step));
+            if (!step.tool().isBlank()) {
+                all.add(byName("tool", step.tool()));
+            }
+        }
+        return all;
+    }
+
     /** What a part is called. */
     public Said nameOf(Part part) {
         return new Said(texts, "item.part." + part.id(), part.name());
@@ -38,6 +59,10 @@ public final class ItemWords {
 
     private Said nameOf(Fitting fitting) {
         return new Said(texts, "item.fitting." + fitting.id(), fitting.name());
+    }
+
+    private Said what(Operation step) {
+        return new Said(texts, "item.step." + step.id(), step.what());
     }
 
     /** A leather or a tool has no id but its name. */
@@ -67,8 +92,7 @@ public final class ItemWords {
     }
 
     private Operation said(Operation step, Wording wording) {
-        Operation.Builder said = Operation.of(
-                        step.id(), wording.said(new Said(texts, "item.step." + step.id(), step.what())))
+        Operation.Builder said = Operation.of(step.id(), wording.said(what(step)))
                 .on(step.on())
                 .after(step.after())
                 .tool(step.tool().isBlank() ? "" : wording.said(byName("tool", step.tool())));

@@ -25,6 +25,11 @@ public record Said(Texts texts, String key, String otherwise) {
                 .orElse(otherwise);
     }
 
+    /** The key that says this and all that differ from it by the number, with {@code nth} in its place; this one where it has none. */
+    public String numberless() {
+        return NUMBER.matcher(key).replaceFirst(NTH);
+    }
+
     private Optional<String> numbered(Locale language) {
         Matcher number = NUMBER.matcher(key);
         return number.find()

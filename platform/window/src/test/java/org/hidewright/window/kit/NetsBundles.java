@@ -187,10 +187,7 @@ public final class NetsBundles implements AddOns, Catalogue {
                     String id = names.get(0).split("@")[0];
                     put(id, name(id), "", Origin.MAKER, State.NEXT_START, "cord");
                     return new AddOnChange(
-                            List.of(new Moved(id, "", "1.0.0", List.of("cord"), false)),
-                            List.of(),
-                            List.of(),
-                            false);
+                            List.of(new Moved(id, "", "1.0.0", List.of("cord"), false)), List.of(), List.of(), false);
                 }
             }
 
