@@ -13,9 +13,12 @@ import org.hidewright.core.explain.Limits;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.wording.Remark;
 
-/** Asks a maker one question after the other in a terminal. An empty line takes what stands in brackets. */
+/**
+ * Asks a maker one question after the other in a terminal. An empty line takes what stands in brackets. Where the answers end, what has
+ * a preset is left to it; an example is only that, and nobody has answered by it.
+ */
 final class Dialogue {
-    /** How often a question is asked again before the example is taken, so that no file of answers hangs a start. */
+    /** How often a question is asked again, so that no file of answers hangs a start. */
     private static final int PATIENCE = 5;
 
     /** The way to answer that is no calculator's; an id has no capitals. */
@@ -25,9 +28,15 @@ final class Dialogue {
     private final Texts texts;
     private final State state;
 
-    /** Shared by the dialogues of one start: whether anybody answers. */
+    /** Shared by the dialogues of one start: whether anybody is asked, and whether the answers have ended. */
     private static final class State {
         private boolean silent;
+        private boolean ended;
+    }
+
+    /** There is no line any more. */
+    private static final class Ended extends Exception {
+        private static final long serialVersionUID = 1L;
     }
 
     Dialogue(Session session, Texts texts) {
@@ -56,11 +65,17 @@ final class Dialogue {
         say(session.texts().text("new.enter"));
     }
 
-    /** Whether some questions are to be answered by another calculator. */
-    boolean takesFrom(Installed giver, List<Question> takers) {
+    /** Whether the answers ended before all was asked. */
+    boolean ended() {
+        return state.ended;
+    }
+
+    /** Whether some questions are to be answered by another calculator; if nobody says so, they are not. */
+    boolean takesFrom(Installed giver, List<Question> takers) throws BadArgument {
+        String labels = String.join(
+                ", ", takers.stream().map(question -> text(question.labelKey())).toList());
         say("");
-        say(String.join(
-                ", ", takers.stream().map(question -> text(question.labelKey())).toList()));
+        say(labels);
         Texts others = giver.calculator().texts();
         String named =
                 session.wording().text(others, giver.calculator().declaration().titleKey())
@@ -75,35 +90,56 @@ final class Dialogue {
         Map<String, String> ways = new LinkedHashMap<>();
         ways.put(TYPED, session.texts().text("new.measured"));
         ways.put(giver.id(), named);
-        return !one(ways, TYPED).equals(TYPED);
+        try {
+            return !one(labels, ways, TYPED).equals(TYPED);
+        } catch (Ended ended) {
+            return false;
+        }
     }
 
     /**
      * Puts the answer to a question, as it stands in a project file, into the answers; whatever is wrong with it is told and
-     * asked again, inside a group only the one that is wrong.
+     * asked again, inside a group only the one that is wrong. Where the answers have ended, nothing is put in for one that has a
+     * preset.
      *
      * @param faults what is wrong with the answers so far, at the question of that path
+     * @throws BadArgument if the answers end before one that is needed, or it is never right
      */
-    void ask(Question question, Map<String, Object> answers, Function<String, List<Remark>> faults) {
+    void ask(Question question, Map<String, Object> answers, Function<String, List<Remark>> faults) throws BadArgument {
         ask(question, question.key(), answers, faults);
     }
 
-    private void ask(
-            Question question, String path, Map<String, Object> answers, Function<String, List<Remark>> faults) {
-        for (int i = 0; i < PATIENCE; i++) {
-            answer(question, path, answers, faults);
-            List<Remark> wrong = faults.apply(path);
-            if (wrong.isEmpty()) {
-                return;
+    private void ask(Question question, String path, Map<String, Object> answers, Function<String, List<Remark>> faults)
+            throws BadArgument {
+        try {
+            for (int i = 0; i < PATIENCE; i++) {
+                answer(question, path, answers, faults);
+                List<Remark> wrong = faults.apply(path);
+                if (wrong.isEmpty() || state.silent) {
+                    return;
+                }
+                wrong.forEach(remark -> session.tellAtOnce(session.out(), remark));
             }
-            wrong.forEach(remark -> session.tellAtOnce(session.out(), remark));
+        } catch (Ended ended) {
+            answers.remove(question.key());
+            if (question.preset().isEmpty()) {
+                throw new BadArgument(session.texts().text("new.ended", text(question.labelKey())));
+            }
+            return;
         }
-        state.silent = true;
-        answer(question, path, answers, faults);
+        throw neverRight(text(question.labelKey()));
+    }
+
+    private BadArgument neverRight(String label) {
+        return new BadArgument(session.texts().text("new.never-right", label, PATIENCE));
     }
 
     private void answer(
-            Question question, String path, Map<String, Object> answers, Function<String, List<Remark>> faults) {
+            Question question, String path, Map<String, Object> answers, Function<String, List<Remark>> faults)
+            throws BadArgument, Ended {
+        if (state.ended) {
+            throw new Ended();
+        }
         say("");
         say(text(question.labelKey()) + limits(question));
         say("  " + text(question.helpKey()));
@@ -128,7 +164,8 @@ final class Dialogue {
     }
 
     private void group(
-            List<Question> questions, String path, Map<String, Object> inside, Function<String, List<Remark>> faults) {
+            List<Question> questions, String path, Map<String, Object> inside, Function<String, List<Remark>> faults)
+            throws BadArgument {
         for (Question question : questions) {
             if (!question.optional()) {
                 ask(question, path + "." + question.key(), inside, faults);
@@ -137,7 +174,7 @@ final class Dialogue {
     }
 
     /** Yes or no in the words of the maker’s language or in those of a file; as a file has it. */
-    private String flag(Question question) {
+    private String flag(Question question) throws Ended {
         Map<String, String> said = Map.of(
                 "yes",
                 session.wording().host("value.yes"),
@@ -152,19 +189,22 @@ final class Dialogue {
                 .orElse(read);
     }
 
-    private String chosen(Question question) {
+    private String chosen(Question question) throws BadArgument, Ended {
         Map<String, String> labels = new LinkedHashMap<>();
         question.options().forEach(option -> labels.put(option.key(), text(option.labelKey())));
-        return one(labels, question.example().orElse(labels.keySet().iterator().next()));
+        return one(
+                text(question.labelKey()),
+                labels,
+                question.example().orElse(labels.keySet().iterator().next()));
     }
 
-    private Variant variant(Question question) {
+    private Variant variant(Question question) throws BadArgument, Ended {
         Map<String, String> labels = new LinkedHashMap<>();
         question.variants().forEach(variant -> labels.put(variant.key(), text(variant.labelKey())));
         String usual = VariantPreset.of(question)
                 .map(VariantPreset::key)
                 .orElse(labels.keySet().iterator().next());
-        String key = one(labels, usual);
+        String key = one(text(question.labelKey()), labels, usual);
         return question.variants().stream()
                 .filter(variant -> variant.key().equals(key))
                 .findFirst()
@@ -172,7 +212,7 @@ final class Dialogue {
     }
 
     /** One of several, by its number, its key or its label. */
-    private String one(Map<String, String> labels, String usual) {
+    private String one(String label, Map<String, String> labels, String usual) throws BadArgument, Ended {
         List<String> keys = List.copyOf(labels.keySet());
         for (int i = 0; i < keys.size(); i++) {
             say("  " + (i + 1) + " " + labels.get(keys.get(i)));
@@ -189,7 +229,7 @@ final class Dialogue {
             }
             say("  " + session.texts().text("new.number", keys.size()));
         }
-        return usual;
+        throw neverRight(label);
     }
 
     private String limits(Question question) {
@@ -202,28 +242,30 @@ final class Dialogue {
                 .orElse(within);
     }
 
-    /** A line; an empty one, or none, is what is suggested. */
-    private String read(String suggested) {
-        if (state.silent) {
+    /** A line; an empty one is what is suggested. */
+    private String read(String suggested) throws Ended {
+        if (state.ended) {
+            throw new Ended();
+        } else if (state.silent) {
             return suggested;
         }
         session.out().print((suggested.isEmpty() ? "" : "[" + suggested + "] ") + "> ");
         session.out().flush();
         try {
             String line = session.in().readLine();
-            if (line == null) {
-                state.silent = true;
-                session.out().println();
+            if (line != null) {
+                return line.isBlank() ? suggested : line.strip();
             }
-            return line == null || line.isBlank() ? suggested : line.strip();
-        } catch (IOException e) {
-            state.silent = true;
-            return suggested;
+        } catch (IOException unreadable) {
+            // as if nobody answered any more
         }
+        state.ended = true;
+        session.out().println();
+        throw new Ended();
     }
 
     private void say(String line) {
-        if (!state.silent) {
+        if (!state.silent && !state.ended) {
             session.out().println(line);
         }
     }

@@ -57,13 +57,20 @@ final class NewProject {
         if (Files.exists(file) && !arguments.hasMatchedOption(NewCommand.REPLACE)) {
             throw new BadArgument(session.texts().text("new.project-there", file.toString()));
         }
-        Map<String, Object> answered = ask(template.get(), arguments);
+        Dialogue dialogue = new Dialogue(session, template.get().calculator().texts());
+        if (arguments.hasMatchedOption(NewCommand.PRESETS)) {
+            dialogue.askNothing();
+        }
+        Map<String, Object> answered = ask(template.get(), arguments.hasMatchedOption(NewCommand.ALL), dialogue);
         String text = project(template.get(), answered);
         try {
             WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new BadArgument(
                     session.texts().text("new.not-written", file.toString(), String.valueOf(e.getMessage())));
+        }
+        if (dialogue.ended()) {
+            session.out().println(session.texts().text("new.rest-preset"));
         }
         return tell(file, work(text), id);
     }
@@ -79,12 +86,7 @@ final class NewProject {
     }
 
     /** The questions that have no preset, or all of them, or none. */
-    private Map<String, Object> ask(Installed template, ParseResult arguments) {
-        boolean all = arguments.hasMatchedOption(NewCommand.ALL);
-        Dialogue dialogue = new Dialogue(session, template.calculator().texts());
-        if (arguments.hasMatchedOption(NewCommand.PRESETS)) {
-            dialogue.askNothing();
-        }
+    private Map<String, Object> ask(Installed template, boolean all, Dialogue dialogue) throws BadArgument {
         dialogue.title(template);
         Map<String, Object> answered = new LinkedHashMap<>();
         Set<String> measured = new HashSet<>();
@@ -109,7 +111,8 @@ final class NewProject {
     }
 
     /** A slip of the calculator that gives, and links to it from every question that it suits. */
-    private void takeFrom(Installed giver, Installed template, Dialogue dialogue, Map<String, Object> answered) {
+    private void takeFrom(Installed giver, Installed template, Dialogue dialogue, Map<String, Object> answered)
+            throws BadArgument {
         Map<String, Object> given = new LinkedHashMap<>();
         Dialogue inside = dialogue.of(giver.calculator().texts());
         for (Question question : giver.calculator().declaration().questions()) {

@@ -113,10 +113,53 @@ class NewCommandTest {
         return Files.readString(project).replaceAll("(?s).*\"lid\": \"([a-z]+)\".*", "$1");
     }
 
+    /** An example is nobody’s answer. */
     @Test
-    void whatIsNeverRightIsTakenFromTheExample() throws Exception {
-        String project = start("1\n" + "x\n".repeat(40));
-        assertTrue(project.contains("\"width\": \"60 mm\""), project);
+    void whereTheAnswersEndBeforeOneThatHasNoPresetNothingIsWritten() {
+        endsBefore("", "Width");
+        endsBefore("1\n80 mm\n", "Height");
+        endsBefore("1\n80 mm\n3 in\n", "Corners");
+        endsBefore("1\n80 mm\n9 kg\n", "Height");
+        // pencils of another calculator, which have presets
+        endsBefore("2\n2\n", "Corners");
+        endsBefore("2\n", "Thing");
+    }
+
+    private void endsBefore(String typed, String label) {
+        terminal.typed = typed;
+        assertEquals(
+                ExitCode.NOT_UNDERSTOOD,
+                terminal.run("new", "project", "--template", "tray", "--language=en", file().toString()));
+        assertEquals(
+                "The answers ended before “" + label
+                        + "”, which has no preset; nothing is written. Answer it too, or add"
+                        + " --presets to take presets and examples.\n",
+                terminal.err);
+        assertFalse(Files.exists(file()));
+    }
+
+    @Test
+    void whereOnlyPresetsRemainTheyStand() throws Exception {
+        String project = start("1\n80 mm\n3 in\n2\n", "--all");
+        assertFalse(project.contains("thickness"), "nobody has typed it: " + project);
+        assertTrue(
+                terminal.out.contains("The answers ended here; what was not asked stays at its presets.\n"),
+                terminal.out);
+        start("1\n80 mm\n3 in\n2\n", "--replace");
+        assertFalse(terminal.out.contains("ended"), "all that is asked was answered: " + terminal.out);
+    }
+
+    @Test
+    void whatIsNeverRightEndsTheStart() {
+        terminal.typed = "1\n" + "x\n".repeat(40);
+        assertEquals(
+                ExitCode.NOT_UNDERSTOOD,
+                terminal.run("new", "project", "--template", "tray", "--language=en", file().toString()));
+        assertTrue(terminal.err.startsWith("“Width” was answered 5 times, and never so that it goes;"), terminal.err);
+        terminal.typed = "x\n".repeat(40);
+        terminal.run("new", "project", "--template", "tray", "--language=en", file().toString());
+        assertTrue(terminal.err.contains("was answered 5 times"), terminal.err);
+        assertFalse(Files.exists(file()));
     }
 
     @Test
