@@ -47,8 +47,16 @@ final class CommandLineRun {
             PrintStream out,
             PrintStream err) {
         CommandTexts texts = new CommandTexts(new Wording(Locale.getDefault(), UnitSystem.METRIC));
-        this.session =
-                new Session(new CatalogueWithAddOns(catalogue, addOns), addOns, paper, window, texts, in, out, err);
+        this.session = new Session(
+                new CatalogueWithAddOns(catalogue, addOns),
+                addOns,
+                paper,
+                window,
+                texts,
+                in,
+                out,
+                err,
+                new StopsTold());
         this.version = version;
     }
 

@@ -59,10 +59,17 @@ final class Dialogue {
         state.silent = true;
     }
 
-    void title(Installed template) {
+    /** @param all whether what has a preset is asked too */
+    void title(Installed template, boolean all) {
         say(text(template.calculator().declaration().titleKey()) + ": "
                 + text(template.calculator().declaration().purposeKey()));
         say(session.texts().text("new.enter"));
+        long preset = template.calculator().declaration().questions().stream()
+                .filter(question -> question.preset().isPresent() && !question.optional())
+                .count();
+        if (!all && preset > 0) {
+            say(session.texts().text("new.all-too", preset));
+        }
     }
 
     /** Whether the answers ended before all was asked. */

@@ -94,6 +94,7 @@ final class MakeCommand implements Subcommand {
                 return ExitCode.REFUSED;
             }
             boolean whole = write(worked, papers, date, folder, session);
+            session.stops().sayAgain(session);
             return whole && stock.sound() && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
         } catch (PacketTrouble e) {
             throw new BadArgument(PacketPapers.words(e, session.texts()));

@@ -87,7 +87,7 @@ final class NewProject {
 
     /** The questions that have no preset, or all of them, or none. */
     private Map<String, Object> ask(Installed template, boolean all, Dialogue dialogue) throws BadArgument {
-        dialogue.title(template);
+        dialogue.title(template, all);
         Map<String, Object> answered = new LinkedHashMap<>();
         Set<String> measured = new HashSet<>();
         for (Question question : template.calculator().declaration().questions()) {

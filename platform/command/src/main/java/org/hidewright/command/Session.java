@@ -24,6 +24,7 @@ import org.hidewright.core.wording.Wording;
  * @param in where a maker answers what is asked
  * @param out where answers go
  * @param err where trouble goes
+ * @param stops what was told to stop the work
  */
 record Session(
         Catalogue catalogue,
@@ -33,13 +34,14 @@ record Session(
         CommandTexts texts,
         BufferedReader in,
         PrintStream out,
-        PrintStream err) {
+        PrintStream err,
+        StopsTold stops) {
     Wording wording() {
         return texts.wording();
     }
 
     Session in(Wording wording) {
-        return new Session(catalogue, addOns, paper, window, new CommandTexts(wording), in, out, err);
+        return new Session(catalogue, addOns, paper, window, new CommandTexts(wording), in, out, err, stops);
     }
 
     /** Says what is the matter, why and what to do, each on a line of its own, with where it stands. */
@@ -53,6 +55,9 @@ record Session(
     }
 
     private void tell(PrintStream to, Remark remark, String where) {
+        if (remark.stops()) {
+            stops.add(where, wording().what(remark));
+        }
         tell(
                 to,
                 remark.severity(),

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Values;
@@ -50,14 +51,19 @@ final class SlipPrinter {
         out.println(words.title());
         slip.answers().ifPresent(this::answers);
         RangeWords.of(worked, slip, session.wording()).ifPresent(this::ranges);
-        for (Remark remark : slip.remarks()) {
-            session.tell(out, remark.atPlace(null).onSlip(""));
-        }
+        tell(remark -> !remark.stops());
         presets();
         if (working) {
             working();
         }
         sources();
+        tell(Remark::stops); // last, so that nothing stands between it and whoever typed
+    }
+
+    private void tell(Predicate<Remark> which) {
+        slip.remarks().stream()
+                .filter(which)
+                .forEach(remark -> session.tell(out, remark.atPlace(null).onSlip("")));
     }
 
     /** What the maker did not type and the calculator was given all the same, and who says so. */

@@ -24,6 +24,8 @@ import picocli.CommandLine.ParseResult;
 /** Works one calculation out with what is typed on the command line. */
 final class WorkCommand implements Subcommand {
     private static final String WORKING = "--working";
+    /** No id ends so. */
+    private static final String PROJECT = ".json";
 
     @Override
     public String name() {
@@ -70,6 +72,9 @@ final class WorkCommand implements Subcommand {
             session.out().print(JsonOut.write(withoutPlaces(new SlipJson(worked, slip, session.wording()).tree())));
         } else {
             new SlipPrinter(worked, slip, arguments.hasMatchedOption(WORKING), session).print();
+            if (!stock.sound()) {
+                session.stops().sayAgain(session);
+            }
         }
         return stock.sound() && slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;
     }
@@ -83,6 +88,9 @@ final class WorkCommand implements Subcommand {
     }
 
     static String unknown(String id, Session session) {
+        if (id.endsWith(PROJECT)) {
+            return session.texts().text("trouble.calculator-project", id);
+        }
         for (AddOn addOn : session.addOns().get().all()) {
             if (addOn.calculators().contains(id)) {
                 if (addOn.state() == State.OFF) {

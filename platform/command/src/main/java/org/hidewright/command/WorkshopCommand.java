@@ -103,6 +103,9 @@ final class WorkshopCommand implements Subcommand {
         }
         List<Remark> remarks = StockCheck.of(workshop, tables);
         remarks.forEach(remark -> session.tell(session.err(), remark));
+        if (!stock.sound()) {
+            session.stops().sayAgain(session);
+        }
         return stock.sound() && remarks.stream().noneMatch(Remark::stops) ? ExitCode.DONE : ExitCode.REFUSED;
     }
 

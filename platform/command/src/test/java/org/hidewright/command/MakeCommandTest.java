@@ -372,8 +372,10 @@ class MakeCommandTest {
                                 slip("a", QUESTIONS.replace("2 mm", "2 sheep")) + "," + slip("b", waiting) + ","
                                         + slip("c", waiting)),
                         "--language=en"));
-        assertTrue(terminal.err.endsWith("Waiting for what is told above: b, c.\n"), terminal.err);
-        assertEquals(4, terminal.err.lines().count(), terminal.err);
+        assertEquals(
+                "Waiting for what is told above: b, c.",
+                terminal.err.lines().skip(3).findFirst().orElse(""),
+                terminal.err);
     }
 
     @Test

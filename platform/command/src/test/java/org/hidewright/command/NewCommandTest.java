@@ -185,6 +185,11 @@ class NewCommandTest {
     void allIsAskedOrNothing() throws Exception {
         String project = start("1\n\n\n\n3 mm\n", "--all");
         assertTrue(project.contains("\"thickness\": \"3 mm\""), project);
+        assertFalse(terminal.out.contains("--all"), terminal.out);
+        start("1\n\n\n\n", "--replace");
+        assertTrue(
+                terminal.out.contains("What has a preset is not asked (1 questions); with --all it is.\n"),
+                terminal.out);
         project = start("", "--presets", "--replace");
         assertTrue(project.contains("\"width\": \"60 mm\""), project);
         assertFalse(terminal.out.contains("> "), terminal.out);
