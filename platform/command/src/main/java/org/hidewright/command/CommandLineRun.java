@@ -87,6 +87,7 @@ final class CommandLineRun {
         }
         int code = inLanguage(arguments, inLanguage);
         inLanguage.catalogue().problems().forEach(problem -> inLanguage.tell(inLanguage.err(), problem));
+        inLanguage.stops().atTheEnd();
         return code;
     }
 

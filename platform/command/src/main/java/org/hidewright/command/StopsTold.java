@@ -11,16 +11,25 @@ final class StopsTold {
     private static final int SHOWN = 8;
 
     private final Set<String> stops = new LinkedHashSet<>();
+    private Session asked;
 
     void add(String where, String what) {
         stops.add(where.isEmpty() ? what : where + ": " + what);
     }
 
-    /** Says how many there are and where; nothing where there are none. */
+    /** Has them said again once all else is. */
     void sayAgain(Session session) {
-        if (stops.isEmpty()) {
-            return;
+        asked = session;
+    }
+
+    /** Says how many there are and where, if that was asked for and there are any. */
+    void atTheEnd() {
+        if (asked != null && !stops.isEmpty()) {
+            say(asked);
         }
+    }
+
+    private void say(Session session) {
         List<String> all = new ArrayList<>(stops);
         session.err().println();
         session.err().println(session.texts().text("stops.told", all.size()));

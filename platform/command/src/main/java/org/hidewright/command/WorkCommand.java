@@ -97,6 +97,10 @@ final class WorkCommand implements Subcommand {
                     return session.texts().text("trouble.calculator-off", id, addOn.id());
                 } else if (addOn.state() == State.LEFT_OUT) {
                     return session.texts().text("trouble.calculator-left-out", id, addOn.id());
+                } else if (addOn.state() == State.FAILED) {
+                    return session.texts().text("trouble.calculator-failed", id, addOn.id());
+                } else if (addOn.state() == State.WAITING) {
+                    return session.texts().text("trouble.calculator-waiting", id, addOn.id());
                 }
             }
         }

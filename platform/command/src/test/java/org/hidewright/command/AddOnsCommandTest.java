@@ -493,6 +493,27 @@ class AddOnsCommandTest {
     }
 
     @Test
+    void aCalculatorOfABundleThatDidNotStartIsNotOneThatNobodyBrings() {
+        when(terminal.addOns.all())
+                .thenReturn(List.of(
+                        addOn("belts", Origin.MAKER, State.FAILED, "belt"),
+                        addOn("nets", Origin.MAKER, State.WAITING, "net")));
+        for (String command : List.of("work", "explain")) {
+            assertEquals(ExitCode.NOT_UNDERSTOOD, terminal.run(command, "belt", "--language=en"));
+            assertEquals(
+                    "“belt” is a calculator of belts, which is installed and did not start. What kept it was told as this"
+                            + " command began, with what to do. Where its author has to mend it, put the mended one in its"
+                            + " place: hidewright addons install FILE --replace\n",
+                    terminal.err);
+        }
+        terminal.run("work", "net", "--language=en");
+        assertEquals(
+                "“net” is a calculator of nets, which is new here and waits for your word. If it comes from somebody you"
+                        + " trust, start it: hidewright addons on nets\n",
+                terminal.err);
+    }
+
+    @Test
     void aCalculatorLeftOutOfOneStartIsToldWithTheOptionThatLeftItOut() {
         when(terminal.addOns.all()).thenReturn(List.of(addOn("belts", Origin.MAKER, State.LEFT_OUT, "belt")));
         assertEquals(ExitCode.NOT_UNDERSTOOD, terminal.run("work", "belt", "--language=en"));

@@ -166,14 +166,14 @@ class HostileJarsIT {
 
     /** Each remark once, whatever their order, and nothing that is none. */
     private void assertSameRemarks(Ended before, List<HostileJar> jars, Ended with) {
-        List<String> expected = new ArrayList<>(remarks(before.told()));
+        List<String> expected = new ArrayList<>(remarks(StrangeRun.told(before)));
         int line = 1;
         for (HostileJar jar : jars) {
             line += jar.asked().isEmpty() ? 0 : 1;
             expected.addAll(jar.told(program.addOns(), line));
         }
         expected.sort(Comparator.naturalOrder());
-        assertEquals(String.join("\n", expected), String.join("\n", remarks(with.told())));
+        assertEquals(String.join("\n", expected), String.join("\n", remarks(StrangeRun.told(with))));
     }
 
     /** A remark begins at the margin, and what stands below it is set in. */

@@ -180,7 +180,7 @@ class MisbehavingCalculationsIT {
     }
 
     private static void assertFailed(Packet packet, String why) throws Exception {
-        List<String> told = packet.ended().told().lines().toList();
+        List<String> told = StrangeRun.told(packet.ended()).lines().toList();
         assertEquals(3, told.size(), packet.ended().told());
         assertEquals("Stop (line 2, column 1, slip “odd”): The calculator “odd” has failed.", told.get(0));
         String begin = "    This is a fault of bundle net.example.odd, not of your numbers: " + why;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
@@ -20,6 +21,7 @@ import org.hidewright.distribution.BuiltProgram.Ended;
  * printed, the packet is written whole, and the answer of another bundle is in it.
  */
 final class StrangeRun {
+    private static final Pattern STOP = Pattern.compile("(?m)^Stop \\(line");
 
     /** Seconds until a call is given up, and a start. */
     static final int PATIENCE = 2;
@@ -77,7 +79,15 @@ final class StrangeRun {
 
     /** Checks that the sentences follow each other, the first word of each included, and that nothing else was told. */
     static void assertTold(Ended ended, String... lines) {
-        assertEquals(String.join("\n", lines), ended.told().strip());
+        assertEquals(String.join("\n", lines), told(ended).strip());
+    }
+
+    /** What is told before the stops in it are said again, as they are where there are any. */
+    static String told(Ended ended) {
+        int again = ended.told().indexOf("\nStops that are told above: ");
+        String told = again < 0 ? ended.told() : ended.told().substring(0, again);
+        assertEquals(STOP.matcher(told).find(), again >= 0, ended.told());
+        return told;
     }
 
     /** What {@code make} wrote. */

@@ -18,8 +18,8 @@ public interface Catalogue {
     /** Ids of all calculators, in alphabetical order. */
     List<String> ids();
 
-    /** The bundle that would bring a calculator which is not among these, if it lies here turned off. */
-    default Optional<String> turnedOff(String id) {
+    /** The bundle that would bring a calculator which is not among these, if it is here all the same. */
+    default Optional<Away> away(String id) {
         return Optional.empty();
     }
 

@@ -53,6 +53,8 @@ public final class ProjectNotices {
     public static final NoticeKind DORMANT = NoticeKind.stop("dormant");
     public static final NoticeKind DORMANT_FROM = NoticeKind.stop("dormant-from");
     public static final NoticeKind DORMANT_OFF = NoticeKind.stop("dormant-off");
+    public static final NoticeKind DORMANT_FAILED = NoticeKind.stop("dormant-failed");
+    public static final NoticeKind DORMANT_WAITING = NoticeKind.stop("dormant-waiting");
     public static final NoticeKind DORMANT_NEAREST = NoticeKind.stop("dormant-nearest");
     public static final NoticeKind DORMANT_NEWER = NoticeKind.stop("dormant-newer");
     public static final NoticeKind DORMANT_UNUSABLE = NoticeKind.stop("dormant-unusable");
@@ -112,6 +114,8 @@ public final class ProjectNotices {
                 DORMANT,
                 DORMANT_FROM,
                 DORMANT_OFF,
+                DORMANT_FAILED,
+                DORMANT_WAITING,
                 DORMANT_NEAREST,
                 DORMANT_NEWER,
                 DORMANT_UNUSABLE,

@@ -13,9 +13,11 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.SharedList;
+import org.hidewright.core.catalogue.Away;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectNotices;
@@ -160,9 +162,9 @@ final class Edit {
                     present.get().bundle());
         } else if (looked.ids().contains(slip.calculator())) {
             notice = ProjectNotices.DORMANT_UNUSABLE.with(slip.calculator());
-        } else if (looked.off().containsKey(slip.calculator())) {
-            notice = ProjectNotices.DORMANT_OFF.with(
-                    slip.calculator(), looked.off().get(slip.calculator()));
+        } else if (looked.away().containsKey(slip.calculator())) {
+            Away away = looked.away().get(slip.calculator());
+            notice = away(away.why()).with(slip.calculator(), away.bundle());
         } else if (slip.from().isPresent()) {
             notice = ProjectNotices.DORMANT_FROM.with(
                     slip.calculator(), slip.from().get());
@@ -174,6 +176,14 @@ final class Edit {
         return Remark.of(notice, CoreTexts.TEXTS)
                 .onSlip(slip.id())
                 .atPlace(slip.node().place());
+    }
+
+    private static NoticeKind away(Away.Why why) {
+        return switch (why) {
+            case OFF -> ProjectNotices.DORMANT_OFF;
+            case FAILED -> ProjectNotices.DORMANT_FAILED;
+            case WAITING -> ProjectNotices.DORMANT_WAITING;
+        };
     }
 
     /** A slip is as it was if it has answers, was not changed, and is linked to nothing that has moved. */

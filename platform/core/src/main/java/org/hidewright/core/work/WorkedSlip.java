@@ -127,7 +127,12 @@ public final class WorkedSlip {
         if (slip().calculator().isEmpty()) {
             return "state.dormant-unnamed";
         }
-        return Stream.of(ProjectNotices.DORMANT_NEWER, ProjectNotices.DORMANT_UNUSABLE, ProjectNotices.DORMANT_OFF)
+        return Stream.of(
+                        ProjectNotices.DORMANT_NEWER,
+                        ProjectNotices.DORMANT_UNUSABLE,
+                        ProjectNotices.DORMANT_OFF,
+                        ProjectNotices.DORMANT_FAILED,
+                        ProjectNotices.DORMANT_WAITING)
                 .map(NoticeKind::key)
                 .filter(key -> remarks.stream().anyMatch(remark -> remark.key().equals("notice." + key)))
                 .findFirst()

@@ -11,8 +11,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.mockito.Mockito.mock;
-import static org.mockito.Mockito.when;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +22,6 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
-import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.WorkedSlip.State;
@@ -298,30 +295,6 @@ class BenchTest {
                 ENGLISH.what(worked.remarks().get(0)));
         String own = other.replace("org.example.nets", "org.example.kit");
         assertEquals(List.of(), keys(shop.work(own).slips().get("a").remarks()));
-    }
-
-    @Test
-    void aSlipOfACalculatorThatCannotBeUsedSaysWhereToLook() {
-        Catalogue unsound = mock(Catalogue.class);
-        when(unsound.find("odd")).thenReturn(Optional.empty());
-        when(unsound.ids()).thenReturn(List.of("odd"));
-        WorkedSlip worked = new Shop(unsound).one("odd", "");
-        assertEquals("state.dormant-unusable", worked.stateKey());
-        Remark told = worked.remarks().get(0);
-        assertEquals("The calculator “odd” is installed and cannot be used.", ENGLISH.what(told));
-        assertEquals("hidewright explain odd says what is wrong with it, and what to do.", ENGLISH.next(told));
-    }
-
-    @Test
-    void aSlipOfABundleThatIsTurnedOffSaysHowToTurnItOn() {
-        Catalogue without = mock(Catalogue.class);
-        when(without.find("odd")).thenReturn(Optional.empty());
-        when(without.turnedOff("odd")).thenReturn(Optional.of("org.example.odd"));
-        WorkedSlip worked = new Shop(without).one("odd", "");
-        assertEquals("state.dormant-off", worked.stateKey());
-        Remark told = worked.remarks().get(0);
-        assertEquals("“odd” is a calculator of org.example.odd, which is turned off.", ENGLISH.what(told));
-        assertEquals("Turn it on: hidewright addons on org.example.odd", ENGLISH.next(told));
     }
 
     @Test
