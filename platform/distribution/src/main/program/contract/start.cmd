@@ -19,6 +19,10 @@ if errorlevel 1 (
     echo start: "%id%" is no id. Write lower-case words joined by hyphens, such as lens-cord.>&2
     exit /b 64
 )
+if exist "%package%.%id%" (
+    echo start: %package%.%id% is there already, and nothing was made. Take another id, or move it away.>&2
+    exit /b 73
+)
 rem lens-cord is written by the class LensCord
 for /f "usebackq delims=" %%c in (`powershell -NoProfile -Command "-join ($env:id.Split('-') | ForEach-Object { $_.Substring(0, 1).ToUpper() + $_.Substring(1) })"`) do set "class=%%c"
 set "here=%~dp0"
@@ -30,7 +34,17 @@ set more=%more% %4
 shift /4
 goto more
 :make
-mvn -B -q -f "%here%\start.xml" org.apache.maven.plugins:maven-archetype-plugin:3.4.1:generate ^
+call mvn -B -q -f "%here%\start.xml" org.apache.maven.plugins:maven-archetype-plugin:3.4.1:generate ^
     -DarchetypeCatalog=internal -DarchetypeGroupId=org.hidewright -DarchetypeArtifactId=org.hidewright.archetype ^
     -DarchetypeVersion=0.1.0-SNAPSHOT "-DoutputDirectory=%cd%" "-Dcontract=%here:\=/%" ^
     "-Dkind=%kind%" "-Did=%id%" "-DclassName=%class%" "-Dpackage=%package%" "-DgroupId=%package%" "-DartifactId=%package%.%id%" -Dversion=0.1.0 %more%
+if errorlevel 1 (
+    echo start: %package%.%id% was not made; Maven says above what kept it.>&2
+    exit /b 70
+)
+echo %package%.%id% holds a %kind% that works. What it asks and works out is in
+echo     src\main\java\%package:.=\%\%class%.java
+echo Build it and run its tests:
+echo     cd %package%.%id%
+echo     mvn verify
+echo Its README.md says how it comes into the program.

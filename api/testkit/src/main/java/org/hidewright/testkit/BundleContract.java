@@ -53,7 +53,8 @@ public abstract class BundleContract {
 
     /**
      * Keys of refusals that come of answers that do not go together though each of them is usual, such as a strap that is too short
-     * for its holes, or a grade that a system of numbers does not have. Any other refusal inside usual limits is a fault.
+     * for its holes, or a grade that a system of numbers does not have. Any other refusal inside usual limits is a fault. A pad that
+     * is too narrow for a wide strap, told by {@code NoticeKind.stop("no-room")}, is named by {@code return Set.of("no-room");}.
      */
     protected Set<String> refusedTogether() {
         return Set.of();
