@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
@@ -18,6 +19,9 @@ import org.hidewright.core.json.Place;
 
 /** Takes what the text of a bundle must hold out of it; what is missing or of another shape is told. */
 public final class Shapes {
+    /** What the head of a text begins with. */
+    private static final List<String> BEGINNINGS = List.of("template", "workshop");
+
     private final BiConsumer<Notice, Place> told;
 
     /** @param told gets what is wrong, with its place */
@@ -50,9 +54,20 @@ public final class Shapes {
     public Optional<JsonNode> must(JsonObject object, String key) {
         Optional<JsonNode> node = object.get(key);
         if (node.isEmpty()) {
-            told.accept(TemplateNotices.TEMPLATE_MISSING.with(key), object.place());
+            told.accept(TemplateNotices.TEMPLATE_MISSING.with(key, part(object)), object.place());
         }
         return node;
+    }
+
+    /** Which part of the text an object is: by its key or id, where it has one. */
+    private static Phrase part(JsonObject object) {
+        if (BEGINNINGS.stream().anyMatch(object.members()::containsKey)) {
+            return Phrase.of("text-whole");
+        }
+        return object.text("key")
+                .or(() -> object.text("id"))
+                .map(name -> Phrase.of("text-part", name))
+                .orElse(Phrase.of("text-braces"));
     }
 
     /** The text that must stand under a key; empty where it is told that it does not. */

@@ -1,5 +1,14 @@
 package org.hidewright.core.template;
 
+import static org.hidewright.core.template.Sleeve.SLEEVE;
+import static org.hidewright.core.template.Sleeve.all;
+import static org.hidewright.core.template.Sleeve.asked;
+import static org.hidewright.core.template.Sleeve.asking;
+import static org.hidewright.core.template.Sleeve.item;
+import static org.hidewright.core.template.Sleeve.read;
+import static org.hidewright.core.template.Sleeve.said;
+import static org.hidewright.core.template.Sleeve.sleeve;
+import static org.hidewright.core.template.Sleeve.work;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,20 +16,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
-import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Kind;
-import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.item.Item;
@@ -31,81 +35,8 @@ import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.Test;
 
+/** A template that is a text asks, works out, tells, answers and draws as any calculator does. */
 class TextTemplateTest {
-    private static final DeclaredCalculator PLATES = RecordCalculator.of(new Plates());
-
-    private static final DeclaredCalculator DOUBLING = RecordCalculator.of(new Doubling());
-
-    private static final String SLEEVE = """
-            {
-              "template": 1,
-              "id": "card-sleeve",
-              "title": "Card sleeve",
-              "purpose": "Two panels and stepped pockets for cards.",
-              "questions": [
-                {"key": "card-width", "kind": "length", "unit": "mm", "min": "30 mm", "max": "200 mm",
-                 "preset": "85.6 mm", "label": "Width of a card", "help": "The longer side."},
-                {"key": "pockets", "kind": "count", "min": "0", "max": "6", "preset": "2", "label": "Pockets", "help": "In front."},
-                {"key": "lining", "kind": "choice", "options": {"none": "None", "cloth": "Cloth"}, "preset": "none",
-                 "label": "Lining", "help": "Inside."},
-                {"key": "thumb", "kind": "flag", "preset": "yes", "label": "Thumb notch", "help": "To push cards out."}
-              ],
-              "values": {
-                "margin": "3 mm + 1 mm",
-                "width": "card-width + 2 * margin",
-                "step": "12 mm"
-              },
-              "tells": [
-                {"key": "too-many", "severity": "check", "when": "pockets > 4", "at": "pockets", "with": ["pockets", "width"],
-                 "what": "{0} pockets pile up at {1}.", "why": "It doesn't close.", "next": "Take fewer."},
-                {"key": "no-pocket", "severity": "stop", "when": "pockets is 0", "what": "No pocket.", "why": "A sleeve has one.",
-                 "next": "Take one."}
-              ],
-              "answers": [
-                {"key": "panel-width", "kind": "length", "unit": "mm", "step": "0.1 mm", "round": "up", "is": "width", "lead": true,
-                 "label": "Width of a panel", "help": "As cut."},
-                {"key": "lined", "kind": "flag", "is": "lining is not 'none'", "label": "Lined", "help": "Or not."}
-              ],
-              "draws": {
-                "calculator": "plates",
-                "questions": {
-                  "plates": [
-                    {"id": "back", "name": "Back", "width": "=width", "height": "90 mm"},
-                    {"each": "=pockets", "id": "pocket-{nth}", "name": "Pocket {nth}", "width": "=width",
-                     "height": "=60 mm - (nth - 1) * step", "turned": "=nth * 10 deg"},
-                    {"when": "=lining is 'cloth'", "id": "lining", "name": "Lining", "width": "=width - 2 mm", "height": "88 mm"}
-                  ]
-                }
-              }
-            }
-            """;
-
-    private static TemplateReader.Result read(String text) {
-        return TemplateReader.read(
-                text,
-                id -> Stream.of(PLATES, DOUBLING)
-                        .filter(found -> found.declaration().id().equals(id))
-                        .findFirst());
-    }
-
-    private static TextTemplate sleeve() {
-        TemplateReader.Result result = read(SLEEVE);
-        assertEquals(List.of(), result.remarks());
-        return result.template().orElseThrow();
-    }
-
-    private static Values asked(int pockets, String lining) {
-        return Values.of(Map.of("card-width", Length.ofMm(85.6), "pockets", pockets, "lining", lining, "thumb", true));
-    }
-
-    private static Outcome<Values> work(TextTemplate template, Values asked) {
-        return template.work(asked, Working.NONE);
-    }
-
-    private static Item item(Outcome<Values> outcome) {
-        return (Item) outcome.answers().orElseThrow().get("item").orElseThrow();
-    }
-
     @Test
     void aTemplateAsksAndAnswersAsAnyCalculatorDoes() {
         TextTemplate sleeve = sleeve();
@@ -267,10 +198,6 @@ class TextTemplateTest {
                 said("\"questions\": {\n      \"plates\"", "\"questions\": { \"each\": 2,\n      \"plates\""));
     }
 
-    private static String asking(String values) {
-        return SLEEVE.replace("\"step\": \"12 mm\"", "\"step\": \"12 mm\", " + values);
-    }
-
     @Test
     void anotherCalculatorIsAskedForAValue() {
         TextTemplate template = read(asking("""
@@ -294,30 +221,14 @@ class TextTemplateTest {
 
     @Test
     void whatIsAskedInVainEndsItWithItsReason() {
-        assertEquals("template-nobody-to-ask [halving]", asked("\"halving\"", "=card-width", "length"));
+        assertEquals("template-nobody-to-ask [halving]", answerOf("\"halving\"", "=card-width", "length"));
         assertEquals(
                 "template-no-such-answer [doubling, an area, twice, twice]",
-                asked("\"doubling\"", "=card-width", "area"));
+                answerOf("\"doubling\"", "=card-width", "area"));
         assertEquals(
                 "template-asks-badly [doubling, of: 85.6 has no unit.]",
-                asked("\"doubling\"", "=card-width / 1 mm", "length"));
-        assertEquals("too-long [190.0 mm]", asked("\"doubling\"", "=card-width + 104.4 mm", "length"));
-    }
-
-    private static String asked(String whom, String of, String kind) {
-        String text = asking("\"doubled\": {\"asks\": " + whom + ", \"questions\": {\"of\": \"" + of
-                + "\"}, \"answers\": {\"twice\": \"" + kind + "\"}}");
-        Notice told = work(read(text).template().orElseThrow(), asked(1, "none"))
-                .notices()
-                .get(0);
-        Wording words = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
-        return told.kind().key() + " "
-                + told.args().stream()
-                        .map(arg ->
-                                arg instanceof Phrase phrase ? words.phrase(CoreTexts.TEXTS, phrase) : arg.toString())
-                        .toList()
-                        .toString()
-                        .replace('\u00a0', ' ');
+                answerOf("\"doubling\"", "=card-width / 1 mm", "length"));
+        assertEquals("too-long [190.0 mm]", answerOf("\"doubling\"", "=card-width + 104.4 mm", "length"));
     }
 
     @Test
@@ -355,128 +266,20 @@ class TextTemplateTest {
                 "expression-divides-by-nothing", outcome.notices().get(0).kind().key());
     }
 
-    /** The first thing said of a template in which something was replaced: kind, place and what it is told with. */
-    private static String said(String was, String is) {
-        assertTrue(SLEEVE.contains(was), was);
-        TemplateReader.Result result = read(SLEEVE.replace(was, is));
-        Remark remark = result.remarks().get(0);
-        if (remark.stops()) {
-            assertFalse(result.template().isPresent());
-        }
-        return remark.key().replace("notice.", "") + " " + remark.place();
-    }
-
-    @Test
-    void whatIsWrongIsToldWithItsPlaceInTheFile() {
-        assertEquals(
-                "expression-unknown-name-nearest 16:15",
-                said("\"card-width + 2 * margin\"", "\"card-widht + 2 * margin\""));
-        assertEquals("expression-not-alike 16:26", said("\"card-width + 2 * margin\"", "\"card-width + 2\""));
-        assertEquals(
-                "expression-unknown-name 34:51",
-                said("\"=width\", \"height\": \"90 mm\"", "\"=girth\", \"height\": \"90 mm\""));
-        assertEquals("template-name-twice 17:5", said("\"step\": \"12 mm\"", "\"lining\": \"12 mm\""));
-        assertEquals(
-                "template-missing 7:5",
-                said("\"preset\": \"85.6 mm\", \"label\": \"Width of a card\", ", "\"preset\": \"85.6 mm\", "));
-        assertEquals("template-declaration 7:5", said("\"preset\": \"85.6 mm\"", "\"preset\": \"8.56 mm\""));
-        assertEquals("template-declaration 9:32", said("\"kind\": \"count\"", "\"kind\": \"counts\""));
-        assertEquals("template-gives 26:99", said("\"is\": \"width\"", "\"is\": \"width * width\""));
-        assertEquals(
-                "unknown-key-nearest 3:24",
-                said("\"id\": \"card-sleeve\",", "\"id\": \"card-sleeve\", \"tittle\": \"\","));
-    }
-
-    @Test
-    void wordsThatNoChoiceHasAreTold() {
-        assertEquals(
-                "expression-no-such-word-nearest 28:59",
-                said("\"is\": \"lining is not 'none'\"", "\"is\": \"lining is not 'noen'\""));
-        assertEquals(
-                "expression-no-such-word 37:30",
-                said("\"when\": \"=lining is 'cloth'\"", "\"when\": \"=lining is 'felt'\""));
-        assertEquals("expression-missing-is 37:27", said("\"=lining is 'cloth'\"", "\"=lining 'cloth'\""));
-    }
-
-    @Test
-    void whatIsNamedIsThere() {
-        assertEquals("template-names-nothing-nearest 20:75", said("\"at\": \"pockets\"", "\"at\": \"pocket\""));
-        assertEquals("template-names-nothing 20:75", said("\"at\": \"pockets\"", "\"at\": \"margin\""));
-        assertEquals(
-                "template-names-nothing-nearest 26:99",
-                said("\"is\": \"width\"", "\"by\": \"value-widht\", \"is\": \"width\""));
-        assertEquals(
-                List.of(),
-                read(SLEEVE.replace("\"is\": \"width\"", "\"by\": \"value-width\", \"is\": \"width\""))
-                        .remarks());
-    }
-
-    private static List<String> all(String was, String is) {
-        assertTrue(SLEEVE.contains(was), was);
-        return read(SLEEVE.replace(was, is)).remarks().stream()
-                .map(remark -> remark.key().replace("notice.", "") + " " + remark.place())
-                .toList();
-    }
-
-    @Test
-    void oneFaultIsToldOnce() {
-        assertEquals(List.of("template-other-measure 15:5"), all("\"3 mm + 1 mm\"", "\"4\""), "used further down");
-        assertEquals(List.of("template-other-measure 15:5"), all("\"3 mm + 1 mm\"", "\"4 g\""));
-        assertEquals(List.of("template-other-measure 17:5"), all("\"step\": \"12 mm\"", "\"step\": \"12\""));
-        assertEquals(
-                List.of("template-declaration 7:5"),
-                all("\"min\": \"30 mm\"", "\"min\": \"300 mm\""),
-                "whatever takes its answer");
-        assertEquals(
-                List.of("template-name-twice 9:5"),
-                all("\"key\": \"pockets\"", "\"key\": \"card-width\"").subList(0, 1));
-    }
-
-    @Test
-    void whatIsWorkedOutFurtherDownIsToldSo() {
-        TemplateReader.Result read = read(SLEEVE.replace("\"3 mm + 1 mm\"", "\"step / 3\""));
-        assertEquals(
-                List.of("notice.template-name-later 15:16"),
-                read.remarks().stream()
-                        .map(remark -> remark.key() + " " + remark.place())
-                        .toList());
-        assertEquals(
-                "“step” is worked out only in line 17.",
-                new Wording(Locale.ENGLISH, UnitSystem.METRIC)
-                        .what(read.remarks().get(0)));
-    }
-
-    @Test
-    void questionsThatNothingTakesAreKnown() {
-        assertEquals(Set.of("thumb"), read(SLEEVE).unused());
-    }
-
-    @Test
-    void whatIsOfAnotherShapeIsToldWithItsPlace() {
-        assertEquals(
-                List.of(
-                        "wrong-shape 4:12",
-                        "wrong-shape 10:52",
-                        "wrong-shape 17:13",
-                        "template-declaration 20:37",
-                        "template-gives 22:54",
-                        "wrong-shape 31:19",
-                        "wrong-shape 3:35"),
-                List.of(
-                        said("\"title\": \"Card sleeve\"", "\"title\": 5"),
-                        said("{\"none\": \"None\", \"cloth\": \"Cloth\"}", "[\"none\", \"cloth\"]"),
-                        said("\"step\": \"12 mm\"", "\"step\": [12]"),
-                        said("\"severity\": \"check\"", "\"severity\": \"chek\""),
-                        said("\"when\": \"pockets is 0\"", "\"when\": \"pockets\""),
-                        said("\"calculator\": \"plates\"", "\"calculator\": [\"plates\"]"),
-                        said("\"id\": \"card-sleeve\",", "\"id\": \"card-sleeve\", \"version\": 0,")));
-    }
-
-    @Test
-    void whatNoExpressionCanNameIsNoName() {
-        assertEquals("template-declaration 17:5", said("\"step\": \"12 mm\"", "\"\": \"12 mm\""));
-        assertEquals("template-declaration 17:5", said("\"step\": \"12 mm\"", "\"Step\": \"12 mm\""));
-        assertEquals("template-declaration 17:5", said("\"step\": \"12 mm\"", "\"a step\": \"12 mm\""));
+    private static String answerOf(String whom, String of, String kind) {
+        String text = asking("\"doubled\": {\"asks\": " + whom + ", \"questions\": {\"of\": \"" + of
+                + "\"}, \"answers\": {\"twice\": \"" + kind + "\"}}");
+        Notice told = work(read(text).template().orElseThrow(), asked(1, "none"))
+                .notices()
+                .get(0);
+        Wording words = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        return told.kind().key() + " "
+                + told.args().stream()
+                        .map(arg ->
+                                arg instanceof Phrase phrase ? words.phrase(CoreTexts.TEXTS, phrase) : arg.toString())
+                        .toList()
+                        .toString()
+                        .replace('\u00a0', ' ');
     }
 
     @Test
@@ -498,27 +301,5 @@ class TextTemplateTest {
         assertEquals("Doubled.", text(template, "notice.doubled.what"));
         assertEquals("", text(template, "notice.nobody.what"));
         assertFalse(text(template, "notice.template-too-many.what").isEmpty(), "of the host");
-    }
-
-    @Test
-    void whatFollowsFromAFaultIsNotToldAgain() {
-        TemplateReader.Result result = read(SLEEVE.replace("\"3 mm + 1 mm\"", "\"3 mm + 1\""));
-        assertEquals(
-                List.of("notice.expression-not-alike"),
-                result.remarks().stream().map(Remark::key).toList());
-        assertEquals(Optional.empty(), result.template());
-    }
-
-    @Test
-    void whatIsNoTemplateIsTold() {
-        assertEquals("[notice.not-json]", keys("{"));
-        assertEquals("[notice.not-a-template]", keys("[]"));
-        assertEquals("[notice.not-a-template]", keys("{\"hidewright\": 1}"));
-        assertEquals("[notice.template-newer]", keys("{\"template\": 2}"));
-        assertTrue(keys("{\"template\": 1}").startsWith("[notice.template-missing"), keys("{\"template\": 1}"));
-    }
-
-    private static String keys(String text) {
-        return read(text).remarks().stream().map(Remark::key).toList().toString();
     }
 }
