@@ -18,6 +18,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.hidewright.addons.FolderChange.Wanted;
+import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
@@ -175,7 +176,9 @@ public final class InstalledAddOns implements AddOns {
         }
         if (folder.holds(jar) && !launcher.consent().apply(jar.toFile()).isEmpty()) {
             if (!WAITING.equals(states.put(jar.toString(), WAITING))) { // told once
-                remarks.add(Remark.of(AddOnNotices.ADD_ON_WAITS.with(fileName(jar)), CoreTexts.TEXTS));
+                NoticeKind waits =
+                        addOn(jar, WAITING).code() ? AddOnNotices.ADD_ON_WAITS : AddOnNotices.ADD_ON_TEXTS_WAIT;
+                remarks.add(Remark.of(waits.with(fileName(jar)), CoreTexts.TEXTS));
             }
             return;
         }

@@ -19,6 +19,8 @@ import net.example.stranger.Throws;
 import net.example.stranger.ThrowsAtStop;
 import net.example.stranger.ThrowsSilently;
 import org.apache.felix.framework.FrameworkFactory;
+import org.hidewright.core.template.TemplateFiles;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.AfterEach;
@@ -307,6 +309,19 @@ class RunningBundlesTest extends MakersSettings {
         assertEquals(List.of(), addOns.takeEffect());
         assertEquals("ON", state(addOns, "rivets"));
         assertEquals(List.of("rivets", "straps"), ids());
+    }
+
+    @Test
+    void whatIsTextsAloneIsNotCalledCodeAsItWaits() throws Exception {
+        InstalledAddOns addOns = live();
+        Jar.bundle("rolls", TemplateFiles.HEADER, "roll.json")
+                .with("roll.json", "{}")
+                .write(jars.resolve("r.jar"));
+        waiting.add("r.jar");
+        Remark told = addOns.takeEffect().get(0);
+        Wording wording = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
+        assertEquals("r.jar is new here and is not used yet.", wording.what(told));
+        assertTrue(wording.why(told).startsWith("It is texts alone, which run no code"), wording.why(told));
     }
 
     @Test

@@ -96,6 +96,20 @@ class BundlesWindowTest {
     }
 
     @Test
+    void oneThatIsTextsAloneIsNotCalledCodeWithFullRights() {
+        bundles.textsThatWait("org.example.nets");
+        real.press("bundles.back");
+        real.press("deed.bundles");
+        choose("org.example.nets");
+        assertTrue(
+                real.text("bundles.about")
+                        .endsWith(
+                                "\nWaits until you turn it on. It is texts alone, which run no code: what they ask and"
+                                        + " draw is worked out by calculators that are here."),
+                real.text("bundles.about"));
+    }
+
+    @Test
     void aBundleThatIsTurnedOffLeavesItsSlipsDormantAndTheyComeBackWhole() {
         String before = real.answers("bag");
         String text = real.window.project().orElseThrow().project().text();

@@ -56,6 +56,7 @@ public final class AddOnNotices {
     public static final NoticeKind ADD_ON_MAKER_UNKNOWN = NoticeKind.stop("add-on-maker-unknown");
     public static final NoticeKind ADD_ON_MAKER_SEVERAL = NoticeKind.stop("add-on-maker-several");
 
+    public static final NoticeKind ADD_ON_TEXTS_WAIT = NoticeKind.check("add-on-texts-wait");
     public static final NoticeKind ADD_ON_WAITS = NoticeKind.check("add-on-waits");
     public static final NoticeKind ADD_ON_UNTRUSTED = NoticeKind.stop("add-on-untrusted");
     public static final NoticeKind ADD_ON_NEEDED = NoticeKind.check("add-on-needed");
@@ -117,6 +118,7 @@ public final class AddOnNotices {
                 ADD_ON_NOT_CERTIFICATE,
                 ADD_ON_MAKER_UNKNOWN,
                 ADD_ON_MAKER_SEVERAL,
+                ADD_ON_TEXTS_WAIT,
                 ADD_ON_WAITS,
                 ADD_ON_UNTRUSTED,
                 ADD_ON_NEEDED,

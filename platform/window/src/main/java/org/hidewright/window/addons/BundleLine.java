@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
+import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.TakenId;
 import org.hidewright.window.words.WindowTexts;
 
@@ -48,8 +49,8 @@ public record BundleLine(
                 addOn.maker().isEmpty() && ours ? texts.text("bundles.program") : addOn.maker(),
                 addOn.calculators(),
                 brings.isEmpty() ? texts.text("bundles.nothing") : String.join(", ", brings),
-                state(addOn, texts) + leftOut(addOn, taken, texts),
-                addOn.state() == AddOn.State.OFF || addOn.state() == AddOn.State.WAITING,
+                state(addOn, texts) + rights(addOn, texts) + leftOut(addOn, taken, texts),
+                addOn.state() == State.OFF || addOn.state() == State.WAITING,
                 !ours);
     }
 
@@ -66,9 +67,20 @@ public record BundleLine(
     }
 
     private static String state(AddOn addOn, WindowTexts texts) {
-        return addOn.state() == AddOn.State.FAILED
-                ? addOn.why()
-                : texts.text("bundles.state-"
-                        + addOn.state().name().toLowerCase(Locale.ROOT).replace('_', '-') + ".help");
+        if (addOn.state() == State.FAILED) {
+            return addOn.why();
+        }
+        String state = addOn.state().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return texts.text(
+                "bundles.state-" + state + (isData(addOn) && addOn.state() == State.WAITING ? "-texts.help" : ".help"));
+    }
+
+    /** Above all lines it is said that a bundle is code with full rights; of one that is none, that it is none. */
+    private static String rights(AddOn addOn, WindowTexts texts) {
+        return isData(addOn) ? " " + texts.text("bundles.texts-alone.help") : "";
+    }
+
+    private static boolean isData(AddOn addOn) {
+        return addOn.origin() == Origin.MAKER && !addOn.code() && addOn.state() != State.FAILED;
     }
 }

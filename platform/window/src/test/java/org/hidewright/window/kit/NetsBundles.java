@@ -64,6 +64,26 @@ public final class NetsBundles implements AddOns, Catalogue {
         put(id, id, "", Origin.MAKER, State.ON, calculator);
     }
 
+    /** One that is texts alone and was copied in. */
+    public void textsThatWait(String id) {
+        chosen.put(
+                id,
+                new AddOn(
+                        id,
+                        id,
+                        "",
+                        "1.0.0",
+                        Origin.MAKER,
+                        State.WAITING,
+                        "",
+                        List.of("net"),
+                        List.of(),
+                        List.of(),
+                        false,
+                        "",
+                        Path.of(id + ".jar")));
+    }
+
     /** The index has one more, with another cord. */
     public void offersToo(String id) {
         offered.add(id);
