@@ -11,6 +11,12 @@ import org.hidewright.layout.task.Turning;
  * <p>Poles, depth and scale follow Gardeyn and Wauters, arXiv 2509.13329, sections on the quantification of collisions.
  */
 final class Form {
+    /** By how much of its area a part may grow for the sake of fewer corners. */
+    private static final double GROWN = 0.001;
+
+    /** With no more corners a part is quick enough as it is. */
+    private static final int FEW_CORNERS = 32;
+
     final double[] x;
     final double[] y;
     final double area;
@@ -51,9 +57,10 @@ final class Form {
         double[] centre = Rings.centroid(ringX, ringY);
         this.referenceX = centre[0];
         this.referenceY = centre[1];
-        this.x = new double[ringX.length];
-        this.y = new double[ringX.length];
-        about(centre[0], centre[1], ringX, ringY);
+        double[][] about = about(centre[0], centre[1], ringX, ringY);
+        double[][] simpler = ringX.length <= FEW_CORNERS ? about : Outward.of(about[0], about[1], GROWN);
+        this.x = simpler[0];
+        this.y = simpler[1];
         this.area = Math.abs(Rings.area(ringX, ringY));
         this.turning = turning;
         this.quality = quality;
@@ -87,9 +94,9 @@ final class Form {
     Form(double[] ringX, double[] ringY, Poles poles, double extent, int quality) {
         this.referenceX = 0;
         this.referenceY = 0;
-        this.x = new double[ringX.length];
-        this.y = new double[ringX.length];
-        about(0, 0, ringX, ringY);
+        double[][] about = about(0, 0, ringX, ringY);
+        this.x = about[0];
+        this.y = about[1];
         this.area = Math.abs(Rings.area(ringX, ringY));
         this.turning = Turning.steps(List.of(0.0));
         this.quality = quality;
@@ -105,12 +112,14 @@ final class Form {
     }
 
     /** Corners counter-clockwise, about a point. */
-    private void about(double originX, double originY, double[] ringX, double[] ringY) {
+    private static double[][] about(double originX, double originY, double[] ringX, double[] ringY) {
         boolean clockwise = Rings.area(ringX, ringY) < 0;
+        double[][] about = new double[2][ringX.length];
         for (int corner = 0; corner < ringX.length; corner++) {
             int from = clockwise ? ringX.length - 1 - corner : corner;
-            x[corner] = ringX[from] - originX;
-            y[corner] = ringY[from] - originY;
+            about[0][corner] = ringX[from] - originX;
+            about[1][corner] = ringY[from] - originY;
         }
+        return about;
     }
 }

@@ -19,7 +19,7 @@ final class Meeting {
     private static final double FAR = 10;
 
     /** So many of the largest poles are tried first: most places that will not do are told by them. */
-    private static final int FIRST_POLES = 2;
+    private static final int FIRST_POLES = 10;
 
     private Meeting() {}
 

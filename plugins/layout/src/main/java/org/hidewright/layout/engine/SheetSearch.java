@@ -32,10 +32,6 @@ final class SheetSearch implements Runnable {
     /** So many exchanges without gain before all sheets are worked at once. */
     private static final int EXCHANGES = 20;
 
-    private static final int ALL_STRIKES = 2;
-    private static final int ALL_STALL = 60;
-    private static final int ATTEMPTS = 3;
-
     private final Form[] forms;
     private final List<Ground> grounds;
     private final double[] areas;
@@ -60,13 +56,6 @@ final class SheetSearch implements Runnable {
         void told(int[] sheet, Places places);
     }
 
-    /** The parts on one sheet, and where they lie. */
-    private static final class Stack {
-        private List<Integer> parts = List.of();
-        private Places places = new Places(0);
-        private double area;
-    }
-
     /**
      * @param areas of the sheets, what can be cut from
      * @param costs of the sheets
@@ -88,7 +77,7 @@ final class SheetSearch implements Runnable {
         this.offer = offer;
         this.stacks = new Stack[grounds.size()];
         this.closed = new boolean[grounds.size()];
-        Arrays.setAll(stacks, sheet -> new Stack());
+        Arrays.setAll(stacks, sheet -> Stack.EMPTY);
         this.byPrice = IntStream.range(0, grounds.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(sheet -> costs[sheet] / areas[sheet]))
@@ -112,7 +101,7 @@ final class SheetSearch implements Runnable {
         }
         layFreely(all);
         for (int sheet = 0; sheet < stacks.length; sheet++) {
-            closed[sheet] = stacks[sheet].parts.isEmpty();
+            closed[sheet] = stacks[sheet].parts().isEmpty();
         }
         leastLeft = area(left);
         tell();
@@ -148,17 +137,17 @@ final class SheetSearch implements Runnable {
     }
 
     private boolean layFreely(int part, int sheet, Stack[] onto) {
-        if (onto[sheet].area + forms[part].area > areas[sheet]) {
+        if (onto[sheet].area() + forms[part].area > areas[sheet]) {
             return false;
         }
-        List<Integer> parts = new ArrayList<>(onto[sheet].parts);
+        List<Integer> parts = new ArrayList<>(onto[sheet].parts());
         parts.add(part);
         Crowd crowd = crowd(sheet, parts, onto[sheet]);
         LeftmostPlace leftmost = new LeftmostPlace(crowd, random);
         boolean found = leftmost.settle(parts.size() - 1, Double.MAX_VALUE, DRAWS);
         tries += leftmost.tries();
         if (found) {
-            onto[sheet] = stack(parts, crowd);
+            onto[sheet] = Stack.of(parts, crowd);
         }
         return found;
     }
@@ -168,23 +157,15 @@ final class SheetSearch implements Runnable {
         Ground ground = grounds.get(sheet);
         Crowd crowd = new Crowd(ground, parts.stream().map(part -> forms[part]).toArray(Form[]::new));
         for (int index = 0; index < parts.size(); index++) {
-            int at = from.parts.indexOf(parts.get(index));
+            int at = from.parts().indexOf(parts.get(index));
             if (at >= 0) {
-                crowd.lay(index, from.places.angle[at], from.places.x[at], from.places.y[at]);
+                crowd.lay(index, from.places().angle[at], from.places().x[at], from.places().y[at]);
             } else {
                 double off = crowd.form[index].diameter;
                 crowd.lay(index, crowd.form[index].turning.from(0), ground.minX() - 2 * off, ground.minY() - 2 * off);
             }
         }
         return crowd;
-    }
-
-    private Stack stack(List<Integer> parts, Crowd crowd) {
-        Stack stack = new Stack();
-        stack.parts = List.copyOf(parts);
-        stack.places = crowd.places();
-        stack.area = area(parts);
-        return stack;
     }
 
     private double area(List<Integer> parts) {
@@ -201,12 +182,12 @@ final class SheetSearch implements Runnable {
         double laid = 0;
         for (int sheet = 0; sheet < stacks.length; sheet++) {
             open += closed[sheet] ? 0 : areas[sheet];
-            laid += stacks[sheet].area;
+            laid += stacks[sheet].area();
         }
         int least = -1;
         for (int sheet = 0; sheet < stacks.length; sheet++) {
             boolean may = !closed[sheet] && laid <= FULLEST * (open - areas[sheet] + cheaper(sheet));
-            if (may && (least < 0 || costs[sheet] * stacks[least].area > costs[least] * stacks[sheet].area)) {
+            if (may && (least < 0 || costs[sheet] * stacks[least].area() > costs[least] * stacks[sheet].area())) {
                 least = sheet;
             }
         }
@@ -221,8 +202,8 @@ final class SheetSearch implements Runnable {
                 closed[sheet] = false;
             }
         }
-        List<Integer> parts = new ArrayList<>(stacks[least].parts);
-        stacks[least] = new Stack();
+        List<Integer> parts = new ArrayList<>(stacks[least].parts());
+        stacks[least] = Stack.EMPTY;
         layFreely(parts);
         leastLeft = area(left);
         return true;
@@ -252,9 +233,9 @@ final class SheetSearch implements Runnable {
         Integer part = forms[one].area >= forms[other].area ? one : other;
         int sheet = openSheet();
         Stack stack = stacks[sheet];
-        List<Integer> parts = new ArrayList<>(stack.parts);
+        List<Integer> parts = new ArrayList<>(stack.parts());
         List<Integer> leaving = new ArrayList<>();
-        double room = areas[sheet] * FULLEST - stack.area - forms[part].area;
+        double room = areas[sheet] * FULLEST - stack.area() - forms[part].area;
         boolean crowded = room < 0 || random.nextInt(3) == 0;
         if (crowded) {
             Collections.shuffle(parts, new Random(random.nextLong()));
@@ -286,7 +267,7 @@ final class SheetSearch implements Runnable {
         if (!separated) {
             return false;
         }
-        stacks[sheet] = stack(parts, crowd);
+        stacks[sheet] = Stack.of(parts, crowd);
         left.remove(part);
         layFreely(leaving);
         double now = area(left);
@@ -306,13 +287,9 @@ final class SheetSearch implements Runnable {
         int[] open = IntStream.range(0, stacks.length)
                 .filter(sheet -> !closed[sheet])
                 .toArray();
-        List<Integer> parts = new ArrayList<>();
-        double apart = 0;
-        double room = 0;
-        for (int sheet : open) {
-            parts.addAll(stacks[sheet].parts);
-            room += areas[sheet] * FULLEST - stacks[sheet].area;
-        }
+        double room = Arrays.stream(open)
+                .mapToDouble(sheet -> areas[sheet] * FULLEST - stacks[sheet].area())
+                .sum();
         List<Integer> joining = new ArrayList<>();
         for (Integer part : left) {
             if (forms[part].area <= room) {
@@ -324,74 +301,22 @@ final class SheetSearch implements Runnable {
             tries++;
             return false;
         }
-        parts.addAll(joining);
-        for (Form form : forms) {
-            apart = Math.max(apart, 2 * form.diameter);
+        Together together = new Together(forms, random);
+        for (int sheet : open) {
+            together.add(grounds.get(sheet), areas[sheet], stacks[sheet]);
         }
-        Row row = new Row(
-                Arrays.stream(open).mapToObj(grounds::get).toList(),
-                Arrays.stream(open).mapToDouble(sheet -> areas[sheet]).toArray(),
-                apart);
-        Crowd crowd = new Crowd(row, parts.stream().map(part -> forms[part]).toArray(Form[]::new));
-        int index = 0;
-        for (int place = 0; place < open.length; place++) {
-            Stack stack = stacks[open[place]];
-            for (int at = 0; at < stack.parts.size(); at++) {
-                crowd.lay(index++, stack.places.angle[at], stack.places.x[at] + row.shift(place), stack.places.y[at]);
-            }
-        }
-        for (; index < parts.size(); index++) {
-            Ground field = row.field(random);
-            crowd.lay(
-                    index,
-                    crowd.form[index].turning.any(random),
-                    field.minX() + random.nextDouble() * (field.maxX() - field.minX()),
-                    field.minY() + random.nextDouble() * (field.maxY() - field.minY()));
-        }
-        crowd.measureAll();
-        Seeker seeker = new Seeker(crowd, random);
         long before = tries;
-        Separation separation = new Separation(crowd, seeker, random, () -> halt.spent(before + seeker.tries()) >= 1);
-        Exchange exchange = new Exchange(crowd, random);
-        double rest = separation.run(ALL_STRIKES, ALL_STALL);
-        for (int attempt = 1; attempt < ATTEMPTS && rest > 0 && halt.spent(before + seeker.tries()) < 1; attempt++) {
-            exchange.run();
-            crowd.levelWeights();
-            rest = separation.run(ALL_STRIKES, ALL_STALL);
-        }
-        tries += seeker.tries();
-        if (rest > 0) {
+        boolean separated = together.separate(joining, tried -> halt.spent(before + tried));
+        tries += together.tries();
+        if (!separated) {
             return false;
         }
-        take(open, row, parts, crowd);
+        for (int place = 0; place < open.length; place++) {
+            stacks[open[place]] = together.stack(place);
+        }
         left.removeAll(joining);
         leastLeft = area(left);
         return true;
-    }
-
-    /** Takes over where parts lie in a row of sheets. */
-    private void take(int[] open, Row row, List<Integer> parts, Crowd crowd) {
-        for (int place = 0; place < open.length; place++) {
-            List<Integer> here = new ArrayList<>();
-            List<Integer> indices = new ArrayList<>();
-            for (int index = 0; index < parts.size(); index++) {
-                if (row.sheet(crowd.x[index]) == place) {
-                    here.add(parts.get(index));
-                    indices.add(index);
-                }
-            }
-            Stack stack = new Stack();
-            stack.parts = List.copyOf(here);
-            stack.area = area(here);
-            stack.places = new Places(here.size());
-            for (int at = 0; at < here.size(); at++) {
-                int index = indices.get(at);
-                stack.places.angle[at] = crowd.turned[index].angle;
-                stack.places.x[at] = crowd.x[index] - row.shift(place);
-                stack.places.y[at] = crowd.y[index];
-            }
-            stacks[open[place]] = stack;
-        }
     }
 
     /** An open sheet; of two drawn the one with more room. */
@@ -401,7 +326,7 @@ final class SheetSearch implements Runnable {
                 .toArray();
         int one = open[random.nextInt(open.length)];
         int other = open[random.nextInt(open.length)];
-        return areas[one] - stacks[one].area >= areas[other] - stacks[other].area ? one : other;
+        return areas[one] - stacks[one].area() >= areas[other] - stacks[other].area() ? one : other;
     }
 
     /** Hands over the layout, with what is left over on closed sheets where it has room there. */
@@ -419,13 +344,13 @@ final class SheetSearch implements Runnable {
         }
         Places places = new Places(forms.length);
         for (int sheet = 0; sheet < whole.length; sheet++) {
-            List<Integer> parts = whole[sheet].parts;
+            List<Integer> parts = whole[sheet].parts();
             for (int index = 0; index < parts.size(); index++) {
                 int part = parts.get(index);
                 sheetOf[part] = sheet;
-                places.angle[part] = whole[sheet].places.angle[index];
-                places.x[part] = whole[sheet].places.x[index];
-                places.y[part] = whole[sheet].places.y[index];
+                places.angle[part] = whole[sheet].places().angle[index];
+                places.x[part] = whole[sheet].places().x[index];
+                places.y[part] = whole[sheet].places().y[index];
             }
         }
         offer.told(sheetOf, places);
