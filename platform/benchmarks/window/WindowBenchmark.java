@@ -90,15 +90,18 @@ public final class WindowBenchmark {
         Catalogue catalogue = catalogue();
         Stock stock = Stock.of(catalogue::tables);
         Shell shell = new Shell(display);
+        Memory memory = Memory.in(scratch);
         Workroom room = new Workroom(
                 catalogue,
                 stock,
                 scratch,
-                Memory.in(scratch),
+                memory,
+                new UnitsSeen(memory, Optional.empty()),
                 new WindowTexts(Locale.ENGLISH),
                 new SystemFileAsking(shell),
                 new Writers(Optional.empty(), Optional.empty(), List.of(), Optional.empty()),
                 Optional.empty(),
+                scratch.resolve("samples"),
                 work);
         MainWindow window = new MainWindow(display, new Inks(display, Palette.LIGHT), room, shell);
         window.open();

@@ -9,9 +9,12 @@ import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.explain.ExampleInUnits;
 import org.hidewright.core.explain.Limits;
 import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.wording.BareNumbers;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
 
 /**
  * Asks a maker one question after the other in a terminal. An empty line takes what stands in brackets. Where the answers end, what has
@@ -27,6 +30,7 @@ final class Dialogue {
     private final Session session;
     private final Texts texts;
     private final State state;
+    private final UnitSystem system;
 
     /** Shared by the dialogues of one start: whether anybody is asked, and whether the answers have ended. */
     private static final class State {
@@ -47,6 +51,7 @@ final class Dialogue {
         this.session = session;
         this.texts = texts;
         this.state = state;
+        this.system = session.wording().units();
     }
 
     /** The same dialogue about another calculator. */
@@ -166,7 +171,11 @@ final class Dialogue {
             case ROWS, LIST, ITEM ->
                 answers.put(question.key(), new JsonOut.Raw(question.example().orElse("null")));
             case FLAG -> answers.put(question.key(), flag(question));
-            default -> answers.put(question.key(), read(question.example().orElse("")));
+            default ->
+                answers.put(
+                        question.key(),
+                        BareNumbers.withUnitShown(
+                                read(new ExampleInUnits(system).of(question).orElse("")), question, system));
         }
     }
 
@@ -240,7 +249,7 @@ final class Dialogue {
     }
 
     private String limits(Question question) {
-        Limits limits = new Limits(question);
+        Limits limits = new Limits(question, system);
         String within = limits.min().isPresent() && limits.max().isPresent()
                 ? " (" + limits.min().get() + " – " + limits.max().get() + ")"
                 : "";

@@ -20,7 +20,6 @@ import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.ProjectFile;
 import org.hidewright.core.wording.CautionsOnce;
 import org.hidewright.core.wording.Remark;
-import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
@@ -75,11 +74,8 @@ final class MakeCommand implements Subcommand {
 
     private static int make(String file, Project project, ParseResult arguments, Session asked)
             throws BadArgument, FileTrouble {
-        Session session = asked.in(SharedOptions.wording(
-                arguments,
-                asked,
-                project.shown("language"),
-                project.shown("units").filter(key -> UnitSystem.of(key).isPresent())));
+        Session session =
+                asked.in(SharedOptions.wording(arguments, asked, project.shown("language"), project.shown("units")));
         Papers papers = PacketPapers.of(arguments, project, session);
         LocalDate date = date(arguments.matchedOptionValue(DATE, (String) null), session);
         Stock stock = WorkshopOption.stock(arguments, session);

@@ -141,7 +141,7 @@ final class NewProject {
     private String project(Installed calculator, Map<String, Object> answered) {
         List<Object> all = new ArrayList<>(before);
         all.add(slips.slip(calculator, answered));
-        return NewSlips.text(slips.title(calculator), all);
+        return NewSlips.text(slips.title(calculator), session.wording().units(), all);
     }
 
     private int tell(Path file, WorkedProject worked, String id) {

@@ -92,9 +92,23 @@ final class SharedOptions {
             throws BadArgument {
         Optional<Locale> language =
                 arguments.hasMatchedOption(LANGUAGE) ? Optional.empty() : projectLanguage.flatMap(LanguageTag::of);
-        String units = arguments.matchedOptionValue(UNITS, projectUnits.orElse(UnitSystem.METRIC.key()));
-        UnitSystem system = UnitSystem.of(units)
-                .orElseThrow(() -> new BadArgument(session.texts().text("trouble.units", units)));
+        UnitSystem system = units(arguments, session)
+                .or(() -> projectUnits.flatMap(UnitSystem::of))
+                .orElse(UnitSystem.METRIC);
         return new Wording(language.orElse(session.wording().language()), system);
+    }
+
+    /**
+     * The units asked for by option; empty where none are.
+     *
+     * @throws BadArgument if they are none
+     */
+    static Optional<UnitSystem> units(ParseResult arguments, Session session) throws BadArgument {
+        String units = arguments.matchedOptionValue(UNITS, "");
+        Optional<UnitSystem> system = UnitSystem.of(units);
+        if (arguments.hasMatchedOption(UNITS) && system.isEmpty()) {
+            throw new BadArgument(session.texts().text("trouble.units", units));
+        }
+        return system;
     }
 }

@@ -49,6 +49,7 @@ final class WindowCommand implements Subcommand {
                 file(arguments.matchedPositionalValue(0, (String) null), session),
                 file(arguments.matchedOptionValue(WorkshopOption.NAME, (String) null), session),
                 session.wording().language(),
+                SharedOptions.units(arguments, session),
                 file(arguments.matchedOptionValue(PICTURES, (String) null), session)));
     }
 

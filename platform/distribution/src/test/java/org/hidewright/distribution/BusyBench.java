@@ -46,7 +46,13 @@ final class BusyBench implements AutoCloseable {
         this.catalogue = catalogue;
         file = ProjectFile.open(project);
         open = onWindow(() -> new OpenProject(
-                project, file, Locale.ENGLISH, () -> new Bench(catalogue), work, window, face -> shown.release()));
+                project,
+                file,
+                new Wording(Locale.ENGLISH, UnitSystem.METRIC),
+                () -> new Bench(catalogue),
+                work,
+                window,
+                face -> shown.release()));
         busy = new Thread(this::workOn, "busy bench");
         busy.start();
     }

@@ -96,10 +96,12 @@ class GuidedStartIT {
 
     private void answer(Said said) throws Exception {
         if (project == null) {
-            project = beginning.begun(beginning.templates().stream()
-                    .filter(template -> title(template).equals(said.answer()))
-                    .findFirst()
-                    .orElseThrow());
+            project = beginning.begun(
+                    beginning.templates().stream()
+                            .filter(template -> title(template).equals(said.answer()))
+                            .findFirst()
+                            .orElseThrow(),
+                    UnitSystem.METRIC);
         } else if (beginning
                 .giver(project)
                 .filter(giver -> title(giver).equals(said.answer()))
@@ -259,10 +261,12 @@ class GuidedStartIT {
 
     @Test
     void theBarOfABuckleIsThatOfTheBuckleThatIsChosenByItsWidth() {
-        Project collar = beginning.begun(beginning.templates().stream()
-                .filter(template -> template.id().equals("dog-collar"))
-                .findFirst()
-                .orElseThrow());
+        Project collar = beginning.begun(
+                beginning.templates().stream()
+                        .filter(template -> template.id().equals("dog-collar"))
+                        .findFirst()
+                        .orElseThrow(),
+                UnitSystem.METRIC);
         String text = collar.text().replaceAll("\\s", "");
         for (String column : List.of("inside-width", "bar-diameter")) {
             assertTrue(

@@ -21,6 +21,8 @@ import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.ProjectFile;
 import org.hidewright.core.store.WriteFault;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.hidewright.window.begin.BeginPage;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
@@ -146,7 +148,16 @@ final class MainWindow {
             leaveNow();
             view = null;
             shell.setText("Hidewright");
-            turnTo(new BeginPage(body, inks, room.texts(), place, beginning, this::begun, this::begin), false);
+            turnTo(
+                    new BeginPage(
+                            body,
+                            inks,
+                            room.texts(),
+                            place,
+                            beginning,
+                            room.units().ofBegun(),
+                            new BeginPage.Ways(this::begun, this::begin, this::switchUnits)),
+                    false);
         });
     }
 
@@ -180,7 +191,13 @@ final class MainWindow {
         try {
             ProjectFile file = ProjectFile.open(path);
             open(new OpenProject(
-                    path, file, room.texts().language(), place::bench, room.work(), this::onWindow, this::show));
+                    path,
+                    file,
+                    new Wording(room.texts().language(), room.units().ofOpened()),
+                    place::bench,
+                    room.work(),
+                    this::onWindow,
+                    this::show));
             room.memory().opened(path);
             tell(file.remarks());
             copies.offerLeft(view.project());
@@ -198,7 +215,7 @@ final class MainWindow {
         open(new OpenProject(
                 SavedProject.untitled(beside(name), known),
                 project,
-                room.texts().language(),
+                new Wording(room.texts().language(), room.units().ofOpened()),
                 place::bench,
                 room.work(),
                 this::onWindow,
@@ -280,7 +297,7 @@ final class MainWindow {
     /** Writes a project without a slip and opens it. */
     private void openNew(Path path) {
         try {
-            EmptyProject.write(path);
+            EmptyProject.write(path, room.units().ofBegun());
             open(path);
         } catch (IOException e) {
             line.tell(room.texts().text("told.not-written.help", path, WriteFault.reason(e)));
@@ -348,9 +365,30 @@ final class MainWindow {
         });
     }
 
+    /** The words that things are shown in now. */
+    Wording wording() {
+        return project()
+                .map(OpenProject::wording)
+                .orElseGet(
+                        () -> new Wording(room.texts().language(), room.units().ofBegun()));
+    }
+
     void switchUnits() {
-        project().ifPresent(open -> open.showInches(!open.wording().inches()));
+        UnitSystem to = wording().inches() ? UnitSystem.METRIC : UnitSystem.INCH;
+        room.units().switched(to);
+        project().ifPresent(open -> open.showIn(to));
+        steps().ifPresent(page -> page.showIn(to));
         workshop.refresh();
+    }
+
+    /** Whether something is seen that has units. */
+    boolean hasUnits() {
+        return project().isPresent() || steps().isPresent() || workshop.shown().isPresent();
+    }
+
+    /** The steps that a project is being begun in, also while the workshop is looked at. */
+    private Optional<BeginPage> steps() {
+        return workshop.under() instanceof BeginPage page ? Optional.of(page) : Optional.empty();
     }
 
     /** Does something that leaves the project behind; asks first where it is not saved. */
@@ -377,9 +415,7 @@ final class MainWindow {
 
     /** What is begun in steps and not at its end is a project all the same, and is not lost. */
     private void keepBegun() {
-        if (bodies.topControl instanceof BeginPage page && page.isAnswered()) {
-            begun(page.begun());
-        }
+        steps().filter(BeginPage::isAnswered).ifPresent(page -> begun(page.begun()));
     }
 
     private void closing(Event event) {

@@ -59,7 +59,7 @@ final class WindowDeeds {
         deeds.deed(change, "undo", SWT.MOD1 | 'Z', this::canUndo, this::undo);
         deeds.deed(change, "redo", SWT.MOD1 | 'Y', this::canRedo, this::redo);
         deeds.line(change);
-        deeds.deed(change, "units", SWT.MOD1 | 'U', open, window::switchUnits);
+        deeds.deed(change, "units", SWT.MOD1 | 'U', window::hasUnits, window::switchUnits);
 
         Menu slips = deeds.menu("slips");
         deeds.list(slips, "add", this::calculators);

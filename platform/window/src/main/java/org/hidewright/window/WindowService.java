@@ -74,11 +74,13 @@ public final class WindowService implements ProjectWindow {
         });
         Shell shell = new Shell(display);
         Path settings = Path.of(context.getProperty("hidewright.settings"));
+        Memory memory = Memory.in(settings);
         Workroom room = new Workroom(
                 new CatalogueWithAddOns(catalogue, () -> addOns),
                 Stock.of(catalogue::tables),
                 settings,
-                Memory.in(settings),
+                memory,
+                new UnitsSeen(memory, opening.units()),
                 new WindowTexts(opening.language()),
                 new SystemFileAsking(shell),
                 writers(),

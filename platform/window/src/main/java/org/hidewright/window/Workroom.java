@@ -17,6 +17,7 @@ import org.hidewright.window.words.WindowTexts;
  * @param stock what can be taken from the workshop
  * @param settings the maker’s folder of settings; need not be there
  * @param memory what is kept from one time to the next
+ * @param units of what says nothing of them itself
  * @param texts in the maker’s language
  * @param asks asks the maker for files
  * @param writers who writes documents
@@ -29,6 +30,7 @@ record Workroom(
         Stock stock,
         Path settings,
         Memory memory,
+        UnitsSeen units,
         WindowTexts texts,
         FileAsking asks,
         Writers writers,

@@ -16,8 +16,6 @@ import org.hidewright.core.project.Project;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WorkshopFile;
 import org.hidewright.core.wording.Remark;
-import org.hidewright.core.wording.UnitSystem;
-import org.hidewright.core.wording.Wording;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.core.workshop.Table;
 import org.hidewright.window.look.Inks;
@@ -109,7 +107,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
                     file,
                     read,
                     room.catalogue()::tables,
-                    this::wording,
+                    window::wording,
                     texts,
                     room.work(),
                     window::onWindow,
@@ -157,13 +155,6 @@ final class WorkshopDesk implements WorkshopPage.Round {
         return String.valueOf(file.getFileName()).replaceAll("\\.json$", "");
     }
 
-    /** In the units of the project. */
-    private Wording wording() {
-        return window.project()
-                .map(OpenProject::wording)
-                .orElseGet(() -> new Wording(texts.language(), UnitSystem.METRIC));
-    }
-
     private void changed() {
         window.project().ifPresent(OpenProject::workOut);
         body.getDisplay().timerExec(COPY_AFTER_MS, copy);
@@ -196,6 +187,11 @@ final class WorkshopDesk implements WorkshopPage.Round {
         body.layout();
     }
 
+    /** What is shown, or lies beneath the page of the workshop. */
+    Control under() {
+        return page == null ? bodies.topControl : beneath;
+    }
+
     /** Takes the page away, so that what was beneath it is on top again. */
     void hide() {
         if (page != null) {
@@ -222,7 +218,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
         return window.project()
                 .flatMap(OpenProject::worked)
                 .map(worked -> worked.slips().get(slip))
-                .flatMap(worked -> measured.map(table -> Recordable.of(worked, wording(), table)))
+                .flatMap(worked -> measured.map(table -> Recordable.of(worked, window.wording(), table)))
                 .orElse(List.of());
     }
 
@@ -296,7 +292,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
         List<Path> files = room.memory().recent();
         Map<Path, Project> shownNow = new LinkedHashMap<>();
         at.ifPresent(path -> shownNow.put(path, window.project().orElseThrow().project()));
-        RowUses uses = new RowUses(room.catalogue(), wording(), texts);
+        RowUses uses = new RowUses(room.catalogue(), window.wording(), texts);
         OpenWorkshop from = open;
         room.work().execute(() -> {
             Map<Path, Project> projects = new LinkedHashMap<>(shownNow);

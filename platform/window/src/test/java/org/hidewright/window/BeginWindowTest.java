@@ -153,6 +153,60 @@ class BeginWindowTest {
                         .toList());
     }
 
+    /** By hand: 200 mm are 7.874 in, so 8 in (1.6 % more, within a fiftieth); 100 mm are 3.937 in; 10 to 900 mm are 0.394 to 35.4 in. */
+    @Test
+    void theStepsAreInInchesOnceTheyAreSwitchedTo() {
+        real.press("start.begin");
+        assertEquals("Show inches", real.text("begin.units"));
+        real.press("begin.units");
+        real.push("begin.next");
+        assertEquals("8 in", real.text("mat/width"));
+        real.press("begin.more");
+        assertEquals(
+                "3.937 in", real.find(Text.class, "mat/height").getMessage().replace('\u00A0', ' '));
+        assertTrue(
+                real.find(Text.class, "mat/height").getToolTipText().contains("0.394 in – 35.4 in"),
+                real.find(Text.class, "mat/height").getToolTipText());
+        real.type("mat/width", "12 1/2");
+        assertEquals(12.5 * 25.4, Double.parseDouble(drawn()), 1, "a number without a unit is of the unit seen");
+        real.press("deed.units");
+        assertEquals("= 317.5 mm", real.text("mat/width/told").replace('\u00A0', ' '), "what was typed stays");
+        assertEquals("Show inches", real.text("begin.units"));
+        real.press("deed.units");
+        for (int i = 0; i < 4; i++) {
+            real.push("begin.next");
+        }
+        assertTrue(real.window.project().orElseThrow().wording().inches());
+        assertEquals(
+                "in",
+                real.window.project().orElseThrow().project().shown("units").orElse(""));
+    }
+
+    @Test
+    void theNextProjectIsBegunInTheUnitsSwitchedToLast() {
+        real.press("start.begin");
+        real.press("begin.units");
+        real.push("begin.leave");
+        real.close();
+        Catalogue catalogue = Mats.catalogue();
+        real = new RealWindow(folder.resolve("settings"), catalogue, Mats.stock(catalogue));
+        real.press("start.begin");
+        real.push("begin.next");
+        assertEquals("8 in", real.text("mat/width"));
+    }
+
+    @Test
+    void closingItFromTheWorkshopLosesNothing() {
+        real.press("start.begin");
+        real.push("begin.next");
+        real.type("mat/width", "90 mm");
+        real.press("deed.workshop");
+        real.press("deed.quit");
+        assertFalse(real.shell.isDisposed());
+        real.press("told.stay");
+        assertTrue(real.window.project().orElseThrow().project().text().contains("90 mm"));
+    }
+
     @Test
     void whatWasBegunIsSavedWhereTheMakerSays() throws Exception {
         real.press("start.begin");

@@ -107,11 +107,13 @@ final class RealWindow implements AutoCloseable {
                 return Optional.ofNullable(files.poll());
             }
         };
+        Memory memory = Memory.in(settings);
         room = new Workroom(
                 catalogue,
                 stock,
                 settings,
-                Memory.in(settings),
+                memory,
+                new UnitsSeen(memory, Optional.empty()),
                 new WindowTexts(language),
                 asks,
                 writers,

@@ -13,6 +13,7 @@ import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.Slip;
+import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.SuitableRows;
 import org.hidewright.core.workshop.Shelf;
@@ -41,16 +42,32 @@ public final class Beginning {
         return Templates.in(catalogue);
     }
 
-    /** The project as a template begins it, with all that follows without a word. */
-    public Project begun(Installed template) {
+    /** The project as a template begins it, with all that follows without a word; what is typical is in these units. */
+    public Project begun(Installed template, UnitSystem units) {
         List<Question> questions = questions(template);
-        Map<String, Object> answers = new LinkedHashMap<>(Typical.answers(questions));
+        Map<String, Object> answers = new LinkedHashMap<>(new Typical(units).answers(questions));
         answers.putAll(new StockAnswers(rows(Optional.empty()), Map.of()).eachByItself(questions));
-        Project project = NewSlips.project(slips.title(template), List.of(slips.slip(template, answers)));
+        Project project = NewSlips.project(slips.title(template), units, List.of(slips.slip(template, answers)));
         for (Installed follower : following(project, template).ready()) {
             project = following(project, follower.id(), true);
         }
         return project;
+    }
+
+    /** The units that a project is shown in. */
+    public static UnitSystem units(Project project) {
+        return project.shown("units").flatMap(UnitSystem::of).orElse(UnitSystem.METRIC);
+    }
+
+    /**
+     * The project in other units. As long as nothing was answered it is begun anew, so that what is typical is in them; what
+     * was typed stays as it was typed, since no measure of the maker’s is to change.
+     */
+    public Project shown(Project project, UnitSystem units) {
+        return template(project)
+                .filter(template -> begun(template, units(project)).text().equals(project.text()))
+                .map(template -> begun(template, units))
+                .orElseGet(() -> edited(project, now -> now.showing("units", units.key())));
     }
 
     /** The template that a project is begun with; empty where it has gone. */
@@ -81,14 +98,15 @@ public final class Beginning {
         }
         Installed template = template(project).orElseThrow();
         Map<String, Object> links = new Givers(catalogue).links(questions(template), giver.get());
-        Map<String, Object> typical = Typical.answers(questions(template));
+        Typical typical = new Typical(units(project));
+        Map<String, Object> measured = typical.answers(questions(template));
         return edited(project, begun -> {
             Project changed = byName
-                    ? begun.adding(0, JsonOut.write(slips.slip(giver.get(), Typical.answers(questions(giver.get())))))
+                    ? begun.adding(0, JsonOut.write(slips.slip(giver.get(), typical.answers(questions(giver.get())))))
                     : begun.removing(giver.get().id());
             Slip slip = changed.slip(template.id()).orElseThrow();
             for (String key : links.keySet()) {
-                Object answer = byName ? links.get(key) : typical.get(key);
+                Object answer = byName ? links.get(key) : measured.get(key);
                 AnswerPath path = AnswerPath.of(key);
                 slip = answer == null ? slip.clearing(path) : slip.answering(path, json(answer));
             }
@@ -196,7 +214,7 @@ public final class Beginning {
     }
 
     private Following following(Project project, Installed template) {
-        return new Following(catalogue, rows(Optional.of(project)), template);
+        return new Following(catalogue, rows(Optional.of(project)), template, new Typical(units(project)));
     }
 
     private SuitableRows rows(Optional<Project> project) {

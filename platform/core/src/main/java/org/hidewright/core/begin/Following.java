@@ -23,11 +23,13 @@ final class Following {
     private final Catalogue catalogue;
     private final SuitableRows rows;
     private final Installed template;
+    private final Typical typical;
 
-    Following(Catalogue catalogue, SuitableRows rows, Installed template) {
+    Following(Catalogue catalogue, SuitableRows rows, Installed template, Typical typical) {
         this.catalogue = catalogue;
         this.rows = rows;
         this.template = template;
+        this.typical = typical;
     }
 
     /** All of them, each after what it takes from. */
@@ -167,7 +169,7 @@ final class Following {
             } else if (stocked.containsKey(question.key())) {
                 answers.put(question.key(), stocked.get(question.key()));
             } else if (!canBeLeft(question)) {
-                Typical.answer(question).ifPresent(answer -> answers.put(question.key(), answer));
+                typical.answer(question).ifPresent(answer -> answers.put(question.key(), answer));
             }
         }
         return answers;

@@ -7,6 +7,7 @@ import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 
 /** Writes projects and slips that were not there before, in the words of a language. */
@@ -45,18 +46,21 @@ public final class NewSlips {
         return JsonOut.write(slip);
     }
 
-    /** The text of a project. */
-    public static String text(String name, List<?> slips) {
+    /** The text of a project that is shown in these units; millimetres need not be said. */
+    public static String text(String name, UnitSystem system, List<?> slips) {
         Map<String, Object> project = new LinkedHashMap<>();
         project.put("hidewright", ProjectReader.FORMAT);
         project.put("name", name);
+        if (system != UnitSystem.METRIC) {
+            project.put("show", Map.of("units", system.key()));
+        }
         project.put("slips", slips);
         return JsonOut.write(project);
     }
 
     /** A project. */
-    public static Project project(String name, List<?> slips) {
-        String text = text(name, slips);
+    public static Project project(String name, UnitSystem system, List<?> slips) {
+        String text = text(name, system, slips);
         return ProjectReader.read(text).project().orElseThrow(() -> new IllegalStateException(text));
     }
 }

@@ -7,27 +7,33 @@ import java.util.Optional;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.explain.QuestionExample;
+import org.hidewright.core.wording.UnitSystem;
 
 /** Answers to begin with where nothing is preset: the example a question gives, so that there is a piece to look at at once. */
 final class Typical {
-    private Typical() {}
+    private final UnitSystem system;
+
+    /** @param system the units that are seen */
+    Typical(UnitSystem system) {
+        this.system = system;
+    }
 
     /** Answers to all of several questions that have no preset and have to be answered. */
-    static Map<String, Object> answers(List<Question> questions) {
+    Map<String, Object> answers(List<Question> questions) {
         Map<String, Object> answers = new LinkedHashMap<>();
         questions.forEach(question -> answer(question).ifPresent(answer -> answers.put(question.key(), answer)));
         return answers;
     }
 
     /** An answer, as it stands in a project file; none for what need not be answered, and for what can only be linked. */
-    static Optional<Object> answer(Question question) {
+    Optional<Object> answer(Question question) {
         if (question.preset().isPresent() || question.optional()) {
             return Optional.empty();
         }
-        return QuestionExample.given(question).or(() -> Optional.ofNullable(inside(question)));
+        return QuestionExample.given(question, system).or(() -> Optional.ofNullable(inside(question)));
     }
 
-    private static Object inside(Question question) {
+    private Object inside(Question question) {
         return switch (question.kind()) {
             case GROUP -> answers(question.questions());
             case VARIANTS -> {

@@ -8,6 +8,7 @@ import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.json.JsonOut;
+import org.hidewright.core.wording.UnitSystem;
 
 /** Examples as they would stand in a project file. */
 public final class QuestionExample {
@@ -27,9 +28,9 @@ public final class QuestionExample {
         return made(question).map(JsonOut::line);
     }
 
-    /** The example a question gives itself, as it would stand in a project file. */
-    public static Optional<Object> given(Question question) {
-        return question.example().map(text -> asJson(question, text));
+    /** The example a question gives itself, as it would stand in a project file of somebody who sees these units. */
+    public static Optional<Object> given(Question question, UnitSystem system) {
+        return new ExampleInUnits(system).of(question).map(text -> asJson(question, text));
     }
 
     /** The example given; where what holds others has none, it is made of those inside: the first variant, one row. */
@@ -38,7 +39,7 @@ public final class QuestionExample {
     }
 
     private static Optional<Object> made(Question question) {
-        return given(question).or(() -> Optional.ofNullable(inside(question)));
+        return given(question, UnitSystem.METRIC).or(() -> Optional.ofNullable(inside(question)));
     }
 
     private static Object inside(Question question) {

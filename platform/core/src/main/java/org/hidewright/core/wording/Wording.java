@@ -35,6 +35,11 @@ public final class Wording {
         return language;
     }
 
+    /** The units that things are shown in. */
+    public UnitSystem units() {
+        return system;
+    }
+
     /** Whether lengths are shown in inches. */
     public boolean inches() {
         return system == UnitSystem.INCH;

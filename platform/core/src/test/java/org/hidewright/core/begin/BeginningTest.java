@@ -12,6 +12,7 @@ import org.hidewright.core.bench.Shop;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Project;
+import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.SuitableRows.Fit;
 import org.hidewright.core.work.WorkedProject;
@@ -35,7 +36,7 @@ class BeginningTest {
     private final Beginning beginning = new Beginning(shop.catalogue(), stock, Shop.ENGLISH);
 
     private Project begun() {
-        return beginning.begun(beginning.templates().get(0));
+        return beginning.begun(beginning.templates().get(0), UnitSystem.METRIC);
     }
 
     private WorkedProject worked(Project project) {
@@ -69,6 +70,31 @@ class BeginningTest {
         assertEquals("", answer(project, "tray", "ease"), "a preset stands by itself");
     }
 
+    /** By hand: 60 mm are 2.362 in, 2 3/8 in = 60.325 mm within a fiftieth; 90 mm are 3.543 in, 3 1/2 in = 88.9 mm. */
+    @Test
+    void whoSeesInchesBeginsInInches() {
+        Project project = beginning.begun(beginning.templates().get(0), UnitSystem.INCH);
+        isWhole(project);
+        assertEquals("in", project.shown("units").orElse(""));
+        assertEquals("{\"width\":\"23/8in\",\"height\":\"31/2in\"}", answer(project, "tray", "held"));
+        Project labelled = beginning.following(project, "tray-label", true);
+        assertEquals("\"13/16in\"", answer(labelled, "tray-label", "length"), "30 mm are 1.181 in");
+        assertEquals(
+                "{\"width\":\"23/8in\",\"height\":\"31/2in\"}",
+                answer(beginning.given(beginning.given(project, true), false), "tray", "held"));
+    }
+
+    @Test
+    void whatWasTypedStaysAsItWasWhenOtherUnitsAreSeen() throws Exception {
+        Project bare = beginning.shown(begun(), UnitSystem.INCH);
+        assertEquals(
+                beginning.begun(beginning.templates().get(0), UnitSystem.INCH).text(), bare.text());
+        Project typed = beginning.shown(begun().answering("tray", "ease", "\"3 mm\""), UnitSystem.INCH);
+        assertEquals("in", typed.shown("units").orElse(""));
+        assertEquals("\"3mm\"", answer(typed, "tray", "ease"));
+        assertEquals("{\"width\":\"60mm\",\"height\":\"90mm\"}", answer(typed, "tray", "held"));
+    }
+
     @Test
     void leatherIsALinkToTheFirstRowThatIsUsual() {
         assertEquals(
@@ -96,7 +122,7 @@ class BeginningTest {
     @Test
     void withoutAWorkshopThePresetStands() {
         Project bare = new Beginning(shop.catalogue(), Stock.of(shop.catalogue()::tables), Shop.ENGLISH)
-                .begun(beginning.templates().get(0));
+                .begun(beginning.templates().get(0), UnitSystem.METRIC);
         assertEquals("", answer(bare, "tray", "thickness"));
         assertEquals(1, bare.slips().size(), "what it weighs cannot be said without a hide");
     }
@@ -155,7 +181,7 @@ class BeginningTest {
     @Test
     void withoutAWorkshopThePriceOfAHideIsAsked() {
         Beginning bare = new Beginning(shop.catalogue(), Stock.of(shop.catalogue()::tables), Shop.ENGLISH);
-        Project project = bare.begun(bare.templates().get(0));
+        Project project = bare.begun(bare.templates().get(0), UnitSystem.METRIC);
         Project weighed = bare.following(project, "tray-post", true);
         assertEquals("\"6ft2\"", answer(weighed, "tray-weight", "area"));
         assertEquals(

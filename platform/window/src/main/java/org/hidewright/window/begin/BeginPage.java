@@ -38,11 +38,12 @@ public final class BeginPage extends Composite {
     private final Inks inks;
     private final WindowTexts texts;
     private final Wording wording;
-    private final Consumer<Project> done;
+    private final Ways ways;
     private final Beginning beginning;
     private final OpenProject project;
     private final Desk desk;
 
+    private final Link units;
     private final StepLine line;
     private final StepBoard board;
     private final PieceView piece;
@@ -59,8 +60,7 @@ public final class BeginPage extends Composite {
      * A page that begins with the first template there is.
      *
      * @param beginning with at least one template
-     * @param done is given the project when the last step is done
-     * @param leaves goes back to where it was asked for
+     * @param seen the units to begin in
      */
     public BeginPage(
             Composite parent,
@@ -68,20 +68,20 @@ public final class BeginPage extends Composite {
             WindowTexts texts,
             WorkPlace place,
             Beginning beginning,
-            Consumer<Project> done,
-            Runnable leaves) {
+            UnitSystem seen,
+            Ways ways) {
         super(parent, SWT.NONE);
         this.inks = inks;
         this.texts = texts;
         this.wording = new Wording(texts.language(), UnitSystem.METRIC);
-        this.done = done;
+        this.ways = ways;
         this.beginning = beginning;
         Project begun =
-                beginning.begun(PiecePane.sorted(beginning.templates(), wording).get(0));
+                beginning.begun(PiecePane.sorted(beginning.templates(), wording).get(0), seen);
         project = new OpenProject(
                 SavedProject.untitled(Path.of("begun.json"), ""),
                 begun,
-                texts.language(),
+                wording,
                 place::bench,
                 place.work(),
                 does -> place.window().execute(() -> {
@@ -104,7 +104,12 @@ public final class BeginPage extends Composite {
         head.setText(texts.text("begin.head"));
         line = new StepLine(this, inks, texts, this::goTo);
         ((GridData) line.getLayoutData()).horizontalSpan = 2;
-        ((GridData) head.getLayoutData()).horizontalSpan = 2;
+        units = inks.words(this, "", ways.switchUnits());
+        units.setData("id", "begin.units");
+        units.setToolTipText(texts.text("project.units.help"));
+        units.setLayoutData(new GridData(SWT.RIGHT, SWT.CENTER, true, false));
+        units.moveBelow(head);
+        sayUnits();
         board = new StepBoard(this, inks);
         piece = new PieceView(this, inks);
         piece.setData("id", "begin.drawing");
@@ -113,17 +118,39 @@ public final class BeginPage extends Composite {
         told.setData("id", "begin.told");
         ((GridData) told.getLayoutData()).horizontalSpan = 2;
         Composite buttons = buttons();
-        Button leave = button(buttons, "leave", leaves);
+        Button leave = button(buttons, "leave", ways.leaves());
         ((GridData) leave.getLayoutData()).grabExcessHorizontalSpace = true;
         ((GridData) leave.getLayoutData()).horizontalAlignment = SWT.LEFT;
         back = button(buttons, "back", () -> goTo(at - 1));
         next = button(buttons, "next", this::next);
-        setTabList(new Control[] {board, buttons, line});
+        setTabList(new Control[] {board, buttons, line, units});
         getShell().setDefaultButton(next);
         addListener(SWT.Traverse, this::entered);
         addListener(SWT.Dispose, this::left);
         make();
         project.workOut();
+    }
+
+    /**
+     * Where the steps lead to.
+     *
+     * @param done is given the project when the last step is done
+     * @param leaves goes back to where it was asked for
+     * @param switchUnits from millimetres to inches and back
+     */
+    public record Ways(Consumer<Project> done, Runnable leaves, Runnable switchUnits) {}
+
+    /** Shows what is begun in other units. */
+    public void showIn(UnitSystem to) {
+        project.settle();
+        project.become(beginning.shown(project.project(), to));
+        sayUnits();
+        layout();
+    }
+
+    private void sayUnits() {
+        boolean inches = Beginning.units(project.project()) == UnitSystem.INCH;
+        Inks.say(units, texts.text(inches ? "project.to-mm" : "project.to-inches"));
     }
 
     /** Whether anything was answered already. */
@@ -200,7 +227,7 @@ public final class BeginPage extends Composite {
             goTo(at + 1);
         } else {
             project.takeFromWorkshop(); // so that a change of the workshop is told
-            done.accept(project.project());
+            ways.done().accept(project.project());
         }
     }
 
@@ -239,7 +266,7 @@ public final class BeginPage extends Composite {
                         wording,
                         beginning.templates(),
                         beginning.template(project.project()).orElseThrow(),
-                        template -> project.become(beginning.begun(template))));
+                        template -> project.become(beginning.begun(template, Beginning.units(project.project())))));
             }
             case FOLLOWS -> {
                 StepPane follows = new FollowsPane(

@@ -8,7 +8,6 @@ import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.core.explain.Limits;
 import org.hidewright.core.wording.FieldWording;
-import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.window.model.QuestionFace.Choice;
 
 /** What of a question’s face hangs on its declaration and its value alone, wherever it stands. */
@@ -38,7 +37,7 @@ public record DeclaredFaces(FieldWording words) {
 
     /** What may be typed, with its unit. */
     public String limits(Question question) {
-        Limits limits = new Limits(question, words.wording().inches() ? UnitSystem.INCH : UnitSystem.METRIC);
+        Limits limits = new Limits(question, words.wording().units());
         return limits.usual()
                 .or(() -> limits.min().flatMap(min -> limits.max().map(max -> min + " – " + max)))
                 .orElse("");

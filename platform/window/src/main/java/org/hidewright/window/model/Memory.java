@@ -15,10 +15,11 @@ import java.util.OptionalDouble;
 import java.util.Properties;
 import java.util.Set;
 import org.hidewright.core.store.WholeFile;
+import org.hidewright.core.wording.UnitSystem;
 
 /**
  * What the window keeps from one time to the next: the projects opened last, the workshop and the folders of other projects,
- * how large a millimetre is on this screen, which slips are folded. It lies in the maker’s folder of settings; a file that cannot be read is as if there were none, and one
+ * the units switched to, how large a millimetre is on this screen, which slips are folded. It lies in the maker’s folder of settings; a file that cannot be read is as if there were none, and one
  * that cannot be written costs nothing but memory.
  */
 public final class Memory {
@@ -27,6 +28,7 @@ public final class Memory {
     private static final int MOST_FOLDERS = 20;
     private static final String FOLDER = "folder.";
     private static final String WORKSHOP = "workshop";
+    private static final String UNITS = "units";
     private static final String FOLDED = "folded.";
     private static final String PIXELS_PER_MM = "pixels-per-mm";
 
@@ -104,6 +106,17 @@ public final class Memory {
     /** Notes which workshop the maker has opened. */
     public void workshop(Path file) {
         kept.setProperty(WORKSHOP, file.toAbsolutePath().normalize().toString());
+        keep();
+    }
+
+    /** The units that the maker has switched to last. */
+    public Optional<UnitSystem> units() {
+        return Optional.ofNullable(kept.getProperty(UNITS)).flatMap(UnitSystem::of);
+    }
+
+    /** Notes which units the maker has switched to. */
+    public void units(UnitSystem units) {
+        kept.setProperty(UNITS, units.key());
         keep();
     }
 

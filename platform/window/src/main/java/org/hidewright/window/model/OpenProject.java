@@ -2,7 +2,6 @@ package org.hidewright.window.model;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -36,7 +35,7 @@ public final class OpenProject implements Answering {
     private final Executor work;
     private final Executor window;
     private final Consumer<ProjectFace> shows;
-    private final Locale language;
+    private final Wording usual;
 
     private final History<Project> history;
     private final SavedProject saved;
@@ -56,6 +55,7 @@ public final class OpenProject implements Answering {
      * A project from its file.
      *
      * @param path of that file
+     * @param usual the words it is shown in where it says nothing of units itself
      * @param bench what works it out; asked for each time, since bundles come and go
      * @param work the one thread calculators are called on
      * @param window the thread of the window
@@ -64,19 +64,19 @@ public final class OpenProject implements Answering {
     public OpenProject(
             Path path,
             ProjectFile file,
-            Locale language,
+            Wording usual,
             Supplier<Bench> bench,
             Executor work,
             Executor window,
             Consumer<ProjectFace> shows) {
-        this(SavedProject.in(path, file), file.project(), language, bench, work, window, shows);
+        this(SavedProject.in(path, file), file.project(), usual, bench, work, window, shows);
     }
 
     /** A project that may have no file yet. */
     public OpenProject(
             SavedProject saved,
             Project project,
-            Locale language,
+            Wording usual,
             Supplier<Bench> bench,
             Executor work,
             Executor window,
@@ -87,16 +87,16 @@ public final class OpenProject implements Answering {
         this.window = window;
         this.shows = shows;
         this.history = new History<>(project, Project::text);
-        this.language = language;
+        this.usual = usual;
     }
 
     /** The words it is shown in: in the units that it is shown in. */
     public Wording wording() {
-        return new Wording(language, units());
+        return new Wording(usual.language(), units());
     }
 
     private UnitSystem units() {
-        return project().shown("units").flatMap(UnitSystem::of).orElse(UnitSystem.METRIC);
+        return project().shown("units").flatMap(UnitSystem::of).orElse(usual.units());
     }
 
     public Project project() {
@@ -243,8 +243,8 @@ public final class OpenProject implements Answering {
     }
 
     /** Shows the project in inches or in millimetres. */
-    public void showInches(boolean inches) {
-        edit("", project -> project.showing("units", (inches ? UnitSystem.INCH : UnitSystem.METRIC).key()));
+    public void showIn(UnitSystem units) {
+        edit("", project -> project.showing("units", units.key()));
     }
 
     /** Takes the rows of the workshop over as they are now, and keeps copies of all that is taken from it. */

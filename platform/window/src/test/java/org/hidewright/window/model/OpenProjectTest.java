@@ -12,6 +12,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import org.hidewright.core.project.AnswerPath;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.window.kit.Nets;
@@ -39,7 +41,7 @@ class OpenProjectTest {
         open = new OpenProject(
                 folder.resolve("nets.json"),
                 Nets.file(folder),
-                Locale.ENGLISH,
+                new Wording(Locale.ENGLISH, UnitSystem.METRIC),
                 () -> new Bench(Nets.catalogue()),
                 waiting::add,
                 Runnable::run,
