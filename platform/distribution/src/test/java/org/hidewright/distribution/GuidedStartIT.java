@@ -74,7 +74,7 @@ class GuidedStartIT {
         catalogue = BundledCalculators.catalogue();
         stock = WorkshopFile.open(ROOT.resolve("samples/workshops/field-bench.json"), Stock.of(catalogue::tables))
                 .stock();
-        beginning = new Beginning(catalogue, stock, wording);
+        beginning = new Beginning(catalogue, () -> stock, wording);
     }
 
     private static List<Said> guide() throws Exception {

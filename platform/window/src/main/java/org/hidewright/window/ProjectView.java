@@ -20,9 +20,11 @@ import org.hidewright.core.find.Goal;
 import org.hidewright.core.find.InstalledThings;
 import org.hidewright.core.paper.PagePictures;
 import org.hidewright.core.paper.PdfWriter;
+import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.workshop.StockLink;
 import org.hidewright.window.addons.BundlesPage;
 import org.hidewright.window.addons.OffersPage;
 import org.hidewright.window.compare.ComparePage;
@@ -344,6 +346,11 @@ final class ProjectView extends Composite implements Desk.Round {
 
     private String title(String slip) {
         return shown.slip(slip).map(SlipFace::title).orElse(slip);
+    }
+
+    @Override
+    public void take(String slip, AnswerPath path, StockLink row) {
+        project.take(slip, path, row);
     }
 
     @Override

@@ -289,6 +289,28 @@ class BeginWindowTest {
                 real.window.project().orElseThrow().face().orElseThrow().differs());
     }
 
+    /** Faster than it is worked out: the row is chosen and the project opened before the other thread has seen either. */
+    @Test
+    void aRowTakenInTheLastMomentIsKept() {
+        real.press("start.begin");
+        real.press("begin.step.4");
+        Combo leather = real.find(Combo.class, "begin.stock.mat/thickness");
+        leather.select(List.of(leather.getItems()).indexOf("Thin side · 1.2 mm"));
+        leather.notifyListeners(SWT.Selection, new Event());
+        for (int i = 0; i < 2; i++) {
+            real.find(Button.class, "begin.next").notifyListeners(SWT.Selection, new Event());
+        }
+        real.settle();
+        assertEquals(
+                List.of("thin"),
+                real.window.project().orElseThrow().project().kept().orElseThrow().rows("leather").stream()
+                        .map(row -> row.id())
+                        .toList());
+        assertEquals(
+                List.of(),
+                real.window.project().orElseThrow().face().orElseThrow().differs());
+    }
+
     @Test
     void withoutAWorkshopNothingIsKept() {
         real.close();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Installed;
@@ -16,6 +17,7 @@ import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.SuitableRows;
+import org.hidewright.core.workshop.Copies;
 import org.hidewright.core.workshop.Shelf;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.core.workshop.StockLink;
@@ -27,11 +29,16 @@ import org.hidewright.core.workshop.StockLink;
  */
 public final class Beginning {
     private final Catalogue catalogue;
-    private final Stock stock;
+    private final Supplier<Stock> stock;
     private final NewSlips slips;
 
-    /** @param wording the words of titles */
-    public Beginning(Catalogue catalogue, Stock stock, Wording wording) {
+    /**
+     * With what is installed and what the workshop has.
+     *
+     * @param stock asked for each time, since rows come and go
+     * @param wording the words of titles
+     */
+    public Beginning(Catalogue catalogue, Supplier<Stock> stock, Wording wording) {
         this.catalogue = catalogue;
         this.stock = stock;
         this.slips = new NewSlips(wording);
@@ -183,6 +190,14 @@ public final class Beginning {
         return changed;
     }
 
+    /** The project with copies of all it takes from the workshop, so that a change of the workshop is told. */
+    public Project keeping(Project project) {
+        List<StockLink> links = project.stock();
+        return links.isEmpty()
+                ? project
+                : edited(project, now -> now.keeping(new Copies(Shelf.of(now.kept(), stock.get()), links).json(true)));
+    }
+
     /** By table, the row that the template takes first. */
     private static Map<String, String> preferred(Project project, Installed template) {
         Map<String, String> rows = new LinkedHashMap<>();
@@ -218,7 +233,7 @@ public final class Beginning {
     }
 
     private SuitableRows rows(Optional<Project> project) {
-        return new SuitableRows(Shelf.of(project.flatMap(Project::kept), stock));
+        return new SuitableRows(Shelf.of(project.flatMap(Project::kept), stock.get()));
     }
 
     private static List<Question> questions(Installed calculator) {

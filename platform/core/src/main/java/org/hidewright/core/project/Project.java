@@ -16,6 +16,7 @@ import org.hidewright.core.json.JsonText;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.workshop.StockLink;
 import org.hidewright.core.workshop.Workshop;
 
 /**
@@ -254,6 +255,14 @@ public final class Project {
             }
         }
         return all.items().size();
+    }
+
+    /** What its slips take from the workshop, be they worked out already or not. */
+    public List<StockLink> stock() {
+        return slips.stream()
+                .flatMap(slip -> StockLink.within(slip.questions()).stream())
+                .distinct()
+                .toList();
     }
 
     /** The project under another name. */

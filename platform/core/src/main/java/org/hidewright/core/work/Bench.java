@@ -42,7 +42,7 @@ public final class Bench {
      * calculator failed are tried again.
      */
     public WorkedProject work(Project project, WorkedProject before) {
-        Shelf shelf = Shelf.of(project.kept(), stock);
+        Shelf shelf = shelf(project);
         Optional<List<Integer>> changed = Optional.ofNullable(before)
                 .flatMap(known -> project.changedSince(known.project()))
                 .map(slips -> slips.boxed().toList());
@@ -55,6 +55,11 @@ public final class Bench {
         Set<String> wanted = project.slips().stream().map(Slip::calculator).collect(Collectors.toSet());
         return Edit.ofAll(before, project, Looked.up(wanted, catalogue, shelf))
                 .work(project.index().values());
+    }
+
+    /** The rows within reach of a project here. */
+    public Shelf shelf(Project project) {
+        return Shelf.of(project.kept(), stock);
     }
 
     /** What adds sections to the papers of what is worked here. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.measure.Unit;
@@ -123,6 +124,18 @@ public final class Copies {
 
     private static void say(List<Remark> remarks, Notice notice) {
         remarks.add(Remark.of(notice, CoreTexts.TEXTS));
+    }
+
+    /** Those of one row more, and of no other that the project has not kept already. */
+    public Copies with(StockLink more) {
+        return new Copies(
+                shelf,
+                Stream.concat(links.stream().filter(this::isKept), Stream.of(more))
+                        .toList());
+    }
+
+    private boolean isKept(StockLink link) {
+        return shelf.taken(link).stream().allMatch(Taken::kept);
     }
 
     /**

@@ -4,8 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.core.json.JsonNode;
+import org.hidewright.core.json.JsonNode.JsonArray;
 import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonNode.Member;
 
 /**
  * A question answered by the workshop.
@@ -27,6 +30,18 @@ public record StockLink(String table, String row, String column) {
                                 object.text(KEYS.get(1)).orElse(""),
                                 object.text(KEYS.get(2)).orElse("")))
                 : Optional.empty();
+    }
+
+    /** All links that stand in a node or inside it. */
+    public static List<StockLink> within(JsonNode node) {
+        Optional<StockLink> link = in(node);
+        if (link.isPresent()) {
+            return List.of(link.get());
+        }
+        Stream<JsonNode> inside = node instanceof JsonObject object
+                ? object.members().values().stream().map(Member::value)
+                : node instanceof JsonArray array ? array.items().stream() : Stream.empty();
+        return inside.flatMap(one -> within(one).stream()).toList();
     }
 
     /** The link as it is written. */

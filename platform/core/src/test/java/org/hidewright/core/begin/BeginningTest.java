@@ -33,7 +33,7 @@ class BeginningTest {
 
     private final Shop shop = new Shop(new Tray(), new TrayThing(), new TrayWeight(), new TrayPost(), new TrayLabel());
     private final Stock stock = Stock.of(shop.catalogue()::tables).with(Shop.workshop(WORKSHOP));
-    private final Beginning beginning = new Beginning(shop.catalogue(), stock, Shop.ENGLISH);
+    private final Beginning beginning = new Beginning(shop.catalogue(), () -> stock, Shop.ENGLISH);
 
     private Project begun() {
         return beginning.begun(beginning.templates().get(0), UnitSystem.METRIC);
@@ -121,7 +121,7 @@ class BeginningTest {
 
     @Test
     void withoutAWorkshopThePresetStands() {
-        Project bare = new Beginning(shop.catalogue(), Stock.of(shop.catalogue()::tables), Shop.ENGLISH)
+        Project bare = new Beginning(shop.catalogue(), () -> Stock.of(shop.catalogue()::tables), Shop.ENGLISH)
                 .begun(beginning.templates().get(0), UnitSystem.METRIC);
         assertEquals("", answer(bare, "tray", "thickness"));
         assertEquals(1, bare.slips().size(), "what it weighs cannot be said without a hide");
@@ -180,7 +180,7 @@ class BeginningTest {
 
     @Test
     void withoutAWorkshopThePriceOfAHideIsAsked() {
-        Beginning bare = new Beginning(shop.catalogue(), Stock.of(shop.catalogue()::tables), Shop.ENGLISH);
+        Beginning bare = new Beginning(shop.catalogue(), () -> Stock.of(shop.catalogue()::tables), Shop.ENGLISH);
         Project project = bare.begun(bare.templates().get(0), UnitSystem.METRIC);
         Project weighed = bare.following(project, "tray-post", true);
         assertEquals("\"6ft2\"", answer(weighed, "tray-weight", "area"));

@@ -145,13 +145,7 @@ final class AskedPane implements StepPane {
                         desk.texts(),
                         "begin.stock." + asked.slip() + "/" + asked.question(),
                         fits,
-                        link -> take(asked, link)));
-    }
-
-    private void take(Asked asked, StockLink link) {
-        desk.project()
-                .become(beginning.taking(
-                        desk.project().project(), asked.slip(), AnswerPath.of(asked.question()), link));
+                        link -> desk.round().take(asked.slip(), AnswerPath.of(asked.question()), link)));
     }
 
     private StockLink taken(Asked asked) {

@@ -16,10 +16,12 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.hidewright.core.begin.Beginning;
 import org.hidewright.core.begin.Step;
+import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.workshop.StockLink;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.model.OpenProject;
@@ -91,7 +93,7 @@ public final class BeginPage extends Composite {
                 }),
                 this::show);
         project.leaveRangesOut();
-        desk = new Desk(inks, texts, project, new NoRound());
+        desk = new Desk(inks, texts, project, new NoRound(this::take));
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
         GridLayout layout = new GridLayout(2, true);
         layout.marginWidth = 36;
@@ -140,6 +142,10 @@ public final class BeginPage extends Composite {
      */
     public record Ways(Consumer<Project> done, Runnable leaves, Runnable switchUnits) {}
 
+    private void take(String slip, AnswerPath path, StockLink row) {
+        project.become(beginning.taking(project.project(), slip, path, row));
+    }
+
     /** Shows what is begun in other units. */
     public void showIn(UnitSystem to) {
         project.settle();
@@ -165,7 +171,7 @@ public final class BeginPage extends Composite {
 
     /** How projects are begun with what is there, in the maker’s language. */
     public static Beginning beginning(WorkPlace place, WindowTexts texts) {
-        return new Beginning(place.catalogue(), place.stock(), new Wording(texts.language(), UnitSystem.METRIC));
+        return new Beginning(place.catalogue(), place::stock, new Wording(texts.language(), UnitSystem.METRIC));
     }
 
     /** Enter leads on from wherever something is answered; on a button or on words it does what they say. */
@@ -226,8 +232,7 @@ public final class BeginPage extends Composite {
         if (at + 1 < steps.size()) {
             goTo(at + 1);
         } else {
-            project.takeFromWorkshop(); // so that a change of the workshop is told
-            ways.done().accept(project.project());
+            ways.done().accept(beginning.keeping(project.project()));
         }
     }
 

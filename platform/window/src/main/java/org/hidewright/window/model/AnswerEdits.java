@@ -16,6 +16,7 @@ import org.hidewright.core.project.Link;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.BareNumbers;
 import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.workshop.StockLink;
 
 /**
  * Changes inside the answers of one slip, where presets have to be written down before a part of them can be changed.
@@ -75,6 +76,11 @@ record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, UnitSyste
         json.put("column", to.column());
         json.values().removeIf(""::equals);
         return laidDown(slip, path).answering(path, JsonOut.line(json).strip());
+    }
+
+    /** The slip with an answer taken from the workshop. */
+    Slip stocked(Slip slip, AnswerPath path, StockLink row) throws JsonTrouble {
+        return laidDown(slip, path).answering(path, JsonOut.line(row.written()).strip());
     }
 
     /** The slip with rows added to a table, after its last. */

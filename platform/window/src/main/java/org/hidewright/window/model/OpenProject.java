@@ -23,8 +23,10 @@ import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.Linkable;
+import org.hidewright.core.work.SuitableRows;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.workshop.Copies;
+import org.hidewright.core.workshop.StockLink;
 
 /**
  * A project that is open in a window. Everything but the working out is done on the thread of the window; calculators are
@@ -129,6 +131,20 @@ public final class OpenProject implements Answering {
     @Override
     public void clear(String slip, AnswerPath path) {
         change("", slip, one -> one.clearing(path));
+    }
+
+    /** Answers a question with a row of the workshop, and keeps a copy of that row. */
+    public void take(String slip, AnswerPath path, StockLink row) {
+        edit("", project -> {
+            Project taking = project.with(answers(slip).stocked(slip(slip), path, row));
+            Copies copies = new Copies(bench.get().shelf(taking), taking.stock());
+            return taking.keeping(copies.with(row).json(false));
+        });
+    }
+
+    /** The rows of the workshop that a question could take, the best first. */
+    public List<SuitableRows.Fit> rows(QuestionFace question) {
+        return new SuitableRows(bench.get().shelf(project())).of(question.question());
     }
 
     /** What a question could be linked to, as far as the project is worked out. */
@@ -249,9 +265,7 @@ public final class OpenProject implements Answering {
 
     /** Takes the rows of the workshop over as they are now, and keeps copies of all that is taken from it. */
     public void takeFromWorkshop() {
-        worked().filter(from -> project().kept().isPresent() || !from.stock().isEmpty())
-                .ifPresent(from ->
-                        edit("", project -> project.keeping(new Copies(from.shelf(), from.stock()).json(true))));
+        edit("", project -> project.keeping(new Copies(bench.get().shelf(project), project.stock()).json(true)));
     }
 
     /** Takes over a text that was not saved the last time. */

@@ -2,6 +2,8 @@ package org.hidewright.window.slip;
 
 import java.util.List;
 import java.util.Optional;
+import org.hidewright.core.project.AnswerPath;
+import org.hidewright.core.workshop.StockLink;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.words.WindowTexts;
@@ -31,6 +33,9 @@ public record Desk(Inks inks, WindowTexts texts, OpenProject project, Round roun
 
         /** Makes a copy to try something out on, and shows it beside the slip. */
         void tryOut(String slip);
+
+        /** Answers a question with a row of the workshop. */
+        void take(String slip, AnswerPath path, StockLink row);
 
         /** Shows the drawings of a slip. */
         void draw(String slip);

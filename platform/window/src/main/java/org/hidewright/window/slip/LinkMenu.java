@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.hidewright.core.project.Link;
+import org.hidewright.core.work.SuitableRows.Fit;
 import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.look.Submenus;
 import org.hidewright.window.model.QuestionFace;
@@ -23,7 +24,7 @@ import org.hidewright.window.model.SlipFace;
 
 /**
  * Links of a question: by its menu, which a key opens too, or by dropping an answer on it. The menu lists what fits when it is
- * opened.
+ * opened: answers of other slips, and rows of the workshop.
  */
 final class LinkMenu {
     private static final char KEY = 'l';
@@ -100,17 +101,28 @@ final class LinkMenu {
                 .forEach(link -> bySlip.computeIfAbsent(link.slip(), any -> new ArrayList<>())
                         .add(link));
         if (face.origin() == Origin.LINKED || face.origin() == Origin.TYPED || face.origin() == Origin.WORKSHOP) {
-            MenuItem clear = item(menu, desk.texts().text("question.clear"), "clear");
+            MenuItem clear = item(menu, SWT.PUSH, desk.texts().text("question.clear"), "clear");
             clear.addListener(SWT.Selection, event -> desk.project().clear(slip, face.path()));
         }
-        if (bySlip.isEmpty()) {
-            MenuItem none = item(menu, desk.texts().text("question.no-link.help"), "none");
+        List<Fit> rows = desk.project().rows(face);
+        if (!rows.isEmpty()) {
+            Menu in = submenus.under(item(menu, SWT.CASCADE, desk.texts().text("question.take-row"), "rows"));
+            rows.forEach(row -> item(
+                            in,
+                            SWT.PUSH,
+                            row.name() + " · " + row.text(),
+                            "row." + row.link().row())
+                    .addListener(SWT.Selection, event -> desk.round().take(slip, face.path(), row.link())));
+            Mnemonics.give(in);
+        }
+        if (bySlip.isEmpty() && rows.isEmpty()) {
+            MenuItem none = item(menu, SWT.PUSH, desk.texts().text("question.no-link.help"), "none");
             none.setEnabled(false);
         }
         bySlip.forEach((from, links) -> {
             Menu in = links.size() <= FEW && bySlip.size() == 1 ? menu : submenu(from);
             links.forEach(link -> {
-                MenuItem item = item(in, desk.project().told(link), link.toString());
+                MenuItem item = item(in, SWT.PUSH, desk.project().told(link), link.toString());
                 item.addListener(SWT.Selection, event -> link(link));
             });
             Mnemonics.give(in);
@@ -119,20 +131,16 @@ final class LinkMenu {
     }
 
     private Menu submenu(String from) {
-        MenuItem item = new MenuItem(menu, SWT.CASCADE);
-        item.setText(desk.texts()
-                .text(
-                        "question.link-from",
-                        desk.project()
-                                .face()
-                                .flatMap(shown -> shown.slip(from))
-                                .map(SlipFace::title)
-                                .orElse(from)));
-        return submenus.under(item);
+        String title = desk.project()
+                .face()
+                .flatMap(shown -> shown.slip(from))
+                .map(SlipFace::title)
+                .orElse(from);
+        return submenus.under(item(menu, SWT.CASCADE, desk.texts().text("question.link-from", title), "from." + from));
     }
 
-    private static MenuItem item(Menu in, String text, String id) {
-        MenuItem item = new MenuItem(in, SWT.PUSH);
+    private static MenuItem item(Menu in, int style, String text, String id) {
+        MenuItem item = new MenuItem(in, style);
         item.setText(text.replace("&", "&&"));
         item.setData("id", id);
         return item;

@@ -274,6 +274,9 @@ final class QuestionRow {
         if (isTaken()) {
             text.append('\n').append(editing.texts().text("question.unlink.help"));
         }
+        if (pointing && face.question().stock().isPresent() && editing.links().isPresent()) {
+            text.append('\n').append(editing.texts().text("question.take-row.help"));
+        }
         if (pointing && face.question().picture().isPresent() && editing.links().isPresent()) {
             text.append('\n').append(editing.texts().text("question.picture.help"));
         }
