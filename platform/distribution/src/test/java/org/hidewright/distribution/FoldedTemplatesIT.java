@@ -1,10 +1,12 @@
 package org.hidewright.distribution;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.item.Fitting;
 import org.hidewright.api.item.Fold;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
@@ -243,7 +245,11 @@ class FoldedTemplatesIT {
             Item item = item(one[0], one[2]);
             Part strap = item.part(one[1]).orElseThrow();
             double bar = strap.folds().get(0).line().segments().get(0).start().x();
-            item.fittings().forEach(fitting -> {
+            List<Fitting> legs = item.fittings().stream()
+                    .filter(fitting -> fitting.holes().size() == 2)
+                    .toList();
+            assertTrue(legs.size() >= 2, legs.toString());
+            legs.forEach(fitting -> {
                 double over =
                         item.hole(fitting.holes().get(0)).orElseThrow().centre().x();
                 double under =

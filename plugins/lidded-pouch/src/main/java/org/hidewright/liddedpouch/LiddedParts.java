@@ -17,6 +17,7 @@ import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Motion;
 import org.hidewright.api.geometry.Outlines;
 import org.hidewright.api.item.Face;
+import org.hidewright.api.item.Fitting;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Seam;
 
@@ -80,6 +81,7 @@ final class LiddedParts {
         item.part(front.wholePart()).part(back.wholePart()).part(gusset.part());
         tab.ifPresent(ring -> item.part(ring.strip().leather("gusset leather").part()));
         fastened.ifPresent(set -> set.into(item));
+        tab.ifPresent(ring -> item.fitting(Fitting.of("tab-ring", "Ring in the tab", List.of())));
         work(tab.isPresent(), closure.isPresent());
         return item.build();
     }
@@ -132,7 +134,7 @@ final class LiddedParts {
                         "back",
                         "gusset");
         if (ring) {
-            steps.then("ring", "Lay the tab round the ring and stitch it to the back", 25, "tab", "back");
+            steps.then("ring", "Lay the tab round the ring and stitch it to the back", 25, "tab", "tab-ring", "back");
         }
         if (closed) {
             steps.then("set", "Cut the front and set its half of the closure, before anything is sewn", 10, "front");

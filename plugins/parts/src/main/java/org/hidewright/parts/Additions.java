@@ -219,6 +219,7 @@ final class Additions {
                 Point.of(zipped.x().mm(), zipped.y().mm()),
                 zipped.turned().radians(),
                 zipped.pitch().mm());
+        fittings.add(Fitting.of(zipped.id() + "-zip", "Zip", List.of()));
     }
 
     private void tab(Addition.Tabbed tabbed) throws NoRoom, Refusal {
@@ -236,6 +237,7 @@ final class Additions {
                 3,
                 tabbed.pitch().mm()));
         put(tab.strip());
+        fittings.add(Fitting.of(tabbed.id() + "-ring", "Ring", List.of()));
     }
 
     private void pockets(Addition.Stepped stepped) throws NoRoom, Refusal {

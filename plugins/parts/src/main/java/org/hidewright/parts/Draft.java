@@ -126,7 +126,7 @@ final class Draft {
             item.fitting(Fitting.of(
                     fitting.id(),
                     fitting.name().orElse(fitting.id()),
-                    on("fittings", fitting.id(), fitting.holes(), holes)));
+                    on("fittings", fitting.id(), fitting.holes().orElse(List.of()), holes)));
         }
         List<Operation> operations = new ArrayList<>();
         for (DrawnOperation operation : drawn.operations().orElse(List.of())) {

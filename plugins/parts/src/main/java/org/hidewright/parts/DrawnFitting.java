@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.RowId;
 
-/** A fastener and the holes it goes through, the side that is seen first. */
+/** Hardware and the holes it goes through, the side that is seen first; none where leather alone holds it. */
 public record DrawnFitting(
         @RowId String id,
         @Asked(example = "Rivet") Optional<String> name,
-        @Asked(example = "front.rivet; back.rivet") List<String> holes) {}
+        @Asked(example = "front.rivet; back.rivet") Optional<List<String>> holes) {}

@@ -13,6 +13,7 @@ import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.item.Fitting;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.OnPart;
 import org.hidewright.api.item.Part;
@@ -177,6 +178,7 @@ class AdditionsTest {
         assertEquals(8, window.height(), EXACT);
         assertEquals(20, (window.minX() + window.maxX()) / 2 - 30, EXACT);
         assertTrue(item.stitchLine(new OnPart("front", "zip")).isPresent());
+        assertEquals(List.of(Fitting.of("zip-zip", "Zip", List.of())), item.fittings(), "it has to be bought");
         // the window of 8 mm, and 5 mm on either side
         assertEquals("tape-too-narrow at additions[zip].zipped.tape [17.9 mm, 18.0 mm]", refused(zip(17.9)));
         assertEquals(1, item(zip(18)).part("front").orElseThrow().cutOuts().size());
@@ -190,6 +192,7 @@ class AdditionsTest {
                 "[tab.top, tab.under, back.tab-box]",
                 item.seams().get(0).lines().toString());
         assertEquals(19.5, item.part("tab").orElseThrow().outline().bounds().height(), EXACT);
+        assertEquals(List.of(Fitting.of("tab-ring", "Ring", List.of())), item.fittings(), "it has to be bought");
         double top = item.stitchLine(new OnPart("back", "tab-box")).orElseThrow().holes().stream()
                 .mapToDouble(Point::y)
                 .max()

@@ -208,7 +208,7 @@ class PartsTest {
         typed.folds = List.of(new DrawnFold(
                 "back.lid", new Along.Between(mm(0), mm(60), mm(100), mm(60)), mm(2), DrawnFold.Outside.FLESH));
         typed.seams = List.of(new DrawnSeam("side", List.of("front.rim", " back.rim ")));
-        typed.fittings = List.of(new DrawnFitting("loop", Optional.of("Rivet"), List.of("back.rivet")));
+        typed.fittings = List.of(new DrawnFitting("loop", Optional.of("Rivet"), Optional.of(List.of("back.rivet"))));
         Item item = typed.item();
         assertEquals(
                 List.of(Seam.of("side", List.of(new OnPart("front", "rim"), new OnPart("back", "rim")))), item.seams());
@@ -316,7 +316,8 @@ class PartsTest {
                 stitches("back.rim", new Along.AllRound(mm(4)), 4));
         typed.openings = List.of(opening("front.rivet", 50, 65, 3, 0), opening("back.rivet", 50, 65, 3, 0));
         typed.seams = List.of(new DrawnSeam("side", List.of("front.rim", "back.rim")));
-        typed.fittings = List.of(new DrawnFitting("loop", Optional.empty(), List.of("front.rivet", "back.rivet")));
+        typed.fittings =
+                List.of(new DrawnFitting("loop", Optional.empty(), Optional.of(List.of("front.rivet", "back.rivet"))));
         return typed;
     }
 
@@ -327,7 +328,7 @@ class PartsTest {
         typed.seams = List.of(new DrawnSeam("front", List.of("front.rim")));
         typed.refused("id-twice", "seams", "front");
         typed = pair();
-        typed.fittings = List.of(new DrawnFitting("side", Optional.empty(), List.of("front.rivet")));
+        typed.fittings = List.of(new DrawnFitting("side", Optional.empty(), Optional.of(List.of("front.rivet"))));
         typed.refused("id-twice", "fittings", "side");
         typed = pair();
         typed.operations = List.of(work("side", List.of(), List.of()));

@@ -5,8 +5,9 @@ import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Motion;
 import org.hidewright.api.geometry.Outlines;
+import org.hidewright.api.item.Fitting;
 
-/** A magnet whose prongs go through two slits and are bent over a washer. */
+/** A magnet and what it holds to, bought together, whose prongs go through two slits and are bent over a washer. */
 record MagnetClosure(double apart, double slit, double body) implements Closure {
     /** How wide a slit is cut: the prong is thin sheet. */
     private static final double SLIT_MM = 1.2;
@@ -17,7 +18,7 @@ record MagnetClosure(double apart, double slit, double body) implements Closure 
             throws NoRoom {
         slits(id, top, onTop, towardsEdge);
         slits(id, under, onUnder, towardsEdge);
-        return Fastened.of(List.of());
+        return Fastened.of(List.of(Fitting.of(id, name, List.of())));
     }
 
     private void slits(String id, Piece piece, Point middle, double towardsEdge) throws NoRoom {

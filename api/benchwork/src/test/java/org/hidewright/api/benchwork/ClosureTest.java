@@ -10,6 +10,7 @@ import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Outlines;
+import org.hidewright.api.item.Fitting;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.StitchLine;
 import org.junit.jupiter.api.BeforeEach;
@@ -64,7 +65,10 @@ class ClosureTest {
     @Test
     void aMagnetHasTwoSlitsOnEitherSide() throws NoRoom {
         Closure magnet = Closure.magnet(9, 5, 18);
-        assertEquals(List.of(), fasten(magnet).fittings());
+        assertEquals(
+                List.of(Fitting.of("closure", "Closure", List.of())),
+                fasten(magnet).fittings(),
+                "it has to be bought");
         for (Part part : List.of(flap.part(), front.part())) {
             List<Path> slits = part.cutOuts();
             assertEquals(2, slits.size());

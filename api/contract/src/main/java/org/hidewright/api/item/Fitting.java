@@ -3,7 +3,10 @@ package org.hidewright.api.item;
 import java.util.List;
 import java.util.Objects;
 
-/** A fastener that goes through holes of parts. */
+/**
+ * Hardware that is set into an item: a fastener that goes through holes of parts, or something that leather holds without a hole
+ * of its own, as a ring in its tab.
+ */
 public final class Fitting {
     private final String id;
     private final String name;
@@ -13,17 +16,13 @@ public final class Fitting {
         this.id = Ids.of(id);
         this.name = Ids.of(name);
         this.holes = List.copyOf(holes);
-        if (holes.isEmpty()) {
-            throw new IllegalArgumentException("a fitting goes through at least one hole");
-        }
     }
 
     /**
-     * A fastener.
+     * A piece of hardware.
      *
      * @param name what it is, as it is to be read
-     * @param holes in the order of the stack, the side that is seen first
-     * @throws IllegalArgumentException if there is none
+     * @param holes in the order of the stack, the side that is seen first; none where leather alone holds it
      */
     public static Fitting of(String id, String name, List<OnPart> holes) {
         return new Fitting(id, name, holes);

@@ -115,7 +115,10 @@ public final class ItemFacts {
     }
 
     private void fitting(Fitting fitting) {
-        row(fitting.id()).count(fitting.holes().size()).stack(stack(fitting.holes()));
+        Row row = row(fitting.id()).count(fitting.holes().size());
+        if (!fitting.holes().isEmpty()) { // what leather alone holds goes through no stack
+            row.stack(stack(fitting.holes()));
+        }
     }
 
     private OptionalDouble stack(List<OnPart> through) {
