@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
@@ -31,6 +32,8 @@ final class Dialogue {
     private final Texts texts;
     private final State state;
     private final UnitSystem system;
+    /** Of several ways to answer, the one that suits what the answers are for. */
+    private final Optional<String> way;
 
     /** Shared by the dialogues of one start: whether anybody is asked, and whether the answers have ended. */
     private static final class State {
@@ -44,19 +47,24 @@ final class Dialogue {
     }
 
     Dialogue(Session session, Texts texts) {
-        this(session, texts, new State());
+        this(session, texts, new State(), Optional.empty());
     }
 
-    private Dialogue(Session session, Texts texts, State state) {
+    private Dialogue(Session session, Texts texts, State state, Optional<String> way) {
         this.session = session;
         this.texts = texts;
         this.state = state;
+        this.way = way;
         this.system = session.wording().units();
     }
 
-    /** The same dialogue about another calculator. */
-    Dialogue of(Texts others) {
-        return new Dialogue(session, others, state);
+    /**
+     * The same dialogue about another calculator.
+     *
+     * @param suits of several ways to answer, the one to suggest; empty where all are alike
+     */
+    Dialogue of(Texts others, Optional<String> suits) {
+        return new Dialogue(session, others, state, suits);
     }
 
     /** Takes every preset or example without asking. */
@@ -217,8 +225,8 @@ final class Dialogue {
     private Variant variant(Question question) throws BadArgument, Ended {
         Map<String, String> labels = new LinkedHashMap<>();
         question.variants().forEach(variant -> labels.put(variant.key(), text(variant.labelKey())));
-        String usual = VariantPreset.of(question)
-                .map(VariantPreset::key)
+        String usual = way.filter(labels::containsKey)
+                .or(() -> VariantPreset.of(question).map(VariantPreset::key))
                 .orElse(labels.keySet().iterator().next());
         String key = one(text(question.labelKey()), labels, usual);
         return question.variants().stream()

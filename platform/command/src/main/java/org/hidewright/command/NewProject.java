@@ -114,7 +114,9 @@ final class NewProject {
     private void takeFrom(Installed giver, Installed template, Dialogue dialogue, Map<String, Object> answered)
             throws BadArgument {
         Map<String, Object> given = new LinkedHashMap<>();
-        Dialogue inside = dialogue.of(giver.calculator().texts());
+        Dialogue inside = dialogue.of(
+                giver.calculator().texts(),
+                givers.way(template.calculator().declaration().questions(), giver));
         for (Question question : giver.calculator().declaration().questions()) {
             if (!question.optional()) {
                 inside.ask(question, given, path -> faults(giver, given, path));

@@ -260,6 +260,24 @@ class GuidedStartIT {
     }
 
     @Test
+    void theThingThatIsHeldSuitsTheTemplateThatHoldsIt() {
+        assertEquals("sheets", held("book-cover"), "a book is of sheets");
+        assertEquals("measured", held("sheath"), "no blade has a size of a standard");
+        assertEquals("cards", held("folding-wallet"), "where the template says nothing, the first there is");
+    }
+
+    /** In which way the thing is named that a template takes its sizes from, as it is begun. */
+    private String held(String template) {
+        Project begun =
+                beginning.given(beginning.begun(catalogue.find(template).orElseThrow(), UnitSystem.METRIC), true);
+        assertEquals(
+                WorkedSlip.State.WORKED,
+                new Bench(catalogue, stock).work(begun).slips().get(template).state());
+        String thing = begun.slip("held-thing").orElseThrow().text().replaceAll("\\s", "");
+        return thing.replaceAll("(?s).*\"thing\":\\{\"([a-z-]+)\".*", "$1");
+    }
+
+    @Test
     void theBarOfABuckleIsThatOfTheBuckleThatIsChosenByItsWidth() {
         Project collar = beginning.begun(
                 beginning.templates().stream()

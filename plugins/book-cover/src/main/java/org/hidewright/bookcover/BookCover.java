@@ -56,7 +56,7 @@ public final class BookCover implements Calculator<BookCover.Asking, BookCover.M
 
     /** What is asked. */
     public record Asking(
-            @Asked HeldSize held,
+            @Asked(from = "held-thing.sheets") HeldSize held,
 
             @Asked(unit = "mm", min = "0 mm", max = "20 mm", usual = "2-5 mm", preset = "3 mm")
             Length ease,

@@ -82,7 +82,7 @@ public final class Sheath implements Calculator<Sheath.Asking, Sheath.Made> {
 
     /** What is asked. */
     public record Asking(
-            @Asked Blade held,
+            @Asked(from = "held-thing.measured") Blade held,
             @Asked(preset = "round") Tip tip,
 
             @Asked(unit = "mm", min = "0 mm", max = "20 mm", usual = "1-5 mm", preset = "2 mm")

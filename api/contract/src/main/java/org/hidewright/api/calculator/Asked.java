@@ -41,7 +41,8 @@ public @interface Asked {
 
     /**
      * The answer of another calculator that suits this question, {@code held-thing.width}: where that calculator is installed, a
-     * guided start offers it and links the question to it. Of single values alone. Empty: none.
+     * guided start offers it and links the question to it. Of a group whose questions have answers of one calculator that suit
+     * them: with which of its ways to answer a guided start begins there, {@code held-thing.sheets}. Empty: none.
      */
     String from() default "";
 

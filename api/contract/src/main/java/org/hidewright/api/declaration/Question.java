@@ -85,7 +85,7 @@ public final class Question extends Field {
         return example.isEmpty() ? preset() : Optional.of(example);
     }
 
-    /** The answer of another calculator that suits it, {@code id.answer}. */
+    /** The answer of another calculator that suits it, {@code id.answer}; of a group, which of its ways to begin with. */
     public Optional<String> from() {
         return from.isEmpty() ? Optional.empty() : Optional.of(from);
     }

@@ -127,7 +127,8 @@ final class QuestionReader {
     /** Another calculator’s answer, as it is written; an empty text is none. */
     static String from(String where, Kind kind, String text) {
         if (!text.isEmpty()
-                && (kind.dimension().isEmpty() || !FROM.matcher(text).matches())) {
+                && (kind.dimension().isEmpty() && kind != Kind.GROUP
+                        || !FROM.matcher(text).matches())) {
             throw new InvalidDeclaration(
                     where, "\"" + text + "\" is no answer of a calculator, id.answer, for a single value");
         }

@@ -107,9 +107,11 @@ public final class Beginning {
         Map<String, Object> links = new Givers(catalogue).links(questions(template), giver.get());
         Typical typical = new Typical(units(project));
         Map<String, Object> measured = typical.answers(questions(template));
+        Optional<String> way = new Givers(catalogue).way(questions(template), giver.get());
         return edited(project, begun -> {
             Project changed = byName
-                    ? begun.adding(0, JsonOut.write(slips.slip(giver.get(), typical.answers(questions(giver.get())))))
+                    ? begun.adding(
+                            0, JsonOut.write(slips.slip(giver.get(), typical.answers(questions(giver.get()), way))))
                     : begun.removing(giver.get().id());
             Slip slip = changed.slip(template.id()).orElseThrow();
             for (String key : links.keySet()) {

@@ -52,12 +52,21 @@ public final class Givers {
             if (suits(question, giver)) {
                 links.put(
                         question.key(),
-                        question.from()
-                                .<Object>map(from -> link(giver.id(), answer(from)))
-                                .orElseGet(() -> links(question.questions(), giver)));
+                        question.kind() == Kind.GROUP
+                                ? links(question.questions(), giver)
+                                : link(giver.id(), answer(question.from().orElseThrow())));
             }
         }
         return links;
+    }
+
+    /** Which of the ways of a calculator suits what these questions are about; empty where they say nothing of it. */
+    public Optional<String> way(List<Question> questions, Installed giver) {
+        return questions.stream()
+                .filter(question -> question.kind() == Kind.GROUP && suits(question, giver))
+                .flatMap(question -> question.from().stream())
+                .map(Givers::answer)
+                .findFirst();
     }
 
     static Map<String, Object> link(String slip, String answer) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
 import org.hidewright.core.explain.QuestionExample;
@@ -22,6 +23,19 @@ final class Typical {
     Map<String, Object> answers(List<Question> questions) {
         Map<String, Object> answers = new LinkedHashMap<>();
         questions.forEach(question -> answer(question).ifPresent(answer -> answers.put(question.key(), answer)));
+        return answers;
+    }
+
+    /** The same, and of several ways to answer one of them that is wanted, where it is among them. */
+    Map<String, Object> answers(List<Question> questions, Optional<String> way) {
+        Map<String, Object> answers = answers(questions);
+        for (Question question : questions) {
+            question.variants().stream()
+                    .filter(variant -> question.kind() == Kind.VARIANTS)
+                    .filter(variant -> way.filter(variant.key()::equals).isPresent())
+                    .forEach(variant ->
+                            answers.put(question.key(), Map.of(variant.key(), answers(variant.questions()))));
+        }
         return answers;
     }
 

@@ -3,6 +3,7 @@ package org.hidewright.core.proof;
 import java.util.Optional;
 import java.util.function.Function;
 import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.workshop.Tables;
 
@@ -16,7 +17,7 @@ public record Surroundings(Function<String, Optional<DeclaredCalculator>> others
     /** What a question says that suits it and is not there: {@code from} or {@code stock}; of what is not installed nothing is known. */
     Optional<String> notThere(Question question) {
         return question.from()
-                .filter(this::noAnswer)
+                .filter(question.kind() == Kind.GROUP ? this::noWay : this::noAnswer)
                 .map(from -> "from")
                 .or(() -> question.stock().filter(this::noColumn).map(stock -> "stock"));
     }
@@ -25,6 +26,15 @@ public record Surroundings(Function<String, Optional<DeclaredCalculator>> others
         String[] named = from.split("\\.", 2);
         return others.apply(named[0])
                 .filter(whom -> whom.declaration().answer(named[1]).isEmpty())
+                .isPresent();
+    }
+
+    private boolean noWay(String from) {
+        String[] named = from.split("\\.", 2);
+        return others.apply(named[0])
+                .filter(whom -> whom.declaration().questions().stream()
+                        .flatMap(question -> question.variants().stream())
+                        .noneMatch(way -> way.key().equals(named[1])))
                 .isPresent();
     }
 
