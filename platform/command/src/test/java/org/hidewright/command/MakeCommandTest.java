@@ -303,7 +303,7 @@ class MakeCommandTest {
         assertEquals(2, make(other, "--language=en"));
         assertEquals(
                 folder.resolve("out/deep")
-                        + " holds the packet of another project, “Kit”. Name another folder with --into, or add --replace.\n",
+                        + " holds the packet of another project, “Kit”. Name another folder with --into, or none, for one of its own in out/; or add --replace.\n",
                 terminal.err);
         assertEquals(before, Files.readString(data));
         assertEquals(0, make(other, "--replace"));

@@ -110,8 +110,9 @@ class PapersApartTest {
         Files.writeString(folder.resolve("out/quote.pdf"), "mine");
         assertEquals(ExitCode.NOT_UNDERSTOOD, make(List.of("quote")));
         assertTrue(
-                terminal.err.contains(folder.resolve("out/quote.pdf")
-                        + " is not of a packet. Name another folder with --into, or add --replace to write over it."),
+                terminal.err.contains(
+                        folder.resolve("out/quote.pdf")
+                                + " is not of a packet. Name another folder with --into, or none, for one of its own in out/; or add --replace to write over it."),
                 terminal.err);
         assertEquals("mine", Files.readString(folder.resolve("out/quote.pdf")));
         make(List.of("quote"), "--replace");

@@ -341,7 +341,11 @@ final class MainWindow {
                         .worked()
                         .ifPresent(worked -> new PacketExport(
                                         room, view.project().wording())
-                                .write(worked, folder, said -> onWindow(() -> line.tell(said)))));
+                                .write(
+                                        worked,
+                                        view.project().path(),
+                                        folder,
+                                        said -> onWindow(() -> line.tell(said)))));
     }
 
     void showPapers() {

@@ -25,16 +25,21 @@ final class PacketExport {
         this.wording = wording;
     }
 
-    /** @param said hears in a sentence how it went, on whatever thread it was */
-    void write(WorkedProject worked, Path folder, Consumer<String> said) {
+    /**
+     * Writes the packet into a folder; into one of its own in that folder where that holds anything else.
+     *
+     * @param file of the project
+     * @param said hears in a sentence how it went, on whatever thread it was
+     */
+    void write(WorkedProject worked, Path file, Path folder, Consumer<String> said) {
         if (worked.project().slips().isEmpty()) {
             said.accept(room.texts().text("packet.no-slips.help"));
             return;
         }
-        room.work().execute(() -> said.accept(written(worked, folder)));
+        room.work().execute(() -> said.accept(written(worked, file, folder)));
     }
 
-    private String written(WorkedProject worked, Path into) {
+    private String written(WorkedProject worked, Path file, Path into) {
         List<Path> files = new ArrayList<>();
         List<String> failed = new ArrayList<>();
         List<String> kept = new ArrayList<>();
@@ -44,7 +49,7 @@ final class PacketExport {
         Paper paper = Papers.usual(worked.project());
         Papers papers = new Papers(paper, paper, Papers.usual(room.writers().drawings()));
         try {
-            PacketFolder folder = PacketFolder.named(into.toString(), false);
+            PacketFolder folder = PacketFolder.chosen(into, file, worked.project());
             folder.mustBeFreeFor(worked.project());
             new PacketWriting(
                             room.writers().pdf(),
@@ -58,18 +63,18 @@ final class PacketExport {
                             folder,
                             new PacketWriting.Told() {
                                 @Override
-                                public void wrote(Path file) {
-                                    files.add(file);
+                                public void wrote(Path made) {
+                                    files.add(made);
                                 }
 
                                 @Override
-                                public void removed(Path file) {
+                                public void removed(Path old) {
                                     // nothing of this project makes it any more
                                 }
 
                                 @Override
-                                public void kept(Path file) {
-                                    kept.add(String.valueOf(file.getFileName()));
+                                public void kept(Path old) {
+                                    kept.add(String.valueOf(old.getFileName()));
                                 }
 
                                 @Override
@@ -78,8 +83,8 @@ final class PacketExport {
                                 }
                             });
             String done = failed.isEmpty()
-                    ? room.texts().text("packet.done.help", into, files.size())
-                    : room.texts().text("packet.parts.help", into, String.join(" ", failed));
+                    ? room.texts().text("packet.done.help", folder.path(), files.size())
+                    : room.texts().text("packet.parts.help", folder.path(), String.join(" ", failed));
             return kept.isEmpty() ? done : done + " " + room.texts().text("packet.kept.help", String.join(", ", kept));
         } catch (PacketTrouble e) {
             return room.texts()

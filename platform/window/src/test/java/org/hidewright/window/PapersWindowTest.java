@@ -98,9 +98,7 @@ class PapersWindowTest {
     @Test
     void thePacketIsWrittenIntoAFolder() throws Exception {
         Path out = folder.resolve("out");
-        real.files.add(out);
-        real.press("deed.export");
-        real.until(() -> real.text("project.told").contains("files."));
+        export(out, "files.");
         try (Stream<Path> files = Files.list(out)) {
             List<String> names =
                     files.map(file -> file.getFileName().toString()).sorted().toList();
@@ -114,13 +112,41 @@ class PapersWindowTest {
     }
 
     @Test
-    void whatIsNotOfAPacketIsNotWrittenOver() throws Exception {
+    void besideOtherThingsThePacketHasAFolderOfTheProjectsName() throws Exception {
         Path out = Files.createDirectories(folder.resolve("out"));
         Files.writeString(out.resolve("job-card.pdf"), "somebody’s own");
-        real.files.add(out);
-        real.press("deed.export");
-        real.until(() -> real.text("project.told").contains("not of a packet"));
+        export(out, "files.");
         assertEquals("somebody’s own", Files.readString(out.resolve("job-card.pdf")));
+        assertTrue(Files.readString(out.resolve("bag/job-card.json")).contains("Bag for nets"));
+        assertTrue(real.text("project.told").contains(out.resolve("bag") + ": "), real.text("project.told"));
+        try (Stream<Path> loose = Files.list(out)) {
+            assertEquals(2, loose.count(), "nothing of the packet lies among what was there");
+        }
+    }
+
+    @Test
+    void whereItsOwnPacketIsAlreadyItIsWrittenAgain() throws Exception {
+        Path out = folder.resolve("out");
+        export(out, "files.");
+        Files.writeString(out.resolve("note.txt"), "somebody’s own");
+        Files.delete(out.resolve("job-card.csv"));
+        export(out, "files.");
+        real.until(() -> Files.exists(out.resolve("job-card.csv")));
+        assertFalse(Files.exists(out.resolve("bag")));
+    }
+
+    @Test
+    void whatIsNotOfAPacketIsNotWrittenOver() throws Exception {
+        Path own = Files.createDirectories(folder.resolve("out/bag"));
+        Files.writeString(own.resolve("job-card.pdf"), "somebody’s own");
+        export(folder.resolve("out"), "not of a packet");
+        assertEquals("somebody’s own", Files.readString(own.resolve("job-card.pdf")));
+    }
+
+    private void export(Path into, String told) {
+        real.files.add(into);
+        real.press("deed.export");
+        real.until(() -> real.text("project.told").contains(told));
     }
 
     @Test

@@ -76,9 +76,7 @@ class TakenRowWindowTest {
         assertEquals("1.2 mm", real.text("small/thickness").replace('\u00A0', ' '));
         assertTrue(real.text("small/thickness/told").contains("the workshop"), real.text("small/thickness/told"));
         assertTrue(
-                project()
-                        .text()
-                        .contains("{\"workshop\":\"leather\",\"row\":\"thin\",\"column\":\"thickness\"}"),
+                project().text().contains("{\"workshop\":\"leather\",\"row\":\"thin\",\"column\":\"thickness\"}"),
                 project().text());
         assertEquals(
                 List.of("thin"),

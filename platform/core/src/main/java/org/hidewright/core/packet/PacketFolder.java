@@ -65,11 +65,55 @@ public final class PacketFolder {
 
     /** Where a packet goes when no folder is named: one for each project file, so that packets never meet. */
     public static String usual(String projectFile) {
-        String file = String.valueOf(Path.of(projectFile).getFileName());
-        return "out/"
-                + (file.endsWith(".json") && file.length() > ".json".length()
-                        ? file.substring(0, file.length() - ".json".length())
-                        : file);
+        return "out/" + called(Path.of(projectFile));
+    }
+
+    /** As the project’s file, without its ending. */
+    private static String called(Path projectFile) {
+        String file = String.valueOf(projectFile.getFileName());
+        return file.endsWith(".json") && file.length() > ".json".length()
+                ? file.substring(0, file.length() - ".json".length())
+                : file;
+    }
+
+    /**
+     * A folder as somebody chose it, where it is empty or has the packet of this project already; else one inside it that is
+     * called like the project’s file, so that a packet does not lie among other things.
+     *
+     * @throws PacketTrouble as {@link #named}
+     */
+    public static PacketFolder chosen(Path folder, Path projectFile, Project project) throws PacketTrouble {
+        PacketFolder itself = named(folder.toString(), false);
+        return itself.isEmpty() || itself.isOf(project)
+                ? itself
+                : named(folder.resolve(called(projectFile)).toString(), false);
+    }
+
+    private boolean isEmpty() throws PacketTrouble {
+        if (!Files.isDirectory(folder)) {
+            return true;
+        }
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.findAny().isEmpty();
+        } catch (IOException e) {
+            throw PacketTrouble.unwritten(folder, e);
+        }
+    }
+
+    private boolean isOf(Project project) {
+        return card().flatMap(found -> found.text(PROJECT))
+                .filter(project.name()::equals)
+                .isPresent();
+    }
+
+    private Optional<JsonObject> card() {
+        Path data = folder.resolve(DATA);
+        return Files.isRegularFile(data) ? cardOf(data) : Optional.empty();
+    }
+
+    /** Where it is. */
+    public Path path() {
+        return folder;
     }
 
     /**
@@ -80,7 +124,7 @@ public final class PacketFolder {
      */
     public void mustBeFreeFor(Project project) throws PacketTrouble {
         Path data = folder.resolve(DATA);
-        Optional<JsonObject> card = Files.isRegularFile(data) ? cardOf(data) : Optional.empty();
+        Optional<JsonObject> card = card();
         if (!replace) {
             if (Files.isRegularFile(data)) {
                 Optional<String> there = card.flatMap(found -> found.text(PROJECT));
