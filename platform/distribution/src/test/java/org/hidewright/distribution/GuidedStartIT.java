@@ -20,6 +20,7 @@ import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
+import org.hidewright.api.geometry.PartShape;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
@@ -47,6 +48,7 @@ import org.hidewright.core.work.SuitableRows.Fit;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.workshop.Stock;
+import org.hidewright.core.workshop.StockLink;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -275,6 +277,74 @@ class GuidedStartIT {
                 new Bench(catalogue, stock).work(begun).slips().get(template).state());
         String thing = begun.slip("held-thing").orElseThrow().text().replaceAll("\\s", "");
         return thing.replaceAll("(?s).*\"thing\":\\{\"([a-z-]+)\".*", "$1");
+    }
+
+    /**
+     * By hand, from the field bench: one side of 22 ft² for 165 EUR and one of 18 ft² for 118.50 EUR, waste 30 % of what is
+     * bought. The sleeves of a book cover of the first, cut from the second, cost their area / 0.7 times the difference of
+     * 165 / 22 and 118.50 / 18 EUR/ft² less.
+     */
+    @Test
+    void everyPartIsPricedByTheLeatherItIsCutFrom() throws Exception {
+        Project cover = beginning.begun(catalogue.find("book-cover").orElseThrow(), UnitSystem.METRIC);
+        cover = beginning.following(cover, "item-cost", true);
+        cover = leather(leather(cover, "thickness", "natural-side"), "sleeve-thickness", "lining-side");
+        cover = cover.answering("item-cost", "per-hour", "\"30 EUR\"");
+        WorkedProject alike = new Bench(catalogue, stock).work(cover);
+        Project byTheirs = beginning.byTheirLeathers(cover, alike);
+        String row = byTheirs.slip("item-cost").orElseThrow().text().replaceAll("\\s", "");
+        assertTrue(
+                row.contains("\"other-leather\":[{\"id\":\"lining-side\",\"parts\":\"sleeveleather\","
+                        + "\"area\":{\"workshop\":\"leather\",\"row\":\"lining-side\",\"column\":\"area\"},"
+                        + "\"price\":{\"workshop\":\"leather\",\"row\":\"lining-side\",\"column\":\"price\"}}]"),
+                row);
+        WorkedProject apart = new Bench(catalogue, stock).work(byTheirs);
+        Item item = (Item) alike.slips()
+                .get("book-cover")
+                .answers()
+                .orElseThrow()
+                .get("item")
+                .orElseThrow();
+        double ft2 = item.parts().stream()
+                        .filter(part -> part.leather().equals("sleeve leather"))
+                        .mapToDouble(part -> PartShape.cutArea(part) * part.pieces())
+                        .sum()
+                / (304.8 * 304.8);
+        assertTrue(ft2 > 0.1, "the sleeves are there: " + ft2);
+        double less = ft2 / 0.7 * (165.0 / 22 - 118.50 / 18);
+        assertEquals(less, materials(alike) - materials(apart), 0.011, "rounded to a cent on either side");
+
+        assertEquals(byTheirs.text(), beginning.byTheirLeathers(byTheirs, apart).text(), "and that is all");
+        Project again = leather(byTheirs, "sleeve-thickness", "natural-side");
+        String one = beginning
+                .byTheirLeathers(again, new Bench(catalogue, stock).work(again))
+                .slip("item-cost")
+                .orElseThrow()
+                .text();
+        assertFalse(one.contains("other-leather"), "of one leather again: " + one);
+        Project own = byTheirs.answering(
+                "item-cost",
+                "other-leather",
+                "[{\"id\": \"mine\", \"parts\": \"sleeve leather\", \"area\": \"5 ft²\", \"price\": \"20 EUR\"}]");
+        assertEquals(
+                own.text(),
+                beginning
+                        .byTheirLeathers(own, new Bench(catalogue, stock).work(own))
+                        .text(),
+                "what the maker wrote stays");
+    }
+
+    private Project leather(Project project, String question, String row) {
+        return beginning.taking(
+                project, "book-cover", AnswerPath.of(question), new StockLink("leather", row, "thickness"));
+    }
+
+    private static double materials(WorkedProject worked) {
+        WorkedSlip cost = worked.slips().get("item-cost");
+        assertEquals(WorkedSlip.State.WORKED, cost.state(), cost.remarks().toString());
+        return ((Money) cost.answers().orElseThrow().get("materials-each").orElseThrow())
+                .amount()
+                .doubleValue();
     }
 
     @Test

@@ -108,7 +108,8 @@ public final class ItemCost implements Calculator<ItemCost.Whole, ItemCost.Coste
     public record OtherLeather(
             @RowId String id,
 
-            @Asked(example = "lining") String parts,
+            @Asked(example = "lining", from = "item.leather")
+            String parts,
 
             @Asked(
                     unit = "ft²",

@@ -42,7 +42,9 @@ public @interface Asked {
     /**
      * The answer of another calculator that suits this question, {@code held-thing.width}: where that calculator is installed, a
      * guided start offers it and links the question to it. Of a group whose questions have answers of one calculator that suit
-     * them: with which of its ways to answer a guided start begins there, {@code held-thing.sheets}. Empty: none.
+     * them: with which of its ways to answer a guided start begins there, {@code held-thing.sheets}. Of a text in a table beside an item:
+     * {@code item.leather}, where it names leathers as the item calls them, or its parts; a guided start fills a row for each
+     * further leather from the workshop. Empty: none.
      */
     String from() default "";
 

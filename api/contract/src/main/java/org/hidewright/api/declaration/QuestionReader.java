@@ -21,6 +21,9 @@ import org.hidewright.api.measure.Unreadable;
 final class QuestionReader {
     private static final Set<Kind> ANSWERS_ONLY = Set.of(Kind.PHRASE, Kind.DRAWING);
 
+    /** What a text asks for that names what of an item is of one leather. */
+    private static final String LEATHERS = "item.leather";
+
     private static final Pattern FROM = Pattern.compile("[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]*");
 
     private static final Pattern PICTURE = Pattern.compile("[a-z][a-z0-9-]*(#[a-z][a-z0-9-]*)?");
@@ -127,6 +130,7 @@ final class QuestionReader {
     /** Another calculator’s answer, as it is written; an empty text is none. */
     static String from(String where, Kind kind, String text) {
         if (!text.isEmpty()
+                && !(kind == Kind.TEXT && text.equals(LEATHERS))
                 && (kind.dimension().isEmpty() && kind != Kind.GROUP
                         || !FROM.matcher(text).matches())) {
             throw new InvalidDeclaration(

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.hidewright.api.declaration.Question;
+import org.hidewright.api.item.Item;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.json.JsonOut;
@@ -17,6 +18,8 @@ import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.SuitableRows;
+import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.workshop.Copies;
 import org.hidewright.core.workshop.Shelf;
 import org.hidewright.core.workshop.Stock;
@@ -192,6 +195,41 @@ public final class Beginning {
         return changed;
     }
 
+    /**
+     * The project with every part in what follows by the row of the workshop that it is cut from; what the maker answered
+     * there stays.
+     *
+     * @param worked the same project, worked out
+     */
+    public Project byTheirLeathers(Project project, WorkedProject worked) {
+        Optional<WorkedSlip> template =
+                template(project).map(installed -> worked.slips().get(installed.id()));
+        Optional<Item> item = template.flatMap(WorkedSlip::answers)
+                .flatMap(answers -> answers.entries().values().stream()
+                        .filter(Item.class::isInstance)
+                        .map(Item.class::cast)
+                        .findFirst());
+        if (item.isEmpty()) {
+            return project;
+        }
+        OtherLeathers leathers = new OtherLeathers(rows(Optional.of(project)), template.get(), item.get());
+        Project changed = project;
+        for (Follower follower : followers(project)) {
+            for (Question table :
+                    follower.in() ? OtherLeathers.tables(questions(follower.calculator())) : List.<Question>of()) {
+                Slip slip = changed.slip(follower.calculator().id()).orElseThrow();
+                if (OtherLeathers.isOurs(slip, table)) {
+                    AnswerPath path = AnswerPath.of(table.key());
+                    List<Map<String, Object>> rows = leathers.rows(table, preferred(project, follower.calculator()));
+                    changed = edited(
+                            changed,
+                            now -> now.with(rows.isEmpty() ? slip.clearing(path) : slip.answering(path, json(rows))));
+                }
+            }
+        }
+        return changed;
+    }
+
     /** The project with copies of all it takes from the workshop, so that a change of the workshop is told. */
     public Project keeping(Project project) {
         List<StockLink> links = project.stock();
@@ -200,11 +238,11 @@ public final class Beginning {
                 : edited(project, now -> now.keeping(new Copies(Shelf.of(now.kept(), stock.get()), links).json(true)));
     }
 
-    /** By table, the row that the template takes first. */
-    private static Map<String, String> preferred(Project project, Installed template) {
+    /** By table, the row that a calculator takes first. */
+    private static Map<String, String> preferred(Project project, Installed calculator) {
         Map<String, String> rows = new LinkedHashMap<>();
-        project.slip(template.id())
-                .ifPresent(slip -> questions(template)
+        project.slip(calculator.id())
+                .ifPresent(slip -> questions(calculator)
                         .forEach(question -> slip.answer(AnswerPath.of(question.key()))
                                 .flatMap(StockLink::in)
                                 .ifPresent(link -> rows.putIfAbsent(link.table(), link.row()))));

@@ -3,6 +3,7 @@ package org.hidewright.window.begin;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -57,6 +58,8 @@ public final class BeginPage extends Composite {
     private String madeFor = "";
 
     private int at;
+    /** Whether the last step is done and only waits to be worked out. */
+    private boolean finishing;
 
     /**
      * A page that begins with the first template there is.
@@ -232,11 +235,20 @@ public final class BeginPage extends Composite {
         if (at + 1 < steps.size()) {
             goTo(at + 1);
         } else {
-            ways.done().accept(beginning.keeping(project.project()));
+            finish();
         }
     }
 
+    /** Once all is worked out, or at the second word where that takes too long. */
+    private void finish() {
+        if (finishing || project.workedNow().isPresent()) {
+            ways.done().accept(beginning.keeping(project.project()));
+        }
+        finishing = true;
+    }
+
     private void goTo(int step) {
+        finishing = false;
         project.settle();
         at = Math.max(0, Math.min(steps.size() - 1, step));
         make();
@@ -315,6 +327,14 @@ public final class BeginPage extends Composite {
             } else {
                 make();
             }
+        }
+        Project now = project.project();
+        Optional<Project> whole = project.workedNow().map(worked -> beginning.byTheirLeathers(now, worked));
+        if (whole.filter(other -> !other.text().equals(now.text())).isPresent()) {
+            project.amend(whole.get());
+        } else if (finishing && whole.isPresent()) {
+            finish();
+            return;
         }
         board.show(face);
         piece.show(

@@ -44,6 +44,11 @@ public final class History<S> {
         spot = at;
     }
 
+    /** Completes what was changed last: it is taken back together with it. */
+    public void amend(S whole) {
+        now = whole;
+    }
+
     /** Says that what comes next is another change, wherever it is made. */
     public void settle() {
         spot = "";

@@ -280,6 +280,17 @@ public final class OpenProject implements Answering {
         edit("", before -> other);
     }
 
+    /** Completes it after what was changed last, with which that is taken back. */
+    public void amend(Project whole) {
+        history.amend(whole);
+        workOut();
+    }
+
+    /** What was worked out last, if that is the project as it is now. */
+    public Optional<WorkedProject> workedNow() {
+        return worked().filter(known -> known.project() == project());
+    }
+
     private Slip slip(String id) {
         return history.now().slip(id).orElseThrow(() -> new Gone(id));
     }
