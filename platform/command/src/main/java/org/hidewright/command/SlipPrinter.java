@@ -162,7 +162,7 @@ final class SlipPrinter {
         out.println();
         out.println(words.label(answer));
         List<List<String>> lines = new ArrayList<>();
-        List<String> head = new ArrayList<>(rows.ids() ? List.of("") : List.of());
+        List<String> head = new ArrayList<>(rows.named() ? List.of("") : List.of());
         rows.columns().forEach(column -> head.add(words.label(column)));
         lines.add(head);
         lines.addAll(rows.rows());

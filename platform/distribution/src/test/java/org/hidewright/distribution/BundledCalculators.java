@@ -19,7 +19,9 @@ import java.util.regex.Pattern;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.RecordCalculator;
+import org.hidewright.api.document.SectionContributor;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.template.TemplateFiles;
 import org.hidewright.core.template.TemplateReader;
 
@@ -32,18 +34,41 @@ final class BundledCalculators {
     /** The calculators of all bundles on the class path, as their manifests name them. */
     static Catalogue catalogue() throws Exception {
         List<DeclaredCalculator> calculators = new ArrayList<>();
-        ClassLoader loader = BundledCalculators.class.getClassLoader();
-        for (URL manifest : Collections.list(loader.getResources("META-INF/MANIFEST.MF"))) {
-            try (InputStream in = manifest.openStream()) {
-                String components = new Manifest(in).getMainAttributes().getValue("Service-Component");
-                for (String component : components == null ? new String[0] : components.split(",")) {
-                    calculator(loader, component).ifPresent(calculators::add);
-                }
+        for (Object service : services()) {
+            if (service instanceof Calculator<?, ?> calculator) {
+                calculators.add(RecordCalculator.of(calculator));
             }
         }
         templates(calculators).forEach(calculators::add);
         assertTrue(calculators.size() > 10, "only " + calculators.size() + " calculators on the class path");
         return Catalogue.of("bundled", calculators.toArray(DeclaredCalculator[]::new));
+    }
+
+    /** What adds papers, of all bundles on the class path. */
+    static List<Contributor> contributors() throws Exception {
+        List<Contributor> contributors = new ArrayList<>();
+        for (Object service : services()) {
+            if (service instanceof SectionContributor contributor) {
+                contributors.add(new Contributor(service.getClass().getPackageName(), contributor::sections));
+            }
+        }
+        assertTrue(contributors.size() > 1, contributors.toString());
+        return contributors;
+    }
+
+    /** One of each component of the bundles on the class path. */
+    private static List<Object> services() throws Exception {
+        List<Object> services = new ArrayList<>();
+        ClassLoader loader = BundledCalculators.class.getClassLoader();
+        for (URL manifest : Collections.list(loader.getResources("META-INF/MANIFEST.MF"))) {
+            try (InputStream in = manifest.openStream()) {
+                String components = new Manifest(in).getMainAttributes().getValue("Service-Component");
+                for (String component : components == null ? new String[0] : components.split(",")) {
+                    service(loader, component).ifPresent(services::add);
+                }
+            }
+        }
+        return services;
     }
 
     /** Templates that are texts, beside the calculators that they ask. */
@@ -80,14 +105,14 @@ final class BundledCalculators {
         }
     }
 
-    private static Optional<DeclaredCalculator> calculator(ClassLoader loader, String component) throws Exception {
+    /** Empty for the components of the program, which need it around them. */
+    private static Optional<Object> service(ClassLoader loader, String component) throws Exception {
         try (InputStream in = loader.getResourceAsStream(component)) {
             Matcher named = IMPLEMENTATION.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8));
             assertTrue(named.find(), component);
             Class<?> type = loader.loadClass(named.group(1));
-            return Calculator.class.isAssignableFrom(type)
-                    ? Optional.of(RecordCalculator.of(
-                            (Calculator<?, ?>) type.getConstructor().newInstance()))
+            return Calculator.class.isAssignableFrom(type) || SectionContributor.class.isAssignableFrom(type)
+                    ? Optional.of(type.getConstructor().newInstance())
                     : Optional.empty();
         }
     }

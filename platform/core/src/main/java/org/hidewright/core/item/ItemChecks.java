@@ -64,10 +64,10 @@ public final class ItemChecks {
                         ItemNotices.ITEM_COUNTS_DIFFER,
                         item.part(on.part()).orElseThrow(),
                         line.line().segments().get(0).start(),
-                        seam.id(),
-                        on.toString(),
+                        seam,
+                        ItemCheck.on(item.part(on.part()).orElseThrow(), on.id()),
                         line.holes().size(),
-                        first.toString(),
+                        ItemCheck.on(item.part(first.part()).orElseThrow(), first.id()),
                         wanted));
             }
         }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Curve;
@@ -22,6 +24,7 @@ import org.hidewright.api.item.StitchLine;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Duration;
 import org.hidewright.api.measure.Length;
+import org.hidewright.core.wording.ItemNames;
 
 /** What links can take from an item: the rows of {@link org.hidewright.api.item.ItemFact}. */
 public final class ItemFacts {
@@ -30,6 +33,7 @@ public final class ItemFacts {
 
     private final Item item;
     private final List<Values> rows = new ArrayList<>();
+    private final List<Function<ItemNames, String>> called = new ArrayList<>();
     private final Map<String, Double> lengthOfKind = new LinkedHashMap<>();
     private double areaOfAll;
     private double cutOfAll;
@@ -41,23 +45,44 @@ public final class ItemFacts {
 
     /** The rows of an item: parts with what is on them, seams, fittings, kinds of edge, all together. */
     public static List<Values> rows(Item item) {
+        return List.copyOf(of(item).rows);
+    }
+
+    /** What each of the rows is called. */
+    public static List<String> names(Item item, ItemNames names) {
+        return of(item).called.stream().map(name -> name.apply(names)).toList();
+    }
+
+    /** What the row with an id is called; empty where the item has none. */
+    public static Optional<String> name(Item item, String id, ItemNames names) {
+        ItemFacts facts = of(item);
+        for (int i = 0; i < facts.rows.size(); i++) {
+            if (facts.rows.get(i).rowId().equals(id)) {
+                return Optional.of(facts.called.get(i).apply(names));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static ItemFacts of(Item item) {
         ItemFacts facts = new ItemFacts(item);
         item.parts().forEach(facts::part);
         item.seams().forEach(facts::seam);
         item.fittings().forEach(facts::fitting);
-        facts.lengthOfKind.forEach((kind, length) -> facts.row(EDGES + kind).length(length));
+        facts.lengthOfKind.forEach((kind, length) -> facts.row(EDGES + kind, names -> names.edges(kind))
+                .length(length));
         double seconds = 0;
         for (Operation operation : item.operations()) {
             Duration time = operation.handsOn().orElse(Duration.ofSeconds(0));
             seconds += time.seconds();
-            facts.row(operation.id()).handsOn(time);
+            facts.row(operation.id(), names -> names.step(operation)).handsOn(time);
         }
-        facts.row(ALL)
+        facts.row(ALL, ItemNames::all)
                 .area(facts.areaOfAll)
                 .cut(facts.cutOfAll)
                 .count(facts.piecesOfAll)
                 .handsOn(Duration.ofSeconds(seconds));
-        return List.copyOf(facts.rows);
+        return facts;
     }
 
     /** The rows of an answer that has columns: of a table, a group or an item. */
@@ -77,7 +102,7 @@ public final class ItemFacts {
         areaOfAll += area * part.pieces();
         cutOfAll += cut * part.pieces();
         piecesOfAll += part.pieces();
-        row(part.id())
+        row(part.id(), names -> names.part(part))
                 .length(finished.outline().length())
                 .area(area)
                 .cut(cut)
@@ -87,15 +112,15 @@ public final class ItemFacts {
         for (Edge edge : part.edges()) {
             double length = length(outline, edge);
             lengthOfKind.merge(edge.kind(), length * part.pieces(), Double::sum);
-            row(new OnPart(part.id(), edge.id()).toString()).length(length).stack(part.thickness());
+            on(part, edge.id()).length(length).stack(part.thickness());
         }
         for (StitchLine line : part.stitchLines()) {
-            row(new OnPart(part.id(), line.id()).toString())
+            on(part, line.id())
                     .length(Curve.of(line.line()).length())
                     .count(line.holes());
         }
         for (Fold fold : part.folds()) {
-            row(new OnPart(part.id(), fold.id()).toString())
+            on(part, fold.id())
                     .length(Curve.of(fold.line()).length())
                     .stack(part.thickness());
         }
@@ -108,14 +133,15 @@ public final class ItemFacts {
 
     private void seam(Seam seam) {
         StitchLine seen = item.stitchLine(seam.lines().get(0)).orElseThrow();
-        row(seam.id())
+        row(seam.id(), names -> names.seam(seam))
                 .length(Curve.of(seen.line()).length())
                 .count(seen.holes())
                 .stack(stack(seam.lines()));
     }
 
     private void fitting(Fitting fitting) {
-        Row row = row(fitting.id()).count(fitting.holes().size());
+        Row row = row(fitting.id(), names -> names.fitting(fitting))
+                .count(fitting.holes().size());
         if (!fitting.holes().isEmpty()) { // what leather alone holds goes through no stack
             row.stack(stack(fitting.holes()));
         }
@@ -133,7 +159,12 @@ public final class ItemFacts {
         return OptionalDouble.of(stack);
     }
 
-    private Row row(String id) {
+    private Row on(Part part, String id) {
+        return row(new OnPart(part.id(), id).toString(), names -> names.on(part, id));
+    }
+
+    private Row row(String id, Function<ItemNames, String> name) {
+        called.add(name);
         rows.add(Values.row(id, Map.of())); // of an operation that takes no time, nothing more is known
         return new Row(rows.size() - 1, id);
     }

@@ -97,7 +97,7 @@ final class PartChecks {
                         ItemNotices.ITEM_HOLE_NEAR_EDGE,
                         part,
                         hole.centre(),
-                        hole.id(),
+                        ItemCheck.on(hole.id()),
                         Length.ofMm(edge),
                         Length.ofMm(least)));
             }
@@ -123,8 +123,8 @@ final class PartChecks {
                     ItemNotices.ITEM_HOLES_NEAR,
                     part,
                     hole.centre(),
-                    hole.id(),
-                    other.id(),
+                    ItemCheck.on(hole.id()),
+                    ItemCheck.on(other.id()),
                     Length.ofMm(apart),
                     Length.ofMm(least)));
         }
@@ -140,8 +140,8 @@ final class PartChecks {
                     ItemNotices.ITEM_HOLE_NEAR_FOLD,
                     part,
                     hole.centre(),
-                    hole.id(),
-                    fold.id(),
+                    ItemCheck.on(hole.id()),
+                    ItemCheck.on(fold.id()),
                     Length.ofMm(apart),
                     Length.ofMm(least)));
         }
@@ -202,7 +202,7 @@ final class PartChecks {
                         ItemNotices.ITEM_FOLD_TIGHT,
                         part,
                         Curve.of(fold.line()).at(0).point(),
-                        fold.id(),
+                        ItemCheck.on(fold.id()),
                         Length.ofMm(fold.insideRadius()),
                         Length.ofMm(thickness)));
             }
@@ -240,7 +240,7 @@ final class PartChecks {
             before = hole;
             clear = edge;
             if (!besideLast && !leather.contains(hole)) {
-                checks.add(ItemCheck.of(ItemNotices.ITEM_STITCH_OFF_PART, part, hole, line.id()));
+                checks.add(ItemCheck.of(ItemNotices.ITEM_STITCH_OFF_PART, part, hole, ItemCheck.on(line.id())));
                 return;
             }
             if (edge < least && !isEnd(line, hole)) {
@@ -253,7 +253,7 @@ final class PartChecks {
                     ItemNotices.ITEM_STITCH_NEAR_EDGE,
                     part,
                     nearest,
-                    line.id(),
+                    ItemCheck.on(line.id()),
                     Length.ofMm(least),
                     Length.ofMm(STITCH_EDGE_MM)));
         }
@@ -272,8 +272,8 @@ final class PartChecks {
                     ItemNotices.ITEM_STITCH_THROUGH_FITTING,
                     part,
                     hole.centre(),
-                    line.id(),
-                    hole.id(),
+                    ItemCheck.on(line.id()),
+                    ItemCheck.on(hole.id()),
                     Length.ofMm(Math.max(0, clear)),
                     Length.ofMm(FITTING_MM)));
         }
@@ -288,8 +288,8 @@ final class PartChecks {
                             ItemNotices.ITEM_STITCHES_NEAR,
                             part,
                             hole,
-                            line.id(),
-                            other.id(),
+                            ItemCheck.on(line.id()),
+                            ItemCheck.on(other.id()),
                             Length.ofMm(apart),
                             Length.ofMm(STITCHES_MM)));
                     return;
@@ -331,7 +331,7 @@ final class PartChecks {
                     ItemNotices.ITEM_ENDS_SOON,
                     part,
                     holes.get(0).centre(),
-                    holes.get(0).id(),
+                    ItemCheck.on(holes.get(0).id()),
                     Length.ofMm(left),
                     Length.ofMm(width)));
         }

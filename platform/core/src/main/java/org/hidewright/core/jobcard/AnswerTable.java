@@ -1,22 +1,30 @@
 package org.hidewright.core.jobcard;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.api.item.Item;
 import org.hidewright.core.item.ItemFacts;
+import org.hidewright.core.wording.IdWords;
 
 /**
- * An answer of rows or a group as a table: the columns that hold anything, before them the ids of the rows unless a column
- * says the same.
+ * An answer of rows or a group as a table: the columns that hold anything, before them what the rows are called unless that
+ * stands in the columns.
  *
- * @param ids whether the first cell of each row is its id
+ * @param named whether the first cell of each row is its name
  * @param columns the columns after it
  * @param rows a text for each cell
  */
-public record AnswerTable(boolean ids, List<Answer> columns, List<List<String>> rows) {
+public record AnswerTable(boolean named, List<Answer> columns, List<List<String>> rows) {
+    static final Set<Kind> WORDS = Set.of(Kind.TEXT, Kind.CHOICE, Kind.PHRASE);
+
     /** Empty where the answer is no table or has no row. */
     public static Optional<AnswerTable> of(Answer answer, Object value, SlipWording words) {
         if (answer.kind() != Kind.ROWS && answer.kind() != Kind.GROUP && answer.kind() != Kind.ITEM) {
@@ -31,20 +39,52 @@ public record AnswerTable(boolean ids, List<Answer> columns, List<List<String>> 
         if (rows.isEmpty() || columns.isEmpty()) {
             return Optional.empty();
         }
-        boolean ids = rows.stream().anyMatch(row -> !row.rowId().isEmpty() && !told(row, columns));
         List<List<String>> texts =
-                rows.stream().map(row -> cells(row, ids, columns, words)).toList();
-        return Optional.of(new AnswerTable(ids, columns, texts));
+                rows.stream().map(row -> cells(row, columns, words)).toList();
+        if (value instanceof Item item) {
+            return Optional.of(
+                    new AnswerTable(true, columns, named(ItemFacts.names(item, words.itemNames()), texts)));
+        }
+        boolean named = rows.stream().anyMatch(row -> !row.rowId().isEmpty() && !told(row, columns))
+                && (rows.stream().anyMatch(row -> words.isTypedRow(row.rowId())) || !toldApart(columns, texts));
+        return Optional.of(new AnswerTable(
+                named,
+                columns,
+                named
+                        ? named(rows.stream().map(row -> IdWords.of(row.rowId())).toList(), texts)
+                        : texts));
     }
 
-    private static List<String> cells(Values row, boolean ids, List<Answer> columns, SlipWording words) {
-        List<String> cells = new ArrayList<>();
-        if (ids) {
-            cells.add(row.rowId());
+    private static List<String> cells(Values row, List<Answer> columns, SlipWording words) {
+        return columns.stream()
+                .map(column -> row.get(column.key())
+                        .map(cell -> words.text(column, cell))
+                        .orElse(""))
+                .toList();
+    }
+
+    private static List<List<String>> named(List<String> names, List<List<String>> texts) {
+        List<List<String>> named = new ArrayList<>();
+        for (int i = 0; i < texts.size(); i++) {
+            named.add(Stream.concat(Stream.of(names.get(i)), texts.get(i).stream()).toList());
         }
-        columns.forEach(column -> cells.add(
-                row.get(column.key()).map(cell -> words.text(column, cell)).orElse("")));
-        return List.copyOf(cells);
+        return List.copyOf(named);
+    }
+
+    /** Whether what rows say in words, or first, tells each from the others, so that an id nobody typed tells no more. */
+    private static boolean toldApart(List<Answer> columns, List<List<String>> texts) {
+        Set<String> first = new HashSet<>();
+        Set<List<String>> words = new HashSet<>();
+        for (List<String> row : texts) {
+            if (!row.get(0).isEmpty()) {
+                first.add(row.get(0));
+            }
+            words.add(IntStream.range(0, columns.size())
+                    .filter(i -> WORDS.contains(columns.get(i).kind()))
+                    .mapToObj(row::get)
+                    .toList());
+        }
+        return first.size() == texts.size() || words.size() == texts.size();
     }
 
     /** Whether a column says what the row's id says. */

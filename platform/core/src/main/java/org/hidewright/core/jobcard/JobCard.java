@@ -211,6 +211,11 @@ final class JobCard {
                 wording.next(remark));
     }
 
+    /** The words of the slip that a followed link comes from. */
+    SlipWording words(Link link) {
+        return new SlipWording(worked.slips().get(link.slip()), wording);
+    }
+
     String linkText(Link link) {
         return LinkText.of(link, worked, wording);
     }

@@ -21,7 +21,7 @@ public final class LinkText {
         String label = words.labelOf(true, link.answer()).orElse(link.answer());
         List<String> inside = new ArrayList<>();
         if (!link.row().isEmpty()) {
-            inside.add(link.row());
+            inside.add(words.rowName(link.answer(), link.row()));
         }
         if (!link.column().isEmpty()) {
             inside.add(words.columnLabel(link));

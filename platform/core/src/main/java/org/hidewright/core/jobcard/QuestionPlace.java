@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
+import org.hidewright.core.wording.IdWords;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip;
 
@@ -57,7 +58,7 @@ final class QuestionPlace {
     private static void append(StringBuilder said, String part, String row) {
         said.append(said.isEmpty() ? "" : ", ").append(part);
         if (row != null) {
-            said.append(' ').append(row);
+            said.append(' ').append(IdWords.of(row));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BinaryOperator;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,7 +16,7 @@ import org.hidewright.api.declaration.Answer;
  * The numbers of one table or list of answers that move over the ranges.
  *
  * @param answer the table
- * @param head the headings; the first, over the rows’ ids, is empty
+ * @param head the headings; the first, over the rows’ names, is empty
  * @param rows a text for each cell, empty where nothing moves
  */
 public record RangeTable(Answer answer, List<String> head, List<List<String>> rows) {
@@ -30,8 +31,13 @@ public record RangeTable(Answer answer, List<String> head, List<List<String>> ro
      *
      * @param texts what each number that moves comes to, by its place
      * @param label heads the column of a place
+     * @param name of a row, by the key of its table and its id
      */
-    static List<RangeTable> of(List<Answer> declared, Map<String, String> texts, UnaryOperator<String> label) {
+    static List<RangeTable> of(
+            List<Answer> declared,
+            Map<String, String> texts,
+            UnaryOperator<String> label,
+            BinaryOperator<String> name) {
         List<RangeTable> tables = new ArrayList<>();
         for (Answer answer : declared) {
             Map<String, String> heads = new TreeMap<>(asDeclared(answer));
@@ -45,7 +51,7 @@ public record RangeTable(Answer answer, List<String> head, List<List<String>> ro
                 }
             });
             if (!cells.isEmpty() && cells.size() <= MOST_ROWS) {
-                tables.add(new RangeTable(answer, head(heads), rows(heads, cells)));
+                tables.add(new RangeTable(answer, head(heads), rows(heads, cells, id -> name.apply(answer.key(), id))));
             }
         }
         return List.copyOf(tables);
@@ -64,10 +70,11 @@ public record RangeTable(Answer answer, List<String> head, List<List<String>> ro
         return List.copyOf(head);
     }
 
-    private static List<List<String>> rows(Map<String, String> heads, Map<String, Map<String, String>> cells) {
+    private static List<List<String>> rows(
+            Map<String, String> heads, Map<String, Map<String, String>> cells, UnaryOperator<String> name) {
         List<List<String>> rows = new ArrayList<>();
         cells.forEach((id, row) -> {
-            List<String> texts = new ArrayList<>(List.of(id));
+            List<String> texts = new ArrayList<>(List.of(name.apply(id)));
             heads.keySet().forEach(column -> texts.add(row.getOrDefault(column, "")));
             rows.add(List.copyOf(texts));
         });

@@ -177,7 +177,7 @@ public final class RangeWords {
 
     /** The numbers inside tables that move, table by table; tables too long for the card are left out. */
     public List<RangeTable> tables() {
-        return RangeTable.of(declared(), inTables(), this::label);
+        return RangeTable.of(declared(), inTables(), this::label, words::rowName);
     }
 
     private Map<String, String> inTables() {
@@ -321,7 +321,10 @@ public final class RangeWords {
 
     private String placeLabel(String place, Answer answer) {
         return AnswerPlaces.inRow(place)
-                ? place.substring(place.indexOf('[') + 1, place.indexOf(']')) + ", " + words.label(answer)
+                ? words.rowName(
+                                place.substring(0, place.indexOf('[')),
+                                place.substring(place.indexOf('[') + 1, place.indexOf(']')))
+                        + ", " + words.label(answer)
                 : words.label(answer);
     }
 

@@ -28,6 +28,7 @@ import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
 import org.hidewright.core.item.ItemPicture;
+import org.hidewright.core.wording.IdWords;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
@@ -96,7 +97,7 @@ final class SlipSection {
                 .map(item -> words.said((Item) item))
                 .forEach(item -> {
                     blocks.addAll(new CutList(wording).of(item));
-                    blocks.addAll(new WorkSteps(item, wording).blocks());
+                    blocks.addAll(new WorkSteps(item, words.itemNames(), wording).blocks());
                 });
         Table.Builder table = Table.builder().column("").numbers("").column("");
         int rows = 0;
@@ -176,7 +177,7 @@ final class SlipSection {
 
     private Table table(Answer answer, AnswerTable rows) {
         Table.Builder table = Table.builder().caption(words.label(answer));
-        if (rows.ids()) {
+        if (rows.named()) {
             table.column("");
         }
         rows.columns()
@@ -207,7 +208,7 @@ final class SlipSection {
                 }
                 for (List<AskedLine> row : rows) {
                     table.row(
-                            group ? label : row.get(0).row(),
+                            group ? label : IdWords.of(row.get(0).row()),
                             rowText(line, row),
                             line.preset() ? origin(line) : rowOrigin(row));
                 }
@@ -271,6 +272,9 @@ final class SlipSection {
 
     /** The value worked with, or that would have been; of a range its limits too, as they were understood. */
     private String taken(AskedLine line) {
+        if (line.link().isPresent() && line.value().filter(Item.class::isInstance).isPresent()) {
+            return card.words(line.link().get()).text(line.question(), line.value().get()); // its own bundle names its parts
+        }
         Unit unit = line.question().unit().orElse(Units.ONE);
         String value = line.value()
                 .map(given -> words.text(line.question(), given))

@@ -1,7 +1,9 @@
 package org.hidewright.core.jobcard;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
@@ -13,7 +15,10 @@ import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Quantity;
 import org.hidewright.core.project.Link;
+import org.hidewright.core.item.ItemFacts;
 import org.hidewright.core.wording.FieldWording;
+import org.hidewright.core.wording.IdWords;
+import org.hidewright.core.wording.ItemNames;
 import org.hidewright.core.wording.ItemWords;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
@@ -64,6 +69,44 @@ public final class SlipWording {
     /** The values of its questions and answers in words. */
     public FieldWording fields() {
         return new FieldWording(texts(), wording);
+    }
+
+    /** What the things of an item that the slip answers are called; without its calculator, as the item says them. */
+    public ItemNames itemNames() {
+        return new ItemNames(new ItemWords(texts().orElse((key, language) -> Optional.empty())), wording);
+    }
+
+    /** Whether a row of this id was typed on the slip, so that the maker knows it by that. */
+    boolean isTypedRow(String id) {
+        return slip.asked().stream().anyMatch(line -> line.row().equals(id));
+    }
+
+    /**
+     * What a row of an answer is called: of an item the name of the thing, else the words of the id that was typed for it;
+     * what a calculator has called so for itself goes by the words that stand in the row.
+     */
+    String rowName(String answer, String id) {
+        Optional<Object> value = slip.answers().flatMap(answers -> answers.get(answer));
+        if (value.filter(Item.class::isInstance).isPresent()) {
+            return ItemFacts.name((Item) value.get(), id, itemNames()).orElse(id);
+        }
+        String told = isTypedRow(id) ? "" : wordsOf(answer, id, value);
+        return told.isEmpty() ? IdWords.of(id) : told;
+    }
+
+    private String wordsOf(String key, String id, Optional<Object> value) {
+        return slip
+                .installed()
+                .flatMap(known -> known.calculator().declaration().answer(key))
+                .stream()
+                .flatMap(answer -> answer.columns().stream())
+                .filter(column -> AnswerTable.WORDS.contains(column.kind()))
+                .flatMap(column -> value.map(ItemFacts::rowsOf).orElse(List.of()).stream()
+                        .filter(row -> row.rowId().equals(id))
+                        .flatMap(row -> row.get(column.key()).stream())
+                        .map(cell -> text(column, cell)))
+                .filter(text -> !text.isBlank())
+                .collect(Collectors.joining(", "));
     }
 
     /** An item that the slip answers, in the words of the maker’s language. */

@@ -10,15 +10,24 @@ import org.hidewright.api.item.Fitting;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Operation;
 import org.hidewright.api.item.Part;
+import org.hidewright.core.wording.ItemNames;
 import org.hidewright.core.wording.Wording;
 
 /** What is done to make an item, step by step, to tick off. */
 final class WorkSteps {
     private final Item item;
+    private final ItemNames names;
     private final Wording wording;
 
-    WorkSteps(Item item, Wording wording) {
+    /**
+     * The steps of an item.
+     *
+     * @param item in the words of the maker’s language
+     * @param names what its seams are called
+     */
+    WorkSteps(Item item, ItemNames names, Wording wording) {
         this.item = item;
+        this.names = names;
         this.wording = wording;
     }
 
@@ -49,7 +58,7 @@ final class WorkSteps {
         return String.join("; ", said);
     }
 
-    /** A part or fitting by its name, a seam by its id. */
+    /** The part, fitting or seam of this id; there is one. */
     private String name(String id) {
         return item.part(id)
                 .map(Part::name)
@@ -57,6 +66,10 @@ final class WorkSteps {
                         .filter(fitting -> fitting.id().equals(id))
                         .map(Fitting::name)
                         .findFirst())
-                .orElse(id);
+                .or(() -> item.seams().stream()
+                        .filter(seam -> seam.id().equals(id))
+                        .map(names::seam)
+                        .findFirst())
+                .orElseThrow();
     }
 }

@@ -3,11 +3,17 @@ package org.hidewright.core.wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.item.Fitting;
+import org.hidewright.api.item.Fold;
+import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Operation;
 import org.hidewright.api.item.Part;
+import org.hidewright.api.item.Seam;
+import org.hidewright.api.item.StitchLine;
 
 /**
  * The words of an item in the maker’s language: its parts, leathers, fittings, steps and tools, as far as the texts of the
@@ -38,13 +44,15 @@ public final class ItemWords {
         List<Said> all = new ArrayList<>();
         for (Part part : item.parts()) {
             all.add(nameOf(part));
+            ids(part).forEach(id -> all.add(nameOn(id)));
             if (!part.leather().isBlank()) {
                 all.add(byName("leather", part.leather()));
             }
         }
+        item.seams().forEach(seam -> all.add(nameOf(seam)));
         item.fittings().forEach(fitting -> all.add(nameOf(fitting)));
         for (Operation step : item.operations()) {
-            all.add(what(step));
+            all.add(nameOf(step));
             if (!step.tool().isBlank()) {
                 all.add(byName("tool", step.tool()));
             }
@@ -52,17 +60,37 @@ public final class ItemWords {
         return all;
     }
 
+    /** The ids of all that lies on a part, and of the kinds of its edges. */
+    private static Stream<String> ids(Part part) {
+        return Stream.of(
+                        part.edges().stream().flatMap(edge -> Stream.of(edge.id(), edge.kind())),
+                        part.holes().stream().map(Hole::id),
+                        part.stitchLines().stream().map(StitchLine::id),
+                        part.folds().stream().map(Fold::id))
+                .flatMap(Function.identity());
+    }
+
     /** What a part is called. */
     public Said nameOf(Part part) {
         return new Said(texts, "item.part." + part.id(), part.name());
     }
 
-    private Said nameOf(Fitting fitting) {
-        return new Said(texts, "item.fitting." + fitting.id(), fitting.name());
+    /** What an edge, a stitch line, a fold or a hole is called, or a kind of edge; without a text, by the words of its id. */
+    public Said nameOn(String id) {
+        return new Said(texts, "item.on." + id, IdWords.of(id));
     }
 
-    private Said what(Operation step) {
+    /** What a seam is called; without a text, by the words of its id. */
+    public Said nameOf(Seam seam) {
+        return new Said(texts, "item.seam." + seam.id(), IdWords.of(seam.id()));
+    }
+
+    Said nameOf(Operation step) {
         return new Said(texts, "item.step." + step.id(), step.what());
+    }
+
+    Said nameOf(Fitting fitting) {
+        return new Said(texts, "item.fitting." + fitting.id(), fitting.name());
     }
 
     /** A leather or a tool has no id but its name. */
@@ -92,7 +120,7 @@ public final class ItemWords {
     }
 
     private Operation said(Operation step, Wording wording) {
-        Operation.Builder said = Operation.of(step.id(), wording.said(what(step)))
+        Operation.Builder said = Operation.of(step.id(), wording.said(nameOf(step)))
                 .on(step.on())
                 .after(step.after())
                 .tool(step.tool().isBlank() ? "" : wording.said(byName("tool", step.tool())));

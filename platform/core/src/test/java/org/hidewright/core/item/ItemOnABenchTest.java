@@ -122,9 +122,10 @@ class ItemOnABenchTest {
                 "[[Front, , 1, 100.0 mm × 60.0 mm]]",
                 tables.get(0).rows().toString().replace('\u00a0', ' '),
                 "what is to be cut stands first, below the drawing");
-        assertTrue(
-                tables.get(1).rows().toString().contains("front.foot"),
-                tables.get(1).rows().toString());
+        assertEquals(
+                List.of("Front", "Front, foot", "Edges: rim", "Skive the foot", "Everything together"),
+                tables.get(1).rows().stream().map(row -> row.get(0)).toList(),
+                "by their names, not by the ids that links use");
         assertTrue(JobCardJson.write(worked, Shop.ENGLISH, LocalDate.of(2026, 3, 1), List.of(), List.of())
                 .contains("\"front.foot\""));
     }

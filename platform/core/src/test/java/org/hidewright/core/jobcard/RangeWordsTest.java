@@ -70,7 +70,7 @@ class RangeWordsTest {
         WorkedProject listed = worked("'all': '1-2 mm; 5 mm'", "");
         RangeTable table = words(listed, "a").tables().get(0);
         assertEquals(List.of("", "At"), table.head());
-        assertEquals(List.of(List.of("line-1", "1 to 2 mm")), plain(table.rows()));
+        assertEquals(List.of(List.of("line 1", "1 to 2 mm")), plain(table.rows()));
         assertEquals("Table: from the least met to the most", words(listed, "a").caption(table));
         assertEquals(List.of(), plainSentences(words(listed, "a")));
         List<String> said = plainSentences(words(worked("'times': '2-4'", ""), "a"));

@@ -234,7 +234,7 @@ public final class Faces {
 
     private static TableFace table(Answer answer, AnswerTable found, SlipWording words) {
         List<String> head = new ArrayList<>();
-        if (found.ids()) {
+        if (found.named()) {
             head.add("");
         }
         found.columns().forEach(column -> head.add(words.label(column)));
