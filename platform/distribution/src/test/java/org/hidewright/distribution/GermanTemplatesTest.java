@@ -86,7 +86,10 @@ class GermanTemplatesTest {
         Map<String, String> german = german(file);
         Set<String> wanted = new TreeSet<>(template.written().keySet());
         wanted.addAll(words(file));
-        assertEquals(List.copyOf(wanted), List.copyOf(german.keySet()));
+        List<String> said = german.keySet().stream()
+                .filter(key -> !key.startsWith("item.on.")) // only what has no common word needs one of its own
+                .toList();
+        assertEquals(List.copyOf(wanted), said);
         template.written().forEach((key, text) -> assertEquals(places(text), places(german.get(key)), key));
         assertTrue(german.values().stream().noneMatch(text -> text.contains("'")), "a straight apostrophe");
         TextTemplate translated =

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
-import org.hidewright.api.drawing.Point;
 import org.hidewright.api.calculator.Phrase;
+import org.hidewright.api.drawing.Point;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.measure.Length;
@@ -56,9 +56,7 @@ public record ItemCheck(NoticeKind kind, Part part, Point place, List<Object> ar
                 Length.ofMm(place.x() - part.outline().bounds().minX()),
                 Length.ofMm(place.y() - part.outline().bounds().minY())));
         args.forEach(arg -> all.add(
-                arg instanceof Lies lies
-                        ? lies.in(words)
-                        : arg instanceof Seam seam ? words.nameOf(seam) : arg));
+                arg instanceof Lies lies ? lies.in(words) : arg instanceof Seam seam ? words.nameOf(seam) : arg));
         return kind.with(all.toArray());
     }
 }

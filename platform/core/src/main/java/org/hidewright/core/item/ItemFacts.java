@@ -69,8 +69,8 @@ public final class ItemFacts {
         item.parts().forEach(facts::part);
         item.seams().forEach(facts::seam);
         item.fittings().forEach(facts::fitting);
-        facts.lengthOfKind.forEach((kind, length) -> facts.row(EDGES + kind, names -> names.edges(kind))
-                .length(length));
+        facts.lengthOfKind.forEach((kind, length) ->
+                facts.row(EDGES + kind, names -> names.edges(kind)).length(length));
         double seconds = 0;
         for (Operation operation : item.operations()) {
             Duration time = operation.handsOn().orElse(Duration.ofSeconds(0));
@@ -115,14 +115,10 @@ public final class ItemFacts {
             on(part, edge.id()).length(length).stack(part.thickness());
         }
         for (StitchLine line : part.stitchLines()) {
-            on(part, line.id())
-                    .length(Curve.of(line.line()).length())
-                    .count(line.holes());
+            on(part, line.id()).length(Curve.of(line.line()).length()).count(line.holes());
         }
         for (Fold fold : part.folds()) {
-            on(part, fold.id())
-                    .length(Curve.of(fold.line()).length())
-                    .stack(part.thickness());
+            on(part, fold.id()).length(Curve.of(fold.line()).length()).stack(part.thickness());
         }
     }
 

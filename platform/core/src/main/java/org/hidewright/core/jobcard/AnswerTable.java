@@ -42,17 +42,14 @@ public record AnswerTable(boolean named, List<Answer> columns, List<List<String>
         List<List<String>> texts =
                 rows.stream().map(row -> cells(row, columns, words)).toList();
         if (value instanceof Item item) {
-            return Optional.of(
-                    new AnswerTable(true, columns, named(ItemFacts.names(item, words.itemNames()), texts)));
+            return Optional.of(new AnswerTable(true, columns, named(ItemFacts.names(item, words.itemNames()), texts)));
         }
         boolean named = rows.stream().anyMatch(row -> !row.rowId().isEmpty() && !told(row, columns))
                 && (rows.stream().anyMatch(row -> words.isTypedRow(row.rowId())) || !toldApart(columns, texts));
         return Optional.of(new AnswerTable(
                 named,
                 columns,
-                named
-                        ? named(rows.stream().map(row -> IdWords.of(row.rowId())).toList(), texts)
-                        : texts));
+                named ? named(rows.stream().map(row -> IdWords.of(row.rowId())).toList(), texts) : texts));
     }
 
     private static List<String> cells(Values row, List<Answer> columns, SlipWording words) {
@@ -66,7 +63,8 @@ public record AnswerTable(boolean named, List<Answer> columns, List<List<String>
     private static List<List<String>> named(List<String> names, List<List<String>> texts) {
         List<List<String>> named = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
-            named.add(Stream.concat(Stream.of(names.get(i)), texts.get(i).stream()).toList());
+            named.add(Stream.concat(Stream.of(names.get(i)), texts.get(i).stream())
+                    .toList());
         }
         return List.copyOf(named);
     }

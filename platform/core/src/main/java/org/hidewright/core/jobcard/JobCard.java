@@ -216,6 +216,10 @@ final class JobCard {
         return new SlipWording(worked.slips().get(link.slip()), wording);
     }
 
+    String cellText(String cell) {
+        return CellText.of(cell, worked, wording);
+    }
+
     String linkText(Link link) {
         return LinkText.of(link, worked, wording);
     }

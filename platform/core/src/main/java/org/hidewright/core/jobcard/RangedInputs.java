@@ -31,7 +31,7 @@ final class RangedInputs {
     String label(int index) {
         RangedInput input = inputs.get(index);
         if (input.slip().isEmpty()) {
-            return wording.host("where.cell", input.path());
+            return wording.host("where.cell", CellText.of(input.path(), worked, wording));
         }
         WorkedSlip at = worked.slips().get(input.slip());
         String question = new QuestionPlace(at, wording).words(input.path());

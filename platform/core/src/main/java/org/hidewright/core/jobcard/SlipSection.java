@@ -272,8 +272,10 @@ final class SlipSection {
 
     /** The value worked with, or that would have been; of a range its limits too, as they were understood. */
     private String taken(AskedLine line) {
-        if (line.link().isPresent() && line.value().filter(Item.class::isInstance).isPresent()) {
-            return card.words(line.link().get()).text(line.question(), line.value().get()); // its own bundle names its parts
+        if (line.link().isPresent()
+                && line.value().filter(Item.class::isInstance).isPresent()) {
+            return card.words(line.link().get())
+                    .text(line.question(), line.value().get()); // its own bundle names its parts
         }
         Unit unit = line.question().unit().orElse(Units.ONE);
         String value = line.value()
@@ -296,9 +298,10 @@ final class SlipSection {
             return wording.host("origin.linked", card.linkText(line.link().get()));
         }
         if (line.cell().isPresent()) {
+            String cell = card.cellText(line.cell().get());
             return line.text().isEmpty()
-                    ? wording.host("origin.workshop-row", line.cell().get())
-                    : wording.host("origin.workshop", line.cell().get(), line.text());
+                    ? wording.host("origin.workshop-row", cell)
+                    : wording.host("origin.workshop", cell, line.text());
         }
         if (line.preset()) {
             return wording.host("origin.preset");

@@ -14,17 +14,21 @@ import org.hidewright.api.item.Operation;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
 import org.hidewright.api.item.StitchLine;
+import org.hidewright.core.CoreTexts;
 
 /**
  * The words of an item in the maker’s language: its parts, leathers, fittings, steps and tools, as far as the texts of the
- * calculator that answered it have them by the ids of the item ({@code item.part.front}, {@code item.step.skive}). What has
- * no such text is said as the item says it, and so is all that a maker typed.
+ * calculator that answered it have them by the ids of the item ({@code item.part.front}, {@code item.step.skive}, and for
+ * edges, lines, folds, holes and seams {@code item.on.rim}). What has no such text is said as the item says it, and so is all that a maker typed.
  */
 public final class ItemWords {
     private final Texts texts;
+    /** Common words of what lies on parts are the host’s, for bundles that say nothing of them. */
+    private final Texts onParts;
 
     public ItemWords(Texts texts) {
         this.texts = texts;
+        this.onParts = (key, language) -> texts.find(key, language).or(() -> CoreTexts.TEXTS.find(key, language));
     }
 
     /** The same item, said in the language. */
@@ -77,12 +81,12 @@ public final class ItemWords {
 
     /** What an edge, a stitch line, a fold or a hole is called, or a kind of edge; without a text, by the words of its id. */
     public Said nameOn(String id) {
-        return new Said(texts, "item.on." + id, IdWords.of(id));
+        return new Said(onParts, "item.on." + id, IdWords.of(id));
     }
 
-    /** What a seam is called; without a text, by the words of its id. */
+    /** What a seam is called: as its lines are, since it mostly has their id. */
     public Said nameOf(Seam seam) {
-        return new Said(texts, "item.seam." + seam.id(), IdWords.of(seam.id()));
+        return nameOn(seam.id());
     }
 
     Said nameOf(Operation step) {

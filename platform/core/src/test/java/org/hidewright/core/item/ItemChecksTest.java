@@ -242,7 +242,9 @@ class ItemChecksTest {
                 .part(two)
                 .seam(Seam.of("side", List.of(new OnPart("one", "rim"), new OnPart("two", "rim"))))
                 .build();
-        assertEquals(List.of("item-counts-differ 1 Two 5.00 30.00 side item-on[Two, rim] 2 item-on[One, rim] 3"), told(item));
+        assertEquals(
+                List.of("item-counts-differ 1 Two 5.00 30.00 side item-on[Two, rim] 2 item-on[One, rim] 3"),
+                told(item));
     }
 
     @Test
