@@ -29,6 +29,7 @@ import org.osgi.framework.Version;
  *
  * @param id its symbolic name, which can also be the name of a file
  * @param name what its author calls it
+ * @param names the same in other languages, by their codes
  * @param maker who made it; empty where it says nothing
  * @param version its version, without the qualifier of a build
  * @param components what it publishes
@@ -41,6 +42,7 @@ import org.osgi.framework.Version;
 record Described(
         String id,
         String name,
+        Map<String, String> names,
         String maker,
         String version,
         Components components,
@@ -82,14 +84,17 @@ record Described(
             throw Trouble.of(AddOnNotices.ADD_ON_BAD_NAME.with(named.toString(), id));
         }
         String maker = headers.getValue(Constants.BUNDLE_VENDOR);
-        String called = headers.getValue(Constants.BUNDLE_NAME);
+        Map<String, String> names =
+                new TreeMap<>(HeaderWords.of(headers.getValue(Constants.BUNDLE_NAME), headers, entries));
+        String name = names.remove("");
         String follows = headers.getValue(TemplateFiles.FOLLOWS);
         Map<String, String> templates = TemplateFiles.byId(headers.getValue(TemplateFiles.HEADER));
         Components components = Components.read(headers.getValue("Service-Component"), entries)
                 .with(templates.keySet(), tables(headers.getValue(TableFiles.HEADER), entries));
         return new Described(
                 id,
-                called == null || called.isBlank() ? id : called.strip(),
+                name == null ? id : name,
+                names,
                 maker == null ? "" : maker.strip(),
                 version(named, headers),
                 components,
@@ -130,13 +135,14 @@ record Described(
                 asks,
                 code,
                 follows,
-                jar);
+                jar,
+                names);
     }
 
     /** What cannot be read says nothing but the name of its file. */
     static Described nameless(String file) {
         return new Described(
-                file, file, "", "", new Components(List.of(), List.of()), List.of(), true, "", "", Map.of());
+                file, file, Map.of(), "", "", new Components(List.of(), List.of()), List.of(), true, "", "", Map.of());
     }
 
     /** Texts alone are what names them and holds nothing else: other files may be code, and what a manifest calls code is. */

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.jar.JarFile;
 import org.hidewright.core.addons.AddOn;
@@ -52,6 +53,32 @@ class InstalledAddOnsTest extends MakersSettings {
                 List.of("nets", "mats"),
                 install(folder.resolve("in")).stream().map(AddOn::id).toList());
         assertEquals(List.of("mats.jar", "nets.jar"), installedFiles());
+    }
+
+    /** OSGi Core 8, 3.11: a header that begins with % is a key; the file without a language is for all that have none. */
+    @Test
+    void aBundleIsCalledInItsMakersLanguage() throws Exception {
+        Jar.bundle("nets", "Bundle-Name", "%name")
+                .with("OSGI-INF/l10n/bundle.properties", "name = Nets")
+                .with("OSGI-INF/l10n/bundle_de.properties", "name = K\u00e4scher")
+                .with("OSGI-INF/l10n/bundle_de_AT.properties", "name = Netze für drüben")
+                .write(folder.resolve("nets.jar"));
+        AddOn nets = install(folder.resolve("nets.jar")).get(0);
+        assertEquals("Nets", nets.name());
+        assertEquals("Nets", nets.name(Locale.FRENCH));
+        assertEquals("Käscher", nets.name(Locale.GERMANY));
+        assertEquals("Netze für drüben", nets.name(Locale.forLanguageTag("de-AT")));
+    }
+
+    @Test
+    void textsOfItsHeadersLieWhereABundleSays() throws Exception {
+        Jar.bundle("nets", "Bundle-Name", "%called", "Bundle-Localization", "words/said")
+                .with("words/said.properties", "called = Nets\n")
+                .with("words/said_de.properties", "called = \\u00")
+                .write(folder.resolve("nets.jar"));
+        assertEquals("Nets", install(folder.resolve("nets.jar")).get(0).name(Locale.GERMAN), "a broken text is none");
+        Jar.bundle("mats", "Bundle-Name", "%called").write(folder.resolve("mats.jar"));
+        assertEquals("called", install(folder.resolve("mats.jar")).get(0).name(Locale.GERMAN));
     }
 
     @Test

@@ -246,7 +246,7 @@ final class AddOnsCommand implements Subcommand {
     private static void print(String line, AddOn addOn, Session session) {
         session.out().println(line);
         if (!addOn.name().equals(addOn.id()) && !addOn.id().isEmpty()) {
-            session.out().println("    " + addOn.name());
+            session.out().println("    " + addOn.name(session.wording().language()));
         }
         brings(addOn, session).forEach(brought -> session.out().println("    " + brought));
     }

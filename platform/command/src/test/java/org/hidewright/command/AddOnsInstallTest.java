@@ -11,6 +11,7 @@ import static org.mockito.Mockito.when;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
@@ -90,7 +91,8 @@ class AddOnsInstallTest extends AddOnsRun {
                 List.of("parts"),
                 false,
                 "/bench/roll",
-                Path.of("roll.jar"));
+                Path.of("roll.jar"),
+                Map.of());
         when(terminal.addOns.install(any(), anyBoolean(), anyBoolean())).thenReturn(List.of(roll));
         run("install", "roll.jar");
         assertTrue(terminal.out.startsWith("It brings texts alone, which run no code"), terminal.out);

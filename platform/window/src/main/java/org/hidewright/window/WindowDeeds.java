@@ -164,7 +164,10 @@ final class WindowDeeds {
     private void calculators(Menu menu) {
         Wording wording = new Wording(room.texts().language(), UnitSystem.METRIC);
         Map<String, String> bundles = new HashMap<>();
-        room.addOns().ifPresent(addOns -> addOns.all().forEach(addOn -> bundles.put(addOn.id(), addOn.name())));
+        room.addOns()
+                .ifPresent(addOns -> addOns.all()
+                        .forEach(addOn ->
+                                bundles.put(addOn.id(), addOn.name(room.texts().language()))));
         Map<String, List<Installed>> groups =
                 new TreeMap<>(Collator.getInstance(room.texts().language()));
         List<Installed> templates = new ArrayList<>();

@@ -2,6 +2,10 @@ package org.hidewright.core.addons;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A bundle that can be turned on and off, as this start of the program found it.
@@ -19,6 +23,7 @@ import java.util.List;
  * @param code whether it has code, and not texts alone
  * @param follows the folder its texts are read from each time; empty where they are those of its jar
  * @param file its jar
+ * @param names its name in other languages, by their codes
  */
 public record AddOn(
         String id,
@@ -33,7 +38,11 @@ public record AddOn(
         List<String> asks,
         boolean code,
         String follows,
-        Path file) {
+        Path file,
+        Map<String, String> names) {
+    public AddOn {
+        names = Map.copyOf(names);
+    }
 
     /** One that may have code, carries no texts that ask somebody, and follows no folder. */
     public AddOn(
@@ -47,7 +56,15 @@ public record AddOn(
             List<String> calculators,
             List<String> tables,
             Path file) {
-        this(id, name, maker, version, origin, state, why, calculators, tables, List.of(), true, "", file);
+        this(id, name, maker, version, origin, state, why, calculators, tables, List.of(), true, "", file, Map.of());
+    }
+
+    /** What it is called in a language; as its author calls it where that is not said. */
+    public String name(Locale language) {
+        return Stream.of(language.toString(), language.getLanguage())
+                .flatMap(code -> Optional.ofNullable(names.get(code)).stream())
+                .findFirst()
+                .orElse(name);
     }
 
     /** Who put it here. */

@@ -45,7 +45,7 @@ public record BundleLine(
         boolean ours = addOn.origin() == Origin.PROGRAM;
         return new BundleLine(
                 addOn.id().isEmpty() ? addOn.name() : addOn.id(),
-                addOn.version().isEmpty() ? addOn.name() : addOn.name() + " " + addOn.version(),
+                (addOn.name(texts.language()) + " " + addOn.version()).strip(),
                 addOn.maker().isEmpty() && ours ? texts.text("bundles.program") : addOn.maker(),
                 addOn.calculators(),
                 brings.isEmpty() ? texts.text("bundles.nothing") : String.join(", ", brings),
