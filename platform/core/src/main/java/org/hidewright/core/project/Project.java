@@ -270,6 +270,11 @@ public final class Project {
         return read(JsonText.read(text()).withLines("name", JsonText.quoted(name)));
     }
 
+    /** The project with other words on what it is about. */
+    public Project describedAs(String about) throws JsonTrouble {
+        return read(JsonText.read(text()).withLines("about", JsonText.quoted(about)));
+    }
+
     /** The project shown otherwise: {@code units}, {@code paper} or {@code language}. */
     public Project showing(String setting, String value) throws JsonTrouble {
         JsonText text = JsonText.read(text());

@@ -87,7 +87,7 @@ public final class StartPage extends Composite {
                 link.setToolTipText(project.toString());
             }
         }
-        List<Sample> found = Sample.in(samples);
+        List<Sample> found = Sample.in(samples, texts.language());
         if (!found.isEmpty()) {
             line(texts.text("start.samples"), 1.1, true);
             line(texts.text("start.samples.help"), 1, false);
