@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -18,6 +19,8 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.hidewright.window.kit.Bench;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -183,22 +186,30 @@ class WorkshopWindowTest {
         assertEquals("5 mm", real.text("workshop/punches[five].diameter"));
     }
 
+    private String text() {
+        return real.window.workshop().shown().orElseThrow().text();
+    }
+
     @Test
     void whatWasMeasuredIsAppendedWithTheDayAndCanBeTakenBack() {
         press("deed.record");
-        String today = LocalDate.now(ZoneId.systemDefault()).toString();
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
         assertEquals(List.of("measured-1"), ids());
-        assertEquals(today, real.text("workshop/measured[measured-1].day"));
+        assertEquals(
+                new Wording(Locale.ENGLISH, UnitSystem.METRIC).date(today),
+                real.text("workshop/measured[measured-1].day"),
+                "a day in words");
+        assertTrue(text().contains("\"day\": \"" + today + "\""), "and in the file as ISO 8601 has it");
+        real.type("workshop/measured[measured-1].day", "1 Mar 2026");
+        settle();
+        assertTrue(text().contains("\"day\": \"2026-03-01\""), text());
+        assertEquals("1 March 2026", real.text("workshop/measured[measured-1].day"));
         real.choose("workshop/measured[measured-1].leather", "Side (side)");
         settle();
         real.type("workshop/measured[measured-1].ratio", "0.42");
         settle();
-        assertTrue(real.window
-                .workshop()
-                .shown()
-                .orElseThrow()
-                .text()
-                .contains("\"leather\": \"side\", \"ratio\": \"0.42\""));
+        assertTrue(text().contains("\"leather\": \"side\", \"ratio\": \"0.42\""));
+        press("deed.undo");
         press("deed.undo");
         press("deed.undo");
         press("deed.undo");

@@ -17,14 +17,16 @@ import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.BareNumbers;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.workshop.StockLink;
+import org.hidewright.core.wording.AsFiled;
+import org.hidewright.core.wording.Wording;
 
 /**
  * Changes inside the answers of one slip, where presets have to be written down before a part of them can be changed.
  *
  * @param asked what is asked at a place, as it is shown
- * @param units that are shown
+ * @param wording the language and units that are shown
  */
-record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, UnitSystem units) {
+record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, Wording wording) {
     /**
      * The slip with the presets of what lies round an answer written down, so that one of several answers of a preset can be
      * changed without the others.
@@ -59,10 +61,10 @@ record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, UnitSyste
         return asked.apply(table).orElseThrow(() -> new Gone(table.toString()));
     }
 
-    /** The slip with an answer as it was typed: a bare number is of the unit that is shown. */
+    /** The slip with an answer as it was typed: a bare number is of the unit that is shown, a day in the words that are. */
     Slip typed(Slip slip, AnswerPath path, String text) throws JsonTrouble {
         String meant = asked.apply(path)
-                .map(face -> BareNumbers.withUnitShown(text, face.question(), units))
+                .map(face -> AsFiled.of(text, face.question(), wording))
                 .orElse(text);
         return laidDown(slip, path).answering(path, JsonText.quoted(meant));
     }
@@ -88,7 +90,7 @@ record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, UnitSyste
             throws JsonTrouble {
         QuestionFace into = table(table);
         Slip laid = laidDown(slip, table);
-        for (Map<String, Object> row : new NewRows(into, labels, units).of(lines)) {
+        for (Map<String, Object> row : new NewRows(into, labels, wording).of(lines)) {
             laid = laid.answer(table).orElse(null) instanceof JsonArray there
                     ? laid.withRow(
                             table, there.items().size(), JsonOut.line(row).strip())

@@ -8,12 +8,12 @@ import java.util.Set;
 import java.util.function.Function;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Variant;
-import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 
 /** Rows for a table out of lines of cells, as they stand in a project. */
 final class NewRows {
     private final QuestionFace table;
-    private final UnitSystem units;
+    private final Wording wording;
     private final Function<Question, String> labels;
     private final Set<String> taken = new HashSet<>();
 
@@ -21,18 +21,18 @@ final class NewRows {
      * Rows for a table.
      *
      * @param labels what the questions of a row are called
-     * @param units in which bare numbers are meant
+     * @param wording in which bare numbers and days are meant
      */
-    NewRows(QuestionFace table, Function<Question, String> labels, UnitSystem units) {
+    NewRows(QuestionFace table, Function<Question, String> labels, Wording wording) {
         this.table = table;
         this.labels = labels;
-        this.units = units;
+        this.wording = wording;
         table.rows().forEach(row -> taken.add(row.id()));
     }
 
     /** Each with an id that no other has; a line without cells is a row that nobody has answered yet. */
     List<Map<String, Object>> of(List<List<String>> lines) {
-        return new PastedLines(columns(), labels, units)
+        return new PastedLines(columns(), labels, wording)
                 .answers(lines).stream().map(this::row).toList();
     }
 

@@ -165,7 +165,7 @@ public final class OpenProject implements Answering {
                 path -> Optional.ofNullable(face)
                         .flatMap(shown -> shown.slip(slip))
                         .flatMap(shown -> shown.question(path)),
-                units());
+                wording());
     }
 
     @Override

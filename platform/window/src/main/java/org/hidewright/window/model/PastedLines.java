@@ -7,17 +7,17 @@ import java.util.Map;
 import java.util.function.Function;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
-import org.hidewright.core.wording.BareNumbers;
-import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.AsFiled;
+import org.hidewright.core.wording.Wording;
 
 /**
  * Lines of cells as a spreadsheet gives them, as answers of the questions whose order they are in.
  *
  * @param asked the questions of a row
  * @param labels what they are called
- * @param units in which bare numbers are meant
+ * @param wording in which bare numbers and days are meant
  */
-public record PastedLines(List<Question> asked, Function<Question, String> labels, UnitSystem units) {
+public record PastedLines(List<Question> asked, Function<Question, String> labels, Wording wording) {
     /** The answers of each line by key; a line that says what the columns are is passed over. */
     public List<Map<String, String>> answers(List<List<String>> lines) {
         List<Question> columns = asked.stream()
@@ -33,9 +33,7 @@ public record PastedLines(List<Question> asked, Function<Question, String> label
             Map<String, String> answers = new LinkedHashMap<>();
             for (int i = 0; i < Math.min(line.size(), columns.size()); i++) {
                 if (!line.get(i).isBlank()) {
-                    answers.put(
-                            columns.get(i).key(),
-                            BareNumbers.withUnitShown(line.get(i).strip(), columns.get(i), units));
+                    answers.put(columns.get(i).key(), AsFiled.of(line.get(i).strip(), columns.get(i), wording));
                 }
             }
             rows.add(answers);

@@ -223,6 +223,9 @@ final class QuestionFaces {
         if (question.kind() == Kind.FLAG && line.get().value().isEmpty()) {
             return DeclaredFaces.written(line.get().text());
         }
+        if (question.kind() == Kind.DATE && line.get().value().isPresent()) {
+            return words.text(question, line.get().value().get()); // files write it as year, month, day
+        }
         boolean otherUnits = wording.inches() && line.get().preset();
         return otherUnits
                         && question.unit().isPresent()

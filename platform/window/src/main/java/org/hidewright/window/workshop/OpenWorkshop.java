@@ -13,10 +13,9 @@ import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.AnswerPath.Step;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WorkshopFile;
-import org.hidewright.core.wording.BareNumbers;
+import org.hidewright.core.wording.AsFiled;
 import org.hidewright.core.wording.FieldWording;
 import org.hidewright.core.wording.Remark;
-import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.workshop.Column;
 import org.hidewright.core.workshop.Row;
@@ -177,7 +176,7 @@ public final class OpenWorkshop implements Answering {
         } else {
             String key = ((Step.Key) at.steps().get(2)).name();
             String meant = column(at.question(), key)
-                    .map(column -> BareNumbers.withUnitShown(typed, column.question(), units()))
+                    .map(column -> AsFiled.of(typed, column.question(), wording.get()))
                     .orElse(typed);
             changeRow(
                     at.toString(),
@@ -189,10 +188,6 @@ public final class OpenWorkshop implements Answering {
 
     private static String rowOf(AnswerPath at) {
         return ((Step.Row) at.steps().get(1)).id();
-    }
-
-    private UnitSystem units() {
-        return wording.get().inches() ? UnitSystem.INCH : UnitSystem.METRIC;
     }
 
     private List<String> columns(String table) {
@@ -268,7 +263,7 @@ public final class OpenWorkshop implements Answering {
                                         new FieldWording(Optional.of(column.texts()), wording.get()).label(question))
                                 .findFirst()
                                 .orElseThrow(),
-                        units())
+                        wording.get())
                 .answers(lines);
         change("", text -> {
             WorkshopText more = text;

@@ -178,7 +178,12 @@ final class WorkshopFaces {
         Question question = asked.question();
         Optional<String> typed = row.cell(asked.column().key());
         StockCheck.Cell read = StockCheck.cell(row, asked.column(), currency);
-        String shown = typed.or(question::preset).orElse("");
+        String written = typed.or(question::preset).orElse("");
+        String shown = question.kind() == Kind.DATE
+                ? read.value()
+                        .map(day -> asked.declared().words().text(question, day))
+                        .orElse(written)
+                : written;
         return new QuestionFace(
                 path,
                 question,
