@@ -27,7 +27,7 @@ public final class Sheath implements Calculator<Sheath.Asking, Sheath.Made> {
     private static final Source GEOMETRY = Source.of("plane-geometry", Source.Kind.DEFINITION);
 
     static final Formula WIDTH = Formula.of("panel-width", "W = b + e + 2 · u", PRACTICE);
-    static final Formula LAYERS = Formula.of("welt-layers", "n = whole layers of s for d", PRACTICE);
+    static final Formula LAYERS = Formula.of("welt-layers", "n = ceil(d / s)", PRACTICE);
     static final Formula LOOP = Formula.of("loop", "L = r + π · (g + s / 2) + w + c", GEOMETRY);
 
     private static final NoticeKind NO_ROOM = NoticeKind.stop("no-room");

@@ -154,7 +154,7 @@ class SheathTest {
         assertEquals(
                 List.of(
                         "W = b + e + 2 · u | b 28.000, e 2.000, u 8.500 | 47.000",
-                        "n = whole layers of s for d | s 3.000, d 4.000 | 2",
+                        "n = ceil(d / s) | s 3.000, d 4.000 | 2",
                         "L = r + π · (g + s / 2) + w + c | r 12.000, g 3.000, s 3.000, w 58.000, c 12.500 | 96.637"),
                 working(knife()));
         assertEquals(

@@ -23,7 +23,7 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = Calculator.class)
 public final class StripCount implements Calculator<StripCount.Panel, StripCount.Strips> {
     private static final Formula COUNT =
-            Formula.of("strip-count", "n = whole part of (W - e + g) / (w + g)", Origins.GEOMETRY);
+            Formula.of("strip-count", "n = floor((W - e + g) / (w + g))", Origins.GEOMETRY);
     private static final Formula LEFTOVER =
             Formula.of("strip-leftover", "q = W - e - n · w - (n - 1) · g", Origins.GEOMETRY);
     private static final Formula TOTAL = Formula.of("strip-total", "T = n · L", Origins.GEOMETRY);

@@ -36,13 +36,13 @@ import org.junit.jupiter.api.Test;
 class WorkingLinesTest {
     /**
      * What the typeface of the cards was seen to have beyond plain ASCII. It has no brackets for “whole part of”, so
-     * such formulas say it in words; a new sign is tried on a printed card before it is added here.
+     * such formulas say floor; a new sign is tried on a printed card before it is added here.
      */
     private static final String PRINTABLE = "αβθρπ√²·";
 
     private static final Pattern SYMBOL = Pattern.compile("\\p{L}+");
     private static final Set<String> NO_SYMBOLS =
-            Set.of("π", "cos", "tan", "asin", "acos", "atan", "asinh", "whole", "part", "of", "rounded", "up");
+            Set.of("π", "cos", "tan", "asin", "acos", "atan", "asinh", "floor", "rounded", "up");
 
     /** One step, and the symbols it left without a number. */
     private static final class Lines implements Working {

@@ -25,7 +25,7 @@ public final class Thickness implements Calculator<Thickness.Typed, Thickness.Na
     private static final Formula IRONS = Formula.of("irons", "N = t / iron", Origins.ASTM_D1814);
     private static final Formula INCHES = Formula.of("inches", "d = t / in", Origins.INCH_1959);
     private static final Formula SIXTY_FOURTHS =
-            Formula.of("sixty-fourths", "n = 64 · t / in, to the nearest whole number", Origins.INCH_1959);
+            Formula.of("sixty-fourths", "n = round(64 · t / in)", Origins.INCH_1959);
     private static final Formula TRADE = Formula.of("trade-millimetres", "m = N · z", Origins.TRADE_LABEL);
     private static final NoticeKind NEAR_BORDER = NoticeKind.note("thickness-near-border");
 

@@ -45,7 +45,7 @@ public record AnswerTable(boolean named, List<Answer> columns, List<List<String>
             return Optional.of(new AnswerTable(true, columns, named(ItemFacts.names(item, words.itemNames()), texts)));
         }
         boolean named = rows.stream().anyMatch(row -> !row.rowId().isEmpty() && !told(row, columns))
-                && (rows.stream().anyMatch(row -> words.isTypedRow(row.rowId())) || !toldApart(columns, texts));
+                && (mostlyTyped(rows, words) || !toldApart(columns, texts));
         return Optional.of(new AnswerTable(
                 named,
                 columns,
@@ -69,20 +69,31 @@ public record AnswerTable(boolean named, List<Answer> columns, List<List<String>
         return List.copyOf(named);
     }
 
-    /** Whether what rows say in words, or first, tells each from the others, so that an id nobody typed tells no more. */
+    /** Whether it is a table of what was typed row by row; a calculator may call a row of its own as one of them is. */
+    private static boolean mostlyTyped(List<Values> rows, SlipWording words) {
+        return rows.stream().filter(row -> words.isTypedRow(row.rowId())).count() * 2 >= rows.size();
+    }
+
+    /** Whether rows say in words what they are, or are told apart by words or by what they say first; an id tells no more. */
     private static boolean toldApart(List<Answer> columns, List<List<String>> texts) {
         Set<String> first = new HashSet<>();
         Set<List<String>> words = new HashSet<>();
+        boolean phrases = true;
         for (List<String> row : texts) {
             if (!row.get(0).isEmpty()) {
                 first.add(row.get(0));
             }
-            words.add(IntStream.range(0, columns.size())
-                    .filter(i -> WORDS.contains(columns.get(i).kind()))
-                    .mapToObj(row::get)
-                    .toList());
+            words.add(said(columns, row, WORDS));
+            phrases &= said(columns, row, Set.of(Kind.PHRASE)).stream().anyMatch(text -> !text.isEmpty());
         }
-        return first.size() == texts.size() || words.size() == texts.size();
+        return phrases || first.size() == texts.size() || words.size() == texts.size();
+    }
+
+    private static List<String> said(List<Answer> columns, List<String> row, Set<Kind> kinds) {
+        return IntStream.range(0, columns.size())
+                .filter(i -> kinds.contains(columns.get(i).kind()))
+                .mapToObj(row::get)
+                .toList();
     }
 
     /** Whether a column says what the row's id says. */

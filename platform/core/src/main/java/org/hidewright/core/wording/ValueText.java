@@ -39,6 +39,8 @@ public final class ValueText {
     private static final int WORKING_DIGITS = 5;
     private static final double DRAWN_STEP_MM = 0.1;
 
+    private static final String DEGREES = "°";
+
     private final Locale language;
     private final UnitSystem system;
 
@@ -57,8 +59,15 @@ public final class ValueText {
     public record Shown(String number, String unit, String beside) {
         /** Number and unit in one piece. */
         public String inline() {
-            return unit.isEmpty() ? number : unit.equals("%") ? number + "\u202F%" : number + "\u00A0" + unit;
+            return unit.isEmpty() || unit.equals(DEGREES)
+                    ? number + unit // the sign stands at its number (DIN 1301)
+                    : unit.equals("%") ? number + "\u202F%" : number + "\u00A0" + unit;
         }
+    }
+
+    /** “deg” is English. */
+    private String sign(Unit unit) {
+        return unit.equals(Units.DEGREE) && !language.getLanguage().equals("en") ? DEGREES : unit.symbol();
     }
 
     /** An answer's number, rounded as it declares. */
@@ -112,7 +121,7 @@ public final class ValueText {
         } else if (step.isEmpty()) {
             rounded = settled(exact, rounded);
         }
-        return new Shown(format(rounded), unit.symbol(), beside(base, unit, converted, rounding));
+        return new Shown(format(rounded), sign(unit), beside(base, unit, converted, rounding));
     }
 
     private static String beside(double base, Unit unit, boolean converted, Rounding rounding) {
@@ -168,7 +177,7 @@ public final class ValueText {
         Unit unit = system.shown(declared);
         BigDecimal exact = new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS);
         String number = format(settled(exact, exact.round(new MathContext(WORKING_DIGITS))));
-        return new Shown(number, unit.symbol(), "").inline();
+        return new Shown(number, sign(unit), "").inline();
     }
 
     /** An amount of money in the coins of its currency, with its code. */
