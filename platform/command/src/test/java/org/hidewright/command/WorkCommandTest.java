@@ -148,7 +148,7 @@ class WorkCommandTest {
         arguments.set(arguments.indexOf("sections=[]"), "sections=[{\"run\":{\"length\":\"5 cm\"}}]");
         assertEquals(0, terminal.run(arguments.toArray(String[]::new)), terminal.err);
         assertTrue(terminal.out.startsWith("Kit strap\n  Cut length  4.0\u00A0mm\n"), terminal.out);
-        assertTrue(terminal.out.contains("row-1  50.0\u00A0mm"), terminal.out);
+        assertTrue(terminal.out.contains("row 1  50.0\u00A0mm"), terminal.out);
         assertTrue(terminal.out.endsWith("Common practice: Habit of the bench\n"), terminal.out);
         arguments.add("--units=in");
         assertEquals(0, terminal.run(arguments.toArray(String[]::new)));
