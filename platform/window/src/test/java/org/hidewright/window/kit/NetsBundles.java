@@ -56,7 +56,8 @@ public final class NetsBundles implements AddOns, Catalogue {
                         "",
                         List.of(calculator),
                         List.of(),
-                        Path.of(id + ".jar")));
+                        Path.of(id + ".jar"),
+                        Map.of()));
     }
 
     /** One more of the maker, which runs. */
@@ -81,7 +82,8 @@ public final class NetsBundles implements AddOns, Catalogue {
                         List.of(),
                         false,
                         "",
-                        Path.of(id + ".jar")));
+                        Path.of(id + ".jar"),
+                        Map.of()));
     }
 
     /** The index has one more, with another cord. */
