@@ -56,8 +56,7 @@ public final class NetsBundles implements AddOns, Catalogue {
                         "",
                         List.of(calculator),
                         List.of(),
-                        Path.of(id + ".jar"),
-                        Map.of()));
+                        Path.of(id + ".jar")));
     }
 
     /** One more of the maker, which runs. */
