@@ -311,6 +311,15 @@ final class RealWindow implements AutoCloseable {
         answered();
     }
 
+    /** Presses a letter while the key for commands is held. */
+    void control(char letter) {
+        post(SWT.KeyDown, SWT.MOD1);
+        post(SWT.KeyDown, letter);
+        post(SWT.KeyUp, letter);
+        post(SWT.KeyUp, SWT.MOD1);
+        answered();
+    }
+
     /** Types into the field that has the focus. */
     void write(String text) {
         text.chars().forEach(letter -> {

@@ -78,7 +78,7 @@ class SlipWindowTest {
         real.type("roll/round", "2 sheep");
         assertTrue(real.text("roll/round/told").contains("sheep"), real.text("roll/round/told"));
         assertEquals("2 sheep", real.text("roll/round"));
-        assertEquals("", real.answers("roll"));
+        assertEquals("Refused: no answer until it is mended", real.answers("roll"));
         assertTrue(real.text("project.look").contains("thing"), real.text("project.look"));
         real.press("deed.undo");
         assertTrue(real.answers("roll").contains("100.0"), real.answers("roll"));

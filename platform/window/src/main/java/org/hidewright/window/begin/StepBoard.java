@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Steady;
 import org.hidewright.window.look.WheelMoves;
 import org.hidewright.window.model.ProjectFace;
 
@@ -91,9 +92,11 @@ final class StepBoard extends ScrolledComposite {
         if (holder == null || holder.isDisposed()) {
             return;
         }
-        Rectangle area = getClientArea();
-        setMinSize(holder.computeSize(Math.max(1, area.width), SWT.DEFAULT));
-        holder.layout(true, true);
+        Steady.keep(this, () -> {
+            Rectangle area = getClientArea();
+            setMinSize(holder.computeSize(Math.max(1, area.width), SWT.DEFAULT));
+            holder.layout(true, true);
+        });
     }
 
     /** Goes to what is asked first. */

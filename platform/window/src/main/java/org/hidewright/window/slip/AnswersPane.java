@@ -1,6 +1,5 @@
 package org.hidewright.window.slip;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,14 +20,11 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
-import org.hidewright.api.document.Bars;
-import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.project.Link;
 import org.hidewright.window.look.FocusRing;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.look.Spoken;
-import org.hidewright.window.look.Wrapped;
 import org.hidewright.window.look.WritesItself;
 import org.hidewright.window.model.AnswerFace;
 import org.hidewright.window.words.WindowTexts;
@@ -39,26 +35,22 @@ import org.hidewright.window.words.WindowTexts;
  * to a question.
  */
 final class AnswersPane extends Canvas implements WritesItself {
-    /** The largest that lets the number stand on its line. */
-    private static final double[] LARGE = {1.9, 1.4, 1.15, 1};
-
-    private static final double SMALL = 0.85;
-    /** Room for the frame of the focus. */
+    /** Above and below. */
     private static final int MARGIN = 4;
-
-    private static final int BAR = 90;
-    private static final int BAR_HEIGHT = 4;
-    /** The bar is full where an answer moves by this share of itself. */
-    private static final double FULL_BAR = 0.2;
 
     private final Inks inks;
     private final WindowTexts texts;
     private final String slip;
     private final Map<String, Integer> tops = new LinkedHashMap<>();
+    /** As they are, or were when there were any. */
     private List<AnswerFace> answers = List.of();
+    /** Why there are none until something is mended; empty where there are. */
+    private String why = "";
+
+    private int whyColour;
     private final Map<String, String> before = new HashMap<>();
     /** What had no room where it was painted last. */
-    private final List<String> cut = new ArrayList<>();
+    private List<String> cut = List.of();
 
     AnswersPane(Composite parent, Desk desk, String slip) {
         super(parent, SWT.DOUBLE_BUFFERED);
@@ -66,7 +58,7 @@ final class AnswersPane extends Canvas implements WritesItself {
         this.texts = desk.texts();
         this.slip = slip;
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
-        addPaintListener(event -> draw(event.gc, getClientArea().width - 2 * MARGIN, true));
+        addPaintListener(event -> paint(event.gc, getClientArea()));
         FocusRing.on(this, inks);
         Spoken.name(this, this::text);
         menu();
@@ -91,7 +83,7 @@ final class AnswersPane extends Canvas implements WritesItself {
         for (MenuItem old : menu.getItems()) {
             old.dispose();
         }
-        for (AnswerFace answer : answers) {
+        for (AnswerFace answer : why.isEmpty() ? answers : List.<AnswerFace>of()) {
             MenuItem item = new MenuItem(menu, SWT.PUSH);
             item.setText(
                     texts.text("answer.copy", answer.label(), answer.inline()).replace("&", "&&"));
@@ -172,14 +164,14 @@ final class AnswersPane extends Canvas implements WritesItself {
                 ? "\n" + texts.text("answer.before.help", before.get(answer.key()))
                 : "";
         String moved = answer.met()
-                .map(met -> "\n" + range(met) + "  " + met.movedBy())
+                .map(met -> "\n" + AnswerLines.range(met) + "  " + met.movedBy())
                 .orElse("");
         return answer.label() + " " + answer.inline() + was + moved + "\n" + hangs;
     }
 
     /** Shows answers; whether it takes another height than before. */
     boolean show(List<AnswerFace> shown) {
-        if (shown.equals(answers)) {
+        if (shown.equals(answers) && why.isEmpty()) {
             return false;
         }
         for (AnswerFace old : answers) {
@@ -190,8 +182,33 @@ final class AnswersPane extends Canvas implements WritesItself {
         }
         shown.forEach(now -> before.remove(now.key(), now.inline())); // it is as it was again
         answers = shown;
+        why = "";
+        return isOther();
+    }
+
+    /**
+     * Shows why there are no answers until something is mended. They keep their room without their values, so that what is being
+     * typed below stays where it is.
+     *
+     * @return whether it takes another height than before
+     */
+    boolean showOpen(String reason, int colour) {
+        if (reason.equals(why)) {
+            return false;
+        }
+        why = reason;
+        whyColour = colour;
+        return isOther();
+    }
+
+    private boolean isOther() {
         redraw();
         return computeSize(Math.max(1, getSize().x), SWT.DEFAULT).y != getSize().y;
+    }
+
+    /** Whether there never were any. */
+    boolean isEmpty() {
+        return answers.isEmpty();
     }
 
     /** Forgets what stood there before. */
@@ -204,12 +221,15 @@ final class AnswersPane extends Canvas implements WritesItself {
 
     /** What it shows, line by line. */
     String text() {
+        if (!why.isEmpty()) {
+            return why;
+        }
         StringBuilder text = new StringBuilder();
         for (AnswerFace answer : answers) {
             text.append(answer.label()).append(' ').append(answer.inline());
             answer.met()
                     .ifPresent(met ->
-                            text.append(" (").append(range(met)).append(") ").append(met.movedBy()));
+                            text.append(" (").append(AnswerLines.range(met)).append(") ").append(met.movedBy()));
             if (before.containsKey(answer.key())) {
                 text.append(" [").append(before.get(answer.key())).append(']');
             }
@@ -218,184 +238,55 @@ final class AnswersPane extends Canvas implements WritesItself {
         return text.toString();
     }
 
-    private static String range(RangeWords.Met met) {
-        return met.least() + "–" + met.most();
-    }
-
     @Override
     public List<String> cut() {
-        return List.copyOf(cut);
+        return cut;
     }
 
     @Override
     public Point computeSize(int widthHint, int heightHint, boolean changed) {
+        int width = widthHint == SWT.DEFAULT ? 200 : widthHint;
         GC gc = new GC(this);
-        int height = draw(gc, (widthHint == SWT.DEFAULT ? 200 : widthHint) - 2 * MARGIN, false);
+        int height = Math.max(drawAll(gc, width, null), why.isEmpty() ? 0 : drawOpen(gc, width, null));
         gc.dispose();
-        return new Point(widthHint == SWT.DEFAULT ? 200 : widthHint, heightHint == SWT.DEFAULT ? height : heightHint);
+        return new Point(width, heightHint == SWT.DEFAULT ? height : heightHint);
     }
 
-    private int draw(GC gc, int width, boolean ink) {
+    private void paint(GC gc, Rectangle paper) {
+        if (why.isEmpty()) {
+            drawAll(gc, paper.width, paper);
+        } else {
+            drawOpen(gc, paper.width, paper);
+        }
+    }
+
+    private int drawAll(GC gc, int width, Rectangle paper) {
+        AnswerLines lines = new AnswerLines(gc, inks, before, width, paper);
         int y = MARGIN;
         tops.clear();
-        if (ink) {
-            cut.clear();
-        }
         for (AnswerFace answer : answers) {
             tops.put(answer.key(), y - MARGIN);
-            y = answer.lead() ? large(gc, answer, width, y, ink) : small(gc, answer, width, y, ink);
-            if (answer.met().isPresent()) {
-                y = met(gc, answer.met().get(), width, y, ink);
-            } else if (answer.pending()) {
-                y = line(gc, "…", y, ink);
-            }
-            if (answer.shares().isPresent()) {
-                y = shares(gc, answer, width, y, ink);
-            }
+            y = lines.write(answer, y);
         }
+        take(lines, paper);
         return y + MARGIN;
     }
 
-    private int large(GC gc, AnswerFace answer, int width, int from, boolean ink) {
-        String label = wrapped(gc, label(answer), SMALL, false, width);
-        int y = text(gc, label, 0, from, SMALL, false, inks.palette().quiet(), ink).y;
-        double size = size(gc, answer, width);
-        Point number = text(gc, wrapped(gc, answer.number(), size, true, width), 0, y, size, true, colour(answer), ink);
-        int base = number.y - (int) (ascent(gc, 1) * 1.5);
-        Point unit = text(
-                gc, answer.unit(), number.x + 4, base, 1, false, inks.palette().ink(), ink);
-        gc.setFont(inks.font(SMALL, false));
-        boolean room = answer.beside().isEmpty() || unit.x + 8 + gc.textExtent(answer.beside()).x <= width;
-        Point beside = text(
-                gc,
-                answer.beside(),
-                room ? unit.x + 8 : 0,
-                room ? base : number.y,
-                SMALL,
-                false,
-                inks.palette().quiet(),
-                ink);
-        int old = oldWidth(gc, answer);
-        if (room && beside.x + 8 + old <= width) {
-            old(gc, answer, beside.x + 8, base, ink);
-        } else {
-            old(gc, answer, width - old, from, ink); // beside the label
+    private int drawOpen(GC gc, int width, Rectangle paper) {
+        AnswerLines lines = new AnswerLines(gc, inks, Map.of(), width, paper);
+        tops.clear();
+        int y = lines.write(why, whyColour, MARGIN);
+        for (AnswerFace answer : answers) {
+            tops.put(answer.key(), y - MARGIN);
+            y = lines.writeOpen(answer, y);
         }
-        return (room ? number.y : beside.y) + 2;
+        take(lines, paper);
+        return y + MARGIN;
     }
 
-    private double size(GC gc, AnswerFace answer, int width) {
-        for (double size : LARGE) {
-            gc.setFont(inks.font(size, true));
-            int number = gc.textExtent(answer.number()).x;
-            gc.setFont(inks.font(1, false));
-            if (number + gc.textExtent(answer.unit()).x + 4 <= width) {
-                return size;
-            }
+    private void take(AnswerLines lines, Rectangle paper) {
+        if (paper != null) {
+            cut = lines.cut();
         }
-        return LARGE[LARGE.length - 1];
-    }
-
-    private int small(GC gc, AnswerFace answer, int width, int from, boolean ink) {
-        String called = wrapped(gc, label(answer), 1, false, width);
-        Point label = text(gc, called, 0, from, 1, false, inks.palette().quiet(), ink);
-        gc.setFont(inks.font(1, false));
-        int wide = gc.textExtent(answer.inline()).x;
-        wide = Math.min(wide, width);
-        boolean beside = label.x + 8 + wide <= width;
-        int y = beside ? from : label.y;
-        int x = beside ? width - wide : 0;
-        Point value = text(gc, wrapped(gc, answer.inline(), 1, false, width), x, y, 1, false, colour(answer), ink);
-        int old = x - 8 - oldWidth(gc, answer);
-        if (old >= (beside ? label.x + 8 : 0)) { // else it is told when it is pointed at
-            old(gc, answer, old, y, ink);
-        }
-        return Math.max(label.y, value.y) + 2;
-    }
-
-    /** In as many lines as it needs: an answer in words may be longer than a slip is wide. */
-    private String wrapped(GC gc, String text, double larger, boolean bold, int width) {
-        gc.setFont(inks.font(larger, bold));
-        return Wrapped.within(gc, text, width);
-    }
-
-    private int oldWidth(GC gc, AnswerFace answer) {
-        gc.setFont(inks.font(SMALL, false));
-        return gc.textExtent(before.getOrDefault(answer.key(), "")).x;
-    }
-
-    private int colour(AnswerFace answer) {
-        return before.containsKey(answer.key())
-                ? inks.palette().accent()
-                : inks.palette().ink();
-    }
-
-    private void old(GC gc, AnswerFace answer, int x, int y, boolean ink) {
-        String was = before.get(answer.key());
-        if (was != null && ink) {
-            Point end = text(gc, was, x, y, SMALL, false, inks.palette().quiet(), true);
-            int middle = (y + end.y) / 2;
-            gc.setForeground(inks.color(inks.palette().quiet()));
-            gc.setLineWidth(1);
-            gc.drawLine(MARGIN + x, middle, MARGIN + end.x, middle);
-        }
-    }
-
-    /** With a mark where other slips take it. */
-    private static String label(AnswerFace answer) {
-        return answer.hangs().isEmpty()
-                ? answer.label()
-                : answer.label() + "  →" + answer.hangs().size();
-    }
-
-    /** From-to in numbers, as a bar as long as it moves for its size, and what moves it. */
-    private int met(GC gc, RangeWords.Met met, int width, int from, boolean ink) {
-        int line = inks.palette().hairline();
-        if (ink) {
-            double middle = Math.abs(met.low() + met.high()) / 2;
-            double share = middle == 0 ? 1 : (met.high() - met.low()) / middle / FULL_BAR;
-            gc.setBackground(inks.color(line));
-            gc.fillRectangle(MARGIN, from, BAR, 3);
-            gc.setBackground(inks.color(inks.palette().accent()));
-            int length = (int) Math.max(2, Math.round(Math.min(1, share) * BAR));
-            gc.fillRectangle(MARGIN + (BAR - length) / 2, from, length, 3);
-        }
-        String text = met.shares().isPresent() ? range(met) : range(met) + "  " + met.movedBy();
-        return line(gc, wrapped(gc, text, SMALL, false, width), from, ink);
-    }
-
-    /** A line under the bar of an answer. */
-    private int line(GC gc, String text, int from, boolean ink) {
-        return text(gc, text, 0, from + BAR_HEIGHT, SMALL, false, inks.palette().quiet(), ink).y + 2;
-    }
-
-    /** What moves an answer, each input with its share; while that is worked out, the room for it. */
-    private int shares(GC gc, AnswerFace answer, int width, int from, boolean ink) {
-        BarsView bars = new BarsView(
-                gc, inks, List.of(Bars.of("", answer.shares().orElseThrow().bars())), width);
-        if (ink && answer.met().isPresent()) {
-            bars.draw(0, from);
-        }
-        return from + bars.height() + 4;
-    }
-
-    private int ascent(GC gc, double larger) {
-        gc.setFont(inks.font(larger, false));
-        return gc.getFontMetrics().getHeight();
-    }
-
-    /** Where a text ends, to the right and below. */
-    private Point text(GC gc, String text, int x, int y, double larger, boolean bold, int colour, boolean ink) {
-        gc.setFont(inks.font(larger, bold));
-        Point extent = gc.textExtent(text.isEmpty() ? " " : text);
-        if (ink) {
-            gc.setForeground(inks.color(colour));
-            gc.drawText(text, MARGIN + x, y, true);
-            Rectangle room = getClientArea();
-            if (!text.isEmpty() && (x < 0 || MARGIN + x + extent.x > room.width || y + extent.y > room.height)) {
-                cut.add(text);
-            }
-        }
-        return new Point(x + (text.isEmpty() ? 0 : extent.x), y + extent.y);
     }
 }

@@ -32,7 +32,7 @@ public final class QuestionList {
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;
-        layout.verticalSpacing = 3;
+        layout.verticalSpacing = 2;
         all.setLayout(layout);
     }
 

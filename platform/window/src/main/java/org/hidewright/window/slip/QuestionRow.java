@@ -18,7 +18,6 @@ import org.hidewright.window.model.QuestionFace.Origin;
 
 /** One question: its label, its editor, and below it how it was understood, where it is linked to, or what is wrong with it. */
 final class QuestionRow {
-    private static final double SMALL = 0.85;
     private static final int STEP_IN = 12;
     /** In heights of a line of text. */
     private static final int EDITOR_WIDTH = 7;
@@ -27,7 +26,7 @@ final class QuestionRow {
     private final Editing editing;
     private final Label label;
     private final Control editor;
-    private final Label under;
+    private final ToldLine under;
     private final LinkMenu links;
     private final RowsEditor rows;
     private final Runnable changed;
@@ -55,16 +54,11 @@ final class QuestionRow {
         if (editor instanceof Combo combo) {
             wide(combo, left, right, changed);
         }
-        under = editing.inks().dress(new Label(parent, SWT.WRAP), palette.quiet(), palette.paper());
-        under.setFont(editing.inks().font(SMALL, false));
-        GridData below = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
-        below.horizontalIndent = STEP_IN * face.depth();
-        below.widthHint = 2 * EDITOR_WIDTH * editing.inks().em();
-        under.setLayoutData(below);
-        editor.setData("whole", under);
+        under = new ToldLine(parent, editing.inks(), editor, changed);
+        under.place(STEP_IN * face.depth(), 2 * EDITOR_WIDTH * editing.inks().em());
         Spoken.labelled(editor, label);
-        Spoken.about(editor, () -> (help(true) + "\n" + under.getText()).strip());
-        under.setData("id", slip + "/" + face.path() + "/told");
+        Spoken.about(editor, () -> (help(true) + "\n" + under.text()).strip());
+        under.control().setData("id", slip + "/" + face.path() + "/told");
         editor.setData("id", slip + "/" + face.path());
         links = face.question().kind() == Kind.ROWS || face.question().kind() == Kind.GROUP
                 ? null
@@ -91,7 +85,7 @@ final class QuestionRow {
         combo.addListener(
                 SWT.Resize,
                 event -> combo.getDisplay().asyncExec(() -> {
-                    if (!combo.isDisposed() && !under.getText().equals(told(face))) {
+                    if (!combo.isDisposed() && !under.text().equals(told(face))) {
                         apply();
                         changed.run();
                     }
@@ -107,7 +101,7 @@ final class QuestionRow {
     private void turnHelp() {
         if (help == null) {
             help = new QuestionHelp(editor.getParent(), editing, slip, face, help(false));
-            help.control().moveBelow(under);
+            help.control().moveBelow(under.control());
         } else {
             help.control().dispose();
             help = null;
@@ -132,27 +126,20 @@ final class QuestionRow {
         if (other.equals(face)) {
             return false;
         }
-        int before = height();
+        int before = under.height();
         face = other;
         apply();
-        boolean taller = height() != before;
+        boolean taller = under.height() != before;
         if (links != null) {
             links.show(face);
         }
         return rows != null && rows.show(face) || taller;
     }
 
-    /** Of the line below, which is what another answer can make higher; nothing where there is none. */
-    private int height() {
-        return ((GridData) under.getLayoutData()).exclude
-                ? 0
-                : under.computeSize(Math.max(1, under.getSize().x), SWT.DEFAULT).y;
-    }
-
     /** Puts it right after another control. */
     Control after(Control before) {
         Control last = before;
-        for (Control control : List.of(label, editor, under)) {
+        for (Control control : List.of(label, editor, under.control())) {
             last = moved(control, last);
         }
         if (help != null) {
@@ -240,20 +227,10 @@ final class QuestionRow {
         } else if (editor instanceof Label held) {
             held.setText(face.question().kind() == Kind.GROUP ? "" : face.text());
         }
-        String told = told(face);
-        if (!under.getText().equals(told)) {
-            under.setText(told);
-        }
-        GridData place = (GridData) under.getLayoutData();
-        boolean gone = told.isEmpty() && (place.exclude || !editor.isFocusControl()); // nothing jumps while it is typed
-        if (place.exclude != gone) {
-            place.exclude = gone;
-            under.setVisible(!gone);
-        }
         int colour = !face.wrong().isEmpty()
                 ? palette.warning()
                 : face.origin() == Origin.LINKED ? palette.accent() : palette.quiet();
-        colour(under, colour);
+        under.show(told(face), colour);
         Spoken.tell(editor);
         showing = false;
     }

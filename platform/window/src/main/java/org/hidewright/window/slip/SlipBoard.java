@@ -9,6 +9,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.look.Steady;
 import org.hidewright.window.look.WheelMoves;
 import org.hidewright.window.model.SlipFace;
 
@@ -89,6 +90,10 @@ public final class SlipBoard extends ScrolledComposite {
     }
 
     private void arrange() {
+        Steady.keep(this, this::lay);
+    }
+
+    private void lay() {
         int across = getClientArea().width;
         int count = Columns.count(across, LEAST_WIDTH * desk.inks().em(), GAP);
         int width = Columns.width(across, count, GAP);

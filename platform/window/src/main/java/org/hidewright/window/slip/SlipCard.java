@@ -200,12 +200,6 @@ public final class SlipCard extends Composite {
         if (!sign.getText().equals(sign(face))) {
             sign.setText(sign(face));
             sign.setToolTipText(face.stateText());
-            boolean waits = face.state() == State.WAITING || face.state() == State.DORMANT;
-            state.setForeground(desk.inks()
-                    .color(
-                            waits // for what is to be mended elsewhere
-                                    ? desk.inks().palette().quiet()
-                                    : desk.inks().palette().warning()));
             boolean well = face.state() == State.WORKED && face.urgent() == 0;
             sign.setForeground(desk.inks()
                     .color(
@@ -234,14 +228,29 @@ public final class SlipCard extends Composite {
             lead();
         }
         other |= place(trial, !folded && !face.triesFor().isEmpty());
-        other |= text(state, folded ? "" : face.stateText());
         other |= text(urgent, told(Set.of(Severity.STOP, Severity.CHECK)));
         other |= place(installed, !folded && face.state() == State.DORMANT);
         other |= cautions(folded);
         other |= text(noted, folded ? "" : told(Set.of(Severity.NOTE)));
-        other |= answers.show(face.answers());
-        place(answers, !folded && !face.answers().isEmpty());
+        other |= answers(folded);
         return questions(folded) | folds(folded) || other;
+    }
+
+    /** Answers, or how the slip stands in place of them: what is typed below stays where it is. */
+    private boolean answers(boolean folded) {
+        boolean open = face.state() == State.REFUSED || face.state() == State.WAITING;
+        boolean elsewhere = face.state() == State.WAITING || face.state() == State.DORMANT; // it is to be mended
+        Palette palette = desk.inks().palette();
+        int colour = elsewhere ? palette.quiet() : palette.warning();
+        if (!state.getForeground().equals(desk.inks().color(colour))) {
+            state.setForeground(desk.inks().color(colour));
+        }
+        boolean other = open && !answers.isEmpty()
+                ? answers.showOpen(face.stateText(), colour)
+                : answers.show(face.answers());
+        other |= text(state, folded || open && !answers.isEmpty() ? "" : face.stateText());
+        place(answers, !folded && !answers.isEmpty());
+        return other;
     }
 
     /** What leads stands beside the title where that leaves room for both. */
