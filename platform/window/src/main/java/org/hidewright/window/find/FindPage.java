@@ -23,6 +23,7 @@ import org.hidewright.core.find.Findable;
 import org.hidewright.core.find.Finder;
 import org.hidewright.core.find.Goal;
 import org.hidewright.core.find.Group;
+import org.hidewright.window.look.Hint;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Spoken;
 import org.hidewright.window.words.WindowTexts;
@@ -63,7 +64,8 @@ public final class FindPage extends Composite {
         count.setData("id", "find.count");
         words = line(new Text(this, SWT.SINGLE | SWT.BORDER), 2);
         words.setData("id", "find.words");
-        words.setMessage(texts.text("find.words.help"));
+        Hint.on(words, inks);
+        Hint.say(words, inks, texts.text("find.words.help"));
         Spoken.name(words, () -> texts.text("find.words.help"));
         Spoken.tell(words);
         words.addListener(SWT.Modify, event -> searchAnew());

@@ -59,6 +59,14 @@ public final class Inks {
         });
     }
 
+    /** The system’s font, slanted. */
+    public Font slanted() {
+        return fonts.computeIfAbsent("slanted", key -> {
+            FontData data = display.getSystemFont().getFontData()[0];
+            return new Font(display, data.getName(), data.getHeight(), SWT.ITALIC);
+        });
+    }
+
     /** The system’s font in a height of its own, in points. */
     public Font fontOf(int points, boolean bold) {
         return fonts.computeIfAbsent(points + "pt/" + bold, key -> {

@@ -15,6 +15,7 @@ import org.hidewright.api.measure.Typed;
 import org.hidewright.api.measure.TypedText;
 import org.hidewright.api.measure.Understood;
 import org.hidewright.api.measure.Units;
+import org.hidewright.window.look.Hint;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Spoken;
 import org.hidewright.window.words.WindowTexts;
@@ -63,7 +64,8 @@ public final class ScreenPage extends Composite {
         bar.setData("wordless", true);
         bar.addPaintListener(event -> paint(event.gc, inks));
         typed = new Text(this, SWT.SINGLE | SWT.BORDER);
-        typed.setMessage("100 mm");
+        Hint.on(typed, inks);
+        Hint.say(typed, inks, "100 mm");
         Spoken.labelled(typed, how);
         Spoken.tell(typed);
         typed.setData("id", "screen.length");

@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.api.declaration.Kind;
+import org.hidewright.window.look.Hint;
 import org.hidewright.window.look.Palette;
 import org.hidewright.window.look.Spoken;
 import org.hidewright.window.look.Words;
@@ -53,6 +54,9 @@ final class QuestionRow {
         editor.setLayoutData(right);
         if (editor instanceof Combo combo) {
             wide(combo, left, right, changed);
+        } else if (face.question().kind() == Kind.LIST) {
+            left.horizontalSpan = 2;
+            right.horizontalSpan = 2;
         }
         under = new ToldLine(parent, editing.inks(), editor, changed);
         under.place(STEP_IN * face.depth(), 2 * EDITOR_WIDTH * editing.inks().em());
@@ -73,6 +77,11 @@ final class QuestionRow {
                 turnHelp();
             }
         });
+        if (!(editor instanceof Label)) {
+            label.setCursor(label.getDisplay().getSystemCursor(SWT.CURSOR_HELP));
+            label.addListener(SWT.MouseUp, event -> turnHelp());
+            label.setData("equal", editor); // a key does the same there
+        }
         apply();
     }
 
@@ -174,6 +183,7 @@ final class QuestionRow {
                 editing.answers().type(slip, face.path(), text.getText());
             }
         });
+        Hint.on(text, editing.inks());
         text.addListener(SWT.FocusIn, event -> text.selectAll()); // what is typed takes its place
         text.addListener(SWT.FocusOut, event -> editing.answers().settle());
         text.addListener(SWT.KeyDown, event -> overLink(text, event));
@@ -226,6 +236,7 @@ final class QuestionRow {
             type(text);
         } else if (editor instanceof Label held) {
             held.setText(face.question().kind() == Kind.GROUP ? "" : face.text());
+            alone(held.getText().isEmpty());
         }
         int colour = !face.wrong().isEmpty()
                 ? palette.warning()
@@ -233,6 +244,13 @@ final class QuestionRow {
         under.show(told(face), colour);
         Spoken.tell(editor);
         showing = false;
+    }
+
+    /** A label with nothing beside it has the whole line. */
+    private void alone(boolean so) {
+        ((GridData) label.getLayoutData()).horizontalSpan = so ? 2 : 1;
+        ((GridData) editor.getLayoutData()).exclude = so;
+        editor.setVisible(!so);
     }
 
     /** Colouring is what costs most of all that is done to a control. */
@@ -283,9 +301,7 @@ final class QuestionRow {
         String usual = left && face.origin() == Origin.PRESET
                 ? face.text()
                 : left && face.text().isEmpty() ? face.limits() : "";
-        if (!text.getMessage().equals(usual)) {
-            text.setMessage(usual);
-        }
+        Hint.say(text, editing.inks(), usual);
         colour(
                 text,
                 taken
