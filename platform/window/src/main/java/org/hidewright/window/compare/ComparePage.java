@@ -11,10 +11,10 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.hidewright.window.look.ColumnWidths;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Spoken;
 import org.hidewright.window.look.Tools;
+import org.hidewright.window.look.WrappedCells;
 import org.hidewright.window.model.Comparison;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SlipFace;
@@ -141,6 +141,7 @@ public final class ComparePage extends Composite {
         String[] head = {"", "", comparison.left(), comparison.right()};
         for (int i = 0; i < head.length; i++) {
             table.getColumn(i).setText(head[i]);
+            table.getColumn(i).setToolTipText(head[i]);
         }
         List<Comparison.Line> lines = new ArrayList<>(comparison.answers());
         lines.addAll(comparison.questions());
@@ -149,10 +150,13 @@ public final class ComparePage extends Composite {
         for (int i = 0; i < lines.size(); i++) {
             Comparison.Line line = lines.get(i);
             TableItem item = table.getItem(i);
-            item.setText(new String[] {
-                line.differs() ? DIFFERS : "", INSIDE.repeat(line.depth()) + line.label(), line.left(), line.right()
-            });
             item.setFont(inks.font(1, line.differs()));
+            WrappedCells.set(
+                    item,
+                    line.differs() ? DIFFERS : "",
+                    INSIDE.repeat(line.depth()) + line.label(),
+                    line.left(),
+                    line.right());
             item.setForeground(inks.color(
                     line.differs() ? inks.palette().ink() : inks.palette().quiet()));
         }
@@ -162,6 +166,6 @@ public final class ComparePage extends Composite {
     }
 
     private void widths() {
-        ColumnWidths.share(table, 0, 1, 1, 1);
+        WrappedCells.lay(table, table.getClientArea().width, 0, 1, 1, 1);
     }
 }

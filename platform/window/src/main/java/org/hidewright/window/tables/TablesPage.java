@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Spoken;
+import org.hidewright.window.look.WrappedCells;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SlipFace;
 import org.hidewright.window.model.TableFace;
@@ -20,6 +21,9 @@ import org.hidewright.window.words.WindowTexts;
 
 /** The answers of a slip that are tables, in columns, with room to read them. */
 public final class TablesPage extends Composite {
+    /** What the system paints round a table, in pixels. */
+    private static final int EDGE = 2;
+
     private final Inks inks;
     private final String slip;
     private final Label title;
@@ -52,6 +56,7 @@ public final class TablesPage extends Composite {
         inside.marginWidth = 0;
         all.setLayout(inside);
         scroll.setContent(all);
+        scroll.addListener(SWT.Resize, event -> lay());
     }
 
     private Label label(Composite in, double larger) {
@@ -72,10 +77,20 @@ public final class TablesPage extends Composite {
                 old.dispose();
             }
             tables.forEach(this::add);
-            all.setSize(all.computeSize(SWT.DEFAULT, SWT.DEFAULT));
-            scroll.setMinWidth(all.getSize().x);
+            lay();
         }
         layout(true, true);
+    }
+
+    private void lay() {
+        for (Control control : all.getChildren()) {
+            if (control instanceof Table table) {
+                int[] shares = new int[table.getColumnCount()]; // none: a table is as wide as what stands in it
+                WrappedCells.lay(table, scroll.getClientArea().width - 2 * table.getBorderWidth() - EDGE, shares);
+            }
+        }
+        all.setSize(all.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        scroll.setMinWidth(all.getSize().x);
     }
 
     private void add(TableFace face) {
@@ -89,10 +104,7 @@ public final class TablesPage extends Composite {
             new TableColumn(table, SWT.LEFT).setText(head);
         }
         for (List<String> row : face.rows()) {
-            new TableItem(table, SWT.NONE).setText(row.toArray(String[]::new));
-        }
-        for (TableColumn column : table.getColumns()) {
-            column.pack();
+            WrappedCells.set(new TableItem(table, SWT.NONE), row.toArray(String[]::new));
         }
         table.setLayoutData(new GridData(SWT.LEFT, SWT.TOP, false, false));
     }
