@@ -97,6 +97,18 @@ class OpenWorkshopTest {
     }
 
     @Test
+    void noRowComesIntoATableThatIsNotThere() {
+        String before = workshop.text();
+        AnswerPath none = AnswerPath.of(""); // as long as the page shows no table
+        workshop.addRow(OpenWorkshop.PLACE, none);
+        workshop.addRows(OpenWorkshop.PLACE, none, List.of(List.of("2 mm")));
+        workshop.removeRow(OpenWorkshop.PLACE, none, "two");
+        workshop.moveRow(OpenWorkshop.PLACE, none, "two", 1);
+        assertEquals(before, workshop.text());
+        assertEquals(List.of(), changes);
+    }
+
+    @Test
     void whatCannotBeReadIsRefusedInPlaceAndKept() {
         workshop.type(OpenWorkshop.PLACE, cell("two", "diameter"), "wide");
         assertEquals(1, face("two", "diameter").wrong().size());
