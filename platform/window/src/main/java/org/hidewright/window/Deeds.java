@@ -1,7 +1,5 @@
 package org.hidewright.window;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
@@ -14,11 +12,12 @@ import org.hidewright.window.words.WindowTexts;
 
 /** All that can be done, as the menus of the window. A deed that cannot be done now is told apart when its menu is opened. */
 final class Deeds {
+    /** There the toolkit reads the key of a line in English, and the system writes it in the maker’s language. */
+    private static final boolean GTK = "gtk".equals(SWT.getPlatform());
+
     private final WindowTexts texts;
     private final Menu bar;
     private final Shell shell;
-    private final List<Runnable> checks = new ArrayList<>();
-    private final List<MenuItem> items = new ArrayList<>();
 
     Deeds(Shell shell, WindowTexts texts) {
         this.shell = shell;
@@ -37,10 +36,7 @@ final class Deeds {
         item.setText(texts.text("menu." + key));
         Menu menu = new Menu(shell, SWT.DROP_DOWN);
         menu.setData("id", "menu." + key);
-        menu.addListener(SWT.Show, event -> check());
         Mnemonics.give(in);
-        // a key does not reach an item that is grey, and what was so when the menu was seen last may have changed since
-        menu.addListener(SWT.Hide, event -> items.forEach(deed -> deed.setEnabled(true)));
         item.setMenu(menu);
         return menu;
     }
@@ -62,9 +58,10 @@ final class Deeds {
                 does.run();
             }
         });
-        items.add(item);
         Mnemonics.give(menu);
-        checks.add(() -> item.setEnabled(possible.getAsBoolean()));
+        menu.addListener(SWT.Show, event -> item.setEnabled(possible.getAsBoolean()));
+        // a key does not reach an item that is grey, and what was so when the menu was seen last may have changed since
+        menu.addListener(SWT.Hide, event -> item.setEnabled(true));
     }
 
     /** A menu in a menu that is filled when it is opened. */
@@ -81,13 +78,12 @@ final class Deeds {
         new MenuItem(menu, SWT.SEPARATOR);
     }
 
-    private void check() {
-        checks.forEach(Runnable::run);
+    private String written(int key) {
+        return (GTK ? modifiers(key, "Ctrl", "Shift") : modifiers(key, texts.text("key.ctrl"), texts.text("key.shift")))
+                + (char) Character.toUpperCase(key & SWT.KEY_MASK);
     }
 
-    private String written(int key) {
-        String modifiers = ((key & SWT.MOD1) != 0 ? texts.text("key.ctrl") + "+" : "")
-                + ((key & SWT.MOD2) != 0 ? texts.text("key.shift") + "+" : "");
-        return modifiers + (char) Character.toUpperCase(key & SWT.KEY_MASK);
+    private static String modifiers(int key, String command, String shift) {
+        return ((key & SWT.MOD1) != 0 ? command + "+" : "") + ((key & SWT.MOD2) != 0 ? shift + "+" : "");
     }
 }
