@@ -9,6 +9,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.kit.Nets;
 import org.junit.jupiter.api.AfterEach;
@@ -71,6 +72,20 @@ class HelpWindowTest {
     void aFieldSaysThatThereIsADrawing() {
         assertTrue(real.find(Text.class, "roll/round").getToolTipText().contains("F1"));
         assertFalse(real.find(Text.class, "bag/height").getToolTipText().contains("F1"));
+    }
+
+    @Test
+    void aClickOnTheNameOfAQuestionDoesTheSame() {
+        Text field = real.find(Text.class, "roll/round");
+        Label name = EveryState.controls(field.getParent()).stream()
+                .filter(control -> control instanceof Label && control.getData("equal") == field)
+                .map(Label.class::cast)
+                .findFirst()
+                .orElseThrow();
+        name.notifyListeners(SWT.MouseUp, new Event());
+        assertTrue(real.has(Composite.class, "roll/round/help"));
+        name.notifyListeners(SWT.MouseUp, new Event());
+        assertFalse(real.has(Composite.class, "roll/round/help"));
     }
 
     @Test

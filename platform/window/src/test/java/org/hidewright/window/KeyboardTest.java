@@ -63,7 +63,7 @@ class KeyboardTest {
             order(round, state);
             Set<Control> met = new HashSet<>(round);
             for (Control control : EveryState.controls(real.shell)) {
-                if (takesPointer(control) && !met.contains(control) && !hasEqual(real, control)) {
+                if (takesPointer(control) && !met.contains(control) && !hasEqual(real, control, met)) {
                     faults.add(state + ": " + name(control) + " is not reached");
                 }
             }
@@ -172,9 +172,12 @@ class KeyboardTest {
         return control.isEnabled() && (own || systems);
     }
 
-    /** Whether a line of a menu does the same. */
-    private static boolean hasEqual(RealWindow real, Control control) {
+    /** Whether a line of a menu does the same, or a key in a control that is reached. */
+    private static boolean hasEqual(RealWindow real, Control control, Set<Control> met) {
         Object equal = control instanceof Sash ? "deed.wider" : control.getData("equal");
+        if (equal instanceof Control other) {
+            return met.contains(other);
+        }
         return equal != null && real.has(MenuItem.class, String.valueOf(equal));
     }
 
