@@ -57,7 +57,10 @@ class SteadyWindowTest {
         real.press("roll/rest");
         String before = real.answers("roll");
         stays("roll/round", below("roll/round"), TYPED);
-        stays("roll/round", real.find(Text.class, "bag/height"), List.of("12 in", "a hand’s breadth", "5 in", "one", "13 in"));
+        stays(
+                "roll/round",
+                real.find(Text.class, "bag/height"),
+                List.of("12 in", "a hand’s breadth", "5 in", "one", "13 in"));
         real.type("roll/round", "50 mm");
         real.until(() -> real.answers("roll").equals(before));
     }

@@ -8,6 +8,9 @@ import org.eclipse.swt.widgets.Link;
 
 /** Words that do something, in rows across what they belong to. */
 public final class Tools extends Composite {
+    /** Room to the edge of what they stand at the head of. */
+    public static final int EDGE = 12;
+
     private static final int SPACING = 12;
 
     private final Inks inks;
@@ -24,6 +27,16 @@ public final class Tools extends Composite {
         row.marginBottom = 0;
         setLayout(row);
         setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    }
+
+    /** With room round it, at the head of what reaches from edge to edge. */
+    public Tools atEdge() {
+        RowLayout row = (RowLayout) getLayout();
+        row.marginLeft = EDGE;
+        row.marginRight = EDGE;
+        row.marginTop = EDGE / 2;
+        row.marginBottom = EDGE / 2;
+        return this;
     }
 
     /** Words that do something; found by an id. */

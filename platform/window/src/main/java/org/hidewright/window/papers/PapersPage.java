@@ -71,7 +71,7 @@ public final class PapersPage extends Composite {
         layout.marginWidth = 0;
         layout.marginHeight = 0;
         setLayout(layout);
-        Tools tools = new Tools(this, inks);
+        Tools tools = new Tools(this, inks).atEdge();
         tools.words(texts.text("page.back"), "papers.back", leave);
         which = new Combo(tools, SWT.READ_ONLY);
         which.setData("id", "papers.which");
@@ -91,6 +91,7 @@ public final class PapersPage extends Composite {
                 inks.palette().board());
         told.setData("id", "papers.told");
         told.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        ((GridData) told.getLayoutData()).horizontalIndent = Tools.EDGE;
         scroll = inks.dress(
                 new ScrolledComposite(this, SWT.H_SCROLL | SWT.V_SCROLL),
                 inks.palette().ink(),

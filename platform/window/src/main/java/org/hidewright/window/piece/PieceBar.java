@@ -56,7 +56,7 @@ public final class PieceBar extends Composite {
         layout.marginWidth = 0;
         layout.marginHeight = 0;
         setLayout(layout);
-        Tools tools = new Tools(this, inks);
+        Tools tools = new Tools(this, inks).atEdge();
         which = new Combo(tools, SWT.READ_ONLY);
         which.setLayoutData(new RowData());
         which.setData("id", "drawing.which");
@@ -84,6 +84,7 @@ public final class PieceBar extends Composite {
         told.setData("id", "drawing.told");
         GridData below = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
         below.widthHint = WHICH_WIDTH * inks.em();
+        below.horizontalIndent = Tools.EDGE;
         told.setLayoutData(below);
         view.tells(this::tell, this::met, this::length, this::tellSize);
         tell("");
@@ -142,7 +143,7 @@ public final class PieceBar extends Composite {
     /** As wide as the longest title, but not wider than there is room. */
     private void wide() {
         int wanted = which.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-        int room = getClientArea().width;
+        int room = getClientArea().width - 2 * Tools.EDGE;
         ((RowData) which.getLayoutData()).width = room > 0 ? Math.min(wanted, room) : wanted;
     }
 

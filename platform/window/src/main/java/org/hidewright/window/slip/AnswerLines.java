@@ -86,8 +86,8 @@ final class AnswerLines {
         double size = size(answer);
         Point number = text(wrapped(answer.number(), size, true), 0, y, size, true, colour(answer));
         int base = number.y - (int) (ascent(1) * 1.5);
-        Point unit = text(
-                answer.unit(), number.x + 4, base, 1, false, inks.palette().ink());
+        Point unit =
+                text(answer.unit(), number.x + 4, base, 1, false, inks.palette().ink());
         gc.setFont(inks.font(SMALL, false));
         boolean room = answer.beside().isEmpty() || unit.x + 8 + gc.textExtent(answer.beside()).x <= width;
         Point beside = text(
@@ -127,7 +127,13 @@ final class AnswerLines {
         boolean beside = label.x + 8 + wide <= width;
         int y = beside ? from : label.y;
         int x = beside ? width - wide : 0;
-        Point value = text(wrapped(inline, 1, false), x, y, 1, false, inline.equals(NONE) ? inks.palette().ink() : colour(answer));
+        Point value = text(
+                wrapped(inline, 1, false),
+                x,
+                y,
+                1,
+                false,
+                inline.equals(NONE) ? inks.palette().ink() : colour(answer));
         int old = x - 8 - oldWidth(answer);
         if (old >= (beside ? label.x + 8 : 0)) { // else it is told when it is pointed at
             old(answer, old, y);

@@ -228,8 +228,10 @@ final class AnswersPane extends Canvas implements WritesItself {
         for (AnswerFace answer : answers) {
             text.append(answer.label()).append(' ').append(answer.inline());
             answer.met()
-                    .ifPresent(met ->
-                            text.append(" (").append(AnswerLines.range(met)).append(") ").append(met.movedBy()));
+                    .ifPresent(met -> text.append(" (")
+                            .append(AnswerLines.range(met))
+                            .append(") ")
+                            .append(met.movedBy()));
             if (before.containsKey(answer.key())) {
                 text.append(" [").append(before.get(answer.key())).append(']');
             }

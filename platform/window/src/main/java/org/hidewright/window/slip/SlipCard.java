@@ -245,9 +245,8 @@ public final class SlipCard extends Composite {
         if (!state.getForeground().equals(desk.inks().color(colour))) {
             state.setForeground(desk.inks().color(colour));
         }
-        boolean other = open && !answers.isEmpty()
-                ? answers.showOpen(face.stateText(), colour)
-                : answers.show(face.answers());
+        boolean other =
+                open && !answers.isEmpty() ? answers.showOpen(face.stateText(), colour) : answers.show(face.answers());
         other |= text(state, folded || open && !answers.isEmpty() ? "" : face.stateText());
         place(answers, !folded && !answers.isEmpty());
         return other;

@@ -37,7 +37,9 @@ final class ToldLine {
 
     private Label label(Composite parent) {
         Label label = inks.dress(
-                new Label(parent, SWT.WRAP), inks.palette().quiet(), inks.palette().paper());
+                new Label(parent, SWT.WRAP),
+                inks.palette().quiet(),
+                inks.palette().paper());
         label.setFont(inks.font(SMALL, false));
         return label;
     }
