@@ -4,10 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.hidewright.api.drawing.Anchor;
-import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Label;
-import org.hidewright.api.drawing.Point;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Motion;
 import org.hidewright.api.geometry.Region;
@@ -17,11 +15,6 @@ import org.hidewright.api.item.Part;
 /** All parts of an item side by side in rows, each with its name: to look at, not to cut by. */
 public final class ItemPicture {
     private static final double LETTERS_MM = 2.6;
-    private static final double TALL = 2;
-    /** Sine of an angle up to which two lines seem to run the same way. */
-    private static final double ALIKE = 0.2;
-    /** Share of a part between an arrow and the name beside it. */
-    private static final double GAP = 0.04;
 
     private ItemPicture() {}
 
@@ -32,10 +25,7 @@ public final class ItemPicture {
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i).part();
             picture.all(parts.get(i).drawing());
-            picture.add(name(
-                    part,
-                    parts.get(i).drawing().bounds(),
-                    shifts.get(i).apply(Region.of(Curve.of(part.outline())).roomiest())));
+            picture.all(SideBySide.shifted(name(part), shifts.get(i)));
         }
         CheckMark.addAll(
                 picture,
@@ -45,17 +35,12 @@ public final class ItemPicture {
         return picture.build();
     }
 
-    /** Along a narrow part, which has room for it there; beside an arrow that runs the same way. */
-    private static Label name(Part part, Box box, Point at) {
-        boolean tall = box.height() > TALL * box.width();
-        double turn = tall ? Math.PI / 2 : 0;
-        boolean onArrow = part.direction().isPresent()
-                && Math.abs(Math.sin(part.direction().getAsDouble() - turn)) < ALIKE;
-        if (!onArrow) {
-            return Label.of(part.name(), at, Anchor.CENTRE, LETTERS_MM).turned(turn);
-        }
-        Point beside = tall ? at.plus(GAP * box.width(), 0) : at.plus(0, -GAP * box.height());
-        return Label.of(part.name(), beside, Anchor.TOP, LETTERS_MM).turned(turn);
+    /** Where it lies on no line; in the middle where there is no such place. */
+    private static Drawing name(Part part) {
+        Label name = PartLabel.roomiest(part, PartDrawing.of(part), part.name(), LETTERS_MM)
+                .orElseGet(() -> Label.of(
+                        part.name(), Region.of(Curve.of(part.outline())).roomiest(), Anchor.CENTRE, LETTERS_MM));
+        return Drawing.of(List.of(name));
     }
 
     /** The parts where they lie on that picture, in the order of the item. */

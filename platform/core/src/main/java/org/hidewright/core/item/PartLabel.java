@@ -23,6 +23,9 @@ import org.hidewright.api.item.Part;
  */
 final class PartLabel {
     private static final double[] LETTERS_MM = {3.5, 3, 2.6, 2.2, 1.9};
+    /** From letters as large as a hand to those that can just be read. */
+    private static final double[] ROOMY_MM = {24, 16, 12, 9, 7, 5.5, 4.5, 3.5, 3, 2.6, 2.2, 1.9};
+
     private static final double BESIDE_MM = 2.6;
     private static final double LINE = 1.8;
     private static final double STEP_MM = 0.8;
@@ -57,6 +60,27 @@ final class PartLabel {
             }
         }
         return label.beside(lines);
+    }
+
+    /**
+     * A name where letters could be the largest, however small they are: so it lies clear of lines also where the part is seen
+     * smaller than it is. Empty where it has no such place.
+     *
+     * @param drawing what is drawn on the part
+     * @param letters how high they are
+     */
+    static Optional<Label> roomiest(Part part, Drawing drawing, String name, double letters) {
+        PartLabel label = new PartLabel(part, drawing);
+        for (double height : ROOMY_MM) {
+            for (double turn : new double[] {0, Math.PI / 2}) {
+                Optional<Point> place = label.place(List.of(name), height, turn);
+                if (place.isPresent()) {
+                    return Optional.of(
+                            Label.of(name, place.get(), Anchor.CENTRE, letters).turned(turn));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private void trace(Shape shape) {

@@ -31,7 +31,7 @@ class PartPatternTest {
     }
 
     /** Every tenth of a millimetre of every line of the drawing against the box of every text. */
-    private static void assertLettersLieOnNothing(Drawing drawing) {
+    static void assertLettersLieOnNothing(Drawing drawing) {
         for (Label label : labels(drawing)) {
             Box box = label.bounds();
             for (Shape shape : drawing.shapes()) {
