@@ -61,7 +61,7 @@ public final class ComparePage extends Composite {
         table.setHeaderVisible(true);
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         for (int i = 0; i < 4; i++) {
-            new TableColumn(table, SWT.LEFT);
+            WrappedCells.head(new TableColumn(table, SWT.LEFT), "");
         }
         Spoken.name(table, () -> left.getText() + ", " + right.getText() + ": " + count.getText());
         Spoken.name(left, () -> texts.text("compare.left"));
@@ -140,8 +140,7 @@ public final class ComparePage extends Composite {
         count.setText(texts.many("compare.count", comparison.differences()));
         String[] head = {"", "", comparison.left(), comparison.right()};
         for (int i = 0; i < head.length; i++) {
-            table.getColumn(i).setText(head[i]);
-            table.getColumn(i).setToolTipText(head[i]);
+            WrappedCells.head(table.getColumn(i), head[i]);
         }
         List<Comparison.Line> lines = new ArrayList<>(comparison.answers());
         lines.addAll(comparison.questions());

@@ -1,9 +1,11 @@
 package org.hidewright.window.look;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
 /**
@@ -14,8 +16,19 @@ public final class WrappedCells {
     private static final String WHOLE = "cells";
     /** What a column takes besides its text. */
     private static final int AROUND = 10;
+    /** And besides its head, whose letters are bold. */
+    private static final int HEAD = 2 * AROUND;
+    /** So long, in heights of a line, a head stays at least. */
+    private static final int SHORT = 5;
 
     private WrappedCells() {}
+
+    /** Gives a column its head, which is told in full by pointing at it where there is no room for all of it. */
+    public static void head(TableColumn column, String text) {
+        column.setData(WHOLE, text);
+        column.setText(text);
+        column.setToolTipText(text);
+    }
 
     /** Gives a line its texts; they are laid out by {@link #lay}. */
     public static void set(TableItem item, String... cells) {
@@ -34,14 +47,19 @@ public final class WrappedCells {
             return;
         }
         GC gc = new GC(table);
-        int[] wanted = wanted(table, gc);
-        int[] widths = "gtk".equals(SWT.getPlatform()) ? within(wanted, room) : wanted;
+        int[] wanted = widths(table, gc, false);
+        int[] widths = "gtk".equals(SWT.getPlatform()) ? within(wanted, widths(table, gc, true), room) : wanted;
         int over = Math.max(0, room - Arrays.stream(widths).sum());
         int all = Math.max(1, Arrays.stream(shares).sum());
         for (int i = 0; i < widths.length; i++) {
             int width = widths[i] + over * shares[i] / all;
             if (table.getColumn(i).getWidth() != width) {
                 table.getColumn(i).setWidth(width);
+            }
+            gc.setFont(table.getFont());
+            String head = shortened(gc, whole(table.getColumn(i)), width - HEAD);
+            if (!table.getColumn(i).getText().equals(head)) {
+                table.getColumn(i).setText(head);
             }
             for (TableItem item : table.getItems()) {
                 gc.setFont(item.getFont());
@@ -59,39 +77,48 @@ public final class WrappedCells {
         return (String[]) item.getData(WHOLE);
     }
 
-    private static int[] wanted(Table table, GC gc) {
-        int[] wanted = new int[table.getColumnCount()];
-        for (int i = 0; i < wanted.length; i++) {
-            gc.setFont(table.getFont());
-            wanted[i] = gc.textExtent(table.getColumn(i).getText()).x + 2 * AROUND; // its head is bold
-            for (TableItem item : table.getItems()) {
-                gc.setFont(item.getFont());
-                wanted[i] = Math.max(wanted[i], gc.textExtent(whole(item)[i]).x + AROUND);
-            }
-        }
-        return wanted;
+    private static String whole(TableColumn column) {
+        return (String) column.getData(WHOLE);
     }
 
-    /** What is narrow keeps its width; the others share what is left. */
-    private static int[] within(int[] wanted, int room) {
-        int[] widths = new int[wanted.length];
-        int left = room;
-        int open = wanted.length;
-        boolean more = true;
-        while (more) {
-            more = false;
-            for (int i = 0; i < wanted.length; i++) {
-                if (widths[i] == 0 && wanted[i] <= left / open) {
-                    widths[i] = wanted[i];
-                    left -= wanted[i];
-                    open--;
-                    more = open > 0;
+    /** What each column needs: for all of it on one line, or for its longest word. */
+    private static int[] widths(Table table, GC gc, boolean wordByWord) {
+        int[] widths = new int[table.getColumnCount()];
+        for (int i = 0; i < widths.length; i++) {
+            gc.setFont(table.getFont());
+            int head = gc.textExtent(whole(table.getColumn(i))).x;
+            int enough = SHORT * gc.getFontMetrics().getHeight();
+            widths[i] = HEAD + (wordByWord ? Math.min(head, enough) : head);
+            for (TableItem item : table.getItems()) {
+                gc.setFont(item.getFont());
+                for (String part : whole(item)[i].split(wordByWord ? "[ \n]" : "\n")) {
+                    widths[i] = Math.max(widths[i], gc.textExtent(part).x + AROUND);
                 }
             }
         }
-        for (int i = 0; i < wanted.length; i++) {
-            widths[i] = widths[i] == 0 ? left / open : widths[i];
+        return widths;
+    }
+
+    /** None is wider than it wants to be nor narrower than its longest word; the widest give way first. */
+    private static int[] within(int[] wanted, int[] least, int room) {
+        int most = Arrays.stream(wanted).max().orElse(0);
+        int[] widths = wanted;
+        while (Arrays.stream(widths).sum() > room && most > 0) {
+            most--;
+            int limit = most;
+            widths = IntStream.range(0, wanted.length)
+                    .map(i -> Math.max(least[i], Math.min(wanted[i], limit)))
+                    .toArray();
         }
         return widths;
+    }
+
+    /** Without what is in its middle, where there is no room for it: titles of slips often differ at their ends. */
+    private static String shortened(GC gc, String text, int room) {
+        String shown = text;
+        for (int left = text.length() - 1; left > 0 && gc.textExtent(shown).x > room; left--) {
+            shown = text.substring(0, left / 2) + "…" + text.substring(text.length() - (left + 1) / 2);
+        }
+        return shown;
     }
 }

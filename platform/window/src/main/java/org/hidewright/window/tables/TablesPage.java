@@ -101,7 +101,7 @@ public final class TablesPage extends Composite {
         Spoken.tell(table);
         table.setHeaderVisible(true);
         for (String head : face.head()) {
-            new TableColumn(table, SWT.LEFT).setText(head);
+            WrappedCells.head(new TableColumn(table, SWT.LEFT), head);
         }
         for (List<String> row : face.rows()) {
             WrappedCells.set(new TableItem(table, SWT.NONE), row.toArray(String[]::new));
