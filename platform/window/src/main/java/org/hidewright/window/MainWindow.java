@@ -49,6 +49,7 @@ final class MainWindow {
     private final WorkPlace place;
     private final Copies copies;
     private final Runnable copy = this::keepCopy;
+    private final Saving saving;
     private final WorkshopDesk workshop;
     private ProjectView view;
 
@@ -84,6 +85,7 @@ final class MainWindow {
         body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         body.setLayout(bodies);
         copies = new Copies(room, told, line, this::onWindow, "told.unsaved.help");
+        saving = new Saving(this, room, copies);
         workshop = new WorkshopDesk(
                 this, room, inks, body, bodies, new Copies(room, told, line, this::onWindow, "workshop.unsaved.help"));
         new WindowDeeds(this, room, shell).build();
@@ -263,7 +265,7 @@ final class MainWindow {
         line.tell(text);
     }
 
-    private void show(ProjectFace face) {
+    void show(ProjectFace face) {
         view.show(face);
         line.show(
                 face,
@@ -304,58 +306,18 @@ final class MainWindow {
         }
     }
 
-    /** Saves the project, asking where to as long as it has no file; whether it is in its file now. */
-    boolean save() {
-        return view.project().isUntitled() ? saveAs() : saved(view.project().save());
-    }
-
-    /** Saves the project where the maker says; whether it is in its file now. */
-    boolean saveAs() {
-        Optional<Path> path = room.asks()
-                .toSave(room.texts().text("deed.save-as"), view.project().path().toAbsolutePath());
-        if (path.isEmpty() || !saved(view.project().saveAs(path.get()))) {
-            return false;
-        }
-        copies.of(view.project());
-        room.memory().opened(path.get());
-        return true;
-    }
-
-    private boolean saved(List<Remark> remarks) {
-        tell(remarks);
-        boolean whole = !view.project().unsaved();
-        if (whole) {
-            copies.drop();
-            view.project().face().ifPresent(this::show);
-            line.tell(room.texts().text("told.saved.help", view.project().path()));
-        }
-        return whole;
-    }
-
-    /** Asks for a folder and writes the packet into it. */
-    void export() {
-        Path beside = view.project().path().toAbsolutePath().resolveSibling("out");
-        room.asks()
-                .folder(room.texts().text("deed.export"), beside)
-                .ifPresent(folder -> view.project()
-                        .worked()
-                        .ifPresent(worked -> new PacketExport(
-                                        room, view.project().wording())
-                                .write(
-                                        worked,
-                                        view.project().path(),
-                                        folder,
-                                        said -> onWindow(() -> line.tell(said)))));
+    Saving saving() {
+        return saving;
     }
 
     void showPapers() {
-        if (!view.showPapers(this::export)) {
+        if (!view.showPapers(saving::export)) {
             line.tell(room.texts().text("told.no-writer.help"));
         }
     }
 
     void print() {
-        if (!view.print(this::export)) {
+        if (!view.print(saving::export)) {
             line.tell(room.texts().text("told.no-writer.help"));
         }
     }
@@ -406,7 +368,7 @@ final class MainWindow {
                 room.texts().text("told.leaving.help"),
                 List.of(
                         new TellBar.Choice("save", room.texts().text("told.save-first"), () -> {
-                            if (save()) {
+                            if (saving.save()) {
                                 does.run();
                             }
                         }),

@@ -1,8 +1,5 @@
 package org.hidewright.window;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,38 +7,21 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.find.Goal;
-import org.hidewright.core.find.InstalledThings;
-import org.hidewright.core.paper.PagePictures;
-import org.hidewright.core.paper.PdfWriter;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Slip;
-import org.hidewright.core.wording.Wording;
-import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.workshop.StockLink;
-import org.hidewright.window.addons.BundlesPage;
-import org.hidewright.window.addons.OffersPage;
-import org.hidewright.window.compare.ComparePage;
-import org.hidewright.window.find.FindPage;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
-import org.hidewright.window.model.ProjectThings;
 import org.hidewright.window.model.SlipFace;
-import org.hidewright.window.papers.Pages;
-import org.hidewright.window.papers.PapersPage;
 import org.hidewright.window.piece.PieceBar;
-import org.hidewright.window.piece.ScreenPage;
 import org.hidewright.window.slip.Desk;
 import org.hidewright.window.slip.SlipBoard;
 import org.hidewright.window.slip.SlipCard;
-import org.hidewright.window.tables.TablesPage;
 import org.hidewright.window.workshop.Recordable;
 
 /**
@@ -61,14 +41,10 @@ final class ProjectView extends Composite implements Desk.Round {
     private final Desk desk;
     private final OpenProject project;
     private final WorkshopDesk workshop;
-    private final Runnable changed;
     private final SashForm sash;
     private final SlipBoard drives;
     private final SlipBoard follows;
-    private final Composite middle;
-    private final StackLayout pages = new StackLayout();
-    private final PieceBar piece;
-    private final ComparePage compare;
+    private final Middle middle;
     private final Set<String> folded;
     private final Runnable settle = this::settle;
     private ProjectFace shown;
@@ -83,7 +59,6 @@ final class ProjectView extends Composite implements Desk.Round {
         this.room = room;
         this.project = project;
         this.workshop = workshop;
-        this.changed = changed;
         this.desk = new Desk(inks, room.texts(), project, this);
         this.folded = new HashSet<>(room.memory().folded(project.path()));
         setLayout(new FillLayout());
@@ -92,17 +67,9 @@ final class ProjectView extends Composite implements Desk.Round {
                 inks.palette().ink(),
                 inks.palette().board());
         drives = new SlipBoard(sash, desk);
-        middle = inks.dress(
-                new Composite(sash, SWT.NONE),
-                inks.palette().ink(),
-                inks.palette().paper());
-        middle.setLayout(pages);
-        piece = new PieceBar(middle, inks, room.texts(), project.wording());
-        room.memory().pixelsPerMm().ifPresent(piece.view()::pixelsPerMm);
-        compare = new ComparePage(middle, inks, room.texts(), this::backToPiece);
+        middle = new Middle(sash, room, desk, changed);
         follows = new SlipBoard(sash, desk);
         sash.setWeights(SHARES);
-        turnTo(piece);
     }
 
     /** Shows the project as it is now. */
@@ -113,14 +80,7 @@ final class ProjectView extends Composite implements Desk.Round {
         shown = face;
         drives.show(driving);
         follows.show(following);
-        piece.show(face, project.wording());
-        if (pages.topControl == compare) {
-            compare.show(face);
-        } else if (pages.topControl instanceof TablesPage tables) {
-            tables.show(face);
-        } else if (pages.topControl instanceof FindPage find) {
-            find.onBench(ProjectThings.of(face));
-        }
+        middle.show(face);
         if (face.slip(toReveal.slip()).isPresent()) {
             reveal(toReveal);
             toReveal = NOWHERE;
@@ -135,101 +95,24 @@ final class ProjectView extends Composite implements Desk.Round {
         }
     }
 
-    /** Pages that are made when they are asked for go when they are left. */
-    private void turnTo(Control page) {
-        Control before = pages.topControl;
-        pages.topControl = page;
-        middle.layout();
-        if (before != null && before != page && before != piece && before != compare) {
-            before.dispose();
-        }
-    }
-
     /** Shows the documents page by page; whether somebody is there who can. */
     boolean showPapers(Runnable export) {
-        Optional<PdfWriter> pdf = room.writers().pdf();
-        Optional<PagePictures> pictures = room.writers().pictures();
-        if (pdf.isEmpty() || pictures.isEmpty() || project.worked().isEmpty()) {
-            return false;
-        }
-        PapersPage papers = new PapersPage(
-                middle, desk.inks(), room.texts(), pictures.get(), room.work(), this::backToPiece, export);
-        turnTo(papers);
-        papers.expect();
-        WorkedProject worked = project.worked().get();
-        Wording wording = project.wording();
-        LocalDate day = LocalDate.now(ZoneId.systemDefault());
-        room.work().execute(() -> {
-            Pages made = new Pages(worked, wording, day, room.catalogue().contributors(), pdf.get(), pictures.get());
-            if (!isDisposed()) {
-                getDisplay().asyncExec(() -> {
-                    if (!papers.isDisposed()) {
-                        papers.show(made);
-                    }
-                });
-            }
-        });
-        return true;
+        return middle.showPapers(export);
     }
 
     /** Prints the document that is shown; shows documents first where none is. */
     boolean print(Runnable export) {
-        if (pages.topControl instanceof PapersPage papers) {
-            papers.print();
-            return true;
-        }
-        return showPapers(export);
+        return middle.print(export);
     }
 
     @Override
     public void tables(String slip) {
-        TablesPage tables = new TablesPage(middle, desk.inks(), room.texts(), slip, this::backToPiece);
-        tables.show(shown);
-        turnTo(tables);
+        middle.tables(slip);
     }
 
     @Override
     public void installed(String calculator) {
-        room.addOns().ifPresent(addOns -> {
-            BundlesPage bundles = new BundlesPage(
-                    middle,
-                    desk.inks(),
-                    room.texts(),
-                    addOns,
-                    this::called,
-                    room.work(),
-                    () -> room.asks().toOpen(room.texts().text("bundles.add"), "jar"),
-                    () -> room.asks()
-                            .toOpen(room.texts().text("bundles.index"), "xml", "jar")
-                            .ifPresent(index -> offers(index, addOns, calculator)),
-                    this::backToPiece,
-                    changed);
-            bundles.choose(calculator);
-            turnTo(bundles);
-        });
-    }
-
-    private void offers(Path index, AddOns addOns, String calculator) {
-        turnTo(new OffersPage(
-                middle,
-                desk.inks(),
-                room.texts(),
-                addOns,
-                this::called,
-                room.work(),
-                index,
-                () -> installed(calculator),
-                changed));
-    }
-
-    /** What a calculator is called; its id where it is not there to say so. */
-    private String called(String calculator) {
-        return room.catalogue()
-                .find(calculator)
-                .map(Installed::calculator)
-                .map(known -> project.wording()
-                        .text(known.texts(), known.declaration().titleKey()))
-                .orElse(calculator);
+        middle.installed(calculator);
     }
 
     @Override
@@ -242,12 +125,8 @@ final class ProjectView extends Composite implements Desk.Round {
         workshop.record(answer.cells());
     }
 
-    /** Lets the maker measure the screen, so that true size is true. */
     void measureScreen() {
-        turnTo(new ScreenPage(middle, desk.inks(), room.texts(), this::backToPiece, pixels -> {
-            room.memory().measured(pixels);
-            piece.view().pixelsPerMm(pixels);
-        }));
+        middle.measureScreen();
     }
 
     /** Gives the middle more of the window, or less, as moving its edges does. */
@@ -260,33 +139,20 @@ final class ProjectView extends Composite implements Desk.Round {
         }
     }
 
-    /** All of what takes the middle: the drawing, or a page. */
     void fit() {
-        if (pages.topControl instanceof PapersPage papers) {
-            papers.fit();
-        } else {
-            piece.fit();
-        }
+        middle.fit();
     }
 
     void larger() {
-        if (pages.topControl instanceof PapersPage papers) {
-            papers.zoom(PieceBar.STEP);
-        } else {
-            piece.larger();
-        }
+        middle.larger();
     }
 
     void smaller() {
-        if (pages.topControl instanceof PapersPage papers) {
-            papers.zoom(1 / PieceBar.STEP);
-        } else {
-            piece.smaller();
-        }
+        middle.smaller();
     }
 
     void backToPiece() {
-        turnTo(piece);
+        middle.backToPiece();
     }
 
     @Override
@@ -339,9 +205,7 @@ final class ProjectView extends Composite implements Desk.Round {
 
     /** Shows two slips of a kind beside each other; the other may be about to come. */
     void compare(String slip, String other) {
-        compare.compare(slip, other);
-        compare.show(shown);
-        turnTo(compare);
+        middle.compare(slip, other);
     }
 
     private String title(String slip) {
@@ -355,8 +219,7 @@ final class ProjectView extends Composite implements Desk.Round {
 
     @Override
     public void draw(String slip) {
-        piece.choose(slip);
-        backToPiece();
+        middle.draw(slip);
     }
 
     /** Brings the next slip into view on which there is something to look at. */
@@ -379,11 +242,7 @@ final class ProjectView extends Composite implements Desk.Round {
 
     /** Lets the maker find things by their words. */
     void find() {
-        FindPage find = new FindPage(middle, desk.inks(), room.texts(), this::go, this::backToPiece);
-        find.onBench(ProjectThings.of(shown));
-        find.installed(() -> InstalledThings.of(room.catalogue(), project.wording()), room.work());
-        turnTo(find);
-        find.setFocus();
+        middle.find(this::go);
     }
 
     /** Leads to what was found; what stands on no slip becomes one. */
@@ -425,7 +284,7 @@ final class ProjectView extends Composite implements Desk.Round {
     }
 
     PieceBar piece() {
-        return piece;
+        return middle.piece();
     }
 
     OpenProject project() {

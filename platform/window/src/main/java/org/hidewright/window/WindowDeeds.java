@@ -45,11 +45,11 @@ final class WindowDeeds {
         deeds.list(project, "recent", this::recent);
         deeds.line(project);
         deeds.deed(project, "save", SWT.MOD1 | 'S', () -> open.getAsBoolean() || shown().isPresent(), this::save);
-        deeds.deed(project, "save-as", SWT.MOD1 | SWT.MOD2 | 'S', open, window::saveAs);
+        deeds.deed(project, "save-as", SWT.MOD1 | SWT.MOD2 | 'S', open, window.saving()::saveAs);
         deeds.line(project);
         deeds.deed(project, "papers", 0, open, window::showPapers);
         deeds.deed(project, "print", SWT.MOD1 | 'P', open, window::print);
-        deeds.deed(project, "export", SWT.MOD1 | 'E', open, window::export);
+        deeds.deed(project, "export", SWT.MOD1 | 'E', open, window.saving()::export);
         deeds.line(project);
         deeds.deed(project, "close", SWT.MOD1 | 'W', open, window::close);
         deeds.line(project);
@@ -119,7 +119,7 @@ final class WindowDeeds {
         if (shown().isPresent()) {
             window.workshop().save();
         } else {
-            window.save();
+            window.saving().save();
         }
     }
 

@@ -25,33 +25,18 @@ import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.Linkable;
 import org.hidewright.core.work.SuitableRows;
 import org.hidewright.core.work.WorkedProject;
+import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.workshop.Copies;
 import org.hidewright.core.workshop.StockLink;
 
-/**
- * A project that is open in a window. Everything but the working out is done on the thread of the window; calculators are
- * called on another, and only what was changed last is worked out where changes come faster than answers.
- */
+/** A project that is open in a window: what is changed in it, taken back and saved. For the thread of the window. */
 public final class OpenProject implements Answering {
     private final Supplier<Bench> bench;
-    private final Executor work;
-    private final Executor window;
-    private final Consumer<ProjectFace> shows;
     private final Wording usual;
 
     private final History<Project> history;
     private final SavedProject saved;
-    private ProjectFace face;
-    private volatile boolean ranges = true;
-
-    /** Counts the changes; what was worked out for an earlier one is not shown any more. */
-    private volatile long latest;
-
-    /** Known to the working thread alone. */
-    private WorkedProject worked;
-
-    /** What was worked out last, for whoever asks on the thread of the window. */
-    private volatile WorkedProject last;
+    private final WorkingOut working;
 
     /**
      * A project from its file.
@@ -85,9 +70,7 @@ public final class OpenProject implements Answering {
             Consumer<ProjectFace> shows) {
         this.saved = saved;
         this.bench = bench;
-        this.work = work;
-        this.window = window;
-        this.shows = shows;
+        this.working = new WorkingOut(bench, work, window, shows);
         this.history = new History<>(project, Project::text);
         this.usual = usual;
     }
@@ -149,23 +132,19 @@ public final class OpenProject implements Answering {
 
     /** What a question could be linked to, as far as the project is worked out. */
     public List<Link> linkable(String slip, QuestionFace question) {
-        WorkedProject known = last;
-        return known == null ? List.of() : Linkable.to(known, slip, question.question());
+        return worked().map(known -> Linkable.to(known, slip, question.question()))
+                .orElse(List.of());
     }
 
     /** A link in words. */
     public String told(Link link) {
-        WorkedProject known = last;
-        return known == null ? link.toString() : LinkText.of(link, known, wording());
+        return worked().map(known -> LinkText.of(link, known, wording())).orElseGet(link::toString);
     }
 
     /** What is asked on a slip, as it is shown; nothing where it is not shown yet. */
     private AnswerEdits answers(String slip) {
         return new AnswerEdits(
-                path -> Optional.ofNullable(face)
-                        .flatMap(shown -> shown.slip(slip))
-                        .flatMap(shown -> shown.question(path)),
-                wording());
+                path -> face().flatMap(shown -> shown.slip(slip)).flatMap(shown -> shown.question(path)), wording());
     }
 
     @Override
@@ -179,10 +158,10 @@ public final class OpenProject implements Answering {
     }
 
     private Function<Question, String> labels(String slip) {
-        WorkedProject known = last;
-        return question -> known == null || !known.slips().containsKey(slip)
-                ? question.key()
-                : new SlipWording(known.slips().get(slip), wording()).label(question);
+        Optional<WorkedSlip> known =
+                worked().flatMap(all -> Optional.ofNullable(all.slips().get(slip)));
+        return question -> known.map(one -> new SlipWording(one, wording()).label(question))
+                .orElse(question.key());
     }
 
     @Override
@@ -376,48 +355,23 @@ public final class OpenProject implements Answering {
 
     /** Works out what there is, and shows it: first without ranges, then whole. */
     public void workOut() {
-        long mine = ++latest;
-        Project project = history.now();
-        Wording wording = wording();
-        ProjectFace before = face;
-        work.execute(() -> {
-            if (mine != latest) {
-                return; // a later change is waiting
-            }
-            Bench at = bench.get();
-            worked = at.work(project, worked);
-            last = worked;
-            show(mine, Faces.atOnce(worked, wording, at.contributors(), before));
-            if (ranges) {
-                Faces.whole(worked, wording, at.contributors(), () -> mine == latest)
-                        .ifPresent(shown -> show(mine, shown));
-            }
-        });
+        working.start(history.now(), wording());
     }
 
     /** Leaves out what ranges make of answers, where only the piece is looked at and should follow at once. */
     public void leaveRangesOut() {
-        ranges = false;
+        working.leaveRangesOut();
     }
 
     /** Says that nobody looks at it any more: what is still being worked out for it is not shown. */
     public void leave() {
-        latest++;
+        working.leave();
     }
 
     /** Works everything out anew, as when bundles have come or gone. */
     public void workOutAnew() {
-        work.execute(() -> worked = null);
+        working.forget();
         workOut();
-    }
-
-    private void show(long mine, ProjectFace shown) {
-        window.execute(() -> {
-            if (mine == latest) {
-                face = shown;
-                shows.accept(shown);
-            }
-        });
     }
 
     @Override
@@ -427,11 +381,11 @@ public final class OpenProject implements Answering {
 
     /** What is shown; empty before the first is. */
     public Optional<ProjectFace> face() {
-        return Optional.ofNullable(face);
+        return working.face();
     }
 
     /** What was worked out last; empty before the first time. */
     public Optional<WorkedProject> worked() {
-        return Optional.ofNullable(last);
+        return working.last();
     }
 }

@@ -18,8 +18,6 @@ import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
 import org.hidewright.window.look.Spoken;
 import org.hidewright.window.look.Tools;
-import org.hidewright.window.look.Words;
-import org.hidewright.window.model.AnswerFace;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.SlipFace;
 
@@ -30,16 +28,11 @@ import org.hidewright.window.model.SlipFace;
 public final class SlipCard extends Composite {
     private static final int MANY = 3;
     private static final int LEAST_WORDS = 200;
-    private static final int LONGEST_LEAD = 14;
-    /** What stands beside it: the sign, the menu and what is between, in heights of a line of text. */
-    private static final int AROUND_LEAD = 4;
 
     private final Desk desk;
     private final String id;
     private final Runnable taller;
-    private final Label sign;
-    private final Label title;
-    private final Label lead;
+    private final SlipHead head;
     private final Composite trial;
     private final Label state;
     private final AnswersPane answers;
@@ -56,8 +49,6 @@ public final class SlipCard extends Composite {
     private final Foldable working;
     private final Foldable sources;
     private SlipFace face;
-    /** The answer that leads, for a folded slip; empty for another. */
-    private String leads = "";
 
     private boolean restOpen;
     private boolean shownFolded;
@@ -77,26 +68,8 @@ public final class SlipCard extends Composite {
         layout.marginHeight = 8;
         layout.verticalSpacing = 4;
         setLayout(layout);
-        Composite head = wide(new Composite(this, SWT.NONE));
-        GridLayout inHead = new GridLayout(4, false);
-        inHead.marginWidth = 0;
-        inHead.marginHeight = 0;
-        head.setLayout(inHead);
-        sign = desk.inks().dress(new Label(head, SWT.NONE), palette.ink(), palette.paper());
-        title = desk.inks().dress(new Label(head, SWT.WRAP), palette.ink(), palette.paper());
-        title.setFont(desk.inks().font(1.1, true));
-        title.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        ((GridData) title.getLayoutData()).widthHint = 100;
-        title.setToolTipText(face.purpose());
-        title.setData("equal", id + "/fold"); // what the keyboard has for it
+        head = new SlipHead(this, desk, face);
         Spoken.name(this, () -> this.face.title() + ", " + standing());
-        title.addListener(
-                SWT.MouseUp, event -> desk.round().fold(id, !desk.round().isFolded(id)));
-        lead = desk.inks().dress(new Label(head, SWT.RIGHT), palette.ink(), palette.paper());
-        lead.setFont(desk.inks().font(1.1, true));
-        lead.setLayoutData(new GridData());
-        new SlipMenu(head, desk, id);
-        head.addListener(SWT.Resize, event -> lead());
         trial = trial();
         state = words(palette.warning());
         answers = wide(new AnswersPane(this, desk, id));
@@ -197,36 +170,9 @@ public final class SlipCard extends Composite {
         first = false;
         boolean foldedBefore = shownFolded;
         face = shown;
-        if (!sign.getText().equals(sign(face))) {
-            sign.setText(sign(face));
-            sign.setToolTipText(face.stateText());
-            boolean well = face.state() == State.WORKED && face.urgent() == 0;
-            sign.setForeground(desk.inks()
-                    .color(
-                            well
-                                    ? desk.inks().palette().accent()
-                                    : desk.inks().palette().warning()));
-        }
-        boolean renamed = !title.getText().equals(face.title());
-        if (renamed) {
-            title.setText(face.title());
-            ((GridData) title.getLayoutData()).minimumWidth = Words.longest(title);
-        }
         boolean folded = isFolded();
         shownFolded = folded;
-        String leading = folded
-                ? face.answers().stream()
-                        .filter(AnswerFace::lead)
-                        .findFirst()
-                        .map(AnswerFace::inline)
-                        .filter(text -> text.length() <= LONGEST_LEAD) // or the title had no room
-                        .orElse("")
-                : "";
-        boolean other = folded != foldedBefore || renamed;
-        if (!leading.equals(leads)) {
-            leads = leading;
-            lead();
-        }
+        boolean other = head.show(face, folded) || folded != foldedBefore;
         other |= place(trial, !folded && !face.triesFor().isEmpty());
         other |= text(urgent, told(Set.of(Severity.STOP, Severity.CHECK)));
         other |= place(installed, !folded && face.state() == State.DORMANT);
@@ -250,24 +196,6 @@ public final class SlipCard extends Composite {
         other |= text(state, folded || open && !answers.isEmpty() ? "" : face.stateText());
         place(answers, !folded && !answers.isEmpty());
         return other;
-    }
-
-    /** What leads stands beside the title where that leaves room for both. */
-    private void lead() {
-        Composite head = lead.getParent();
-        String before = lead.getText();
-        lead.setText(leads);
-        int wide = lead.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-        ((GridData) lead.getLayoutData()).widthHint = wide;
-        int others = title.computeSize(Words.longest(title), SWT.DEFAULT).x
-                + AROUND_LEAD * desk.inks().em();
-        if (head.getSize().x > 0 && wide + others > head.getSize().x) {
-            lead.setText("");
-            ((GridData) lead.getLayoutData()).widthHint = 0;
-        }
-        if (!lead.getText().equals(before)) {
-            head.layout();
-        }
     }
 
     private boolean folds(boolean folded) {
@@ -350,17 +278,6 @@ public final class SlipCard extends Composite {
                 .filter(one -> which.contains(one.how()))
                 .map(one -> one.severity() + ": " + one.what() + (one.next().isEmpty() ? "" : "\n→ " + one.next()))
                 .collect(Collectors.joining("\n"));
-    }
-
-    /** Told apart by shape as well as by colour. */
-    private static String sign(SlipFace face) {
-        return switch (face.state()) {
-            case WORKED -> face.urgent() == 0 ? "●" : "◆";
-            case REFUSED -> "▲";
-            case WAITING -> "◔";
-            case DORMANT -> "◌";
-            case BROKEN -> "✕";
-        };
     }
 
     /** Gives a label its text, and its place where it has any; whether it takes another height than before. */
