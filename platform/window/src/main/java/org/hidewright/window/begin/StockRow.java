@@ -42,7 +42,7 @@ final class StockRow {
         label.setText(texts.text("begin.from-stock"));
         GridData left = new GridData(SWT.FILL, SWT.CENTER, true, false);
         left.horizontalIndent = STEP_IN;
-        left.widthHint = WIDTH * inks.em();
+        left.widthHint = WIDTH * inks.em() - STEP_IN; // so that it stands right below the field
         label.setLayoutData(left);
         combo = new Combo(line, SWT.READ_ONLY);
         combo.setData("id", id);

@@ -3,6 +3,8 @@ package org.hidewright.window.look;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
@@ -16,7 +18,7 @@ public final class WrappedCells {
     private static final String WHOLE = "cells";
     /** What a column takes besides its text. */
     private static final int AROUND = 10;
-    /** And besides its head, whose letters are bold. */
+    /** And besides its head, whose letters the system writes bold. */
     private static final int HEAD = 2 * AROUND;
     /** So long, in heights of a line, a head stays at least. */
     private static final int SHORT = 5;
@@ -41,14 +43,17 @@ public final class WrappedCells {
      *
      * @param room there is for them
      * @param shares of the room that is over, one for each column
+     * @return how wide all of them are
      */
-    public static void lay(Table table, int room, int... shares) {
+    public static int lay(Table table, int room, int... shares) {
         if (room <= 0) {
-            return;
+            return 0;
         }
         GC gc = new GC(table);
-        int[] wanted = widths(table, gc, false);
-        int[] widths = "gtk".equals(SWT.getPlatform()) ? within(wanted, widths(table, gc, true), room) : wanted;
+        FontData letters = table.getFont().getFontData()[0];
+        Font bold = new Font(table.getDisplay(), letters.getName(), letters.getHeight(), SWT.BOLD);
+        int[] wanted = widths(table, gc, bold, false);
+        int[] widths = "gtk".equals(SWT.getPlatform()) ? within(wanted, widths(table, gc, bold, true), room) : wanted;
         int over = Math.max(0, room - Arrays.stream(widths).sum());
         int all = Math.max(1, Arrays.stream(shares).sum());
         for (int i = 0; i < widths.length; i++) {
@@ -56,7 +61,7 @@ public final class WrappedCells {
             if (table.getColumn(i).getWidth() != width) {
                 table.getColumn(i).setWidth(width);
             }
-            gc.setFont(table.getFont());
+            gc.setFont(bold);
             String head = shortened(gc, whole(table.getColumn(i)), width - HEAD);
             if (!table.getColumn(i).getText().equals(head)) {
                 table.getColumn(i).setText(head);
@@ -71,6 +76,8 @@ public final class WrappedCells {
             }
         }
         gc.dispose();
+        bold.dispose();
+        return Arrays.stream(table.getColumns()).mapToInt(TableColumn::getWidth).sum();
     }
 
     private static String[] whole(TableItem item) {
@@ -82,10 +89,10 @@ public final class WrappedCells {
     }
 
     /** What each column needs: for all of it on one line, or for its longest word. */
-    private static int[] widths(Table table, GC gc, boolean wordByWord) {
+    private static int[] widths(Table table, GC gc, Font bold, boolean wordByWord) {
         int[] widths = new int[table.getColumnCount()];
         for (int i = 0; i < widths.length; i++) {
-            gc.setFont(table.getFont());
+            gc.setFont(bold);
             int head = gc.textExtent(whole(table.getColumn(i))).x;
             int enough = SHORT * gc.getFontMetrics().getHeight();
             widths[i] = HEAD + (wordByWord ? Math.min(head, enough) : head);

@@ -86,11 +86,13 @@ public final class TablesPage extends Composite {
         for (Control control : all.getChildren()) {
             if (control instanceof Table table) {
                 int[] shares = new int[table.getColumnCount()]; // none: a table is as wide as what stands in it
-                WrappedCells.lay(table, scroll.getClientArea().width - 2 * table.getBorderWidth() - EDGE, shares);
+                ((GridData) table.getLayoutData()).widthHint = WrappedCells.lay(
+                        table, scroll.getClientArea().width - 2 * table.getBorderWidth() - EDGE, shares);
             }
         }
         all.setSize(all.computeSize(SWT.DEFAULT, SWT.DEFAULT));
         scroll.setMinWidth(all.getSize().x);
+        all.layout(true, true);
     }
 
     private void add(TableFace face) {
