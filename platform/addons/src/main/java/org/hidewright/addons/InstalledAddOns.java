@@ -18,7 +18,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.hidewright.addons.FolderChange.Wanted;
-import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
@@ -176,9 +176,10 @@ public final class InstalledAddOns implements AddOns {
         }
         if (folder.holds(jar) && !launcher.consent().apply(jar.toFile()).isEmpty()) {
             if (!WAITING.equals(states.put(jar.toString(), WAITING))) { // told once
-                NoticeKind waits =
-                        addOn(jar, WAITING).code() ? AddOnNotices.ADD_ON_WAITS : AddOnNotices.ADD_ON_TEXTS_WAIT;
-                remarks.add(Remark.of(waits.with(fileName(jar)), CoreTexts.TEXTS));
+                Notice waits = addOn(jar, WAITING).code()
+                        ? AddOnNotices.ADD_ON_WAITS.with(fileName(jar))
+                        : AddOnNotices.ADD_ON_TEXTS_WAIT.with(fileName(jar));
+                remarks.add(Remark.of(waits, CoreTexts.TEXTS));
             }
             return;
         }

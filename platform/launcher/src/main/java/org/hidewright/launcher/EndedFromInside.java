@@ -74,10 +74,14 @@ final class EndedFromInside extends Thread {
             return "";
         }
         String entry = type.replace('.', '/') + ".class";
-        for (Bundle bundle : bundles.getBundles()) {
-            if (bundle.getBundleId() != 0 && bundle.getEntry(entry) != null) {
-                return bundle.getSymbolicName();
+        try {
+            for (Bundle bundle : bundles.getBundles()) {
+                if (bundle.getBundleId() != 0 && bundle.getEntry(entry) != null) {
+                    return bundle.getSymbolicName();
+                }
             }
+        } catch (IllegalStateException ended) { // the framework has stopped and knows its bundles no more
+            return "";
         }
         return "";
     }

@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
-import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.SharedList;
@@ -163,8 +162,7 @@ final class Edit {
         } else if (looked.ids().contains(slip.calculator())) {
             notice = ProjectNotices.DORMANT_UNUSABLE.with(slip.calculator());
         } else if (looked.away().containsKey(slip.calculator())) {
-            Away away = looked.away().get(slip.calculator());
-            notice = away(away.why()).with(slip.calculator(), away.bundle());
+            notice = away(slip.calculator(), looked.away().get(slip.calculator()));
         } else if (slip.from().isPresent()) {
             notice = ProjectNotices.DORMANT_FROM.with(
                     slip.calculator(), slip.from().get());
@@ -178,11 +176,11 @@ final class Edit {
                 .atPlace(slip.node().place());
     }
 
-    private static NoticeKind away(Away.Why why) {
-        return switch (why) {
-            case OFF -> ProjectNotices.DORMANT_OFF;
-            case FAILED -> ProjectNotices.DORMANT_FAILED;
-            case WAITING -> ProjectNotices.DORMANT_WAITING;
+    private static Notice away(String calculator, Away away) {
+        return switch (away.why()) {
+            case OFF -> ProjectNotices.DORMANT_OFF.with(calculator, away.bundle());
+            case FAILED -> ProjectNotices.DORMANT_FAILED.with(calculator, away.bundle());
+            case WAITING -> ProjectNotices.DORMANT_WAITING.with(calculator, away.bundle());
         };
     }
 

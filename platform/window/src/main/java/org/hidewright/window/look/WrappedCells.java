@@ -80,6 +80,23 @@ public final class WrappedCells {
         return Arrays.stream(table.getColumns()).mapToInt(TableColumn::getWidth).sum();
     }
 
+    /** How high a table is that shows its head and all of its lines: a system that has not measured them yet says too little. */
+    public static int height(Table table) {
+        GC gc = new GC(table);
+        gc.setFont(table.getFont());
+        int line = gc.getFontMetrics().getHeight();
+        gc.dispose();
+        int height = table.getHeaderHeight();
+        for (TableItem item : table.getItems()) {
+            int most = IntStream.range(0, table.getColumnCount())
+                    .map(i -> item.getText(i).split("\n", -1).length)
+                    .max()
+                    .orElse(1);
+            height += table.getItemHeight() + (most - 1) * line;
+        }
+        return height;
+    }
+
     private static String[] whole(TableItem item) {
         return (String[]) item.getData(WHOLE);
     }

@@ -14,11 +14,9 @@ import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.project.Slip;
-import org.hidewright.core.wording.BareNumbers;
-import org.hidewright.core.wording.UnitSystem;
-import org.hidewright.core.workshop.StockLink;
 import org.hidewright.core.wording.AsFiled;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.workshop.StockLink;
 
 /**
  * Changes inside the answers of one slip, where presets have to be written down before a part of them can be changed.

@@ -86,8 +86,10 @@ public final class TablesPage extends Composite {
         for (Control control : all.getChildren()) {
             if (control instanceof Table table) {
                 int[] shares = new int[table.getColumnCount()]; // none: a table is as wide as what stands in it
-                ((GridData) table.getLayoutData()).widthHint = WrappedCells.lay(
+                GridData data = (GridData) table.getLayoutData();
+                data.widthHint = WrappedCells.lay(
                         table, scroll.getClientArea().width - 2 * table.getBorderWidth() - EDGE, shares);
+                data.heightHint = WrappedCells.height(table) + EDGE;
             }
         }
         all.setSize(all.computeSize(SWT.DEFAULT, SWT.DEFAULT));
