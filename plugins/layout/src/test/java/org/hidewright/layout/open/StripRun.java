@@ -13,7 +13,8 @@ import org.hidewright.layout.task.Sheet;
 
 /** A strip: judged by its density, the area of all pieces in percent of that of the strip they take. */
 final class StripRun implements LayoutBenchmark.Run {
-    private record Mark(double seconds, double density) {}
+    /** How dense the best layout was from a time on. */
+    record Mark(double seconds, double density) {}
 
     private final OpenInstance instance;
     private final LayoutBenchmark.Clock clock;
@@ -35,6 +36,10 @@ final class StripRun implements LayoutBenchmark.Run {
     private synchronized void better(Found found) {
         best = found;
         marks.add(new Mark(clock.elapsed(), density()));
+    }
+
+    List<Mark> marks() {
+        return marks;
     }
 
     private double density() {
