@@ -53,11 +53,12 @@ class TextTemplateIT {
         // 2 · 80 mm and half a turn round a wire of 2.5 mm, of 2.4 mm folded dry: π (1.25 + 0.6 · 2.4) = 8.45 mm
         String worked = done("work", "key-fob").answer();
         assertTrue(worked.contains("168.5\u00a0mm"), worked);
+        assertTrue(worked.contains("\n  Rivet "), worked);
         assertTrue(worked.contains("4.8\u00a0mm"), "the rivet goes through both legs: " + worked);
         String seam =
                 done("work", "key-fob", "closed-by=seam", "thickness=5-6 oz").answer();
-        assertTrue(seam.contains("strip.left-front"), seam);
-        assertFalse(seam.contains("\n  rivet "), "what is drawn for a rivet is not: " + seam);
+        assertTrue(seam.contains("Strip, left front"), seam);
+        assertFalse(seam.contains("\n  Rivet "), "what is drawn for a rivet is not: " + seam);
         done("addons", "off", "org.hidewright.straps");
         Ended without = program.run("work", "key-fob");
         assertEquals(1, without.code());

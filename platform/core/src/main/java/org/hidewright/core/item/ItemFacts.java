@@ -136,10 +136,9 @@ public final class ItemFacts {
     }
 
     private void fitting(Fitting fitting) {
-        Row row = row(fitting.id(), names -> names.fitting(fitting))
-                .count(fitting.holes().size());
-        if (!fitting.holes().isEmpty()) { // what leather alone holds goes through no stack
-            row.stack(stack(fitting.holes()));
+        Row row = row(fitting.id(), names -> names.fitting(fitting));
+        if (!fitting.holes().isEmpty()) { // what leather alone holds goes through no hole and no stack
+            row.count(fitting.holes().size()).stack(stack(fitting.holes()));
         }
     }
 
