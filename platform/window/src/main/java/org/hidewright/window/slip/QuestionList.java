@@ -72,6 +72,11 @@ public final class QuestionList {
         return taller || moved;
     }
 
+    /** Fields that no longer say what the project has are written anew. */
+    void restore() {
+        rows.values().forEach(QuestionRow::restore);
+    }
+
     /** Brings a question to the keyboard; whether it is here. */
     boolean focus(String path) {
         QuestionRow row = rows.get(path);

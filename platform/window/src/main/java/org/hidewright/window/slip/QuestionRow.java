@@ -1,6 +1,7 @@
 package org.hidewright.window.slip;
 
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
@@ -33,6 +34,10 @@ final class QuestionRow {
     private final Runnable changed;
     private QuestionFace face;
     private boolean showing;
+    /** Whether what stands in the field was typed there, and what the project has had since. */
+    private boolean own;
+
+    private Optional<String> filed = Optional.empty();
     /** Null while nobody asks for it. */
     private QuestionHelp help;
 
@@ -133,6 +138,7 @@ final class QuestionRow {
     /** Shows how the question stands; whether it takes another height than before. */
     boolean show(QuestionFace other) {
         if (other.equals(face)) {
+            restore();
             return false;
         }
         int before = under.height();
@@ -181,6 +187,8 @@ final class QuestionRow {
         text.addListener(SWT.Modify, event -> {
             if (!showing) {
                 editing.answers().type(slip, face.path(), text.getText());
+                own = true;
+                filed = editing.answers().typed(slip, face.path());
             }
         });
         Hint.on(text, editing.inks());
@@ -192,7 +200,7 @@ final class QuestionRow {
 
     /** A key that erases takes a link away; what is typed takes its whole place, rather than mixing with what it gives. */
     private void overLink(Text text, Event event) {
-        if (!isTaken()) {
+        if (!isTaken() || isBeingTyped()) { // a link that the first letter took away may be shown for a while
             return;
         }
         boolean command = (event.stateMask & (SWT.MOD1 | SWT.ALT)) != 0;
@@ -307,25 +315,38 @@ final class QuestionRow {
                 taken
                         ? editing.inks().palette().accent()
                         : editing.inks().palette().ink());
+        write(text);
+    }
+
+    /** Where a field no longer says what the project has, as when something was taken back, it is written anew. */
+    void restore() {
+        if (editor instanceof Text text) {
+            showing = true;
+            write(text);
+            showing = false;
+        }
+        if (rows != null) {
+            rows.restore();
+        }
+    }
+
+    private void write(Text text) {
+        boolean left = face.origin() == Origin.PRESET || face.origin() == Origin.OPEN;
         boolean asTyped =
                 face.origin() == Origin.WORKSHOP && face.understood().isEmpty(); // it reads as it stands there
-        String shown = taken && !asTyped
+        String shown = isTaken() && !asTyped
                 ? face.understood()
                 : left ? "" : face.text(); // a link that gives nothing stands below
-        // while it is being typed into, what is typed counts
-        if (!text.getText().equals(shown) && (taken || !text.isFocusControl() || !isBeingTyped())) {
+        // while it is being typed into, what is typed counts, also where what is shown has not caught up
+        if (!text.getText().equals(shown) && !(text.isFocusControl() && isBeingTyped())) {
             text.setText(shown);
+            own = false;
         }
     }
 
     /** Whether what stands in the project came from the letters in this field. */
     private boolean isBeingTyped() {
-        return editor instanceof Text text
-                && !text.getText().isEmpty()
-                && editing.answers()
-                        .typed(slip, face.path())
-                        .filter(json -> json.contains(text.getText()))
-                        .isPresent();
+        return own && filed.equals(editing.answers().typed(slip, face.path()));
     }
 
     private String told(QuestionFace shown) {

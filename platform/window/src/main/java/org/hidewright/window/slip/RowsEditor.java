@@ -86,6 +86,10 @@ final class RowsEditor {
         return inside() || more;
     }
 
+    void restore() {
+        inside.restore();
+    }
+
     private static String line(RowFace row) {
         return row.cells().isEmpty() ? row.id() : row.id() + BETWEEN + String.join(BETWEEN, row.cells());
     }

@@ -1,6 +1,7 @@
 package org.hidewright.window.slip;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,6 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.window.look.FoldWords;
 import org.hidewright.window.look.Inks;
@@ -45,6 +47,9 @@ public final class SlipCard extends Composite {
     private final QuestionList questions;
     private final Link rest;
     private final QuestionList presets;
+    /** The questions that stood at their usual answer when they were last sorted. */
+    private final Set<AnswerPath> leftBefore = new HashSet<>();
+
     private final Link tables;
     private final Foldable working;
     private final Foldable sources;
@@ -165,6 +170,8 @@ public final class SlipCard extends Composite {
     /** Shows the slip as it is now; whether it may take another height than before. */
     boolean show(SlipFace shown) {
         if (shownFolded == isFolded() && shown.equals(face) && !first) {
+            questions.restore();
+            presets.restore();
             return false;
         }
         first = false;
@@ -215,16 +222,22 @@ public final class SlipCard extends Composite {
     private boolean questions(boolean folded) {
         List<QuestionFace> left = new ArrayList<>();
         List<QuestionFace> shown = new ArrayList<>();
+        boolean stays = holdsFocus();
         boolean inLeft = false;
         for (QuestionFace question : face.questions()) {
-            inLeft = question.depth() == 0 ? question.isLeft() && isLeftInside(question) : inLeft;
+            if (question.depth() == 0) {
+                boolean quiet = question.isLeft() && isLeftInside(question);
+                inLeft = stays ? leftBefore.contains(question.path()) && (quiet || restOpen) : quiet;
+            }
             (inLeft ? left : shown).add(question);
         }
         long count = left.stream().filter(question -> question.depth() == 0).count();
-        if (count < MANY) {
+        if (count < MANY && !stays) {
             left.clear();
             shown = face.questions();
         }
+        leftBefore.clear();
+        left.forEach(question -> leftBefore.add(question.path()));
         boolean other = questions.show(folded ? List.of() : shown);
         other |= presets.show(folded || !restOpen ? List.of() : left);
         boolean anyLeft = !left.isEmpty() && !folded;
@@ -239,6 +252,16 @@ public final class SlipCard extends Composite {
         place(questions.control(), !folded && !shown.isEmpty());
         place(presets.control(), anyLeft && restOpen);
         return other;
+    }
+
+    /** Whether somebody is at one of the questions: then each stays where it is, and so does what is being typed. */
+    private boolean holdsFocus() {
+        for (Control at = getDisplay().getFocusControl(); at != null; at = at.getParent()) {
+            if (at == questions.control() || at == presets.control()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether nothing inside a question is wrong, which would have to be seen. */
