@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.hidewright.distribution.BuiltProgram.Ended;
 import org.hidewright.distribution.StrangeRun.Packet;
