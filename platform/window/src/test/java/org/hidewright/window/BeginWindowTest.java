@@ -90,6 +90,7 @@ class BeginWindowTest {
         real.alt('n');
         assertEquals("begin.follows.mat-weight", focused());
         assertTrue(real.text("begin.comes.mat-weight").contains("0.60"), real.text("begin.comes.mat-weight"));
+        assertEquals("Check: A hide as light as this drinks oil.", real.text("begin.told.mat-weight"));
 
         real.alt('o');
         assertTrue(real.window.project().isPresent());

@@ -9,11 +9,13 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.core.begin.Follower;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.AnswerFace;
 import org.hidewright.window.model.ProjectFace;
+import org.hidewright.window.model.SlipFace;
 
 /** What follows from the piece: each can be left out, and those that are in say what they come to. */
 final class FollowsPane implements StepPane {
@@ -22,6 +24,7 @@ final class FollowsPane implements StepPane {
     private static final int WIDTH = 14;
 
     private final Map<String, Label> answers = new HashMap<>();
+    private final Map<String, Label> checks = new HashMap<>();
 
     /** Is told of one that is taken in or left out. */
     interface Chosen {
@@ -45,6 +48,10 @@ final class FollowsPane implements StepPane {
             comes.setFont(inks.font(1, true));
             comes.setData("id", "begin.comes." + id);
             answers.put(id, comes);
+            Label told = line(parent, inks, inks.palette().warning());
+            told.setData("id", "begin.told." + id);
+            checks.put(id, told);
+            say(told, "");
         }
     }
 
@@ -62,18 +69,41 @@ final class FollowsPane implements StepPane {
     public boolean show(ProjectFace face) {
         boolean other = false;
         for (Map.Entry<String, Label> answer : answers.entrySet()) {
-            String text = face.slip(answer.getKey())
-                    .map(slip -> slip.stateText()
-                            + slip.answers().stream()
-                                    .filter(AnswerFace::lead)
-                                    .map(lead -> lead.label() + " " + lead.inline())
-                                    .collect(Collectors.joining("; ")))
-                    .orElse("");
-            if (!answer.getValue().getText().equals(text)) {
-                answer.getValue().setText(text);
-                other = true;
-            }
+            other |= say(
+                    answer.getValue(),
+                    face.slip(answer.getKey()).map(FollowsPane::comesTo).orElse(""));
+        }
+        for (Map.Entry<String, Label> check : checks.entrySet()) {
+            other |= say(
+                    check.getValue(),
+                    face.slip(check.getKey()).map(FollowsPane::isToBeChecked).orElse(""));
         }
         return other;
+    }
+
+    private static String comesTo(SlipFace slip) {
+        return slip.stateText()
+                + slip.answers().stream()
+                        .filter(AnswerFace::lead)
+                        .map(lead -> lead.label() + " " + lead.inline())
+                        .collect(Collectors.joining("; "));
+    }
+
+    /** What a sum leaves out has to be read beside it: a price that lacks the buckle is none. */
+    private static String isToBeChecked(SlipFace slip) {
+        return slip.told().stream()
+                .filter(told -> told.how() == Severity.CHECK)
+                .map(told -> told.severity() + ": " + told.what())
+                .collect(Collectors.joining("\n"));
+    }
+
+    private static boolean say(Label label, String text) {
+        if (label.getText().equals(text) && label.getVisible() == !text.isEmpty()) {
+            return false;
+        }
+        label.setText(text);
+        label.setVisible(!text.isEmpty());
+        ((GridData) label.getLayoutData()).exclude = text.isEmpty();
+        return true;
     }
 }

@@ -1,9 +1,11 @@
 package org.hidewright.window.kit;
 
+import java.util.List;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.item.Item;
@@ -26,8 +28,17 @@ public final class MatWeight implements Calculator<MatWeight.Asking, MatWeight.W
             @Answered(unit = "g/cm3", step = "0.01 g/cm3", lead = true)
             Density each) {}
 
+    private static final NoticeKind THIRSTY = NoticeKind.check("thirsty");
+    private static final double LIGHT = 0.7;
+
+    @Override
+    public List<NoticeKind> notices() {
+        return List.of(THIRSTY);
+    }
+
     @Override
     public Outcome<Weighs> calculate(Asking asked, Working working) {
-        return Outcome.of(new Weighs(asked.density()));
+        Weighs weighs = new Weighs(asked.density());
+        return asked.density().gramsPerCm3() < LIGHT ? Outcome.of(weighs, List.of(THIRSTY.with())) : Outcome.of(weighs);
     }
 }
