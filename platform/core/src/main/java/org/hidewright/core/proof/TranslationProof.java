@@ -3,6 +3,7 @@ package org.hidewright.core.proof;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,7 +22,7 @@ import org.hidewright.core.wording.Remark;
  * else, is filled with the same, and is written as it is read.
  */
 public final class TranslationProof {
-    private static final Pattern FILE = Pattern.compile("(.+)_[a-z]{2,3}(_[A-Z]{2})?\\.properties");
+    private static final Pattern FILE = Pattern.compile("(.+)_([a-z]{2,3})(_[A-Z]{2})?\\.properties");
     private static final Pattern FILLED = Pattern.compile("\\{\\d+}");
 
     /** What is left of a letter that is not UTF-8, and a letter of UTF-8 that was read as two of another encoding. */
@@ -29,6 +30,7 @@ public final class TranslationProof {
             Pattern.compile("\\uFFFD|[ÃÂ][\\u0080-\\u00BF\\u0152-\\u0178\\u2013-\\u2122]");
 
     private static final String ITEM = "item.";
+    private static final String ON_PARTS = "item.on.";
     private static final String NTH = "nth";
     private static final int SHOWN = 40;
 
@@ -50,7 +52,7 @@ public final class TranslationProof {
     /** Whether a file is of the language in one country alone; what it does not say stands in that of the language. */
     private static boolean ofCountry(String path) {
         Matcher named = FILE.matcher(path);
-        return named.matches() && named.group(2) != null;
+        return named.matches() && named.group(3) != null;
     }
 
     /**
@@ -75,6 +77,7 @@ public final class TranslationProof {
         }
         if (!ofCountry(path)) {
             proof.missing(
+                    language(path),
                     byKey.keySet(),
                     lines.isEmpty() ? 1 : lines.get(lines.size() - 1).line());
         }
@@ -98,10 +101,13 @@ public final class TranslationProof {
         if (says.containsKey(line.key()) || isOfItem(line.key())) {
             return true;
         }
+        Optional<String> nearest = nearest(line.key());
+        if (nearest.isEmpty() && line.key().startsWith(ON_PARTS)) {
+            return true; // what is asked of other calculators may lie on parts under names of theirs
+        }
         say(
                 line,
-                nearest(line.key())
-                        .map(nearest -> ProofNotices.PROOF_TRANSLATION_NEAREST.with(line.key(), nearest))
+                nearest.map(other -> ProofNotices.PROOF_TRANSLATION_NEAREST.with(line.key(), other))
                         .orElseGet(() -> ProofNotices.PROOF_TRANSLATION_UNKNOWN.with(line.key())));
         return false;
     }
@@ -156,9 +162,16 @@ public final class TranslationProof {
         return places.isEmpty() ? "–" : String.join(", ", places);
     }
 
-    private void missing(Set<String> there, int last) {
+    private static Locale language(String path) {
+        Matcher named = FILE.matcher(path);
+        return named.matches() ? new Locale(named.group(2)) : Locale.ROOT;
+    }
+
+    /** What lies on parts has common words of the host, as far as it speaks the language. */
+    private void missing(Locale language, Set<String> there, int last) {
         Set<String> missing = new TreeSet<>(says.keySet());
         missing.removeAll(there);
+        missing.removeIf(key -> CoreTexts.TEXTS.find(key, language).isPresent());
         there.forEach(key -> missing.remove(numberless(key)));
         if (!missing.isEmpty()) {
             remarks.add(Remark.of(
