@@ -2,14 +2,17 @@ package org.hidewright.layout.check;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * A simple polygon, corners counter-clockwise, of which it is told without rounding what it shares with another one.
  *
  * <p>Two rings whose edges nowhere cross may still share their inside, by lying in each other or by touching. So each edge is parted
  * where corners of the other ring lie on it; each of its stretches is then wholly inside, outside or on the border of the
- * other, which its middle tells.
+ * other, which its middle tells. Where edges neither cross nor touch, all go on where the first one is.
  */
 final class Ring {
     private static final BigDecimal HALF = new BigDecimal("0.5");
@@ -73,20 +76,37 @@ final class Ring {
         return twice;
     }
 
+    /** Where a stretch of one ring lies by another: on its border either with the inside on the same side, or on the other. */
+    private enum Lies {
+        INSIDE,
+        OUTSIDE,
+        ALONG,
+        AGAINST
+    }
+
     /** Whether the insides of both share a point; to touch is not to share. */
     boolean sharesInsideWith(Ring other) {
         if (minX >= other.maxX || maxX <= other.minX || minY >= other.maxY || maxY <= other.minY) {
             return false;
         }
-        return crosses(other) || entersInside(other, true) || other.entersInside(this, true);
+        if (crosses(other)) {
+            return true;
+        }
+        Set<Lies> lies = stretches(other);
+        return lies.contains(Lies.INSIDE)
+                || lies.contains(Lies.ALONG)
+                || other.stretches(this).contains(Lies.INSIDE);
     }
 
     /** Whether no point of this ring lies outside of the other. */
     boolean liesWithin(Ring other) {
-        if (minX < other.minX || maxX > other.maxX || minY < other.minY || maxY > other.maxY) {
+        if (minX < other.minX || maxX > other.maxX || minY < other.minY || maxY > other.maxY || crosses(other)) {
             return false;
         }
-        return !crosses(other) && !leaves(other) && !other.entersInside(this, false);
+        Set<Lies> lies = stretches(other);
+        return !lies.contains(Lies.OUTSIDE)
+                && !lies.contains(Lies.AGAINST)
+                && !other.stretches(this).contains(Lies.INSIDE);
     }
 
     /** The least distance between the borders of both, rounded; nought where they cross. */
@@ -117,14 +137,27 @@ final class Ring {
     }
 
     private boolean crosses(Ring other) {
-        for (int edge = 0; edge < corners; edge++) {
-            for (int with = 0; with < other.corners; with++) {
+        int[] near = other.edgesNear(this);
+        for (int edge : edgesNear(other)) {
+            for (int with : near) {
                 if (edgesCross(edge, other, with)) {
                     return true;
                 }
             }
         }
         return false;
+    }
+
+    /** The edges that reach into the box about another ring: all others have nothing to do with it. */
+    private int[] edgesNear(Ring other) {
+        return IntStream.range(0, corners).filter(edge -> reaches(edge, other)).toArray();
+    }
+
+    private boolean reaches(int edge, Ring other) {
+        return Math.min(x[edge], x[edge + 1]) <= other.maxX
+                && Math.max(x[edge], x[edge + 1]) >= other.minX
+                && Math.min(y[edge], y[edge + 1]) <= other.maxY
+                && Math.max(y[edge], y[edge + 1]) >= other.minY;
     }
 
     /** Whether two edges cross in a point that is an end of neither. */
@@ -147,34 +180,69 @@ final class Ring {
                 && Exactly.side(cx, cy, dx, dy, ax, ay) * Exactly.side(cx, cy, dx, dy, bx, by) < 0;
     }
 
-    /**
-     * Whether a stretch of this ring's border lies inside of the other.
-     *
-     * @param along whether one on the other's border counts too, when both have their inside on one side of it
-     */
-    private boolean entersInside(Ring other, boolean along) {
+    /** Where the stretches of this ring lie by one that it does not cross. */
+    private Set<Lies> stretches(Ring other) {
+        int[] near = other.edgesNear(this);
+        Set<Lies> seen = EnumSet.noneOf(Lies.class);
+        Lies before = null; // where the end of the edge before lies, as far as that is known
         for (int edge = 0; edge < corners; edge++) {
-            for (BigDecimal[] middle : middles(edge, other)) {
-                Spot spot = other.where(middle[0], middle[1]);
-                if (spot.inside() || along && spot.edge() >= 0 && sameWay(edge, other, spot.edge())) {
-                    return true;
+            if (!reaches(edge, other)) {
+                before = Lies.OUTSIDE;
+                seen.add(before);
+            } else if (touches(edge, other, near)) {
+                for (BigDecimal[] middle : middles(edge, other, near)) {
+                    seen.add(where(edge, middle, other));
                 }
+                before = null;
+            } else {
+                if (before == null) {
+                    before = other.holds(x[edge], y[edge]) ? Lies.INSIDE : Lies.OUTSIDE;
+                }
+                seen.add(before);
+            }
+        }
+        return seen;
+    }
+
+    /** Whether an edge has a point in common with the border of the other. */
+    private boolean touches(int edge, Ring other, int[] near) {
+        for (int with : near) {
+            if (isOn(edge, other.x[with], other.y[with])
+                    || other.isOn(with, x[edge], y[edge])
+                    || other.isOn(with, x[edge + 1], y[edge + 1])) {
+                return true;
             }
         }
         return false;
     }
 
-    private boolean leaves(Ring other) {
+    private boolean isOn(int edge, double px, double py) {
+        return px >= Math.min(x[edge], x[edge + 1])
+                && px <= Math.max(x[edge], x[edge + 1])
+                && py >= Math.min(y[edge], y[edge + 1])
+                && py <= Math.max(y[edge], y[edge + 1])
+                && Exactly.side(x[edge], y[edge], x[edge + 1], y[edge + 1], px, py) == 0;
+    }
+
+    /** Whether a point that is not on the border lies inside. */
+    private boolean holds(double px, double py) {
+        boolean inside = false;
         for (int edge = 0; edge < corners; edge++) {
-            for (BigDecimal[] middle : middles(edge, other)) {
-                Spot spot = other.where(middle[0], middle[1]);
-                boolean along = spot.edge() >= 0 && sameWay(edge, other, spot.edge());
-                if (!spot.inside() && !along) {
-                    return true;
-                }
+            boolean endsAbove = y[edge + 1] > py;
+            if (y[edge] > py != endsAbove) {
+                boolean left = Exactly.side(x[edge], y[edge], x[edge + 1], y[edge + 1], px, py) > 0;
+                inside ^= left == endsAbove;
             }
         }
-        return false;
+        return inside;
+    }
+
+    private Lies where(int edge, BigDecimal[] middle, Ring other) {
+        Spot spot = other.where(middle[0], middle[1]);
+        if (spot.edge() < 0) {
+            return spot.inside() ? Lies.INSIDE : Lies.OUTSIDE;
+        }
+        return sameWay(edge, other, spot.edge()) ? Lies.ALONG : Lies.AGAINST;
     }
 
     private boolean sameWay(int edge, Ring other, int with) {
@@ -184,22 +252,16 @@ final class Ring {
     }
 
     /** The middles of the stretches into which corners of the other ring part an edge. */
-    private List<BigDecimal[]> middles(int edge, Ring other) {
+    private List<BigDecimal[]> middles(int edge, Ring other, int[] near) {
         double ax = x[edge];
         double ay = y[edge];
         double bx = x[edge + 1];
         double by = y[edge + 1];
         List<double[]> cuts = new ArrayList<>();
         cuts.add(new double[] {ax, ay});
-        for (int corner = 0; corner < other.corners; corner++) {
-            double cx = other.x[corner];
-            double cy = other.y[corner];
-            boolean between = cx >= Math.min(ax, bx)
-                    && cx <= Math.max(ax, bx)
-                    && cy >= Math.min(ay, by)
-                    && cy <= Math.max(ay, by);
-            if (between && Exactly.side(ax, ay, bx, by, cx, cy) == 0) {
-                cuts.add(new double[] {cx, cy});
+        for (int with : near) {
+            if (isOn(edge, other.x[with], other.y[with])) {
+                cuts.add(new double[] {other.x[with], other.y[with]});
             }
         }
         cuts.add(new double[] {bx, by});
