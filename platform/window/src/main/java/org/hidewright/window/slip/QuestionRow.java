@@ -304,15 +304,13 @@ final class QuestionRow {
     }
 
     private void type(Text text) {
-        boolean left = face.origin() == Origin.PRESET || face.origin() == Origin.OPEN;
-        boolean taken = isTaken();
-        String usual = left && face.origin() == Origin.PRESET
+        String usual = face.origin() == Origin.PRESET
                 ? face.text()
-                : left && face.text().isEmpty() ? face.limits() : "";
+                : face.origin() == Origin.OPEN && face.text().isEmpty() ? face.limits() : "";
         Hint.say(text, editing.inks(), usual);
         colour(
                 text,
-                taken
+                isTaken()
                         ? editing.inks().palette().accent()
                         : editing.inks().palette().ink());
         write(text);
