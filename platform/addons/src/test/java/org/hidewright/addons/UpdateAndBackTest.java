@@ -69,7 +69,8 @@ class UpdateAndBackTest extends OnAShelf {
     @Test
     void theLastChangeIsTakenBackAndThatAgain() throws Exception {
         assertEquals(
-                "There is no change of the add-ons to take back. hidewright addons lists what is there.",
+                "There is no change of what is installed to take back. hidewright addons lists what is there; "
+                        + "what is turned off is turned on by hidewright addons on NAME.",
                 told(() -> indexes().back()));
         there("nets.jar", "on", bundle("nets", "1.0"));
         there("mine.jar", "on", bundle("mine", "1.0"));
@@ -123,7 +124,7 @@ class UpdateAndBackTest extends OnAShelf {
         Path nets = there("nets.jar", "on", bundle("nets", "1.0"));
         Files.createDirectories(settings.resolve("addons-before"));
         Files.copy(nets, settings.resolve("addons-before/nets.jar"));
-        assertTrue(told(() -> indexes().back()).startsWith("There is no change of the add-ons to take back."));
+        assertTrue(told(() -> indexes().back()).startsWith("There is no change of what is installed to take back."));
         Files.writeString(settings.resolve("addons-before/addons.txt"), "off nets\n");
         assertEquals(List.of("nets"), indexes().back().off());
     }

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.hidewright.api.calculator.Phrase;
+import org.hidewright.core.CoreTexts;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
@@ -56,7 +58,14 @@ final class Supplies {
     }
 
     void back() throws FileTrouble {
-        tell(indexes().back(), false);
+        List<AddOn> before = session.addOns().get().all();
+        AddOnChange change = indexes().back();
+        print(texts.text("addons.taken-back"));
+        tell(change, false);
+        List<String> off = change.staysOff(before);
+        if (!off.isEmpty()) {
+            print(texts.text("addons.stays-off", String.join(", ", off)));
+        }
     }
 
     void apply(String file, boolean only) throws FileTrouble, BadArgument {
@@ -92,8 +101,7 @@ final class Supplies {
             session.out().println();
         }
         change.moved().forEach(this::tell);
-        change.on().forEach(id -> print(texts.text("addons.change-on", id)));
-        change.off().forEach(id -> print(texts.text("addons.change-off", id)));
+        change.turned().forEach(this::tell);
         session.out().println();
         Set<String> gone = new TreeSet<>();
         change.moved().stream()
@@ -108,21 +116,16 @@ final class Supplies {
     }
 
     private void tell(Moved moved) {
-        if (moved.now().isEmpty()) {
-            print(texts.text("addons.change-goes", moved.id(), moved.before()));
-        } else if (moved.before().isEmpty()) {
-            print(
-                    moved.needed()
-                            ? texts.text("addons.change-needed", moved.id(), moved.now())
-                            : texts.text("addons.change-comes", moved.id(), moved.now()));
-        } else {
-            print(texts.text("addons.change-other", moved.id(), moved.before(), moved.now()));
-        }
+        tell(moved.words());
         if (!moved.now().isEmpty() && !moved.calculators().isEmpty()) {
             session.out()
                     .println("    "
                             + session.texts().text("addons.calculators", String.join(", ", moved.calculators())));
         }
+    }
+
+    private void tell(Phrase words) {
+        print(session.wording().phrase(CoreTexts.TEXTS, words));
     }
 
     private void print(String line) {

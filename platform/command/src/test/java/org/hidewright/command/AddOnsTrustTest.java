@@ -118,13 +118,24 @@ class AddOnsTrustTest extends AddOnsRun {
                         List.of("mats"),
                         false));
         run("back");
-        assertEquals("""
+        String back = """
+                Taken back is the change that was made last by install, update, remove, apply or back:
                 nets 1.2.3 goes
                 mats is turned off
 
                 Slips of net are kept as they are in their projects, and are worked again when it is back.
                 This holds from the next command on. It is taken back by hidewright addons back
-                """, terminal.out);
+                """;
+        assertEquals(back, terminal.out);
+        when(terminal.addOns.all())
+                .thenReturn(List.of(
+                        addOn("nets", Origin.MAKER, State.OFF),
+                        addOn("mats", Origin.MAKER, State.ON),
+                        addOn("straps", Origin.PROGRAM, State.OFF),
+                        addOn("belts", Origin.PROGRAM, State.OFF)));
+        run("back");
+        assertEquals(
+                back + "Turned off stays: belts, straps. Turn one on again: hidewright addons on NAME\n", terminal.out);
     }
 
     @Test

@@ -184,9 +184,20 @@ class BundlesWindowTest {
         assertEquals("", real.text("offers.told"));
         real.press("offers.back");
         assertEquals(2, lines().getItemCount());
+        choose("org.example.bags");
+        real.press("bundles.turn");
+        settle();
+        assertEquals("", real.text("bundles.told"));
         real.press("bundles.undo");
         settle();
-        assertTrue(real.text("bundles.told").contains("There is no change"), real.text("bundles.told"));
+        assertEquals(1, lines().getItemCount());
+        assertEquals(
+                "Taken back: org.example.cords 1.0.0 goes.\n"
+                        + "Turned off stays: org.example.bags. Choose it and press “Turn on”.",
+                real.text("bundles.told"));
+        real.press("bundles.undo");
+        settle();
+        assertTrue(real.text("bundles.told").startsWith("There is no change"), real.text("bundles.told"));
     }
 
     /** Knots come from the index with a “cord” of their own. */

@@ -81,8 +81,18 @@ final class BundleTable {
         return about;
     }
 
-    /** Says something above the lines. */
+    /** Says above the lines what is wrong, or to be thought of. */
     void tell(String text) {
+        say(text, inks.palette().warning());
+    }
+
+    /** Says above the lines what was done. */
+    void tellDone(String text) {
+        say(text, inks.palette().ink());
+    }
+
+    private void say(String text, int ink) {
+        told.setForeground(inks.color(ink));
         told.setText(text);
         page.layout();
     }

@@ -8,11 +8,13 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
 import org.hidewright.core.addons.AddOn;
+import org.hidewright.core.addons.AddOnChange;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.addons.TakenId;
 import org.hidewright.core.store.FileTrouble;
@@ -35,8 +37,16 @@ public final class BundlesPage extends Composite {
     /** Something that changes what is installed. */
     private interface Change {
         /** @return what is to be told of it beside what comes of it */
-        List<Remark> make() throws FileTrouble;
+        Told make() throws FileTrouble;
     }
+
+    /**
+     * What is told of a change.
+     *
+     * @param done what was done, where that cannot be seen in the lines
+     * @param remarks what is to be thought of
+     */
+    private record Told(List<String> done, List<Remark> remarks) {}
 
     /**
      * A page of bundles.
@@ -75,13 +85,7 @@ public final class BundlesPage extends Composite {
         tools.words(texts.text("bundles.add"), "bundles.add", () -> jar.get().ifPresent(this::add));
         tools.words(texts.text("bundles.index"), "bundles.index", index);
         tools.words(texts.text("bundles.remove"), "bundles.remove", this::remove);
-        tools.words(
-                texts.text("bundles.undo"),
-                "bundles.undo",
-                () -> change(() -> {
-                    addOns.indexes().back();
-                    return List.of();
-                }));
+        tools.words(texts.text("bundles.undo"), "bundles.undo", () -> change(this::takeBack));
         table = new BundleTable(this, "bundles", inks, texts, this::chosen);
         show();
     }
@@ -123,14 +127,14 @@ public final class BundlesPage extends Composite {
         line().ifPresent(line -> change(() -> {
             List<Remark> needed = line.off() ? List.of() : addOns.dependents(line.id());
             addOns.turn(line.id(), line.off());
-            return needed;
+            return new Told(List.of(), needed);
         }));
     }
 
     private void add(Path jar) {
         change(() -> {
             addOns.install(List.of(jar), false, false);
-            return List.of();
+            return new Told(List.of(), List.of());
         });
     }
 
@@ -138,27 +142,42 @@ public final class BundlesPage extends Composite {
         line().ifPresent(line -> change(() -> {
             List<Remark> needed = addOns.dependents(line.id());
             addOns.remove(line.id());
-            return needed;
+            return new Told(List.of(), needed);
         }));
+    }
+
+    /** Turning on and off is a choice of its own, and stays: who takes it for the last change would wait for it to come back. */
+    private Told takeBack() throws FileTrouble {
+        List<AddOn> before = addOns.all();
+        AddOnChange change = addOns.indexes().back();
+        List<String> done = new ArrayList<>();
+        done.add(texts.text(
+                "bundles.taken-back", change.words().stream().map(texts::phrase).collect(Collectors.joining(", "))));
+        List<String> off = change.staysOff(before);
+        if (!off.isEmpty()) {
+            done.add(texts.text("bundles.stays-off", String.join(", ", off), texts.text("bundles.turn-on")));
+        }
+        return new Told(done, List.of());
     }
 
     /** Makes a change and lets it take effect, away from the thread of the window: a bundle may take its time. */
     private void change(Change change) {
         table.tell("");
         work.execute(() -> {
-            String said;
+            Told came;
             try {
-                List<Remark> remarks = new ArrayList<>(change.make());
+                Told made = change.make();
+                List<Remark> remarks = new ArrayList<>(made.remarks());
                 remarks.addAll(addOns.takeEffect());
-                said = told(remarks);
+                came = new Told(made.done(), remarks);
             } catch (FileTrouble e) {
-                said = told(e.remarks());
+                came = new Told(List.of(), e.remarks());
             }
-            String words = said;
+            Told told = came;
             if (!isDisposed()) {
                 getDisplay().asyncExec(() -> {
                     if (!isDisposed()) {
-                        table.tell(words);
+                        tell(told);
                         show();
                         changed.run();
                     }
@@ -167,7 +186,14 @@ public final class BundlesPage extends Composite {
         });
     }
 
-    private String told(List<Remark> remarks) {
-        return remarks.stream().map(texts::told).collect(Collectors.joining("\n"));
+    private void tell(Told told) {
+        String words = Stream.concat(
+                        told.done().stream(), told.remarks().stream().map(texts::told))
+                .collect(Collectors.joining("\n"));
+        if (told.remarks().isEmpty()) {
+            table.tellDone(words);
+        } else {
+            table.tell(words);
+        }
     }
 }

@@ -1,7 +1,9 @@
 package org.hidewright.window.words;
 
 import java.util.Locale;
+import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.declaration.Texts;
+import org.hidewright.core.CoreTexts;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
@@ -32,6 +34,11 @@ public final class WindowTexts {
     /** What is told of something, with what to do. */
     public String told(Remark remark) {
         return wording.what(remark) + " " + wording.next(remark);
+    }
+
+    /** A phrase of the program. */
+    public String phrase(Phrase phrase) {
+        return wording.phrase(CoreTexts.TEXTS, phrase);
     }
 
     public Locale language() {

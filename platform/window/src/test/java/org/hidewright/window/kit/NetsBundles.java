@@ -36,6 +36,9 @@ public final class NetsBundles implements AddOns, Catalogue {
     private final Map<String, AddOn> chosen = new TreeMap<>();
     private final Set<String> running = new HashSet<>(List.of("org.example.bags", "org.example.cords"));
     private final Set<String> bad = new HashSet<>();
+    /** Came from the index last, and goes when that is taken back; empty where nothing did. */
+    private String last = "";
+
     private final List<String> offered = new ArrayList<>(List.of("org.example.cords"));
 
     public NetsBundles() {
@@ -207,6 +210,7 @@ public final class NetsBundles implements AddOns, Catalogue {
                 synchronized (NetsBundles.this) {
                     String id = names.get(0).split("@")[0];
                     put(id, name(id), "", Origin.MAKER, State.NEXT_START, "cord");
+                    last = id;
                     return new AddOnChange(
                             List.of(new Moved(id, "", "1.0.0", List.of("cord"), false)), List.of(), List.of(), false);
                 }
@@ -219,8 +223,16 @@ public final class NetsBundles implements AddOns, Catalogue {
 
             @Override
             public AddOnChange back() throws FileTrouble {
-                throw new FileTrouble(
-                        List.of(Remark.of(AddOnNotices.ADD_ON_BACK_NOTHING.with(), CoreTexts.TEXTS)), null);
+                synchronized (NetsBundles.this) {
+                    if (last.isEmpty()) {
+                        throw new FileTrouble(
+                                List.of(Remark.of(AddOnNotices.ADD_ON_BACK_NOTHING.with(), CoreTexts.TEXTS)), null);
+                    }
+                    Moved goes = new Moved(last, "1.0.0", "", List.of("cord"), false);
+                    chosen.remove(last);
+                    last = "";
+                    return new AddOnChange(List.of(goes), List.of(), List.of(), false);
+                }
             }
         };
     }
