@@ -64,7 +64,7 @@ final class ExplanationPrinter {
     private void answers(List<Answer> answers, int depth) {
         for (Answer answer : answers) {
             String unit = answer.unit()
-                    .map(found -> found.symbol())
+                    .map(found -> wording.units().shown(found).symbol())
                     .filter(symbol -> !symbol.isEmpty())
                     .map(symbol -> ", " + symbol)
                     .orElse("");

@@ -9,6 +9,7 @@ import org.hidewright.api.declaration.Option;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Variant;
+import org.hidewright.api.measure.Unit;
 import org.hidewright.core.explain.Limits;
 import org.hidewright.core.wording.Wording;
 
@@ -69,10 +70,10 @@ final class QuestionLines {
     private String facts(Question question) {
         StringBuilder facts = new StringBuilder("  [");
         facts.append(question.kind().name().toLowerCase(Locale.ROOT));
-        question.unit()
-                .filter(unit -> !unit.symbol().isEmpty())
-                .ifPresent(unit -> facts.append(", ").append(unit.symbol()));
-        Limits limits = new Limits(question);
+        Optional<Unit> own = question.unit().filter(unit -> !unit.symbol().isEmpty());
+        Optional<Unit> shown = own.map(wording.units()::shown);
+        shown.ifPresent(unit -> facts.append(", ").append(unit.symbol()));
+        Limits limits = new Limits(question, wording.units());
         if (limits.min().isPresent() || limits.max().isPresent()) {
             facts.append(", ")
                     .append(limits.min().orElse("…"))
@@ -81,6 +82,8 @@ final class QuestionLines {
         }
         limits.usual()
                 .ifPresent(usual -> facts.append("; ").append(session.texts().text("explain.usual", usual)));
+        own.filter(unit -> !shown.equals(own))
+                .ifPresent(unit -> facts.append("; ").append(session.texts().text("explain.bare", unit.symbol())));
         if (!question.options().isEmpty()) {
             facts.append(": ")
                     .append(String.join(

@@ -140,6 +140,20 @@ class ExplainCommandTest {
         assertFalse(terminal.out.contains("«"), terminal.out);
     }
 
+    /** 0.5 mm and 12 mm are 0.0197 in and 0.472 in, 1 mm and 4 mm 0.0394 in and 0.157 in, by the inch of 25.4 mm. */
+    @Test
+    void inInchesItsLimitsAreInInchesToo() {
+        assertEquals(0, terminal.run("explain", "kit-strap", "--units", "in", "--language=en"));
+        for (String line : List.of(
+                "  thickness  Thickness  [length, in, 0.0197 in – 0.472 in; usual 0.0394-0.157 in;"
+                        + " a number alone is in mm; example 2 mm]\n",
+                "      diameter  Diameter  [length, in; a number alone is in mm; example 6 mm]\n",
+                "  tannage  Tannage  [choice: vegetable | chrome; preset vegetable]\n")) {
+            assertTrue(terminal.out.contains(line), line + " not in " + terminal.out);
+        }
+        assertFalse(terminal.out.substring(terminal.out.indexOf("Answers")).contains("[length, mm]"), terminal.out);
+    }
+
     @Test
     void aloneItListsTheCalculators() {
         assertEquals(0, terminal.run("explain", "--language=en"));
