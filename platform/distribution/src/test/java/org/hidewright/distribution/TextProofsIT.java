@@ -124,6 +124,8 @@ class TextProofsIT {
                 // what it refuses
                 "\"when\": \"width < 5 * hole\"|\"when\": \"width < 50 * hole\"|proof-example-refused|\"key\": \"specimen-tag-narrow\"",
                 "\"when\": \"length < from-top + 2 * hole\"|\"when\": \"length < 60 mm\"|proof-refused|\"key\": \"specimen-tag-short\"",
+                "\"when\": \"width < 5 * hole\"|\"when\": \"width > 500 mm\"|proof-never-told|\"key\": \"specimen-tag-narrow\"",
+                "\"when\": \"width < 5 * hole\"|\"when\": \"width < 15 in\"|proof-always-told|\"key\": \"specimen-tag-narrow\"",
                 "\"together\": true, |§§|proof-refused|\"key\": \"specimen-tag-narrow\"",
                 "\"when\": \"width < 5 * hole\"|\"when\": \"width is not 40 mm or length is not 75 mm or hole is not 4 mm\"|proof-few|{",
                 "\"tags * 250 mm\"|\"tags * 250 mm * (1 mm / (width - 12 mm))\"|proof-not-its-words|\"cord\"",

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * An expression that was read.
@@ -49,15 +50,23 @@ public final class Expression {
     /** The names in it, in their order. */
     public Set<String> names() {
         Set<String> names = new LinkedHashSet<>();
-        collect(term, names);
+        all(term)
+                .filter(Term.Named.class::isInstance)
+                .forEach(part -> names.add(part.symbol().text()));
         return names;
     }
 
-    private static void collect(Term term, Set<String> names) {
-        if (term instanceof Term.Named) {
-            names.add(term.symbol().text());
-        }
-        term.parts().forEach(part -> collect(part, names));
+    /** The amounts and words that are written in it. */
+    public Set<Worth> written() {
+        Set<Worth> written = new LinkedHashSet<>();
+        all(term)
+                .filter(Term.Written.class::isInstance)
+                .forEach(part -> written.add(part.symbol().worth()));
+        return written;
+    }
+
+    private static Stream<Term> all(Term term) {
+        return Stream.concat(Stream.of(term), term.parts().stream().flatMap(Expression::all));
     }
 
     /**

@@ -20,6 +20,8 @@ public final class ProofNotices {
     public static final NoticeKind PROOF_UNUSED = NoticeKind.check("proof-unused");
     public static final NoticeKind PROOF_NO_SUCH_PLACE = NoticeKind.check("proof-no-such-place");
     public static final NoticeKind PROOF_REFUSED = NoticeKind.check("proof-refused");
+    public static final NoticeKind PROOF_NEVER_TOLD = NoticeKind.check("proof-never-told");
+    public static final NoticeKind PROOF_ALWAYS_TOLD = NoticeKind.check("proof-always-told");
     public static final NoticeKind PROOF_FEW = NoticeKind.check("proof-few");
     public static final NoticeKind PROOF_NOT_ITS_WORDS = NoticeKind.check("proof-not-its-words");
     public static final NoticeKind PROOF_BROKE = NoticeKind.check("proof-broke");
@@ -55,6 +57,8 @@ public final class ProofNotices {
                 PROOF_UNUSED,
                 PROOF_NO_SUCH_PLACE,
                 PROOF_REFUSED,
+                PROOF_NEVER_TOLD,
+                PROOF_ALWAYS_TOLD,
                 PROOF_FEW,
                 PROOF_NOT_ITS_WORDS,
                 PROOF_BROKE,

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Phrase;
@@ -134,16 +135,24 @@ public final class TemplateProof {
                 .map(values -> Typable.of(questions, values))
                 .toList();
         List<Told> told = usual.stream().map(this::ask).toList();
+        List<Told> all = new ArrayList<>(told);
+        Samples.anywhere(questions, typical).forEach(values -> all.add(ask(Typable.of(questions, values))));
+        ConditionsProof.of(template, all.stream().map(Told::asked).toList(), this::cannotTurn);
         atExample(told.get(0));
         told.forEach(this::inUsualLimits);
         if (told.get(0).answered()) {
             few(told.subList(0, usual.size() - Samples.SETS));
         }
-        List<Told> all = new ArrayList<>(told);
-        Samples.anywhere(questions, typical).forEach(values -> all.add(ask(Typable.of(questions, values))));
         all.forEach(this::anywhere);
         again(Samples.some(told, AGAIN));
         tried = all.size();
+    }
+
+    /** What stops everything is not told again as what stops the example. */
+    private void cannotTurn(NoticeKind kind, Notice notice) {
+        said.add("example " + kind.key());
+        said.add("refused " + kind.key());
+        say("cannot turn " + kind.key(), notice, places.of("tells", kind.key()));
     }
 
     private Told ask(Values values) {

@@ -62,6 +62,11 @@ sealed interface NamedValue {
             }
         }
 
+        /** Whether it is this name that it gives a worth to. */
+        boolean gives(String key) {
+            return answers.keySet().stream().map(this::key).anyMatch(key::equals);
+        }
+
         String key(String answer) {
             return name + "." + answer;
         }

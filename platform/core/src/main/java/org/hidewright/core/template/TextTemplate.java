@@ -123,17 +123,12 @@ public final class TextTemplate implements DeclaredCalculator {
     private Outcome<Values> worked(Values questions, Working working) throws ExpressionTrouble, Refusal {
         Map<String, Worth> names = new LinkedHashMap<>(Worths.of(questions));
         List<Notice> notices = new ArrayList<>();
-        List<Tell> pending = new ArrayList<>(tells);
-        for (NamedValue value : values) {
-            if (stops(pending, names, notices)) {
-                return Outcome.refuse(notices);
+        boolean stopped = stops(names, notices, working, (tell, holds) -> {
+            if (holds) {
+                notices.add(notice(tell, names));
             }
-            value.add(names, notices);
-            if (value instanceof NamedValue.Worked worked && Explained.isWorth(worked.expression())) {
-                new Explained(worked).tell(names, working);
-            }
-        }
-        if (stops(pending, names, notices)) {
+        });
+        if (stopped) {
             return Outcome.refuse(notices);
         }
         Map<String, Object> answered = new LinkedHashMap<>();
@@ -145,22 +140,66 @@ public final class TextTemplate implements DeclaredCalculator {
         return drawn(drawing.outcome(names, Working.NONE), answered, notices);
     }
 
+    /** Hears of each condition that is looked at whether it holds. */
+    private interface Looked {
+        void at(Tell tell, boolean holds) throws ExpressionTrouble;
+    }
+
+    /** Works the values out, and says whether something that is told of them stops it. */
+    private boolean stops(Map<String, Worth> names, List<Notice> told, Working working, Looked looked)
+            throws ExpressionTrouble, Refusal {
+        List<Tell> pending = new ArrayList<>(tells);
+        for (NamedValue value : values) {
+            if (stops(pending, names, looked)) {
+                return true;
+            }
+            value.add(names, told);
+            if (value instanceof NamedValue.Worked worked && Explained.isWorth(worked.expression())) {
+                new Explained(worked).tell(names, working);
+            }
+        }
+        return stops(pending, names, looked);
+    }
+
     /**
      * Tells what can be told of the names so far, and whether one of it is a stop: its author's own words come before those of
      * a calculator that is asked what cannot be.
      */
-    private static boolean stops(List<Tell> pending, Map<String, Worth> names, List<Notice> notices)
-            throws ExpressionTrouble {
+    private static boolean stops(List<Tell> pending, Map<String, Worth> names, Looked looked) throws ExpressionTrouble {
+        boolean stopped = false;
         for (Iterator<Tell> tells = pending.iterator(); tells.hasNext(); ) {
             Tell tell = tells.next();
             if (names.keySet().containsAll(tell.names())) {
                 tells.remove();
-                if (((Worth.Truth) tell.when().worth(names)).yes()) {
-                    notices.add(notice(tell, names));
-                }
+                boolean holds = ((Worth.Truth) tell.when().worth(names)).yes();
+                looked.at(tell, holds);
+                stopped |= holds && tell.kind().severity() == NoticeKind.Severity.STOP;
             }
         }
-        return notices.stream().anyMatch(notice -> notice.kind().severity() == NoticeKind.Severity.STOP);
+        return stopped;
+    }
+
+    /** Whether each condition holds for these answers, of those that are looked at before one of them, or a fault, stops it all. */
+    public Map<NoticeKind, Boolean> holding(Values questions) {
+        Map<NoticeKind, Boolean> holding = new LinkedHashMap<>();
+        try {
+            stops(
+                    new LinkedHashMap<>(Worths.of(questions)),
+                    new ArrayList<>(),
+                    Working.NONE,
+                    (tell, holds) -> holding.put(tell.kind(), holds));
+        } catch (ExpressionTrouble | Refusal atTheRest) {
+            return holding;
+        }
+        return holding;
+    }
+
+    /** The conditions on which something is told; what is told whatever is answered, and stops nothing, has none. */
+    public List<Condition> conditions() {
+        return tells.stream()
+                .filter(tell -> !tell.when().names().isEmpty() || tell.kind().severity() == NoticeKind.Severity.STOP)
+                .map(tell -> Condition.of(tell.kind(), tell.when(), declaration.questions(), values))
+                .toList();
     }
 
     private Stream<Asking> asked() {

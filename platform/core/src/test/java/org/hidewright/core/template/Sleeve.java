@@ -17,12 +17,12 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.core.wording.Remark;
 
 /** A template that tests change, with what it is asked and what is told of it. */
-final class Sleeve {
-    static final DeclaredCalculator PLATES = RecordCalculator.of(new Plates());
+public final class Sleeve {
+    public static final DeclaredCalculator PLATES = RecordCalculator.of(new Plates());
 
-    static final DeclaredCalculator DOUBLING = RecordCalculator.of(new Doubling());
+    public static final DeclaredCalculator DOUBLING = RecordCalculator.of(new Doubling());
 
-    static final String SLEEVE = """
+    public static final String SLEEVE = """
             {
               "template": 1,
               "id": "card-sleeve",
