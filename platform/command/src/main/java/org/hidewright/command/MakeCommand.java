@@ -83,6 +83,7 @@ final class MakeCommand implements Subcommand {
             PacketFolder folder = PacketFolder.named(
                     arguments.matchedOptionValue(INTO, PacketFolder.usual(file)), arguments.hasMatchedOption(REPLACE));
             folder.mustBeFreeFor(project);
+            Optional<Path> own = folder.ownInside(Path.of(file), project);
             WorkedProject worked = new Bench(session.catalogue(), stock).work(project);
             tell(worked, session);
             if (project.slips().isEmpty()) {
@@ -90,6 +91,8 @@ final class MakeCommand implements Subcommand {
                 return ExitCode.REFUSED;
             }
             boolean whole = write(worked, papers, date, folder, session);
+            own.ifPresent(inside -> session.err()
+                    .println(session.texts().text("make.among", folder.path().toString(), inside.toString())));
             session.stops().sayAgain(session);
             return whole && stock.sound() && worked.remarks(Severity.STOP).isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
         } catch (PacketTrouble e) {

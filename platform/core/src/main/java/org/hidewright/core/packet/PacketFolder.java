@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -87,6 +88,28 @@ public final class PacketFolder {
         return itself.isEmpty() || itself.isOf(project)
                 ? itself
                 : named(folder.resolve(called(projectFile)).toString(), false);
+    }
+
+    /**
+     * A folder inside that would be the packet’s own, where it would now come among other things, which make its files hard to tell
+     * and to take away again; empty where the folder is its own, or has the packet of this project already.
+     *
+     * @throws PacketTrouble if it cannot be looked into
+     */
+    public Optional<Path> ownInside(Path projectFile, Project project) throws PacketTrouble {
+        if (!Files.isDirectory(folder) || isOf(project)) {
+            return Optional.empty();
+        }
+        Set<String> ofPacket = new HashSet<>(Set.of(PAGES, DATA, ROWS));
+        card().ifPresent(found -> ofPacket.addAll(pagesOf(found)));
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.map(path -> path.getFileName().toString())
+                    .filter(name -> !name.startsWith(".") && !ofPacket.contains(name))
+                    .findAny()
+                    .map(among -> folder.resolve(called(projectFile)));
+        } catch (IOException e) {
+            throw PacketTrouble.unwritten(folder, e);
+        }
     }
 
     private boolean isEmpty() throws PacketTrouble {
