@@ -20,6 +20,8 @@ final class Finished {
     static final EdgeFinish PAINTED = new EdgeFinish.Painted(3);
     static final EdgeFinish TURNED = new EdgeFinish.Turned(Length.ofMm(8));
     static final EdgeFinish PLAIN = new EdgeFinish.Plain(0);
+    /** A burnished mouth of a pocket. */
+    static final Edge MOUTH = edge("mouth", 100, 1.5, EdgePlace.POCKET_MOUTH, BURNISHED);
 
     private Finished() {}
 

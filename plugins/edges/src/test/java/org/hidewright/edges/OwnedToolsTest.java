@@ -1,6 +1,7 @@
 package org.hidewright.edges;
 
 import static org.hidewright.edges.Finished.BURNISHED;
+import static org.hidewright.edges.Finished.MOUTH;
 import static org.hidewright.edges.Finished.answers;
 import static org.hidewright.edges.Finished.beveler;
 import static org.hidewright.edges.Finished.edge;
@@ -21,7 +22,6 @@ import org.junit.jupiter.api.Test;
 
 /** Bevelers and abrasives that a maker owns: which are named for an edge, and what is missing among them. */
 class OwnedToolsTest {
-    private static final Edge MOUTH = edge("mouth", 100, 1.5, EdgePlace.POCKET_MOUTH, BURNISHED);
     private static final Edge RIM = edge("rim", 400, 3.6, EdgePlace.SEWN_TOGETHER, BURNISHED);
 
     @Test
