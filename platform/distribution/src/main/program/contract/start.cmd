@@ -1,50 +1,66 @@
 @echo off
 rem Starts a bundle of your own, in a new folder where you are; the same as "start" beside it, for Windows.
-rem   contract\start calculator PACKAGE ID ...    contract\start template PACKAGE ID ...
-rem Not tried on Windows yet.
-setlocal
-if "%~3"=="" (
-    echo start: say what, in which package, and its id: start calculator net.example.walks lens-cord>&2
-    exit /b 64
-)
+rem   contract\start.cmd calculator PACKAGE ID ...    contract\start.cmd template PACKAGE ID ...
+rem Read by the rules of cmd.exe and held to them by a test, but not run on Windows yet. What the rules ask for here: a name with
+rem a bracket ends a block, so that there are none with names in them; an exclamation mark is lost where expansion is delayed; an
+rem option such as -Dname=value comes as two arguments, so that what follows the id is taken from the whole line.
+setlocal EnableExtensions DisableDelayedExpansion
+if "%~3"=="" goto usage
 set "kind=%~1"
 set "package=%~2"
 set "id=%~3"
-if not "%kind%"=="calculator" if not "%kind%"=="template" (
-    echo start: "%kind%" is not known. Start a calculator or a template.>&2
-    exit /b 64
-)
+set rest=%*
+if not "%kind%"=="calculator" if not "%kind%"=="template" goto unknown
+where powershell >nul 2>nul
+if errorlevel 1 goto nopowershell
 powershell -NoProfile -Command "if ($env:id -cnotmatch '^[a-z][a-z0-9]*(-[a-z0-9]+)*$') { exit 1 }"
-if errorlevel 1 (
-    echo start: "%id%" is no id. Write lower-case words joined by hyphens, such as lens-cord.>&2
-    exit /b 64
-)
-if exist "%package%.%id%" (
-    echo start: %package%.%id% is there already, and nothing was made. Take another id, or move it away.>&2
-    exit /b 73
-)
-rem lens-cord is written by the class LensCord
-for /f "usebackq delims=" %%c in (`powershell -NoProfile -Command "-join ($env:id.Split('-') | ForEach-Object { $_.Substring(0, 1).ToUpper() + $_.Substring(1) })"`) do set "class=%%c"
+if errorlevel 1 goto noid
+if exist "%package%.%id%" goto there
+where mvn >nul 2>nul
+if errorlevel 1 goto nomaven
+rem Maven knows best which Java it takes, wherever that lies; where it does not say, it says later what is wrong
+powershell -NoProfile -Command "if ((& mvn -version 2>&1 | Out-String) -match 'Java version: (\d+)' -and [int]$Matches[1] -lt 17) { exit 1 }"
+if errorlevel 1 goto oldjava
+rem lens-cord is written by the class LensCord, in Turkey too
+for /f "usebackq delims=" %%c in (`powershell -NoProfile -Command "(($env:id -split '-') | ForEach-Object { $_.Substring(0, 1).ToUpperInvariant() + $_.Substring(1) }) -join ''"`) do set "class=%%c"
 set "here=%~dp0"
 set "here=%here:~0,-1%"
 set "more="
-:more
-if "%~4"=="" goto make
-set more=%more% %4
-shift /4
-goto more
-:make
+setlocal EnableDelayedExpansion
+for /f "tokens=3*" %%a in ("!rest!") do endlocal & set more=%%b
 call mvn -B -q -f "%here%\start.xml" org.apache.maven.plugins:maven-archetype-plugin:3.4.1:generate ^
     -DarchetypeCatalog=internal -DarchetypeGroupId=org.hidewright -DarchetypeArtifactId=org.hidewright.archetype ^
-    -DarchetypeVersion=0.1.0-SNAPSHOT "-DoutputDirectory=%cd%" "-Dcontract=%here:\=/%" ^
+    -DarchetypeVersion=0.1.0-SNAPSHOT "-DoutputDirectory=%cd:\=/%" "-Dcontract=%here:\=/%" ^
     "-Dkind=%kind%" "-Did=%id%" "-DclassName=%class%" "-Dpackage=%package%" "-DgroupId=%package%" "-DartifactId=%package%.%id%" -Dversion=0.1.0 %more%
-if errorlevel 1 (
-    echo start: %package%.%id% was not made; Maven says above what kept it.>&2
-    exit /b 70
-)
+if not "%errorlevel%"=="0" goto failed
 echo %package%.%id% holds a %kind% that works. What it asks and works out is in
 echo     src\main\java\%package:.=\%\%class%.java
 echo Build it and run its tests:
 echo     cd %package%.%id%
 echo     mvn verify
 echo Its README.md says how it comes into the program.
+exit /b 0
+:usage
+echo start: say what, in which package, and its id: start.cmd calculator net.example.walks lens-cord>&2
+exit /b 64
+:unknown
+echo start: "%kind%" is not known. Start a calculator or a template.>&2
+exit /b 64
+:noid
+echo start: "%id%" is no id. Write lower-case words joined by hyphens, such as lens-cord.>&2
+exit /b 64
+:there
+echo start: %package%.%id% is there already, and nothing was made. Take another id, or move it away.>&2
+exit /b 73
+:nopowershell
+echo start: PowerShell is not here, and it reads the id. It comes with Windows: see that it is on the path, and start again.>&2
+exit /b 69
+:nomaven
+echo start: Maven is not here (mvn), and it makes the bundle and builds it. Install it, and start again.>&2
+exit /b 69
+:oldjava
+echo start: Maven has a Java older than 17 here (mvn -version says which). Install a JDK 17, set JAVA_HOME to it, and start again.>&2
+exit /b 69
+:failed
+echo start: %package%.%id% was not made; Maven says above what kept it.>&2
+exit /b 70

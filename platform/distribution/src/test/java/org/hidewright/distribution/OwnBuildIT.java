@@ -10,12 +10,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.jar.JarFile;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -76,29 +72,6 @@ class OwnBuildIT {
         assertTrue(Files.readString(made.resolve("src/main/resources/com/example/herbar/messages.properties"))
                 .startsWith("plant-tag.title = Plant tag\n"));
         assertTrue(Files.exists(made.resolve("src/test/java/com/example/herbar/PlantTagContractTest.java")));
-    }
-
-    /** It cannot be run here: at least it hands Maven what the script of the shell does. */
-    @Test
-    void theScriptForWindowsAsksForTheSame() throws Exception {
-        assertEquals(options(CONTRACT.resolve("start")), options(CONTRACT.resolve("start.cmd")));
-        String cmd = Files.readString(CONTRACT.resolve("start.cmd"));
-        assertTrue(
-                cmd.lines().count() > 20 && !cmd.replace("\r\n", "").contains("\n"),
-                "its lines end as Windows has them");
-    }
-
-    /** Names of what is handed over, and what it is where that is fixed. */
-    private static Set<String> options(Path script) throws IOException {
-        String text = Files.readString(script);
-        Set<String> options = new TreeSet<>();
-        Matcher found = Pattern.compile("-D(\\w+)=([\\w.-]*)(?=\\s)|-D(\\w+)=|maven-archetype-plugin:\\S+")
-                .matcher(text);
-        while (found.find()) {
-            options.add(found.group());
-        }
-        assertTrue(options.size() > 10, options.toString());
-        return options;
     }
 
     @Test

@@ -72,6 +72,23 @@ class StartScriptTest {
     }
 
     @Test
+    void aJavaThatIsTooOldIsSaidBeforeAnythingIsMade() throws Exception {
+        Said tooOld = new Said(
+                69,
+                "start: Maven has a Java older than 17 here (mvn -version says which). Install a JDK 17, set JAVA_HOME"
+                        + " to it, and start again.\n");
+        for (String version : List.of("16.0.2", "1.8.0_392")) {
+            maven("echo 'Apache Maven 3.9.9'; echo 'Java version: " + version
+                    + ", vendor: X, runtime: /opt/17'; mkdir made");
+            assertEquals(tooOld, start("template", "net.example.walks", "lens-tag"));
+            assertFalse(Files.exists(folder.resolve("net.example.walks.lens-tag")));
+            Files.deleteIfExists(folder.resolve("made"));
+        }
+        maven("echo 'Java version: 17.0.15, vendor: X'");
+        assertEquals(0, start("template", "net.example.walks", "lens-tag").code());
+    }
+
+    @Test
     void whereMavenFailsThatIsSaidLast() throws Exception {
         maven("echo no network; exit 1");
         assertEquals(
