@@ -63,10 +63,12 @@ final class ConditionsProof {
         for (Condition condition : open) {
             // what is not come to since something else stops each time, may be sound
             if (proof.first.containsKey(condition.kind()) || !nothingGoesOn) {
+                String key = condition.kind().key();
                 told.accept(
                         condition.kind(),
-                        (proof.isAlways(condition) ? ProofNotices.PROOF_ALWAYS_TOLD : ProofNotices.PROOF_NEVER_TOLD)
-                                .with(condition.kind().key(), condition.when(), limits(condition)));
+                        proof.isAlways(condition)
+                                ? ProofNotices.PROOF_ALWAYS_TOLD.with(key, condition.when(), limits(condition))
+                                : ProofNotices.PROOF_NEVER_TOLD.with(key, condition.when(), limits(condition)));
             }
         }
     }
