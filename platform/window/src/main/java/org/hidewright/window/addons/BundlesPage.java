@@ -152,7 +152,8 @@ public final class BundlesPage extends Composite {
         AddOnChange change = addOns.indexes().back();
         List<String> done = new ArrayList<>();
         done.add(texts.text(
-                "bundles.taken-back.help", change.words().stream().map(texts::phrase).collect(Collectors.joining(", "))));
+                "bundles.taken-back.help",
+                change.words().stream().map(texts::phrase).collect(Collectors.joining(", "))));
         List<String> off = change.staysOff(before);
         if (!off.isEmpty()) {
             done.add(texts.text("bundles.off-kept.help", String.join(", ", off), texts.text("bundles.turn-on")));
