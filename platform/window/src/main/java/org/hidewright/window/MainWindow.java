@@ -12,7 +12,6 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.hidewright.core.begin.Beginning;
 import org.hidewright.core.project.Project;
@@ -50,6 +49,7 @@ final class MainWindow {
     private final Copies copies;
     private final Runnable copy = this::keepCopy;
     private final Saving saving;
+    private final Leaving leaving;
     private final WorkshopDesk workshop;
     private ProjectView view;
 
@@ -86,10 +86,11 @@ final class MainWindow {
         body.setLayout(bodies);
         copies = new Copies(room, told, line, this::onWindow, "told.unsaved.help");
         saving = new Saving(this, room, copies);
+        leaving = new Leaving(this, room, copies);
         workshop = new WorkshopDesk(
                 this, room, inks, body, bodies, new Copies(room, told, line, this::onWindow, "workshop.unsaved.help"));
         new WindowDeeds(this, room, shell).build();
-        shell.addListener(SWT.Close, this::closing);
+        shell.addListener(SWT.Close, leaving::closing);
         begin();
     }
 
@@ -141,7 +142,7 @@ final class MainWindow {
 
     /** Asks, in steps, for a project to begin. */
     void askToBegin() {
-        leaving(() -> {
+        leaving.before(() -> {
             Beginning beginning = BeginPage.beginning(place, room.texts());
             if (beginning.templates().isEmpty()) {
                 told.tell(room.texts().text("begin.no-template.help"), seen());
@@ -163,7 +164,7 @@ final class MainWindow {
         });
     }
 
-    private void begun(Project project) {
+    void begun(Project project) {
         openUntitled(project.name() + ".json", project, "");
     }
 
@@ -186,7 +187,7 @@ final class MainWindow {
 
     /** Opens a project in place of the one that is open. */
     void open(Path path) {
-        leaving(() -> openNow(path));
+        leaving.before(() -> openNow(path));
     }
 
     private void openNow(Path path) {
@@ -323,7 +324,7 @@ final class MainWindow {
     }
 
     void close() {
-        leaving(() -> {
+        leaving.before(() -> {
             leaveNow();
             view = null;
             shell.setText("Hidewright");
@@ -353,49 +354,8 @@ final class MainWindow {
     }
 
     /** The steps that a project is being begun in, also while the workshop is looked at. */
-    private Optional<BeginPage> steps() {
+    Optional<BeginPage> steps() {
         return workshop.under() instanceof BeginPage page ? Optional.of(page) : Optional.empty();
-    }
-
-    /** Does something that leaves the project behind; asks first where it is not saved. */
-    private void leaving(Runnable does) {
-        keepBegun();
-        if (view == null || view.isDisposed() || !view.project().unsaved()) {
-            does.run();
-            return;
-        }
-        told.tell(
-                room.texts().text("told.leaving.help"),
-                List.of(
-                        new TellBar.Choice("save", room.texts().text("told.save-first"), () -> {
-                            if (saving.save()) {
-                                does.run();
-                            }
-                        }),
-                        new TellBar.Choice("lose", room.texts().text("told.lose"), () -> {
-                            copies.drop();
-                            does.run();
-                        }),
-                        new TellBar.Choice("stay", room.texts().text("told.stay"), () -> {})));
-    }
-
-    /** What is begun in steps and not at its end is a project all the same, and is not lost. */
-    private void keepBegun() {
-        steps().filter(BeginPage::isAnswered).ifPresent(page -> begun(page.begun()));
-    }
-
-    private void closing(Event event) {
-        event.doit = workshop.mayLeave(shell::close);
-        if (!event.doit) {
-            return;
-        }
-        keepBegun();
-        if (view != null && !view.isDisposed() && view.project().unsaved()) {
-            event.doit = false;
-            leaving(shell::dispose);
-        } else {
-            copies.drop();
-        }
     }
 
     /** Something broke that should not have: it is told, and the work goes on. */

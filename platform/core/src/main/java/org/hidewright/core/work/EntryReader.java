@@ -14,7 +14,6 @@ import org.hidewright.api.declaration.Option;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Variant;
-import org.hidewright.core.CoreTexts;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.explain.QuestionExample;
 import org.hidewright.core.json.JsonNode;
@@ -41,12 +40,10 @@ final class EntryReader {
     private static final String ROW_ID = "id";
     private static final List<String> LINK = List.of("from", "answer", "row", "column");
 
-    private final String slip;
     private final Shelf shelf;
     private final Texts texts;
     private final List<StockUse> stock = new ArrayList<>();
-    private final List<Remark> remarks = new ArrayList<>();
-    private boolean inPreset;
+    private final EntryRemarks remarks;
 
     /** A preset that the maker of the calculator has written wrongly. */
     static final class BadPreset extends RuntimeException {
@@ -63,7 +60,7 @@ final class EntryReader {
      * @param texts those of the bundle that asks, in which its questions have their labels
      */
     EntryReader(String slip, Shelf shelf, Texts texts) {
-        this.slip = slip;
+        this.remarks = new EntryRemarks(slip);
         this.shelf = shelf;
         this.texts = texts;
     }
@@ -74,7 +71,7 @@ final class EntryReader {
     }
 
     List<Remark> remarks() {
-        return remarks;
+        return remarks.all();
     }
 
     /** The entries for all questions; unknown keys are named with the nearest right one. */
@@ -95,7 +92,7 @@ final class EntryReader {
             if (meant.isPresent()) {
                 misspelt.putIfAbsent(meant.get().key(), key);
             } else {
-                unknownKey(member, known, path);
+                remarks.unknownKey(member, known, path);
             }
         }
         Map<String, Answered> entries = new LinkedHashMap<>();
@@ -104,8 +101,9 @@ final class EntryReader {
             entries.put(
                     key,
                     misspelt.containsKey(key)
-                            ? new Answered(misspelt(typed, misspelt.get(key), key, path), Origin.TYPED, "", null)
-                            : one(question, typed.get(key), below(path, key), typed.place()));
+                            ? new Answered(
+                                    remarks.misspelt(typed, misspelt.get(key), key, path), Origin.TYPED, "", null)
+                            : one(question, typed.get(key), EntryRemarks.below(path, key), typed.place()));
         }
         return entries;
     }
@@ -118,35 +116,19 @@ final class EntryReader {
                         || question.questions().stream().anyMatch(EntryReader::needed));
     }
 
-    /** A key that has to be there, written as another: one thing to mend, told once. */
-    private Entry misspelt(JsonObject typed, String written, String meant, String path) {
-        return bad(
-                ProjectNotices.MISSPELT_KEY.with(written, meant),
-                below(path, written),
-                inPreset ? null : typed.members().get(written).place());
-    }
-
-    private void unknownKey(Map.Entry<String, Member> member, List<String> known, String path) {
-        String key = member.getKey();
-        say(
-                JsonNotices.unknownKey(key, known),
-                below(path, key),
-                inPreset ? null : member.getValue().place());
-    }
-
     private Answered one(Question question, Optional<JsonNode> typed, String path, Place parent) {
         Optional<JsonNode> node = typed.filter(given -> !isNull(given));
         if (node.isPresent()) {
-            Optional<StockLink> fromStock = inPreset ? Optional.empty() : StockLink.in(node.get());
+            Optional<StockLink> fromStock = remarks.inPreset() ? Optional.empty() : StockLink.in(node.get());
             if (fromStock.isPresent()) {
                 return stocked(question, fromStock.get(), (JsonObject) node.get(), path);
             }
             Entry entry = entry(question, node.get(), path);
             return new Answered(
                     entry,
-                    inPreset ? Origin.PRESET : entry instanceof Entry.Linked ? Origin.LINKED : Origin.TYPED,
+                    remarks.inPreset() ? Origin.PRESET : entry instanceof Entry.Linked ? Origin.LINKED : Origin.TYPED,
                     node.get() instanceof JsonScalar scalar ? scalar.text() : "",
-                    place(node.get()));
+                    remarks.place(node.get()));
         }
         if (question.preset().isPresent()) {
             return preset(question, path);
@@ -164,25 +146,24 @@ final class EntryReader {
                 .filter(example -> !structured(question.kind()))
                 .map(example -> ProjectNotices.UNANSWERED.with(called, example))
                 .orElseGet(() -> ProjectNotices.UNANSWERED_NO_EXAMPLE.with(called));
-        return new Answered(bad(notice, path, inPreset ? null : parent), Origin.TYPED, "", null);
+        return new Answered(remarks.bad(notice, path, remarks.place(parent)), Origin.TYPED, "", null);
     }
 
     private Answered stocked(Question question, StockLink link, JsonObject node, String path) {
         node.members().entrySet().stream()
                 .filter(member -> !StockLink.KEYS.contains(member.getKey()))
-                .forEach(member -> unknownKey(member, StockLink.KEYS, path));
+                .forEach(member -> remarks.unknownKey(member, StockLink.KEYS, path));
         stock.add(StockUse.of(link, shelf));
         StockReader reader = new StockReader(
                 shelf, link, (inner, innerPath) -> one(inner, Optional.empty(), innerPath, node.place()));
         Entry entry = reader.read(question, path, node.place());
-        reader.remarks()
-                .forEach(remark -> say(remark.onSlip(slip).atQuestion(path).atPlace(node.place())));
+        reader.remarks().forEach(remark -> remarks.say(remark, path, node.place()));
         return new Answered(entry, Origin.WORKSHOP, reader.text().orElse(""), node.place());
     }
 
     private Answered preset(Question question, String path) {
-        boolean outer = inPreset;
-        inPreset = true;
+        boolean outer = remarks.inPreset();
+        remarks.inPreset(true);
         try {
             String preset = question.preset().orElseThrow();
             Entry entry = structured(question.kind())
@@ -192,7 +173,7 @@ final class EntryReader {
         } catch (JsonTrouble e) {
             throw new BadPreset(path, e);
         } finally {
-            inPreset = outer;
+            remarks.inPreset(outer);
         }
     }
 
@@ -210,28 +191,28 @@ final class EntryReader {
             ((JsonObject) node)
                     .members().entrySet().stream()
                             .filter(member -> !LINK.contains(member.getKey()))
-                            .forEach(member -> unknownKey(member, LINK, path));
+                            .forEach(member -> remarks.unknownKey(member, LINK, path));
             return structured(question.kind())
-                    ? bad(ProjectNotices.LINK_NOT_HERE.with(link.get().toString()), path, place(node))
-                    : new Entry.Linked(link.get(), place(node));
+                    ? remarks.bad(ProjectNotices.LINK_NOT_HERE.with(link.get().toString()), path, remarks.place(node))
+                    : new Entry.Linked(link.get(), remarks.place(node));
         }
         return switch (question.kind()) {
             case GROUP ->
                 node instanceof JsonObject group
                         ? new Entry.Group(read(question.questions(), group, path, List.of()))
-                        : wrongShape(question, example(question), path, node);
+                        : remarks.wrongShape(question.key(), example(question), path, node);
             case VARIANTS -> variant(question, node, path, List.of());
             case ROWS -> node instanceof JsonArray rows ? rows(question, rows, path) : noRows(question, path, node);
             case LIST -> node instanceof JsonArray array ? listed(question, array, path) : scalar(question, node, path);
-            case ITEM -> bad(ProjectNotices.ITEM_TYPED.with(question.key()), path, place(node));
+            case ITEM -> remarks.bad(ProjectNotices.ITEM_TYPED.with(question.key()), path, remarks.place(node));
             default -> scalar(question, node, path);
         };
     }
 
     private Entry scalar(Question question, JsonNode node, String path) {
         return node instanceof JsonScalar scalar
-                ? scalarEntry(question, scalar.text(), path, place(node))
-                : wrongShape(question, shape(question, node), path, node);
+                ? scalarEntry(question, scalar.text(), path, remarks.place(node))
+                : remarks.wrongShape(question.key(), shape(question, node), path, node);
     }
 
     /** What a value looks like; for an object that was perhaps to be a link, what a link looks like. */
@@ -246,7 +227,7 @@ final class EntryReader {
     private Entry scalarEntry(Question question, String text, String path, Place place) {
         ScalarReader reader = ScalarReader.of(question, text);
         return reader.entry().orElseGet(() -> {
-            say(reader.trouble().onSlip(slip).atQuestion(path).atPlace(place));
+            remarks.say(reader.trouble(), path, place);
             return new Entry.Bad();
         });
     }
@@ -269,10 +250,10 @@ final class EntryReader {
     private Entry variant(Question question, JsonNode node, String path, List<String> alsoKnown) {
         List<String> keys = question.variants().stream().map(Variant::key).toList();
         if (node instanceof JsonScalar scalar) {
-            return chosen(question, scalar.text(), emptyObject(node), path, place(node));
+            return chosen(question, scalar.text(), emptyObject(node), path, remarks.place(node));
         }
         if (!(node instanceof JsonObject object)) {
-            return wrongShape(question, example(question), path, node);
+            return remarks.wrongShape(question.key(), example(question), path, node);
         }
         List<String> present =
                 keys.stream().filter(key -> object.get(key).isPresent()).toList();
@@ -284,24 +265,25 @@ final class EntryReader {
         if (is.isEmpty() && present.isEmpty() && unknown.size() == 1) {
             Optional<String> near = Nearest.to(unknown.get(0), keys);
             if (near.isPresent()) {
-                return misspelt(object, unknown.get(0), near.get(), path);
+                return remarks.misspelt(object, unknown.get(0), near.get(), path);
             }
         }
         for (Map.Entry<String, Member> member : object.members().entrySet()) {
             if (unknown.contains(member.getKey())) {
-                unknownKey(member, keys, path);
+                remarks.unknownKey(member, keys, path);
             }
         }
         if (is.isEmpty() && present.size() != 1) {
-            return bad(ProjectNotices.WHICH_VARIANT.with(path, String.join(", ", keys)), path, place(node));
+            return remarks.bad(
+                    ProjectNotices.WHICH_VARIANT.with(path, String.join(", ", keys)), path, remarks.place(node));
         }
         String choice = is.orElseGet(() -> present.get(0));
         JsonNode answers = object.get(choice)
                 .or(() -> ScalarReader.inAnyCase(choice, keys).flatMap(object::get))
                 .orElse(emptyObject(node));
         return answers instanceof JsonObject typed
-                ? chosen(question, choice, typed, path, place(node))
-                : wrongShape(question, "{\"" + choice + "\": {…}}", path, answers);
+                ? chosen(question, choice, typed, path, remarks.place(node))
+                : remarks.wrongShape(question.key(), "{\"" + choice + "\": {…}}", path, answers);
     }
 
     private static JsonObject emptyObject(JsonNode at) {
@@ -312,10 +294,10 @@ final class EntryReader {
         for (Variant variant : question.variants()) {
             if (variant.key().equalsIgnoreCase(choice)) {
                 String key = variant.key();
-                return new Entry.OneOf(key, read(variant.questions(), typed, below(path, key), List.of()));
+                return new Entry.OneOf(key, read(variant.questions(), typed, EntryRemarks.below(path, key), List.of()));
             }
         }
-        return bad(
+        return remarks.bad(
                 ScalarReader.noSuchOption(
                         choice, question.variants().stream().map(Variant::key).toList()),
                 path,
@@ -343,15 +325,12 @@ final class EntryReader {
             String rowPath = path + "[" + id + "]";
             if (row.get(ROW_ID).isPresent() && row.text(ROW_ID).isEmpty()) {
                 good = false;
-                bad(
-                        JsonNotices.wrongShape(ROW_ID, "\"…\"", row.get(ROW_ID).get()),
-                        rowPath,
-                        place(row.get(ROW_ID).get()));
+                remarks.wrongShape(ROW_ID, "\"…\"", rowPath, row.get(ROW_ID).get());
                 continue;
             }
             if (!ids.add(id)) {
                 good = false;
-                bad(JsonNotices.ROW_ID_TWICE.with(id), rowPath, place(item));
+                remarks.bad(JsonNotices.ROW_ID_TWICE.with(id), rowPath, remarks.place(item));
                 continue;
             }
             Entry entry = question.variants().isEmpty()
@@ -386,36 +365,12 @@ final class EntryReader {
 
     /** Rows typed as one text, or a row that is none. */
     private Entry noRows(Question question, String path, JsonNode node) {
-        return bad(ProjectNotices.ROWS_EXPECTED.with(question.key(), example(question)), path, place(node));
+        return remarks.bad(
+                ProjectNotices.ROWS_EXPECTED.with(question.key(), example(question)), path, remarks.place(node));
     }
 
     private static String example(Question question) {
         return QuestionExample.line(question).orElseThrow();
-    }
-
-    private Entry wrongShape(Question question, String shape, String path, JsonNode node) {
-        return bad(JsonNotices.wrongShape(question.key(), shape, node), path, place(node));
-    }
-
-    private Entry bad(Notice notice, String path, Place place) {
-        say(notice, path, place);
-        return new Entry.Bad();
-    }
-
-    private void say(Notice notice, String path, Place place) {
-        say(Remark.of(notice, CoreTexts.TEXTS).onSlip(slip).atQuestion(path).atPlace(place));
-    }
-
-    private void say(Remark remark) {
-        remarks.add(remark);
-    }
-
-    private Place place(JsonNode node) {
-        return inPreset ? null : node.place();
-    }
-
-    private static String below(String path, String key) {
-        return path.isEmpty() ? key : path + "." + key;
     }
 
     /** The option keys of a choice. */
