@@ -23,6 +23,7 @@ import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.window.begin.BeginPage;
+import org.hidewright.window.look.AltLetters;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
@@ -90,6 +91,7 @@ final class MainWindow {
         workshop = new WorkshopDesk(
                 this, room, inks, body, bodies, new Copies(room, told, line, this::onWindow, "workshop.unsaved.help"));
         new WindowDeeds(this, room, shell).build();
+        AltLetters.on(shell);
         shell.addListener(SWT.Close, leaving::closing);
         begin();
     }

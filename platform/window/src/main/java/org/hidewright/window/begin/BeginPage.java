@@ -268,6 +268,7 @@ public final class BeginPage extends Composite {
                 holder -> panes(holder, step));
         project.face().ifPresent(board::show);
         back.setEnabled(at > 0);
+        say(back, "back"); // its letter is underlined only where it is said of a button that can be pressed
         say(next, at + 1 < steps.size() ? "next" : "done");
         back.getParent().layout();
         board.toFirst();
