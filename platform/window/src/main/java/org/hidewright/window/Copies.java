@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Predicate;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonText;
+import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.store.WriteFault;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.UnsavedCopy;
@@ -18,8 +21,10 @@ final class Copies {
     private final Executor onWindow;
     private final String said;
     private UnsavedCopy unsaved;
+    /** The file that copies are of; empty where there is none. */
+    private String file = "";
 
-    /** @param said key of what is said when something is offered */
+    /** @param said key of what is said when something of a name is offered */
     Copies(Workroom room, TellBar told, ProjectLine line, Executor onWindow, String said) {
         this.room = room;
         this.told = told;
@@ -32,14 +37,16 @@ final class Copies {
     void of(OpenProject project) {
         if (project.isUntitled()) {
             unsaved = untitled();
+            file = "";
         } else {
             of(project.path());
         }
     }
 
     /** From now on copies are of what is in this file. */
-    void of(Path file) {
-        unsaved = new UnsavedCopy(room.settings(), file);
+    void of(Path path) {
+        unsaved = new UnsavedCopy(room.settings(), path);
+        file = String.valueOf(path.getFileName());
     }
 
     /** Copies of what has no file yet lie in a place of their own. */
@@ -56,21 +63,35 @@ final class Copies {
 
     /** Offers what was not saved the last time, where it is another text than is saved. */
     void offerLeft(String saved, Predicate<String> takes) {
-        offer(unsaved, saved, takes);
+        offer(unsaved, file, saved, takes);
     }
 
     /** Offers what was left of a project that had no file. */
     void offerUntitled(Predicate<String> opens) {
-        offer(untitled(), "", opens);
+        offer(untitled(), "", "", opens);
     }
 
-    private void offer(UnsavedCopy copy, String saved, Predicate<String> takes) {
-        with(() -> copy.left(saved).ifPresent(text -> offerText(copy, text, takes)));
+    private void offer(UnsavedCopy copy, String of, String saved, Predicate<String> takes) {
+        with(() ->
+                copy.left(saved).ifPresent(text -> offerText(copy, named(text).orElse(of), text, takes)));
     }
 
-    private void offerText(UnsavedCopy copy, String text, Predicate<String> takes) {
+    /** What a project or a workshop is called by its maker; empty where it has no name. */
+    private static Optional<String> named(String text) {
+        try {
+            return JsonText.read(text).root() instanceof JsonObject whole
+                    ? whole.text("name").filter(name -> !name.isBlank())
+                    : Optional.empty();
+        } catch (JsonTrouble e) {
+            return Optional.empty(); // whether it can be taken over is seen when it is
+        }
+    }
+
+    private void offerText(UnsavedCopy copy, String name, String text, Predicate<String> takes) {
         told.tell(
-                room.texts().text(said),
+                name.isEmpty()
+                        ? room.texts().text("told.unsaved-nameless.help")
+                        : room.texts().text(said, name),
                 List.of(
                         new TellBar.Choice("take", room.texts().text("told.take"), () -> {
                             if (takes.test(text)) {

@@ -254,6 +254,7 @@ class BeginWindowTest {
         real.shell.dispose(); // as if the program had ended
         Catalogue catalogue = Mats.catalogue();
         RealWindow later = new RealWindow(folder.resolve("settings"), catalogue, Mats.stock(catalogue));
+        assertEquals("The last time, changes of the project “Mat” were not saved.", later.text("told.text"));
         later.press("told.take");
         assertTrue(later.answers("mat-weight").contains("0.95"), later.answers("mat-weight"));
         assertTrue(later.window.project().orElseThrow().unsaved());

@@ -273,12 +273,27 @@ class ProjectWindowTest {
         real.close();
         real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), file);
         assertEquals("50 mm", real.text("roll/round"));
-        assertEquals("The last time, changes of this project were not saved.", real.text("told.text"));
+        assertEquals("The last time, changes of the project “Bag for nets” were not saved.", real.text("told.text"));
         real.press("told.take");
         assertEquals("60 mm", real.text("roll/round"));
         assertTrue(real.answers("hem").contains("126.0\u00A0mm"));
         real.press("deed.undo");
         assertEquals("50 mm", real.text("roll/round"), "taking over can be taken back");
+    }
+
+    @Test
+    void whatWasLeftOfAProjectWithoutANameIsOfferedByItsFile() throws Exception {
+        Path nameless = folder.resolve("nameless.json");
+        Files.writeString(nameless, saved().replace("\"name\": \"Bag for nets\",", ""));
+        real.window.open(nameless);
+        real.settle();
+        real.type("roll/round", "60 mm");
+        real.until(() -> Files.isDirectory(folder.resolve("settings/unsaved")));
+        real.settle();
+        real.shell.dispose(); // as when the power fails
+        real.close();
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), nameless);
+        assertEquals("The last time, changes of the project “nameless.json” were not saved.", real.text("told.text"));
     }
 
     @Test
@@ -294,7 +309,7 @@ class ProjectWindowTest {
         real.press("told.lose");
         real.window.open(file);
         real.settle();
-        assertEquals("The last time, changes of this project were not saved.", real.text("told.text"));
+        assertEquals("The last time, changes of the project “Bag for nets” were not saved.", real.text("told.text"));
         real.press("told.take");
         assertEquals("60 mm", real.text("roll/round"));
         real.press("deed.save");
