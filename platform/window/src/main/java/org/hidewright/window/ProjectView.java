@@ -15,6 +15,7 @@ import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.workshop.StockLink;
 import org.hidewright.window.look.Inks;
+import org.hidewright.window.model.History;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SlipFace;
@@ -34,7 +35,7 @@ final class ProjectView extends Composite implements Desk.Round {
     private static final int WIDENED = 20;
 
     private static final Goal NOWHERE = Goal.calculator("", "");
-    /** How long old values stand beside new ones. */
+    /** How long old values stand beside new ones after what changed them is done. */
     private static final int SETTLE_MS = 6000;
 
     private final Workroom room;
@@ -48,6 +49,9 @@ final class ProjectView extends Composite implements Desk.Round {
     private final Set<String> folded;
     private final Runnable settle = this::settle;
     private ProjectFace shown;
+    /** What was done before the answers that are shown. */
+    private History.Step step;
+
     private String lastRevealed = "";
     /** A slip that is about to come, or a question of it; nowhere where none is. */
     private Goal toReveal = NOWHERE;
@@ -58,6 +62,7 @@ final class ProjectView extends Composite implements Desk.Round {
         super(parent, SWT.NONE);
         this.room = room;
         this.project = project;
+        this.step = project.step();
         this.workshop = workshop;
         this.desk = new Desk(inks, room.texts(), project, this);
         this.folded = new HashSet<>(room.memory().folded(project.path()));
@@ -78,6 +83,10 @@ final class ProjectView extends Composite implements Desk.Round {
         List<SlipFace> following =
                 face.slips().stream().filter(slip -> !slip.drives()).toList();
         shown = face;
+        if (project.step().number() != step.number()) {
+            forgetOld(); // old values are those before it, and as long as it goes on
+        }
+        step = project.step();
         drives.show(driving);
         follows.show(following);
         middle.show(face);
@@ -89,10 +98,20 @@ final class ProjectView extends Composite implements Desk.Round {
     }
 
     private void settle() {
-        if (!isDisposed()) {
-            drives.settle();
-            follows.settle();
+        if (isDisposed()) {
+            return;
         }
+        if (step.open()) {
+            step = project.step(); // what has just been done is still looked at
+            getDisplay().timerExec(SETTLE_MS, settle);
+        } else {
+            forgetOld();
+        }
+    }
+
+    private void forgetOld() {
+        drives.settle();
+        follows.settle();
     }
 
     /** Shows the documents page by page; whether somebody is there who can. */

@@ -16,6 +16,7 @@ public final class History<S> {
     private final Function<S, String> text;
     private S now;
     private String spot = "";
+    private long steps;
 
     /** @param text what tells one from another */
     public History(S opened, Function<S, String> text) {
@@ -38,6 +39,7 @@ public final class History<S> {
         }
         if (at.isEmpty() || !at.equals(spot) || before.isEmpty()) {
             before.push(now);
+            steps++;
         }
         after.clear();
         now = changed;
@@ -54,6 +56,18 @@ public final class History<S> {
         spot = "";
     }
 
+    /**
+     * What was done last, or is being done.
+     *
+     * @param number another one for each that is taken back by itself
+     * @param open whether more may come to it, as while a field is typed into
+     */
+    public record Step(long number, boolean open) {}
+
+    public Step step() {
+        return new Step(steps, !spot.isEmpty());
+    }
+
     public boolean canUndo() {
         return !before.isEmpty();
     }
@@ -67,6 +81,7 @@ public final class History<S> {
         if (canUndo()) {
             after.push(now);
             now = before.pop();
+            steps++;
         }
         settle();
     }
@@ -76,6 +91,7 @@ public final class History<S> {
         if (canRedo()) {
             before.push(now);
             now = after.pop();
+            steps++;
         }
         settle();
     }

@@ -317,6 +317,11 @@ public final class OpenProject implements Answering {
         workOut();
     }
 
+    /** What was done to it last, or is being done. */
+    public History.Step step() {
+        return history.step();
+    }
+
     @Override
     public void settle() {
         history.settle();
