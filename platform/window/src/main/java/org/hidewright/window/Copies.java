@@ -90,7 +90,7 @@ final class Copies {
     private void offerText(UnsavedCopy copy, String name, String text, Predicate<String> takes) {
         told.tell(
                 name.isEmpty()
-                        ? room.texts().text("told.unsaved-nameless.help")
+                        ? room.texts().text("told.unsaved-unnamed.help")
                         : room.texts().text(said, name),
                 List.of(
                         new TellBar.Choice("take", room.texts().text("told.take"), () -> {

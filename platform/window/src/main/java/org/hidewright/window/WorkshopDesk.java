@@ -104,14 +104,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
             hide();
             copies.drop();
             open = new OpenWorkshop(
-                    file,
-                    read,
-                    room.catalogue()::tables,
-                    window::wording,
-                    texts,
-                    room.work(),
-                    window::onWindow,
-                    this::changed);
+                    file, read, room.catalogue(), window::wording, texts, room.work(), window::onWindow, this::changed);
             taken = open;
             copies.of(file);
             window.tell(read.remarks());

@@ -76,6 +76,11 @@ class TakenRowWindowTest {
         assertEquals("1.2 mm", real.text("small/thickness").replace('\u00A0', ' '));
         assertTrue(real.text("small/thickness/told").contains("the workshop"), real.text("small/thickness/told"));
         assertTrue(
+                real.text("small/thickness/told")
+                        .replace('\u00A0', ' ')
+                        .endsWith("\n1.2 mm is unusual; 2 mm to 3 mm is common."),
+                real.text("small/thickness/told"));
+        assertTrue(
                 project().text().contains("{\"workshop\":\"leather\",\"row\":\"thin\",\"column\":\"thickness\"}"),
                 project().text());
         assertEquals(

@@ -295,8 +295,7 @@ final class Resolver {
                     place);
         }
         question.usual()
-                .filter(usual -> !usual.contains(value))
-                .filter(usual -> !alike(question, dimension, value, value < usual.low() ? usual.low() : usual.high()))
+                .filter(usual -> isOutside(question, usual, dimension, value))
                 .ifPresent(usual -> say(
                         ProjectNotices.UNUSUAL.with(
                                 told(question, dimension, value),
@@ -307,6 +306,12 @@ final class Resolver {
         return true;
     }
 
+    /** Whether a value lies outside of what is usual, and reads so. */
+    static boolean isOutside(Question question, Range usual, Dimension dimension, double value) {
+        return !usual.contains(value)
+                && !alike(question, dimension, value, value < usual.low() ? usual.low() : usual.high());
+    }
+
     /** The unit a number is read in where the question has one, as in per cent; quantities find theirs by themselves. */
     private static Optional<Unit> readIn(Question question, Dimension dimension) {
         return question.unit()
@@ -315,7 +320,7 @@ final class Resolver {
     }
 
     /** A value as the question is read. */
-    private static Object told(Question question, Dimension dimension, double base) {
+    static Object told(Question question, Dimension dimension, double base) {
         return readIn(question, dimension)
                 .<Object>map(unit -> new InUnit(base, unit))
                 .orElseGet(() -> Quantities.of(dimension, base));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Unit;
@@ -69,7 +70,7 @@ public final class StockCheck {
     }
 
     private void cell(Column column, Row row, Optional<Unit> currency) {
-        remarks.addAll(cell(row, column, currency).remarks());
+        remarks.addAll(cell(row, column, currency, UsualCells.NONE).remarks());
     }
 
     /**
@@ -89,8 +90,9 @@ public final class StockCheck {
      * Reads one cell.
      *
      * @param currency of amounts that name none
+     * @param usual what is usual where the column does not say
      */
-    public static Cell cell(Row row, Column column, Optional<Unit> currency) {
+    public static Cell cell(Row row, Column column, Optional<Unit> currency, UsualCells usual) {
         Question question = column.question();
         String path = StockLink.cell(row, column.key());
         Member member = row.node().members().get(column.key());
@@ -112,12 +114,18 @@ public final class StockCheck {
         Answered answered = new Answered(reader.entry().get(), Origin.TYPED, text.get(), member.place());
         Optional<Object> value = resolver.resolve(List.of(question), Map.of(question.key(), answered))
                 .flatMap(values -> values.get(question.key()));
+        Optional<Range> range = answered.entry() instanceof Entry.Quantity quantity
+                ? Optional.of(quantity.typed().range())
+                : Optional.empty();
+        Stream<Remark> unusual = range
+                .filter(typed -> value.isPresent())
+                .flatMap(typed -> usual.unusual(row.table(), column, typed.nominal()))
+                .map(notice -> Remark.of(notice, CoreTexts.TEXTS).atPlace(member.place()))
+                .stream();
         return new Cell(
                 value,
-                answered.entry() instanceof Entry.Quantity quantity
-                        ? Optional.of(quantity.typed().range())
-                        : Optional.empty(),
-                resolver.remarks().stream()
+                range,
+                Stream.concat(resolver.remarks().stream(), unusual)
                         .filter(remark -> !remark.key().equals("notice." + ProjectNotices.MIDPOINT.key()))
                         .map(remark -> remark.atQuestion("").inCell(path))
                         .toList());

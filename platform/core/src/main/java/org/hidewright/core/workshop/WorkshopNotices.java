@@ -14,6 +14,7 @@ public final class WorkshopNotices {
     public static final NoticeKind WORKSHOP_ROW_WITHOUT_ID = NoticeKind.stop("workshop-row-without-id");
     public static final NoticeKind COLUMN_TAKEN = NoticeKind.check("column-taken");
     public static final NoticeKind CELL_MISSING = NoticeKind.check("cell-missing");
+    public static final NoticeKind UNUSUAL_WHERE_TAKEN = NoticeKind.note("unusual-where-taken");
 
     public static final NoticeKind NO_WORKSHOP = NoticeKind.stop("no-workshop");
     public static final NoticeKind WORKSHOP_NO_TABLE = NoticeKind.stop("workshop-no-table");
@@ -57,6 +58,7 @@ public final class WorkshopNotices {
                 WORKSHOP_ROW_WITHOUT_ID,
                 COLUMN_TAKEN,
                 CELL_MISSING,
+                UNUSUAL_WHERE_TAKEN,
                 NO_WORKSHOP,
                 WORKSHOP_NO_TABLE,
                 WORKSHOP_NO_TABLE_NEAREST,

@@ -349,17 +349,19 @@ final class QuestionRow {
 
     private String told(QuestionFace shown) {
         String whole = isCut() ? editing.texts().text("question.understood", shown.read()) : "";
-        String told = toldBeside(shown);
-        return whole.isEmpty() || told.isEmpty() ? whole + told : whole + "\n" + told;
+        return lines(whole, toldBeside(shown));
+    }
+
+    private static String lines(String above, String below) {
+        return above.isEmpty() || below.isEmpty() ? above + below : above + "\n" + below;
     }
 
     private String toldBeside(QuestionFace shown) {
         if (!shown.wrong().isEmpty()) {
             return String.join("\n", shown.wrong());
-        } else if (shown.origin() == Origin.LINKED) {
-            return editing.texts().text("question.linked", shown.text());
-        } else if (shown.origin() == Origin.WORKSHOP) {
-            return editing.texts().text("question.workshop", shown.text());
+        } else if (isTaken()) {
+            String key = shown.origin() == Origin.LINKED ? "question.linked" : "question.workshop";
+            return lines(editing.texts().text(key, shown.text()), String.join("\n", shown.notes()));
         } else if (!shown.notes().isEmpty()) {
             return String.join("\n", shown.notes());
         }

@@ -8,6 +8,7 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.json.JsonText;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.AnswerPath.Step;
@@ -21,7 +22,6 @@ import org.hidewright.core.workshop.Column;
 import org.hidewright.core.workshop.Row;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.core.workshop.Table;
-import org.hidewright.core.workshop.Tables;
 import org.hidewright.core.workshop.Tables.BroughtRow;
 import org.hidewright.core.workshop.WorkshopReader;
 import org.hidewright.core.workshop.WorkshopText;
@@ -41,7 +41,7 @@ public final class OpenWorkshop implements Answering {
     private static final String NAME = "name";
 
     private final Path path;
-    private final Supplier<Tables> tables;
+    private final Catalogue catalogue;
     private final Supplier<Wording> wording;
     private final WindowTexts texts;
     private final Executor work;
@@ -59,7 +59,7 @@ public final class OpenWorkshop implements Answering {
     /**
      * A workshop from its file.
      *
-     * @param tables that are installed
+     * @param catalogue what is installed
      * @param wording the words it is shown in: in the units of the project beside it
      * @param work a thread that may take its time
      * @param window the thread of the window
@@ -68,7 +68,7 @@ public final class OpenWorkshop implements Answering {
     public OpenWorkshop(
             Path path,
             WorkshopFile file,
-            Supplier<Tables> tables,
+            Catalogue catalogue,
             Supplier<Wording> wording,
             WindowTexts texts,
             Executor work,
@@ -76,7 +76,7 @@ public final class OpenWorkshop implements Answering {
             Runnable changed) {
         this.path = path;
         this.file = file;
-        this.tables = tables;
+        this.catalogue = catalogue;
         this.wording = wording;
         this.texts = texts;
         this.work = work;
@@ -122,7 +122,7 @@ public final class OpenWorkshop implements Answering {
         Wording words = wording.get();
         work.execute(() -> {
             if (mine == latest) {
-                WorkshopFace read = WorkshopFaces.of(text, tables.get(), words, texts);
+                WorkshopFace read = WorkshopFaces.of(text, catalogue, words, texts);
                 window.execute(() -> {
                     if (mine == latest) {
                         face = read;
@@ -155,7 +155,7 @@ public final class OpenWorkshop implements Answering {
     public Optional<Row> taken(String table, String id) {
         return current.workshop()
                 .row(table, id)
-                .or(() -> tables.get().row(table, id).map(BroughtRow::row));
+                .or(() -> catalogue.tables().row(table, id).map(BroughtRow::row));
     }
 
     /** A change of one row; nothing where it is not there, or is a bundle’s. */
@@ -191,14 +191,14 @@ public final class OpenWorkshop implements Answering {
     }
 
     private List<String> columns(String table) {
-        return tables.get().find(table).stream()
+        return catalogue.tables().find(table).stream()
                 .flatMap(known -> known.columns().stream())
                 .map(Column::key)
                 .toList();
     }
 
     private Optional<Column> column(String table, String key) {
-        return tables.get().find(table).flatMap(known -> known.column(key));
+        return catalogue.tables().find(table).flatMap(known -> known.column(key));
     }
 
     @Override
@@ -232,7 +232,7 @@ public final class OpenWorkshop implements Answering {
 
     @Override
     public void addRow(String slip, AnswerPath table) {
-        if (tables.get().find(table.question()).isPresent()) { // while the file is read none is shown yet
+        if (catalogue.tables().find(table.question()).isPresent()) { // while the file is read none is shown yet
             add(table.question(), Map.of());
         }
     }
@@ -250,7 +250,7 @@ public final class OpenWorkshop implements Answering {
 
     @Override
     public void addRows(String slip, AnswerPath table, List<List<String>> lines) {
-        Optional<Table> known = tables.get().find(table.question());
+        Optional<Table> known = catalogue.tables().find(table.question());
         if (known.isEmpty()) {
             return;
         }
@@ -299,8 +299,9 @@ public final class OpenWorkshop implements Answering {
         if (row(table, id).isPresent()) {
             return Optional.of(id);
         }
-        Optional<BroughtRow> brought = tables.get().row(table, id);
-        brought.ifPresent(of -> tables.get()
+        Optional<BroughtRow> brought = catalogue.tables().row(table, id);
+        brought.ifPresent(of -> catalogue
+                .tables()
                 .find(table)
                 .ifPresent(in -> change("", text -> text.adding(table, id, OwnRow.cells(in, of, text.workshop())))));
         return brought.map(of -> id);
@@ -348,7 +349,7 @@ public final class OpenWorkshop implements Answering {
     /** Reads its file anew; what is shown is what is there now, and what was there can be gone back to. */
     public List<Remark> readAgain() {
         try {
-            file = WorkshopFile.open(path, Stock.of(tables));
+            file = WorkshopFile.open(path, Stock.of(catalogue::tables));
             change("", before -> file.text());
             return file.remarks();
         } catch (FileTrouble e) {

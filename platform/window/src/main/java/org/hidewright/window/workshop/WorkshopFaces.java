@@ -13,6 +13,7 @@ import org.hidewright.api.declaration.Written;
 import org.hidewright.api.measure.Range;
 import org.hidewright.api.measure.Unit;
 import org.hidewright.core.CoreTexts;
+import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.json.JsonNotices;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.wording.FieldWording;
@@ -20,6 +21,7 @@ import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.StockCheck;
+import org.hidewright.core.work.UsualCells;
 import org.hidewright.core.workshop.Column;
 import org.hidewright.core.workshop.Row;
 import org.hidewright.core.workshop.Table;
@@ -49,19 +51,21 @@ final class WorkshopFaces {
     private final WorkshopText text;
     private final Workshop workshop;
     private final Tables tables;
+    private final UsualCells usual;
     private final Wording wording;
     private final WindowTexts texts;
 
-    private WorkshopFaces(WorkshopText text, Tables tables, Wording wording, WindowTexts texts) {
+    private WorkshopFaces(WorkshopText text, Catalogue catalogue, Wording wording, WindowTexts texts) {
         this.text = text;
         this.workshop = text.workshop();
-        this.tables = tables;
+        this.tables = catalogue.tables();
+        this.usual = UsualCells.of(catalogue);
         this.wording = wording;
         this.texts = texts;
     }
 
-    static WorkshopFace of(WorkshopText text, Tables tables, Wording wording, WindowTexts texts) {
-        return new WorkshopFaces(text, tables, wording, texts).face();
+    static WorkshopFace of(WorkshopText text, Catalogue catalogue, Wording wording, WindowTexts texts) {
+        return new WorkshopFaces(text, catalogue, wording, texts).face();
     }
 
     private WorkshopFace face() {
@@ -177,7 +181,7 @@ final class WorkshopFaces {
     private QuestionFace question(AnswerPath path, Asked asked, Row row, Optional<Unit> currency) {
         Question question = asked.question();
         Optional<String> typed = row.cell(asked.column().key());
-        StockCheck.Cell read = StockCheck.cell(row, asked.column(), currency);
+        StockCheck.Cell read = StockCheck.cell(row, asked.column(), currency, usual);
         String written = typed.or(question::preset).orElse("");
         String shown = question.kind() == Kind.DATE
                 ? read.value()

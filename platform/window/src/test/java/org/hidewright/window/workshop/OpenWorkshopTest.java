@@ -45,7 +45,7 @@ class OpenWorkshopTest {
         workshop = new OpenWorkshop(
                 file,
                 WorkshopFile.open(file, Stock.of(CATALOGUE::tables)),
-                CATALOGUE::tables,
+                CATALOGUE,
                 () -> new Wording(Locale.ENGLISH, units),
                 TEXTS,
                 Runnable::run,
