@@ -2,16 +2,21 @@ package org.hidewright.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.project.AnswerPath;
 import org.hidewright.window.kit.Mats;
 import org.hidewright.window.kit.Nets;
+import org.hidewright.window.slip.SlipCard;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,6 +78,58 @@ class SteadyWindowTest {
         real.push("begin.next");
         real.press("begin.more");
         stays("mat/width", below("mat/width"), List.of("12 in", "a hand’s breadth", "320 mm", "one", "300 mm"));
+    }
+
+    /** As when ranges are worked out while the pointer is on its way: what is above the field comes and goes late. */
+    @Test
+    void whatThePointerIsAtOnAnotherSlip() throws Exception {
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), Nets.bag(folder));
+        Text hem = real.find(Text.class, "hem/round");
+        pointAt(hem);
+        int at = top(hem);
+        Set<Integer> within = new HashSet<>();
+        for (String text : List.of("48-52 mm", "50 mm", "a hand’s breadth", "45-55 mm", "50 mm")) {
+            real.window.project().orElseThrow().type("roll", AnswerPath.of("round"), text);
+            real.settle();
+            within.add(top(hem) - top(card(hem)));
+            assertEquals(at, top(hem), "hem/round after " + text);
+        }
+        assertTrue(within.size() > 1, "what is above it on its slip comes and goes: " + within);
+    }
+
+    /** The field that was typed into is left by a click on what is below it. */
+    @Test
+    void whatIsClickedWhenAFieldWithMuchToldIsLeft() throws Exception {
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), Nets.bag(folder));
+        real.press("roll/rest");
+        Text field = real.find(Text.class, "roll/round");
+        Control below = below("roll/round");
+        Label told = (Label) field.getData("whole");
+        Set<Integer> heights = new HashSet<>();
+        for (String text : List.of("12 in", "50 mm")) {
+            real.type("roll/round", text);
+            pointAt(below);
+            int at = top(below);
+            below.setFocus();
+            real.settle();
+            heights.add(told.getSize().y);
+            assertEquals(at, top(below), "what is below after " + text);
+        }
+        assertEquals(2, heights.size(), "what is told takes its room once the field is left: " + heights);
+    }
+
+    private void pointAt(Control control) {
+        real.display().setCursorLocation(control.toDisplay(8, 8));
+        real.until(() -> real.display().getCursorControl() == control);
+        real.settle();
+    }
+
+    private static Control card(Control in) {
+        Control at = in;
+        while (!(at instanceof SlipCard)) {
+            at = at.getParent();
+        }
+        return at;
     }
 
     /** The next that can be answered below a field. */

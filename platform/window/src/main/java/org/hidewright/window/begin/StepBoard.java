@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -92,9 +93,11 @@ final class StepBoard extends ScrolledComposite {
         if (holder == null || holder.isDisposed()) {
             return;
         }
-        Steady.keep(this, () -> {
+        Steady.keep(this, (free, least) -> {
+            ((GridLayout) holder.getLayout()).marginTop = free;
             Rectangle area = getClientArea();
-            setMinSize(holder.computeSize(Math.max(1, area.width), SWT.DEFAULT));
+            Point size = holder.computeSize(Math.max(1, area.width), SWT.DEFAULT);
+            setMinSize(size.x, Math.max(size.y, least));
             holder.layout(true, true);
         });
     }

@@ -1,32 +1,93 @@
 package org.hidewright.window.look;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Text;
 
 /**
- * What the keyboard works on stays where it is on the screen, and with it what lies below: what comes or goes above it moves
- * the board instead.
+ * What the maker is at stays where it is on the screen, and with it what lies beside and below: what comes or goes above it
+ * moves the board instead. That is what the keyboard works on, or what the pointer is at once it has moved since the last key.
  */
 public final class Steady {
+    private static final String POINTS = "hidewright.points";
+    /** What a board is being laid out with: it may have to be once more, since a bar to scroll by takes of its width. */
+    private static final String LAYING = "hidewright.laying";
+
+    private static final int ROUNDS = 3;
+
     private Steady() {}
 
-    /** Lays a board out anew, and moves it so that what has the focus on it lies where it lay before. */
-    public static void keep(ScrolledComposite board, Runnable laysOut) {
-        Control focus = focus(board);
-        int before = focus == null ? 0 : top(focus, board);
-        laysOut.run();
-        if (focus == null || focus.isDisposed()) {
+    /** Lays a board out. */
+    public interface Laying {
+        /**
+         * Lays it out.
+         *
+         * @param free above all, since a board cannot be moved below its beginning
+         * @param least how high it has to be, so that it can be moved up as far as it is
+         */
+        void lay(int free, int least);
+    }
+
+    private record Room(int free, int least) {}
+
+    /** Lays a board out anew, and moves it so that what the maker is at lies where it lay before. */
+    public static void keep(ScrolledComposite board, Laying laying) {
+        watch(board.getDisplay());
+        if (board.getData(LAYING) instanceof Room room) {
+            laying.lay(room.free(), room.least());
             return;
         }
-        int origin = Math.max(0, board.getOrigin().y + top(focus, board) - before);
-        if (origin != board.getOrigin().y) {
-            int least = origin + board.getClientArea().height;
-            if (board.getMinHeight() < least) {
-                board.setMinHeight(least); // its end may lie higher than it did, and is not pulled down for it
-            }
-            board.setOrigin(board.getOrigin().x, origin);
+        Control kept = kept(board);
+        if (kept == null) {
+            lay(board, laying, new Room(0, 0));
+            return;
         }
+        int before = top(kept, board);
+        Room room = new Room(0, board.getOrigin().y + board.getClientArea().height);
+        lay(board, laying, room);
+        for (int i = 0; i < ROUNDS && isThere(kept) && top(kept, board) != before; i++) {
+            int origin = board.getOrigin().y - room.free() + top(kept, board) - before;
+            room = new Room(Math.max(0, -origin), Math.max(0, origin) + board.getClientArea().height);
+            lay(board, laying, room);
+            board.setOrigin(board.getOrigin().x, Math.max(0, origin));
+        }
+    }
+
+    private static boolean isThere(Control kept) {
+        return !kept.isDisposed() && kept.isVisible();
+    }
+
+    private static void lay(ScrolledComposite board, Laying laying, Room room) {
+        board.setData(LAYING, room);
+        laying.lay(room.free(), room.least());
+        board.setData(LAYING, null);
+    }
+
+    /** From the first time on it is known whether the pointer or a key was moved last. */
+    private static void watch(Display display) {
+        if (display.getData(POINTS) == null) {
+            display.setData(POINTS, false);
+            display.addFilter(SWT.MouseMove, event -> display.setData(POINTS, true));
+            display.addFilter(SWT.KeyDown, event -> display.setData(POINTS, false));
+        }
+    }
+
+    private static Control kept(ScrolledComposite board) {
+        Control focus = focus(board);
+        boolean points = Boolean.TRUE.equals(board.getDisplay().getData(POINTS));
+        Control pointed = focus == null || points ? pointed(board) : null;
+        return pointed == null ? focus : pointed;
     }
 
     private static int top(Control control, ScrolledComposite board) {
@@ -35,10 +96,56 @@ public final class Steady {
 
     private static Control focus(ScrolledComposite board) {
         Control focus = board.getDisplay().getFocusControl();
-        Composite round = focus == null ? null : focus.getParent();
-        while (round != null && round != board) {
-            round = round.getParent();
+        return focus != board && isIn(focus, board) ? focus : null;
+    }
+
+    private static boolean isIn(Control control, ScrolledComposite board) {
+        Control at = control;
+        while (at != null && at != board) {
+            at = at.getParent();
         }
-        return round == null ? null : focus;
+        return at == board;
+    }
+
+    /** What can be clicked nearest to the pointer; null where the pointer is elsewhere. */
+    private static Control pointed(ScrolledComposite board) {
+        Control over = board.getDisplay().getCursorControl();
+        if (!isIn(over, board)) {
+            return null;
+        }
+        Point at = board.getDisplay().getCursorLocation();
+        for (Control round = over; round != board; round = round.getParent()) {
+            List<Control> found = new ArrayList<>();
+            collect(round, found);
+            if (!found.isEmpty()) {
+                return found.stream()
+                        .min(Comparator.comparing(control -> distance(control, at)))
+                        .get();
+            }
+        }
+        return null;
+    }
+
+    private static void collect(Control control, List<Control> found) {
+        boolean clicked = control instanceof Text
+                || control instanceof Combo
+                || control instanceof Button
+                || control instanceof Link;
+        if (clicked && control.isVisible()) {
+            found.add(control);
+        } else if (control instanceof Composite composite) {
+            for (Control child : composite.getChildren()) {
+                collect(child, found);
+            }
+        }
+    }
+
+    private static double distance(Control control, Point at) {
+        Rectangle place = control.getDisplay().map(control.getParent(), null, control.getBounds());
+        return Math.hypot(outside(at.x, place.x, place.width), outside(at.y, place.y, place.height));
+    }
+
+    private static int outside(int at, int from, int length) {
+        return Math.max(0, Math.max(from - at, at - from - length));
     }
 }

@@ -152,7 +152,7 @@ final class QuestionFaces {
     private List<String> said(AnswerPath path, boolean urgent) {
         return slip.remarks().stream()
                 .filter(remark -> remark.question().equals(path.toString()))
-                .filter(remark -> urgent == (remark.severity() != Severity.NOTE && !waits(remark)))
+                .filter(remark -> !waits(remark) && urgent == (remark.severity() != Severity.NOTE))
                 .map(wording::what)
                 .toList();
     }

@@ -93,7 +93,7 @@ public final class SlipBoard extends ScrolledComposite {
         Steady.keep(this, this::lay);
     }
 
-    private void lay() {
+    private void lay(int free, int least) {
         int across = getClientArea().width;
         int count = Columns.count(across, LEAST_WIDTH * desk.inks().em(), GAP);
         int width = Columns.width(across, count, GAP);
@@ -109,12 +109,15 @@ public final class SlipBoard extends ScrolledComposite {
         int bottom = 0;
         for (int i = 0; i < all.size(); i++) {
             int height = heights.get(all.get(i));
-            place(all.get(i), new Rectangle(spots.get(i).x(), spots.get(i).y(), width, height));
-            bottom = Math.max(bottom, spots.get(i).y() + height);
+            place(
+                    all.get(i),
+                    new Rectangle(spots.get(i).x(), free + spots.get(i).y(), width, height));
+            bottom = Math.max(bottom, free + spots.get(i).y() + height);
         }
         changed.forEach(card -> card.layout(false, true));
-        if (getMinHeight() != bottom + GAP || getMinWidth() != across) {
-            setMinSize(across, bottom + GAP);
+        int high = Math.max(bottom + GAP, least);
+        if (getMinHeight() != high || getMinWidth() != across) {
+            setMinSize(across, high);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -14,6 +15,7 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Palette;
+import org.hidewright.window.look.Steady;
 import org.hidewright.window.look.WheelMoves;
 import org.hidewright.window.slip.Editing;
 import org.hidewright.window.slip.QuestionList;
@@ -46,6 +48,7 @@ final class RowPane {
         scroll = inks.dress(new ScrolledComposite(parent, SWT.V_SCROLL), palette.ink(), palette.paper());
         WheelMoves.on(scroll, inks);
         scroll.setExpandHorizontal(true);
+        scroll.setExpandVertical(true);
         all = inks.dress(new Composite(scroll, SWT.NONE), palette.ink(), palette.paper());
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = MARGIN;
@@ -150,9 +153,13 @@ final class RowPane {
     }
 
     private void fit() {
-        int width = Math.max(1, scroll.getClientArea().width);
-        all.setSize(width, all.computeSize(width, SWT.DEFAULT).y);
-        all.layout(true, true);
+        Steady.keep(scroll, (free, least) -> {
+            ((GridLayout) all.getLayout()).marginTop = free;
+            int width = Math.max(1, scroll.getClientArea().width);
+            Point size = all.computeSize(width, SWT.DEFAULT);
+            scroll.setMinSize(size.x, Math.max(size.y, least));
+            all.layout(true, true);
+        });
     }
 
     /** Goes to the first field. */
