@@ -19,6 +19,7 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.window.addons.BundlesPage;
 import org.hidewright.window.addons.OffersPage;
+import org.hidewright.window.addons.Titles;
 import org.hidewright.window.compare.ComparePage;
 import org.hidewright.window.find.FindPage;
 import org.hidewright.window.look.Inks;
@@ -133,7 +134,7 @@ final class Middle extends Composite {
                     desk.inks(),
                     room.texts(),
                     addOns,
-                    this::called,
+                    titles(),
                     room.work(),
                     () -> room.asks().toOpen(room.texts().text("bundles.add"), "jar"),
                     () -> room.asks()
@@ -152,11 +153,24 @@ final class Middle extends Composite {
                 desk.inks(),
                 room.texts(),
                 addOns,
-                this::called,
+                titles(),
                 room.work(),
                 index,
                 () -> installed(calculator),
                 changed));
+    }
+
+    private Titles titles() {
+        return new Titles(this::called, this::table);
+    }
+
+    private String table(String id) {
+        return room.catalogue()
+                .tables()
+                .find(id)
+                .map(known -> project.wording()
+                        .text(known.declared().texts(), known.declared().titleKey()))
+                .orElse(id);
     }
 
     /** What a calculator is called; its id where it is not there to say so. */

@@ -86,11 +86,11 @@ class BundlesWindowTest {
         choose("org.example.aaa");
         assertTrue(
                 real.text("bundles.about")
-                        .endsWith("On. Its “bag” is left out: org.example.bags brings one of that name"
+                        .endsWith("On. Its “bag” is left out: Bags brings one of that name"
                                 + " too and keeps it. Turn one of the two off."),
                 real.text("bundles.about"));
         choose("org.example.knots");
-        assertTrue(real.text("bundles.about").contains("org.example.cords brings one"), real.text("bundles.about"));
+        assertTrue(real.text("bundles.about").contains("Cords brings one"), real.text("bundles.about"));
         choose("org.example.cords");
         assertTrue(real.text("bundles.about").endsWith("On."), real.text("bundles.about"));
     }
@@ -107,6 +107,16 @@ class BundlesWindowTest {
                                 "\nWaits until you turn it on. It is texts alone, which run no code: what they ask and"
                                         + " draw is worked out by calculators that are here."),
                 real.text("bundles.about"));
+    }
+
+    @Test
+    void aTableIsCalledAsTheWorkshopCallsIt() {
+        bundles.tableOf("org.example.hides", "punches");
+        real.press("bundles.back");
+        real.press("deed.bundles");
+        choose("org.example.hides");
+        assertTrue(
+                real.text("bundles.about").contains("\nBrings: table Round punches\n"), real.text("bundles.about"));
     }
 
     @Test
@@ -213,7 +223,7 @@ class BundlesWindowTest {
         real.press("offers.install");
         settle();
         assertEquals(
-                "The “cord” of org.example.knots is left out: org.example.cords brings one of that name too and keeps"
+                "The “cord” of org.example.knots is left out: Cords brings one of that name too and keeps"
                         + " it. Turn one of the two off.",
                 real.text("offers.told"));
     }

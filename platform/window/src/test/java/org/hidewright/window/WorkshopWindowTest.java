@@ -256,7 +256,9 @@ class WorkshopWindowTest {
         assertEquals(answers, real.answers("roll"), "the project works with its copy");
         press("workshop.back");
         press("project.differs");
-        assertTrue(real.text("told.text").contains("25 mm"), real.text("told.text"));
+        assertEquals(
+                "“Round punches, Two, Diameter” is 20 mm in the project and 25 mm in the workshop now.",
+                real.text("told.text"));
         press("told.renew");
         assertFalse(real.find(Link.class, "project.differs").getVisible());
         assertFalse(answers.equals(real.answers("roll")));

@@ -12,7 +12,7 @@ import org.hidewright.core.workshop.Shelf;
 import org.hidewright.core.workshop.Table;
 
 /** Places in the workshop in words: {@code leather[natural-side].thickness} as “Leather, natural side, Thickness”. */
-final class CellText {
+public final class CellText {
     private static final Pattern CELL = Pattern.compile("([^\\[.]+)(?:\\[([^\\]]*)])?(?:\\.([^\\[]+))?.*");
     /** The column that says what a row is called, in every table that has one. */
     private static final String NAME = "name";
@@ -20,7 +20,7 @@ final class CellText {
     private CellText() {}
 
     /** The title of the table, what the row is called, and the label of the column, as far as they are named. */
-    static String of(String cell, WorkedProject worked, Wording wording) {
+    public static String of(String cell, WorkedProject worked, Wording wording) {
         Matcher parts = CELL.matcher(cell);
         if (!parts.matches()) {
             return cell;

@@ -3,7 +3,6 @@ package org.hidewright.window.addons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.Origin;
@@ -35,13 +34,16 @@ public record BundleLine(
     /**
      * The line of a bundle.
      *
-     * @param titles what a calculator of an id is called
+     * @param all that are installed, by whose names is told what they share
+     * @param titles of what it brings
      * @param taken ids that several bundles bring
      */
-    public static BundleLine of(AddOn addOn, UnaryOperator<String> titles, List<TakenId> taken, WindowTexts texts) {
+    public static BundleLine of(
+            AddOn addOn, List<AddOn> all, Titles titles, List<TakenId> taken, WindowTexts texts) {
         List<String> brings =
-                new ArrayList<>(addOn.calculators().stream().map(titles).toList());
-        addOn.tables().forEach(table -> brings.add(texts.text("bundles.table", table)));
+                new ArrayList<>(addOn.calculators().stream().map(titles.calculators()).toList());
+        addOn.tables().forEach(table ->
+                brings.add(texts.text("bundles.table", titles.tables().apply(table))));
         boolean ours = addOn.origin() == Origin.PROGRAM;
         return new BundleLine(
                 addOn.id().isEmpty() ? addOn.name() : addOn.id(),
@@ -49,7 +51,7 @@ public record BundleLine(
                 addOn.maker().isEmpty() && ours ? texts.text("bundles.program") : addOn.maker(),
                 addOn.calculators(),
                 brings.isEmpty() ? texts.text("bundles.nothing") : String.join(", ", brings),
-                state(addOn, texts) + rights(addOn, texts) + leftOut(addOn, taken, texts),
+                state(addOn, texts) + rights(addOn, texts) + leftOut(addOn, all, taken, texts),
                 addOn.state() == State.OFF || addOn.state() == State.WAITING,
                 !ours);
     }
@@ -59,11 +61,20 @@ public record BundleLine(
         return new BundleTable.Line(id, name, maker, brings, state, off);
     }
 
-    private static String leftOut(AddOn addOn, List<TakenId> taken, WindowTexts texts) {
+    private static String leftOut(AddOn addOn, List<AddOn> all, List<TakenId> taken, WindowTexts texts) {
         return taken.stream()
                 .filter(one -> one.left().equals(addOn.id()))
-                .map(one -> " " + texts.text("bundles.id-taken.help", one.id(), one.keeps()))
+                .map(one -> " " + texts.text("bundles.id-taken.help", one.id(), name(one.keeps(), all, texts)))
                 .collect(Collectors.joining());
+    }
+
+    /** What a bundle is called; its id where it is not among them. */
+    static String name(String id, List<AddOn> all, WindowTexts texts) {
+        return all.stream()
+                .filter(one -> one.id().equals(id))
+                .map(one -> one.name(texts.language()))
+                .findFirst()
+                .orElse(id);
     }
 
     private static String state(AddOn addOn, WindowTexts texts) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
@@ -27,7 +26,7 @@ import org.hidewright.window.words.WindowTexts;
 public final class BundlesPage extends Composite {
     private final WindowTexts texts;
     private final AddOns addOns;
-    private final UnaryOperator<String> titles;
+    private final Titles titles;
     private final Executor work;
     private final Runnable changed;
     private final BundleTable table;
@@ -51,7 +50,7 @@ public final class BundlesPage extends Composite {
     /**
      * A page of bundles.
      *
-     * @param titles what a calculator of an id is called
+     * @param titles of what they bring
      * @param work where bundles are started
      * @param jar asks the maker for a jar
      * @param index shows what an index offers, once the maker has said which
@@ -63,7 +62,7 @@ public final class BundlesPage extends Composite {
             Inks inks,
             WindowTexts texts,
             AddOns addOns,
-            UnaryOperator<String> titles,
+            Titles titles,
             Executor work,
             Supplier<Optional<Path>> jar,
             Runnable index,
@@ -106,7 +105,7 @@ public final class BundlesPage extends Composite {
         List<AddOn> all = addOns.all();
         List<TakenId> taken = TakenId.in(all);
         lines = all.stream()
-                .map(addOn -> BundleLine.of(addOn, titles, taken, texts))
+                .map(addOn -> BundleLine.of(addOn, all, titles, taken, texts))
                 .toList();
         table.show(lines.stream().map(BundleLine::line).toList());
         chosen();

@@ -3,7 +3,6 @@ package org.hidewright.window.addons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.UnaryOperator;
 import org.hidewright.core.addons.Offer;
 import org.hidewright.window.words.WindowTexts;
 
@@ -11,10 +10,10 @@ import org.hidewright.window.words.WindowTexts;
 final class OfferLines {
     private OfferLines() {}
 
-    static BundleTable.Line of(Offer offer, UnaryOperator<String> titles, WindowTexts texts) {
+    static BundleTable.Line of(Offer offer, Titles titles, WindowTexts texts) {
         List<String> brings =
-                new ArrayList<>(offer.calculators().stream().map(titles).toList());
-        offer.tables().forEach(table -> brings.add(texts.text("bundles.table", table)));
+                new ArrayList<>(offer.calculators().stream().map(titles.calculators()).toList());
+        offer.tables().forEach(table -> brings.add(texts.text("bundles.table", titles.tables().apply(table))));
         return new BundleTable.Line(
                 offer.id(),
                 offer.name() + " " + offer.version(),

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
@@ -26,7 +25,7 @@ public final class OffersPage extends Composite {
 
     private final WindowTexts texts;
     private final AddOns addOns;
-    private final UnaryOperator<String> titles;
+    private final Titles titles;
     private final Executor work;
     private final Path from;
     private final Runnable changed;
@@ -48,7 +47,7 @@ public final class OffersPage extends Composite {
     /**
      * A page of offers.
      *
-     * @param titles what a calculator of an id is called
+     * @param titles of what they bring
      * @param work where indexes are read and bundles started
      * @param from the index
      * @param leave called when the maker has seen enough
@@ -59,7 +58,7 @@ public final class OffersPage extends Composite {
             Inks inks,
             WindowTexts texts,
             AddOns addOns,
-            UnaryOperator<String> titles,
+            Titles titles,
             Executor work,
             Path from,
             Runnable leave,
@@ -117,8 +116,13 @@ public final class OffersPage extends Composite {
     private String took(AddOnChange change) {
         Stream<String> notStarted = addOns.takeEffect().stream().map(texts::told);
         Stream<String> taken = TakenId.after(addOns.all(), change).stream()
-                .map(one -> texts.text("offers.id-taken.help", one.id(), one.left(), one.keeps()));
+                .map(one -> texts.text(
+                        "offers.id-taken.help", one.id(), name(one.left()), name(one.keeps())));
         return Stream.concat(notStarted, taken).collect(Collectors.joining("\n"));
+    }
+
+    private String name(String bundle) {
+        return BundleLine.name(bundle, addOns.all(), texts);
     }
 
     private void show(Shown shown) {

@@ -57,9 +57,9 @@ public final class History<S> {
     }
 
     /**
-     * What was done last, or is being done.
+     * What was changed last, or is being changed.
      *
-     * @param number another one for each that is taken back by itself
+     * @param number another one for each change that is taken back by itself
      * @param open whether more may come to it, as while a field is typed into
      */
     public record Step(long number, boolean open) {}
@@ -81,7 +81,6 @@ public final class History<S> {
         if (canUndo()) {
             after.push(now);
             now = before.pop();
-            steps++;
         }
         settle();
     }
@@ -91,7 +90,6 @@ public final class History<S> {
         if (canRedo()) {
             before.push(now);
             now = after.pop();
-            steps++;
         }
         settle();
     }

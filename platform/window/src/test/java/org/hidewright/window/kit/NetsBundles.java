@@ -67,6 +67,27 @@ public final class NetsBundles implements AddOns, Catalogue {
         put(id, id, "", Origin.MAKER, State.ON, calculator);
     }
 
+    /** One of the maker that brings a table. */
+    public void tableOf(String id, String table) {
+        chosen.put(
+                id,
+                new AddOn(
+                        id,
+                        id,
+                        "",
+                        "1.0.0",
+                        Origin.MAKER,
+                        State.ON,
+                        "",
+                        List.of(),
+                        List.of(table),
+                        List.of(),
+                        true,
+                        "",
+                        Path.of(id + ".jar"),
+                        Map.of()));
+    }
+
     /** One that is texts alone and was copied in. */
     public void textsThatWait(String id) {
         chosen.put(
