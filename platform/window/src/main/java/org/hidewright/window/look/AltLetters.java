@@ -32,7 +32,7 @@ public final class AltLetters {
 
     private static void show(Shell shell) {
         if (!shell.isDisposed()) {
-            GtkProperties.flag(shell, "gtk_widget_get_toplevel", "mnemonics-visible", true);
+            GtkProperties.flag(shell, GtkProperties.OF_WINDOW, "mnemonics-visible", true);
         }
     }
 }

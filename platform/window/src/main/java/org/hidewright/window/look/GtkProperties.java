@@ -6,6 +6,9 @@ import org.eclipse.swt.widgets.Control;
 
 /** Properties of what GTK keeps for a control, for which the toolkit has no word. Nothing on other systems. */
 final class GtkProperties {
+    /** Gives the window that a control is in. */
+    static final String OF_WINDOW = "gtk_widget_get_toplevel";
+
     private static final String PACKAGE = "org.eclipse.swt.internal.";
 
     private GtkProperties() {}
@@ -32,6 +35,13 @@ final class GtkProperties {
             Object of = toolkit.loadClass(PACKAGE + "gtk3.GTK3")
                     .getMethod(thing, long.class)
                     .invoke(null, control.handle);
+            boolean fits = !OF_WINDOW.equals(thing)
+                    || Boolean.TRUE.equals(toolkit.loadClass(PACKAGE + "gtk.GTK")
+                            .getMethod("GTK_IS_WINDOW", long.class)
+                            .invoke(null, of));
+            if (!fits) {
+                return; // it is about to go, and in no window any more
+            }
             toolkit.loadClass(PACKAGE + "gtk.OS")
                     .getMethod("g_object_set", long.class, byte[].class, type, long.class)
                     .invoke(null, of, ended(property), value, 0L);
