@@ -115,8 +115,7 @@ class BundlesWindowTest {
         real.press("bundles.back");
         real.press("deed.bundles");
         choose("org.example.hides");
-        assertTrue(
-                real.text("bundles.about").contains("\nBrings: table Round punches\n"), real.text("bundles.about"));
+        assertTrue(real.text("bundles.about").contains("\nBrings: table Round punches\n"), real.text("bundles.about"));
     }
 
     @Test

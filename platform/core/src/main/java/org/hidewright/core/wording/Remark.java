@@ -79,8 +79,7 @@ public final class Remark {
 
     /** The same, with what it is given called otherwise: by what a maker reads in place of what stands in a file. */
     public Remark calling(UnaryOperator<Object> otherwise) {
-        return new Remark(
-                severity, key, args.stream().map(otherwise).toList(), texts, slip, question, place, cell);
+        return new Remark(severity, key, args.stream().map(otherwise).toList(), texts, slip, question, place, cell);
     }
 
     public Severity severity() {

@@ -38,12 +38,12 @@ public record BundleLine(
      * @param titles of what it brings
      * @param taken ids that several bundles bring
      */
-    public static BundleLine of(
-            AddOn addOn, List<AddOn> all, Titles titles, List<TakenId> taken, WindowTexts texts) {
-        List<String> brings =
-                new ArrayList<>(addOn.calculators().stream().map(titles.calculators()).toList());
-        addOn.tables().forEach(table ->
-                brings.add(texts.text("bundles.table", titles.tables().apply(table))));
+    public static BundleLine of(AddOn addOn, List<AddOn> all, Titles titles, List<TakenId> taken, WindowTexts texts) {
+        List<String> brings = new ArrayList<>(
+                addOn.calculators().stream().map(titles.calculators()).toList());
+        addOn.tables()
+                .forEach(table ->
+                        brings.add(texts.text("bundles.table", titles.tables().apply(table))));
         boolean ours = addOn.origin() == Origin.PROGRAM;
         return new BundleLine(
                 addOn.id().isEmpty() ? addOn.name() : addOn.id(),

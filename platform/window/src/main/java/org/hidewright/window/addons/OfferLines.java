@@ -11,9 +11,11 @@ final class OfferLines {
     private OfferLines() {}
 
     static BundleTable.Line of(Offer offer, Titles titles, WindowTexts texts) {
-        List<String> brings =
-                new ArrayList<>(offer.calculators().stream().map(titles.calculators()).toList());
-        offer.tables().forEach(table -> brings.add(texts.text("bundles.table", titles.tables().apply(table))));
+        List<String> brings = new ArrayList<>(
+                offer.calculators().stream().map(titles.calculators()).toList());
+        offer.tables()
+                .forEach(table ->
+                        brings.add(texts.text("bundles.table", titles.tables().apply(table))));
         return new BundleTable.Line(
                 offer.id(),
                 offer.name() + " " + offer.version(),

@@ -116,8 +116,7 @@ public final class OffersPage extends Composite {
     private String took(AddOnChange change) {
         Stream<String> notStarted = addOns.takeEffect().stream().map(texts::told);
         Stream<String> taken = TakenId.after(addOns.all(), change).stream()
-                .map(one -> texts.text(
-                        "offers.id-taken.help", one.id(), name(one.left()), name(one.keeps())));
+                .map(one -> texts.text("offers.id-taken.help", one.id(), name(one.left()), name(one.keeps())));
         return Stream.concat(notStarted, taken).collect(Collectors.joining("\n"));
     }
 
