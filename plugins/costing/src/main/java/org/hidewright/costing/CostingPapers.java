@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.hidewright.api.document.Bars;
 import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.JobView;
 import org.hidewright.api.document.JobView.Slip;
 import org.hidewright.api.document.NoteSpace;
@@ -23,6 +24,7 @@ import org.osgi.service.component.annotations.Component;
 @Component(service = SectionContributor.class)
 public final class CostingPapers implements SectionContributor {
     private static final String BUNDLE = "org.hidewright.costing.";
+    private static final String WITHOUT_PRICE = "without-price";
     private static final int LINES_TO_SIGN = 2;
 
     @Override
@@ -74,6 +76,7 @@ public final class CostingPapers implements SectionContributor {
                     "one-more-hour",
                     "one-more-of-waste",
                     "outlay"));
+            told(slip, blocks);
         }
         for (Slip slip : job.worked("price")) {
             blocks.add(captioned(
@@ -89,9 +92,11 @@ public final class CostingPapers implements SectionContributor {
                     "cost-covered",
                     "wholesale",
                     "wholesale-profit"));
+            told(slip, blocks);
         }
         for (Slip slip : job.worked("break-even")) {
             blocks.add(captioned(slip, "pieces", "left-by-each"));
+            told(slip, blocks);
         }
         if (!blocks.isEmpty()) {
             blocks.add(0, Paragraph.quiet(words.text("paper.cost-sheet-private")));
@@ -132,23 +137,38 @@ public final class CostingPapers implements SectionContributor {
                         .toList());
     }
 
+    /** What a number is worth stands with it: a cost without its buckle is no cost to ask a price by. */
+    private static void told(Slip slip, List<Block> blocks) {
+        if (!slip.notices().isEmpty()) {
+            blocks.add(Checks.of(slip.notices()));
+        }
+    }
+
     private static List<Section> shoppingList(JobView job, PaperWords words) {
         List<Slip> slips = costed(job).stream()
-                .filter(slip -> !slip.answers().get("to-buy").rows().isEmpty())
+                .filter(slip -> !rows(slip, "to-buy").isEmpty()
+                        || !rows(slip, WITHOUT_PRICE).isEmpty())
                 .toList();
         List<Block> blocks = new ArrayList<>();
         for (Slip slip : slips) {
             blocks.add(Paragraph.of(
                     words.text("paper.shopping-list-for", slip.title(), pieces(slip), shown(slip, "outlay"))));
-            blocks.add(TickList.of(slip.answers().get("to-buy").rows().stream()
-                    .map(row -> TickList.Step.of(
-                            toBuy(row, words),
-                            words.text(
-                                    "paper.shopping-list-detail",
-                                    value(row, "sold-in"),
-                                    value(row, "needed"),
-                                    value(row, "paid"))))
+            blocks.add(TickList.of(Stream.concat(
+                            rows(slip, "to-buy").stream()
+                                    .map(row -> TickList.Step.of(
+                                            toBuy(row, words),
+                                            words.text(
+                                                    "paper.shopping-list-detail",
+                                                    value(row, "sold-in"),
+                                                    value(row, "needed"),
+                                                    value(row, "paid")))),
+                            rows(slip, WITHOUT_PRICE).stream()
+                                    .map(row -> TickList.Step.of(
+                                            withoutPrice(row, words), words.text("paper.shopping-list-unpriced"))))
                     .toList()));
+        }
+        if (slips.stream().anyMatch(slip -> !rows(slip, WITHOUT_PRICE).isEmpty())) {
+            blocks.add(Paragraph.of(words.text("paper.shopping-list-unpriced-help")));
         }
         if (!slips.isEmpty()) {
             blocks.add(Paragraph.quiet(words.text("paper.shopping-list-help")));
@@ -164,6 +184,14 @@ public final class CostingPapers implements SectionContributor {
         return of.isEmpty()
                 ? words.text("paper.shopping-list-plain", value(row, "to-buy"), value(row, "kind"))
                 : words.text("paper.shopping-list-line", value(row, "to-buy"), of, value(row, "kind"));
+    }
+
+    /** Fittings by their count, thread by its length. */
+    private static String withoutPrice(JobView.Row row, PaperWords words) {
+        String of = value(row, "of");
+        return of.isEmpty()
+                ? words.text("paper.shopping-list-amount", value(row, "kind"), value(row, "needed"))
+                : words.text("paper.shopping-list-line", value(row, "needed"), of, value(row, "kind"));
     }
 
     /** What a customer may see: no cost, no margin, no workings. */
@@ -223,6 +251,11 @@ public final class CostingPapers implements SectionContributor {
             }
         }
         return table.build();
+    }
+
+    /** None where the calculator has no such answer. */
+    private static List<JobView.Row> rows(Slip slip, String key) {
+        return slip.answers().containsKey(key) ? slip.answers().get(key).rows() : List.of();
     }
 
     private static String pieces(Slip slip) {

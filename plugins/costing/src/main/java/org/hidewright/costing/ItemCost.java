@@ -179,6 +179,7 @@ public final class ItemCost implements Calculator<ItemCost.Whole, ItemCost.Coste
 
             @Answered(by = "cost-one-more-waste") Money oneMoreOfWaste,
             @Answered(by = "buy-whole") List<BuyLine> toBuy,
+            @Answered List<NoPriceLine> withoutPrice,
             @Answered(by = "buy-whole") Money outlay,
             @Answered(by = "cost-each") List<BatchLine> byBatch) {}
 
@@ -189,6 +190,13 @@ public final class ItemCost implements Calculator<ItemCost.Whole, ItemCost.Coste
 
             @Answered(unit = "min", step = "1 min", by = "bench-times")
             Duration time) {}
+
+    /** What the whole batch needs and has no price, so that it is in no sum. */
+    public record NoPriceLine(
+            @RowId String id,
+            @Answered CostKind kind,
+            @Answered String of,
+            @Answered Phrase needed) {}
 
     @Override
     public Outcome<Costed> calculate(Whole whole, Working working) {
@@ -241,6 +249,7 @@ public final class ItemCost implements Calculator<ItemCost.Whole, ItemCost.Coste
                         sheet.oneMoreHour(),
                         sheet.oneMoreOfWaste(),
                         toBuy,
+                        materials.withoutPrice(),
                         Shopping.outlay(toBuy, piece),
                         sheet.byBatch()),
                 notices);

@@ -19,6 +19,7 @@ import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Length;
 import org.hidewright.costing.ItemCost.FittingPrice;
+import org.hidewright.costing.ItemCost.NoPriceLine;
 import org.hidewright.costing.ItemCost.OtherLeather;
 import org.hidewright.costing.ItemCost.Whole;
 import org.hidewright.costing.PieceCost.FittingUsed;
@@ -50,6 +51,7 @@ final class ItemMaterials {
     private final List<Notice> notices;
     private final List<LeatherUsed> leather;
     private final List<FittingUsed> hardware;
+    private final List<Fitting> unpriced = new ArrayList<>();
     private final Length thread;
 
     /** Tells what has no price, and what is named and is not there. */
@@ -60,8 +62,7 @@ final class ItemMaterials {
         this.leather = leatherOf(working);
         this.hardware = hardwareOf();
         this.thread = ItemThread.of(item, whole.tail(), working, notices);
-        if (thread.mm() > 0
-                && (whole.threadLength().isEmpty() || whole.threadPrice().isEmpty())) {
+        if (thread.mm() > 0 && !threadHasPrice()) {
             notices.add(UNPRICED_THREAD.at(whole.threadPrice().isEmpty() ? "thread-price" : "thread-length", thread));
         }
     }
@@ -75,13 +76,21 @@ final class ItemMaterials {
     }
 
     List<ThreadUsed> thread() {
-        return whole.threadLength().isEmpty() || whole.threadPrice().isEmpty()
-                ? List.of()
-                : List.of(new ThreadUsed(
+        return threadHasPrice()
+                ? List.of(new ThreadUsed(
                         FIRST,
                         thread,
                         whole.threadLength().get(),
-                        whole.threadPrice().get()));
+                        whole.threadPrice().get()))
+                : List.of();
+    }
+
+    private boolean threadHasPrice() {
+        return whole.threadLength().isPresent() && whole.threadPrice().isPresent();
+    }
+
+    List<NoPriceLine> withoutPrice() {
+        return WithoutPrice.of(unpriced, threadHasPrice() ? Length.ofMm(0) : thread, whole.pieces(), whole.spoilage());
     }
 
     Area leatherInPiece() {
@@ -152,7 +161,6 @@ final class ItemMaterials {
     private List<FittingUsed> hardwareOf() {
         List<FittingPrice> prices = whole.hardware().orElse(List.of());
         Map<String, Integer> counts = new LinkedHashMap<>();
-        List<String> unpriced = new ArrayList<>();
         for (Fitting fitting : item.fittings()) {
             Optional<FittingPrice> price = prices.stream()
                     .filter(row -> namesOf(row).contains(fitting.id()))
@@ -160,11 +168,14 @@ final class ItemMaterials {
                     .or(() -> prices.stream()
                             .filter(row -> namesOf(row).isEmpty())
                             .findFirst());
-            price.ifPresentOrElse(row -> counts.merge(row.id(), 1, Integer::sum), () -> unpriced.add(fitting.id()));
+            price.ifPresentOrElse(row -> counts.merge(row.id(), 1, Integer::sum), () -> unpriced.add(fitting));
         }
         prices.forEach(this::fittingsThere);
         if (!unpriced.isEmpty()) {
-            notices.add(UNPRICED_FITTINGS.at("hardware", unpriced.size(), String.join(", ", unpriced)));
+            notices.add(UNPRICED_FITTINGS.at(
+                    "hardware",
+                    unpriced.size(),
+                    unpriced.stream().map(Fitting::id).collect(Collectors.joining(", "))));
         }
         return prices.stream()
                 .filter(row -> counts.containsKey(row.id()))

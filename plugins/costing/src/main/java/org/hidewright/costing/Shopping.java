@@ -18,7 +18,7 @@ import org.hidewright.costing.PieceCost.Piece;
 final class Shopping {
     static final Formula WHOLE = Formula.of("buy-whole", "k = ceil(n · N / ((1 - s) · V))", Origins.ARITHMETIC);
 
-    private static final String COUNT = "needed";
+    static final String COUNT = "needed";
     private static final String SOLD_SINGLY = "sold-singly";
     static final List<String> PHRASES = Stream.concat(Stream.of(COUNT, SOLD_SINGLY), SoldBy.phrases().stream())
             .toList();

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hidewright.api.document.Bars;
 import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Checks;
 import org.hidewright.api.document.JobView;
 import org.hidewright.api.document.JobView.Answer;
 import org.hidewright.api.document.JobView.Row;
@@ -19,6 +20,7 @@ import org.hidewright.api.document.JobView.State;
 import org.hidewright.api.document.NoteSpace;
 import org.hidewright.api.document.Paragraph;
 import org.hidewright.api.document.Section;
+import org.hidewright.api.document.Severity;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.document.TickList;
 import org.junit.jupiter.api.Test;
@@ -44,6 +46,10 @@ class CostingPapersTest {
     }
 
     private static JobView.Slip cost(String id, State state, String calculator, String leather) {
+        return costed(id, state, calculator, leather).build();
+    }
+
+    private static JobView.Slip.Builder costed(String id, State state, String calculator, String leather) {
         JobView.Slip.Builder slip = JobView.Slip.of(id, calculator, "Cost of " + id, state)
                 .question("pieces", Answer.number("Pieces", "3", "", 3));
         for (String key : List.of(
@@ -85,7 +91,21 @@ class CostingPapersTest {
                                         "to-buy",
                                         Answer.number("", "2", "", 2),
                                         "paid",
-                                        eur("", 200)))))
+                                        eur("", 200)))));
+    }
+
+    /** A collar of which the buckle and the thread have no price. */
+    private static JobView.Slip collar() {
+        return costed("collar", State.WORKED, "item-cost", "")
+                .answer(
+                        "without-price",
+                        Answer.rows(
+                                "Without a price",
+                                "",
+                                List.of(
+                                        row("hardware-buckle", "kind", "hardware", "of", "Buckle", "needed", "2"),
+                                        row("thread", "kind", "thread", "of", "", "needed", "3.1 m, 3.4 yd"))))
+                .notice(Checks.Check.of(Severity.CHECK, "Check", "Fittings without a price: 2.", "Too low.", "Add it."))
                 .build();
     }
 
@@ -129,6 +149,8 @@ class CostingPapersTest {
                                     bar.label() + " " + bar.stretches().get(0).to() + " " + bar.text()));
         } else if (block instanceof TickList list) {
             return list.steps().stream().map(step -> step.text() + ", " + step.detail());
+        } else if (block instanceof Checks checks) {
+            return checks.checks().stream().map(check -> check.severityText() + ": " + check.what());
         }
         return Stream.of(((NoteSpace) block).label());
     }
@@ -183,6 +205,34 @@ class CostingPapersTest {
         assertTrue(sheet.contains("leather |  | 20.00\u00A0EUR | 25.0%"), sheet);
         String list = text(papers.get("org.hidewright.costing.shopping-list"));
         assertTrue(list.contains("2 × leather, sold in: 20 ft²"), list);
+    }
+
+    /** Else a maker comes home without the buckle. */
+    @Test
+    void whatHasNoPriceIsOnTheShoppingList() {
+        String list = text(papers(collar()).get("org.hidewright.costing.shopping-list"));
+        assertTrue(
+                list.contains("2 × Buckle (hardware), no price known\nthread: 3.1 m, 3.4 yd, no price known\n"
+                        + "What has no price here must be bought too"),
+                list);
+        assertFalse(
+                text(papers(cost("pouch", State.WORKED)).get("org.hidewright.costing.shopping-list"))
+                        .contains("no price"),
+                "nothing is said where all has one");
+    }
+
+    /** A number that is too low stands beside what says so; a customer is not told. */
+    @Test
+    void theCostSheetHasTheChecksOfItsSlips() {
+        JobView.Slip losing = price(0, 0)
+                .notice(Checks.Check.of(Severity.CHECK, "Check", "Each one sold loses money.", "", ""))
+                .build();
+        Map<String, Section> papers = papers(collar(), losing);
+        String sheet = text(papers.get("org.hidewright.costing.cost-sheet"));
+        assertTrue(sheet.contains("outlay | 26.67\u00A0EUR\nCheck: Fittings without a price: 2.\nAsked for it"), sheet);
+        assertTrue(sheet.endsWith("Check: Each one sold loses money."), sheet);
+        String quote = text(papers.get("org.hidewright.costing.quote"));
+        assertFalse(quote.contains("Check"), quote);
     }
 
     @Test

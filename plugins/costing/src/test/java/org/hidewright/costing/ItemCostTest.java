@@ -282,6 +282,26 @@ class ItemCostTest {
                         .count());
     }
 
+    /** Of four pieces with a fifth spoilt five are begun: 2 · 5 rivets, 5 studs, and 5 · 1.088 m of thread are 5.44 m, 5.95 yd. */
+    @Test
+    void whatHasNoPriceIsListedToBeBoughtForTheBatch() {
+        Item alike = item().fitting(Fitting.of("rivet-3", "rivet-1", List.of(new OnPart("back", "one"))))
+                .build();
+        Asked asked = Asked.of(alike).pieces(4).threadPrice(Optional.empty());
+        assertEquals(
+                List.of(
+                        "hardware-rivet-1 HARDWARE rivet-1 needed[10]",
+                        "hardware-stud HARDWARE stud needed[5]",
+                        "thread THREAD  sold-by-length[5.5, 6.0]"),
+                costed(asked.priced(new ItemCost.FittingPrice("rivet-2", Optional.of("rivet-2"), eur(1))))
+                        .withoutPrice()
+                        .stream()
+                        .map(row -> row.id() + " " + row.kind() + " " + row.of() + " "
+                                + row.needed().key() + row.needed().args())
+                        .toList());
+        assertEquals(List.of(), costed(Asked.of(item().build())).withoutPrice(), "all has a price");
+    }
+
     @Test
     void namesThatAreNotThereAreTold() {
         Asked asked = Asked.of(item().build());
