@@ -163,7 +163,7 @@ final class SlipPrinter {
         out.println(words.label(answer));
         List<List<String>> lines = new ArrayList<>();
         List<String> head = new ArrayList<>(rows.named() ? List.of("") : List.of());
-        rows.columns().forEach(column -> head.add(words.label(column)));
+        rows.columns().forEach(column -> head.add(words.heading(column)));
         lines.add(head);
         lines.addAll(rows.rows());
         new TextTable(lines).print(out);

@@ -182,7 +182,7 @@ final class SlipSection {
         }
         rows.columns()
                 .forEach(column -> table.column(
-                        words.label(column),
+                        words.heading(column),
                         column.kind().dimension().isPresent() ? Table.Align.END : Table.Align.START));
         rows.rows().forEach(table::row);
         return table.build();

@@ -26,6 +26,8 @@ import org.hidewright.core.work.WorkedSlip;
 
 /** The labels, values and sources of one slip in words. */
 public final class SlipWording {
+    private static final String LENGTH = "item-fact.length";
+
     private final WorkedSlip slip;
     private final Wording wording;
 
@@ -127,8 +129,22 @@ public final class SlipWording {
                         : declaration.question(key).map(this::label)));
     }
 
-    /** The label of the column a link names inside a table of answers. */
+    /** What stands over a column; of an item the length has parts among its rows, of which it is the way round. */
+    public String heading(Answer column) {
+        return column.labelKey().equals(LENGTH) ? wording.host("item-fact.length-or-round") : label(column);
+    }
+
+    /** The label of the column a link names inside a table of answers; a part’s length is the way round it. */
     String columnLabel(Link link) {
+        boolean round = link.column().equals("length")
+                && slip.answers()
+                        .flatMap(answers -> answers.get(link.answer()))
+                        .filter(Item.class::isInstance)
+                        .flatMap(item -> ((Item) item).part(link.row()))
+                        .isPresent();
+        if (round) {
+            return wording.host("item-fact.round");
+        }
         return slip
                 .installed()
                 .flatMap(known -> known.calculator().declaration().answer(link.answer()))

@@ -2,14 +2,18 @@ package org.hidewright.core.jobcard;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Locale;
+import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.drawing.DimensionLine;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Shape;
 import org.hidewright.api.measure.Length;
+import org.hidewright.core.bench.Plate;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.project.Link;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
@@ -49,6 +53,28 @@ class SlipWordingTest {
     void aLengthThatIsNoAnswerIsDrawnToATenth() {
         assertEquals("7.3 mm", drawn(7.26, Shop.ENGLISH));
         assertEquals("0.286 in", drawn(7.26, INCHES));
+    }
+
+    /** A plate of 100 x 60 mm: its foot is 100 mm long, and round the plate it is 320 mm. */
+    @Test
+    void theLengthOfAPartIsCalledTheWayRoundIt() {
+        WorkedSlip plate = new Shop(new Plate()).one("plate", "'width': '100 mm'");
+        SlipWording words = new SlipWording(plate, Shop.ENGLISH);
+        Answer item = plate.installed()
+                .orElseThrow()
+                .calculator()
+                .declaration()
+                .answer("item")
+                .orElseThrow();
+        AnswerTable table = AnswerTable.of(
+                        item, plate.answers().orElseThrow().get("item").orElseThrow(), words)
+                .orElseThrow();
+        assertEquals(
+                List.of("Length, of parts all round", "Area", "Area as cut", "Count", "Hands-on"),
+                table.columns().stream().map(words::heading).toList());
+        assertEquals("320.0 mm", table.rows().get(0).get(1).replace('\u00A0', ' '));
+        assertEquals("Way round", words.columnLabel(new Link("plate", "item", "front", "length")));
+        assertEquals("Length", words.columnLabel(new Link("plate", "item", "front.foot", "length")));
     }
 
     @Test

@@ -243,7 +243,7 @@ public final class Faces {
         if (found.named()) {
             head.add("");
         }
-        found.columns().forEach(column -> head.add(words.label(column)));
+        found.columns().forEach(column -> head.add(words.heading(column)));
         return new TableFace(answer.key(), words.label(answer), List.copyOf(head), found.rows());
     }
 
