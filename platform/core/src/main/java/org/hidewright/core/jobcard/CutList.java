@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.hidewright.api.document.Block;
 import org.hidewright.api.document.Table;
 import org.hidewright.api.drawing.Box;
@@ -17,9 +18,12 @@ import org.hidewright.core.wording.Wording;
 /** What is cut for an item, part by part, as large as it is cut, with what is punched into it. */
 final class CutList {
     private final Wording wording;
+    private final Function<Length, String> lengths;
 
-    CutList(Wording wording) {
+    /** @param lengths how wide and how high something is, in words: as the answers of its slip say of the same length */
+    CutList(Wording wording, Function<Length, String> lengths) {
         this.wording = wording;
+        this.lengths = lengths;
     }
 
     /** None where there are no parts. */
@@ -67,8 +71,8 @@ final class CutList {
         Box box = outline.bounds();
         return wording.host(
                 "patterns.by",
-                wording.drawn(Length.ofMm(box.width() + 2 * beside)),
-                wording.drawn(Length.ofMm(box.height() + 2 * beside)));
+                lengths.apply(Length.ofMm(box.width() + 2 * beside)),
+                lengths.apply(Length.ofMm(box.height() + 2 * beside)));
     }
 
     /** Which leather, and how thick; empty where the part says neither. */

@@ -52,12 +52,14 @@ final class Patterns {
 
     private final WorkedProject worked;
     private final Wording wording;
-    private final CutList cutList;
 
     Patterns(WorkedProject worked, Wording wording) {
         this.worked = worked;
         this.wording = wording;
-        this.cutList = new CutList(wording);
+    }
+
+    private CutList cutList(WorkedSlip slip) {
+        return new CutList(wording, new SlipWording(slip, wording).lengths());
     }
 
     /** The items a slip answers, those of other slips after it. */
@@ -109,7 +111,7 @@ final class Patterns {
         List<ItemCheck> checks = ItemChecks.of(item);
         List<PatternSheets.Pattern> patterns = new ArrayList<>();
         for (Part part : item.parts()) {
-            List<String> lines = lines(part, count(part));
+            List<String> lines = lines(slip, part, count(part));
             if (several) {
                 lines.add(1, new SlipWording(slip, wording).title());
             }
@@ -131,6 +133,7 @@ final class Patterns {
                 .numbers(wording.host("patterns.cut-as-drawn"))
                 .numbers(wording.host("patterns.cut-turned-over"))
                 .numbers(wording.host("patterns.size"));
+        CutList cutList = cutList(drawn.slip());
         List<Block> large = new ArrayList<>();
         for (int i = 0; i < drawn.patterns().size(); i++) {
             Part part = drawn.item().parts().get(i);
@@ -171,9 +174,9 @@ final class Patterns {
     }
 
     /** What is written on a part. */
-    private List<String> lines(Part part, String count) {
+    private List<String> lines(WorkedSlip slip, Part part, String count) {
         List<String> lines = new ArrayList<>(List.of(part.name(), count));
-        String leather = cutList.leather(part);
+        String leather = cutList(slip).leather(part);
         if (!leather.isEmpty()) {
             lines.add(leather);
         }
@@ -222,13 +225,13 @@ final class Patterns {
                     String count = wording.host("patterns.cut", part.count());
                     ids.add(part.id());
                     titles.add(part.name() + ", " + count);
-                    parts.add(PartPattern.of(part, lines(part, count)));
+                    parts.add(PartPattern.of(part, lines(slip, part, count)));
                 }
                 if (part.mirrored() > 0) {
                     String count = wording.host("patterns.cut-over", part.mirrored());
                     ids.add(part.id() + ".turned-over");
                     titles.add(part.name() + ", " + count);
-                    parts.add(PartPattern.turnedOver(part, lines(part, count)));
+                    parts.add(PartPattern.turnedOver(part, lines(slip, part, count)));
                 }
             }
             List<Drawing> laid = PartPattern.sideBySide(parts);

@@ -96,7 +96,7 @@ final class SlipSection {
                 .filter(Item.class::isInstance)
                 .map(item -> words.said((Item) item))
                 .forEach(item -> {
-                    blocks.addAll(new CutList(wording).of(item));
+                    blocks.addAll(new CutList(wording, words.lengths()).of(item));
                     blocks.addAll(new WorkSteps(item, words.itemNames(), wording).blocks());
                 });
         Table.Builder table = Table.builder().column("").numbers("").column("");

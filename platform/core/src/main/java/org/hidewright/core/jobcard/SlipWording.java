@@ -3,6 +3,7 @@ package org.hidewright.core.jobcard;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Source;
@@ -177,6 +178,12 @@ public final class SlipWording {
         return drawing.worded(words -> words instanceof Phrase phrase
                 ? texts().map(texts -> wording.phrase(texts, phrase)).orElse(phrase.key())
                 : drawn((Quantity<?>) words, lengths));
+    }
+
+    /** Lengths of what the slip draws, each as its answer of the same length is shown. */
+    Function<Length, String> lengths() {
+        DrawnLengths lengths = new DrawnLengths(slip, wording);
+        return length -> drawn(length, lengths);
     }
 
     private String drawn(Quantity<?> quantity, DrawnLengths lengths) {

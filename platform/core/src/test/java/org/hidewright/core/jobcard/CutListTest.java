@@ -6,7 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.hidewright.api.calculator.Answered;
+import org.hidewright.api.calculator.Asked;
+import org.hidewright.api.calculator.Calculates;
+import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Rounding;
+import org.hidewright.api.calculator.Working;
 import org.hidewright.api.document.Block;
+import org.hidewright.api.document.Document;
 import org.hidewright.api.document.Figure;
 import org.hidewright.api.document.Section;
 import org.hidewright.api.document.Table;
@@ -16,8 +24,10 @@ import org.hidewright.api.drawing.Role;
 import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.item.Part;
+import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Plate;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.work.WorkedProject;
 import org.junit.jupiter.api.Test;
 
 class CutListTest {
@@ -29,7 +39,8 @@ class CutListTest {
     private static Table of(Part... parts) {
         Item.Builder item = Item.builder();
         List.of(parts).forEach(item::part);
-        return (Table) new CutList(Shop.ENGLISH).of(item.build()).get(0);
+        return (Table)
+                new CutList(Shop.ENGLISH, Shop.ENGLISH::drawn).of(item.build()).get(0);
     }
 
     private static List<String> head(Table table) {
@@ -75,6 +86,49 @@ class CutListTest {
                 "2 × hole of 5.0 mm; 1 × hole of 8.0 mm; 1 × window of 20.0 mm × 30.0 mm",
                 row(table, 0).get(4));
         assertEquals("", row(table, 1).get(4));
+    }
+
+    /** A keeper that is answered up to the next half millimetre, and drawn as long as it is exactly. */
+    @Calculates("loop")
+    public static final class Loop implements Calculator<Loop.Asks, Loop.Gives> {
+        public record Asks(
+                @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "75.54 mm")
+                Length round) {}
+
+        public record Gives(
+                @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP)
+                Length cut,
+
+                @Answered Item item) {}
+
+        @Override
+        public Outcome<Gives> calculate(Asks asks, Working working) {
+            Path outline = Path.rectangle(Role.CUT, Point.of(0, 0), asks.round().mm(), 12);
+            return Outcome.of(new Gives(
+                    asks.round(),
+                    Item.builder()
+                            .part(Part.of("keeper", "Keeper", outline).build())
+                            .build()));
+        }
+    }
+
+    /** One length has one number on a page, on the job card and on the page of patterns. */
+    @Test
+    void aSizeThatIsAnsweredReadsAsItsAnswer() {
+        WorkedProject worked = new Shop(new Loop()).work(Shop.slip("loop", "loop", Shop.json("'round': '75.54 mm'")));
+        Table card = new JobCard(worked, Shop.ENGLISH)
+                .document(LocalDate.of(2026, 3, 1), List.of()).sections().get(1).blocks().stream()
+                        .filter(Table.class::isInstance)
+                        .map(Table.class::cast)
+                        .filter(table -> table.caption().equals("To cut"))
+                        .findFirst()
+                        .orElseThrow();
+        assertEquals(List.of("Keeper", "", "1", "76.0 mm × 12.0 mm"), row(card, 0));
+        Document patterns = new Patterns(worked, Shop.ENGLISH)
+                .document(LocalDate.of(2026, 3, 1))
+                .orElseThrow();
+        Table sizes = (Table) patterns.sections().get(1).blocks().get(0);
+        assertEquals(List.of("Keeper", "", "1", "0", "76.0 mm × 12.0 mm"), row(sizes, 0));
     }
 
     @Test
