@@ -6,13 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Box;
-import org.hidewright.api.drawing.Circle;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Label;
-import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
-import org.hidewright.api.drawing.Shape;
-import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.PartShape;
 import org.hidewright.api.geometry.Region;
 import org.hidewright.api.item.Part;
@@ -28,18 +24,17 @@ final class PartLabel {
 
     private static final double BESIDE_MM = 2.6;
     private static final double LINE = 1.8;
-    private static final double STEP_MM = 0.8;
     private static final int GRID = 24;
 
     private final Region finished;
     private final Box box;
-    private final List<Point> ink = new ArrayList<>();
+    private final Ink ink;
     private final List<Point> places;
 
     private PartLabel(Part part, Drawing drawing) {
         this.finished = PartShape.finished(part);
         this.box = drawing.bounds();
-        drawing.shapes().forEach(this::trace);
+        this.ink = new Ink(drawing);
         this.places = places();
     }
 
@@ -83,22 +78,6 @@ final class PartLabel {
         return Optional.empty();
     }
 
-    private void trace(Shape shape) {
-        if (shape instanceof Path path) {
-            Curve curve = Curve.of(path);
-            int steps = (int) Math.ceil(curve.length() / STEP_MM);
-            for (int i = 0; i <= steps; i++) {
-                ink.add(curve.at(curve.length() * i / steps).point());
-            }
-        } else if (shape instanceof Circle circle) {
-            ink.add(circle.centre());
-            int steps = (int) Math.ceil(Math.PI * circle.diameter() / STEP_MM);
-            for (int i = 0; i < steps; i++) {
-                ink.add(circle.centre().towards(2 * Math.PI * i / steps, circle.diameter() / 2));
-            }
-        }
-    }
-
     /** Middles to try: the roomiest place of the part, then those around it, the nearest first. */
     private List<Point> places() {
         Point roomiest = finished.roomiest();
@@ -122,9 +101,7 @@ final class PartLabel {
         double halfX = (turn == 0 ? length : across) / 2 + height / 2;
         double halfY = (turn == 0 ? across : length) / 2 + height / 2;
         return places.stream()
-                .filter(middle -> ink.stream()
-                        .noneMatch(point ->
-                                Math.abs(point.x() - middle.x()) < halfX && Math.abs(point.y() - middle.y()) < halfY))
+                .filter(middle -> ink.isClear(middle, halfX, halfY))
                 .filter(finished::contains)
                 .findFirst();
     }

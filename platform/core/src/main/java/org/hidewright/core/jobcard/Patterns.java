@@ -115,7 +115,7 @@ final class Patterns {
             if (several) {
                 lines.add(1, new SlipWording(slip, wording).title());
             }
-            patterns.add(new PatternSheets.Pattern(part.name(), PartPattern.marked(part, checks, lines)));
+            patterns.add(new PatternSheets.Pattern(part.name(), PartPattern.marked(part, checks, words(lines))));
         }
         return new Drawn(slip, item, patterns);
     }
@@ -173,7 +173,11 @@ final class Patterns {
                 : wording.host("patterns.cut-both", part.count(), part.mirrored());
     }
 
-    /** What is written on a part. */
+    private PartPattern.Words words(List<String> lines) {
+        return new PartPattern.Words(lines, hole -> wording.drawn(Length.ofMm(hole.diameter())));
+    }
+
+    /** The lines on a part. */
     private List<String> lines(WorkedSlip slip, Part part, String count) {
         List<String> lines = new ArrayList<>(List.of(part.name(), count));
         String leather = cutList(slip).leather(part);
@@ -225,13 +229,13 @@ final class Patterns {
                     String count = wording.host("patterns.cut", part.count());
                     ids.add(part.id());
                     titles.add(part.name() + ", " + count);
-                    parts.add(PartPattern.of(part, lines(slip, part, count)));
+                    parts.add(PartPattern.of(part, words(lines(slip, part, count))));
                 }
                 if (part.mirrored() > 0) {
                     String count = wording.host("patterns.cut-over", part.mirrored());
                     ids.add(part.id() + ".turned-over");
                     titles.add(part.name() + ", " + count);
-                    parts.add(PartPattern.turnedOver(part, lines(slip, part, count)));
+                    parts.add(PartPattern.turnedOver(part, words(lines(slip, part, count))));
                 }
             }
             List<Drawing> laid = PartPattern.sideBySide(parts);

@@ -97,6 +97,7 @@ final class SlipSection {
                 .map(item -> words.said((Item) item))
                 .forEach(item -> {
                     blocks.addAll(new CutList(wording, words.lengths()).of(item));
+                    blocks.addAll(new HoleList(wording, words.itemNames()).of(item));
                     blocks.addAll(new WorkSteps(item, words.itemNames(), wording).blocks());
                 });
         Table.Builder table = Table.builder().column("").numbers("").column("");

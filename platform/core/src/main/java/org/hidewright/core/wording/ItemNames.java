@@ -2,6 +2,7 @@ package org.hidewright.core.wording;
 
 import java.util.Locale;
 import org.hidewright.api.item.Fitting;
+import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Operation;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.item.Seam;
@@ -26,6 +27,11 @@ public final class ItemNames {
     /** An edge, a stitch line or a fold, behind the name of its part. */
     public String on(Part part, String id) {
         return wording.host("phrase.item-on", part(part), wording.said(words.nameOn(id)));
+    }
+
+    /** A hole where its part is told with it. */
+    public String on(Hole hole) {
+        return wording.said(words.nameOn(hole.id()));
     }
 
     public String seam(Seam seam) {
