@@ -47,19 +47,23 @@ final class JobCard {
                 .pageText(wording.host("job-card.page", "{0}", "{1}"))
                 .language(wording.language());
         worked.project().about().ifPresent(document::meta);
-        document.section(overview());
+        List<Section> slips = worked.slips().values().stream()
+                .map(slip -> new SlipSection(slip, wording, this).section())
+                .toList();
+        document.section(overview(DecimalInches.inTablesOf(slips) || DecimalInches.inTablesOf(contributed)));
         List<Remark> general = worked.general();
         if (!general.isEmpty()) {
             document.section(Section.of("file", wording.host("job-card.file"), checks(general)));
         }
-        for (WorkedSlip slip : worked.slips().values()) {
-            document.section(new SlipSection(slip, wording, this).section());
-        }
-        return document.sections(contributed).build();
+        return document.sections(slips).sections(contributed).build();
     }
 
-    /** What a maker must know in ten seconds: the leading answers of every slip, and what is not as it should be. */
-    private Section overview() {
+    /**
+     * What a maker must know in ten seconds: the leading answers of every slip, and what is not as it should be.
+     *
+     * @param decimalInches whether the pages after it have any
+     */
+    private Section overview(boolean decimalInches) {
         List<Block> blocks = new ArrayList<>();
         boolean ranged = worked.slips().values().stream()
                 .anyMatch(slip -> leads(slip).stream()
@@ -96,7 +100,7 @@ final class JobCard {
             }
         }
         blocks.add(rows == 0 ? Paragraph.of(wording.host("job-card.no-slips")) : table.build());
-        if (wording.inches() && worked.slips().values().stream().anyMatch(JobCard::lengthsInTables)) {
+        if (decimalInches) {
             blocks.add(Paragraph.quiet(wording.host("job-card.inches.help")));
         }
         if (!worked.leftOut().isEmpty()) {
@@ -139,20 +143,6 @@ final class JobCard {
         }
         urgent.sort(Comparator.comparing(Checks.Check::severity));
         return urgent;
-    }
-
-    private static boolean lengthsInTables(WorkedSlip slip) {
-        return slip.answers().isPresent()
-                && slip.installed().stream()
-                        .flatMap(installed -> installed.calculator().declaration().answers().stream())
-                        .filter(answer -> answer.kind() == Kind.ROWS)
-                        .filter(answer -> slip.answers()
-                                .orElseThrow()
-                                .get(answer.key())
-                                .filter(rows -> !((List<?>) rows).isEmpty())
-                                .isPresent())
-                        .flatMap(answer -> answer.columns().stream())
-                        .anyMatch(column -> column.kind() == Kind.LENGTH);
     }
 
     /** The answers of a slip that are shown largest and first; empty unless it is worked. */

@@ -77,12 +77,9 @@ public final class RangeWords {
     public List<List<String>> rows() {
         List<List<String>> rows = new ArrayList<>();
         study.spreads().forEach((place, spread) -> {
-            if (AnswerPlaces.inRow(place)) {
-                return;
-            }
-            String least = shown(place, spread.low()).inline();
-            String most = shown(place, spread.high()).inline();
-            if (!least.equals(most)) {
+            if (isRow(place, spread)) {
+                String least = shown(place, spread.low()).inline();
+                String most = shown(place, spread.high()).inline();
                 rows.add(List.of(
                         label(place),
                         least,
@@ -94,6 +91,14 @@ public final class RangeWords {
             }
         });
         return rows;
+    }
+
+    /** Whether it is a single number that reads otherwise at either end. */
+    private boolean isRow(String place, Spread spread) {
+        return !AnswerPlaces.inRow(place)
+                && !shown(place, spread.low())
+                        .inline()
+                        .equals(shown(place, spread.high()).inline());
     }
 
     /**
@@ -287,10 +292,9 @@ public final class RangeWords {
         study.ended()
                 .forEach(ended -> sentences.add(
                         wording.host("range.ended", inputs.where(ended.parts()), wording.what(ended.what()))));
-        long bent = study.spreads().values().stream()
-                .filter(spread -> spread.moves() && !spread.firstOrderHolds())
-                .count();
-        if (bent > 0) {
+        boolean bent = study.spreads().entrySet().stream()
+                .anyMatch(one -> !one.getValue().firstOrderHolds() && isRow(one.getKey(), one.getValue()));
+        if (bent) { // so it says “see below”
             sentences.add(wording.host("range.bends.help"));
         }
         notShown(sentences);

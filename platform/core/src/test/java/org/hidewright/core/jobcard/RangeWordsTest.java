@@ -12,9 +12,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.hidewright.api.calculator.Answered;
+import org.hidewright.api.calculator.Asked;
+import org.hidewright.api.calculator.Calculates;
+import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.NoticeKind.Severity;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.RowId;
+import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.document.Bars;
+import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
@@ -92,6 +100,42 @@ class RangeWordsTest {
         assertEquals(
                 1,
                 RangeChecks.own(limited, limited.slips().get("a"), Shop.ENGLISH).size());
+    }
+
+    /** A square of a range that is wide beside its middle bends too much for a likely interval. */
+    @Calculates("square")
+    public static final class Square implements Calculator<Square.Asks, Square.Gives> {
+        public record Asks(
+                @Asked(unit = "mm", min = "0", max = "1 m", example = "2 mm")
+                Length side) {}
+
+        public record Line(
+                @RowId String id, @Answered(unit = "mm") Length bent) {}
+
+        public record Gives(
+                @Answered(unit = "mm") Length straight,
+                @Answered List<Line> table,
+                @Answered(unit = "mm") Optional<Length> single) {}
+
+        @Override
+        public Outcome<Gives> calculate(Asks asks, Working working) {
+            Length bent = Length.ofMm(asks.side().mm() * asks.side().mm());
+            return Outcome.of(new Gives(
+                    asks.side(),
+                    List.of(new Line("one", bent)),
+                    asks.side().mm() < 100 ? Optional.empty() : Optional.of(bent)));
+        }
+    }
+
+    /** Only a row that says “see below” has something below. */
+    @Test
+    void whatBendsInATableAloneIsNotReferredTo() {
+        WorkedProject bent = new Shop(new Square()).work(slip("a", "square", json("'side': '0-10 mm'")));
+        assertEquals(1, words(bent, "a").rows().size());
+        assertEquals(List.of(), plainSentences(words(bent, "a")));
+        WorkedProject single = new Shop(new Square()).work(slip("a", "square", json("'side': '100-900 mm'")));
+        assertEquals("see below", words(single, "a").rows().get(1).get(3));
+        assertTrue(plainSentences(words(single, "a")).get(0).startsWith("Where “see below” stands"));
     }
 
     @Test
