@@ -20,6 +20,13 @@ record PaperScale(double factor, boolean quarterTurn) {
         return quarterTurn ? Point.of(-y, x) : Point.of(x, y);
     }
 
+    /** What a way on paper is in the drawing. */
+    Point back(Point onPaper) {
+        double x = onPaper.x() / factor;
+        double y = onPaper.y() / factor;
+        return quarterTurn ? Point.of(y, -x) : Point.of(x, y);
+    }
+
     Shape of(Shape shape) {
         if (shape instanceof Path path) {
             return of(path);

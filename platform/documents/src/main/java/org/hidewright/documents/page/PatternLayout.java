@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.hidewright.api.document.PatternSheets;
 import org.hidewright.api.document.PatternSheets.Pattern;
 import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Point;
 
 /**
@@ -52,9 +53,7 @@ final class PatternLayout {
                 Tiling one = new Tiling(upright.box(), width, room, OVERLAP);
                 Tiling other = new Tiling(turned.box(), width, room, OVERLAP);
                 large.addAll(
-                        other.sheets() < one.sheets()
-                                ? tiles(pattern.name(), turned, other)
-                                : tiles(pattern.name(), upright, one));
+                        other.sheets() < one.sheets() ? tiles(pattern, turned, other) : tiles(pattern, upright, one));
             }
         }
         List<Piece> pieces = new ArrayList<>(shelves(small));
@@ -63,7 +62,17 @@ final class PatternLayout {
     }
 
     private FigurePlan plan(Pattern pattern, boolean turned) {
-        return new FigurePlan(pattern.drawing(), new PaperScale(1, turned), Double.POSITIVE_INFINITY, typeface);
+        return plan(pattern.drawing(), new PaperScale(1, turned));
+    }
+
+    private FigurePlan plan(Drawing drawing, PaperScale scale) {
+        return new FigurePlan(drawing, scale, Double.POSITIVE_INFINITY, typeface);
+    }
+
+    /** With every name whole on a sheet, as far as there is room; one that made the pattern larger is left alone. */
+    private FigurePlan withWholeNames(Pattern pattern, FigurePlan plan, Tiling tiling) {
+        FigurePlan whole = plan(WholeNames.of(pattern.drawing(), plan, tiling, typeface), plan.scale());
+        return whole.box().equals(plan.box()) ? whole : plan;
     }
 
     private boolean fits(FigurePlan plan) {
@@ -119,11 +128,12 @@ final class PatternLayout {
         return pieces;
     }
 
-    private List<Piece> tiles(String name, FigurePlan plan, Tiling tiling) {
+    private List<Piece> tiles(Pattern pattern, FigurePlan parted, Tiling tiling) {
+        FigurePlan plan = withWholeNames(pattern, parted, tiling);
         List<Piece> pieces = new ArrayList<>();
         for (int row = 0; row < tiling.rows(); row++) {
             for (int column = 0; column < tiling.columns(); column++) {
-                String text = sheets.tileText(name, pieces.size() + 1, tiling.sheets(), row + 1, column + 1);
+                String text = sheets.tileText(pattern.name(), pieces.size() + 1, tiling.sheets(), row + 1, column + 1);
                 pieces.add(
                         sheet(text, List.of(new PlacedPattern(plan, -tiling.left(column), -tiling.top(row))), tiling));
             }
