@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Drawing;
@@ -19,8 +20,8 @@ import org.hidewright.api.item.Part;
  */
 final class PartLabel {
     private static final double[] LETTERS_MM = {3.5, 3, 2.6, 2.2, 1.9};
-    /** From letters as large as a hand to those that can just be read. */
-    private static final double[] ROOMY_MM = {24, 16, 12, 9, 7, 5.5, 4.5, 3.5, 3, 2.6, 2.2, 1.9};
+    /** From letters as large as a hand on. */
+    private static final double[] ROOMY_MM = {24, 16, 12, 9, 7, 5.5, 4.5, 3.5, 3};
 
     private static final double BESIDE_MM = 2.6;
     private static final double LINE = 1.8;
@@ -58,15 +59,18 @@ final class PartLabel {
     }
 
     /**
-     * A name where letters could be the largest, however small they are: so it lies clear of lines also where the part is seen
-     * smaller than it is. Empty where it has no such place.
+     * A name where letters could be the largest, so that it lies clear of lines also where the part is seen smaller than it is.
+     * Empty where it has no such place.
      *
      * @param drawing what is drawn on the part
-     * @param letters how high they are
+     * @param letters how high they are beside the part
      */
     static Optional<Label> roomiest(Part part, Drawing drawing, String name, double letters) {
         PartLabel label = new PartLabel(part, drawing);
-        for (double height : ROOMY_MM) {
+        double[] heights = DoubleStream.concat(
+                        DoubleStream.of(ROOMY_MM).filter(height -> height > letters), DoubleStream.of(letters))
+                .toArray();
+        for (double height : heights) {
             for (double turn : new double[] {0, Math.PI / 2}) {
                 Optional<Point> place = label.place(List.of(name), height, turn);
                 if (place.isPresent()) {

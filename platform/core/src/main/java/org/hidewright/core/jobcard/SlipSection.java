@@ -151,7 +151,7 @@ final class SlipSection {
 
     private Optional<Drawing> picture(Object value) {
         if (value instanceof Item item) {
-            return Optional.of(ItemPicture.of(words.said(item)));
+            return Optional.of(ItemPicture.of(words.said(item)).drawing());
         }
         return value instanceof Drawing drawing ? Optional.of(drawing) : Optional.empty();
     }

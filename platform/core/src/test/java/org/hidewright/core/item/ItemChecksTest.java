@@ -250,9 +250,10 @@ class ItemChecksTest {
     @Test
     void eachCheckIsMarkedByItsNumberOnThePictureAndThePattern() {
         Item item = plate(part -> part.hole(Hole.of("a", at(50, 5), 4)).hole(Hole.of("b", at(90, 5), 4)));
-        Drawing picture = ItemPicture.of(item);
+        Drawing picture = ItemPicture.of(item).drawing();
         assertEquals(List.of("Plate", "1", "2"), labels(picture));
-        Drawing pattern = PartPattern.marked(item.parts().get(0), ItemChecks.of(item), List.of("Plate"));
+        Drawing pattern = PartPattern.marked(
+                item.parts().get(0), ItemChecks.of(item), new PartPattern.Words(List.of("Plate"), hole -> ""));
         assertEquals(List.of("Plate", "1", "2"), labels(pattern));
         assertTrue(pattern.shapes().stream()
                 .anyMatch(shape -> shape instanceof Circle ring

@@ -129,7 +129,7 @@ class ItemFactsTest {
 
     @Test
     void aPictureHasAllPartsApartFromEachOtherAndNamed() {
-        Drawing picture = ItemPicture.of(item());
+        Drawing picture = ItemPicture.of(item()).drawing();
         List<Box> parts = picture.shapes().stream()
                 .filter(shape -> shape.role() == Role.CUT)
                 .map(Shape::bounds)
@@ -162,7 +162,7 @@ class ItemFactsTest {
     }
 
     private static Label name(Part.Builder part) {
-        return ItemPicture.of(Item.builder().part(part.build()).build()).shapes().stream()
+        return ItemPicture.of(Item.builder().part(part.build()).build()).drawing().shapes().stream()
                 .filter(Label.class::isInstance)
                 .map(Label.class::cast)
                 .findFirst()

@@ -260,13 +260,13 @@ public final class Faces {
                         .forEach(answer -> values.get(answer.key()).ifPresent(value -> {
                             String id = slip.slip().id();
                             if (value instanceof Item answered) {
-                                Item item = words.said(answered);
+                                ItemPicture picture = ItemPicture.of(words.said(answered));
                                 drawings.add(new DrawingFace(
                                         id,
                                         answer.key(),
                                         words.label(answer),
-                                        words.drawn(ItemPicture.of(item)),
-                                        ItemPicture.parts(item)));
+                                        words.drawn(picture.drawing()),
+                                        picture.parts()));
                             } else if (value instanceof Drawing drawing) {
                                 drawings.add(new DrawingFace(
                                         id, answer.key(), words.label(answer), words.drawn(drawing), List.of()));
