@@ -39,8 +39,8 @@ final class ExplanationPrinter {
             head("explain.formulas");
             declaration
                     .formulas()
-                    .forEach(formula -> out.println(
-                            "  " + wording.text(texts, "formula." + formula.key()) + ":  " + formula.symbols()));
+                    .forEach(formula -> out.println("  " + wording.text(texts, "formula." + formula.key()) + ":  "
+                            + wording.formula(formula.symbols())));
         }
         if (!declaration.sources().isEmpty()) {
             head("explain.sources");

@@ -33,7 +33,7 @@ final class FormulaText {
         if (numbers.isEmpty()) {
             return "";
         }
-        String formula = rightSide(step);
+        String formula = wording.formula(rightSide(step));
         return SYMBOL.matcher(formula).replaceAll(found -> Matcher.quoteReplacement(put(found, numbers, formula)));
     }
 
@@ -48,8 +48,8 @@ final class FormulaText {
     }
 
     /** Whether the formula itself says the result, as {@code k = 0.5} does. */
-    static boolean says(Step step, String result) {
-        return rightSide(step).equals(result);
+    static boolean says(Step step, String result, Wording wording) {
+        return wording.formula(rightSide(step)).equals(result);
     }
 
     private static String rightSide(Step step) {

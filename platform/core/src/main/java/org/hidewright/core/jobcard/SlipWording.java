@@ -9,9 +9,13 @@ import org.hidewright.api.calculator.Phrase;
 import org.hidewright.api.calculator.Source;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Field;
+import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
+import org.hidewright.api.declaration.Values;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Label;
+import org.hidewright.api.drawing.Shape;
 import org.hidewright.api.item.Item;
 import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Quantity;
@@ -86,7 +90,7 @@ public final class SlipWording {
 
     /**
      * What a row of an answer is called: of an item the name of the thing, else the words of the id that was typed for it;
-     * what a calculator has called so for itself goes by the words that stand in the row.
+     * what a calculator has called so for itself goes by the words that stand in the row, or by the count that it begins with.
      */
     String rowName(String answer, String id) {
         Optional<Object> value = slip.answers().flatMap(answers -> answers.get(answer));
@@ -94,7 +98,26 @@ public final class SlipWording {
             return ItemFacts.name((Item) value.get(), id, itemNames()).orElse(id);
         }
         String told = isTypedRow(id) ? "" : wordsOf(answer, id, value);
-        return told.isEmpty() ? IdWords.of(id) : told;
+        return told.isEmpty() ? countOf(answer, id, value).orElseGet(() -> IdWords.of(id)) : told;
+    }
+
+    /** Of a table whose rows begin with a count, each with another: the count behind what it counts. */
+    private Optional<String> countOf(String key, String id, Optional<Object> value) {
+        List<Values> rows = value.map(ItemFacts::rowsOf).orElse(List.of());
+        return slip.installed()
+                .flatMap(known -> known.calculator().declaration().answer(key))
+                .flatMap(answer -> answer.columns().stream().findFirst())
+                .filter(column -> column.kind() == Kind.COUNT && !isTypedRow(id))
+                .filter(column -> rows.stream()
+                                .map(row -> row.get(column.key()))
+                                .distinct()
+                                .count()
+                        == rows.size())
+                .flatMap(column -> rows.stream()
+                        .filter(row -> row.rowId().equals(id))
+                        .flatMap(row -> row.get(column.key()).stream())
+                        .map(count -> label(column) + " " + text(column, count))
+                        .findFirst());
     }
 
     private String wordsOf(String key, String id, Optional<Object> value) {
@@ -175,9 +198,18 @@ public final class SlipWording {
     /** A drawing in words: its phrases, and its quantities as the slip's answers show them. */
     public Drawing drawn(Drawing drawing) {
         DrawnLengths lengths = new DrawnLengths(slip, wording);
-        return drawing.worded(words -> words instanceof Phrase phrase
+        Drawing worded = drawing.worded(words -> words instanceof Phrase phrase
                 ? texts().map(texts -> wording.phrase(texts, phrase)).orElse(phrase.key())
                 : drawn((Quantity<?>) words, lengths));
+        return Drawing.of(worded.shapes().stream().map(this::called).toList());
+    }
+
+    /** The id of a row that was typed is read beside a drawing as it is in the tables. */
+    private Shape called(Shape shape) {
+        return shape instanceof Label label && isTypedRow(label.text())
+                ? Label.of(IdWords.of(label.text()), label.at(), label.anchor(), label.height())
+                        .turned(label.turn())
+                : shape;
     }
 
     /** Lengths of what the slip draws, each as its answer of the same length is shown. */

@@ -40,7 +40,7 @@ public final class SlipWorking {
         for (int i = 0; i < all.size(); i++) {
             lines.add(Working.Line.of(
                     i == 0 ? words.formulaName(formula.key()) : "",
-                    i == 0 ? formula.symbols() : "",
+                    i == 0 ? wording.formula(formula.symbols()) : "",
                     all.get(i).putIn(),
                     all.get(i).result(),
                     ""));
@@ -53,6 +53,6 @@ public final class SlipWorking {
     private Numbers numbers(Step step) {
         String putIn = FormulaText.numbers(step, wording);
         String result = FormulaText.result(step, wording);
-        return new Numbers(putIn, putIn.isEmpty() && FormulaText.says(step, result) ? "" : result);
+        return new Numbers(putIn, putIn.isEmpty() && FormulaText.says(step, result, wording) ? "" : result);
     }
 }

@@ -7,6 +7,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.measure.Dimension;
@@ -40,6 +41,9 @@ public final class ValueText {
     private static final double DRAWN_STEP_MM = 0.1;
 
     private static final String DEGREES = "°";
+
+    /** A point between two digits. */
+    private static final Pattern POINT = Pattern.compile("(?<=[0-9])\\.(?=[0-9])");
 
     private final Locale language;
     private final UnitSystem system;
@@ -178,6 +182,12 @@ public final class ValueText {
         BigDecimal exact = new BigDecimal(unit.fromBase(base)).round(EXACT_DIGITS);
         String number = format(settled(exact, exact.round(new MathContext(WORKING_DIGITS))));
         return new Shown(number, sign(unit), "").inline();
+    }
+
+    /** A formula with numbers in it, their points as the language marks decimals. */
+    String formula(String symbols) {
+        char mark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
+        return POINT.matcher(symbols).replaceAll(String.valueOf(mark));
     }
 
     /** An amount of money in the coins of its currency, with its code. */

@@ -211,6 +211,11 @@ public final class Wording {
         };
     }
 
+    /** A formula in symbols, its numbers with the decimal mark of the language. */
+    public String formula(String symbols) {
+        return values.formula(symbols);
+    }
+
     public String size(Size size, Unit unit) {
         return values.of(size.width().mm(), unit).number() + " × "
                 + values.of(size.height().mm(), unit).inline();

@@ -4,9 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Locale;
+import org.hidewright.api.calculator.Answered;
+import org.hidewright.api.calculator.Asked;
+import org.hidewright.api.calculator.Calculates;
+import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.RowId;
+import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.DimensionLine;
 import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Label;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Shape;
 import org.hidewright.api.measure.Length;
@@ -75,6 +84,50 @@ class SlipWordingTest {
         assertEquals("320.0 mm", table.rows().get(0).get(1).replace('\u00A0', ' '));
         assertEquals("Way round", words.columnLabel(new Link("plate", "item", "front", "length")));
         assertEquals("Length", words.columnLabel(new Link("plate", "item", "front.foot", "length")));
+    }
+
+    /** A calculator that tells rows apart by a count, and by a length. */
+    @Calculates("batches")
+    public static final class Batches implements Calculator<Batches.Asks, Batches.Gives> {
+        public record Asks(
+                @Asked(unit = "mm", example = "2 mm") Length each) {}
+
+        public record Line(
+                @RowId String id,
+                @Answered int pieces,
+                @Answered(unit = "mm") Length together) {}
+
+        public record Gives(@Answered List<Line> lines) {}
+
+        @Override
+        public Outcome<Gives> calculate(Asks asks, Working working) {
+            return Outcome.of(new Gives(List.of(
+                    new Line("of-1", 1, asks.each()),
+                    new Line("of-5", 5, asks.each().times(5)))));
+        }
+    }
+
+    /** An id is English; a count has a label in every language. */
+    @Test
+    void aRowThatBeginsWithACountIsCalledByIt() {
+        WorkedSlip slip = new Shop(new Batches()).one("batches", "'each': '2 mm'");
+        assertEquals("«line.pieces» 5", new SlipWording(slip, Shop.ENGLISH).rowName("lines", "of-5"));
+    }
+
+    @Test
+    void aTypedIdIsReadInADrawingAsItIsInTables() {
+        WorkedSlip slip = new Shop(new Sampler())
+                .one("sampler", "'thickness': 2, 'layers': [{'id': 'left-leg', 'thickness': 3}]");
+        Drawing drawing = Drawing.builder()
+                .label("left-leg", Point.of(0, 0), Anchor.TOP, 3)
+                .label("other-name", Point.of(0, 9), Anchor.TOP, 3)
+                .build();
+        assertEquals(
+                List.of("left leg", "other-name"),
+                new SlipWording(slip, Shop.ENGLISH)
+                        .drawn(drawing).shapes().stream()
+                                .map(shape -> ((Label) shape).text())
+                                .toList());
     }
 
     @Test
