@@ -138,7 +138,7 @@ class WorkshopCommandTest {
         assertEquals(ExitCode.DONE, make("--workshop", workshop));
         assertEquals("", terminal.err);
         assertTrue(Files.readString(folder.resolve("out/job-card.json"))
-                .contains("The project has no copy of leather[side] yet."));
+                .contains("The project has no copy of Leather in stock, Side yet."));
 
         assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop));
         assertTrue(terminal.out.endsWith("project.json keeps copies of:\n  leather[side]\n"), terminal.out);
@@ -154,13 +154,13 @@ class WorkshopCommandTest {
         assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop));
         assertTrue(
                 terminal.err.startsWith(
-                        "Note: “leather[side].price” is 165 in the project and 180 in the workshop now."),
+                        "Note: “Leather in stock, Side, Price” is 165 in the project and 180 in the workshop now."),
                 terminal.err);
 
         file("workshop.json", WORKSHOP.replace("2.5 mm", "3 mm"));
         assertEquals(ExitCode.DONE, make("--workshop", workshop));
         assertTrue(terminal.err.contains(
-                "“leather[side].thickness” is 2.5 mm in the project and 3 mm in the workshop now."));
+                "“Leather in stock, Side, Thickness” is 2.5 mm in the project and 3 mm in the workshop now."));
         assertEquals(ExitCode.DONE, terminal.run("keep", project, "--workshop", workshop));
         assertTrue(terminal.err.contains("is 2.5 mm in the project and 3 mm in the workshop now."), terminal.err);
         assertTrue(terminal.out.contains("stay as they are"), terminal.out);

@@ -80,7 +80,7 @@ class SampleBundlesIT {
         assertTrue(card.contains("750"), "the cord of three tags: " + card);
         // the row that a bundle brings: a slide of 20 mm for straps of 2.5 mm, a millimetre of room in both
         assertTrue(card.contains("21.0") && card.contains("3.5"), card);
-        assertTrue(card.contains("hardware[slide-20] is a row of the bundle " + SLIDES), card);
+        assertTrue(card.contains("Three-bar slide 20 mm is a row of the bundle " + SLIDES), card);
         assertTrue(card.contains("Made up for this sample; no slide was measured."), card);
         String list = PrintedText.of(out().resolve("packing-list.pdf"));
         assertTrue(list.contains("6 × specimen jar"), list);
@@ -127,7 +127,7 @@ class SampleBundlesIT {
             "work", "strap-pad", "slide={\"workshop\": \"hardware\", \"row\": \"slide-20\"}", "--language", "en"
         };
         String bundles = program.run(work).answer();
-        assertTrue(bundles.contains("hardware[slide-20] is a row of the bundle " + SLIDES), bundles);
+        assertTrue(bundles.contains("Three-bar slide 20 mm is a row of the bundle " + SLIDES), bundles);
         List<String> withOwn = new ArrayList<>(List.of(work));
         withOwn.addAll(List.of("--workshop", own.toString()));
         String mine = program.run(withOwn.toArray(String[]::new)).answer();

@@ -25,6 +25,7 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.work.WorkedSlip.State;
+import org.hidewright.core.workshop.CellWords;
 
 /** Draws the job card of a worked project up as a document. */
 final class JobCard {
@@ -207,7 +208,7 @@ final class JobCard {
     }
 
     String cellText(String cell) {
-        return CellText.of(cell, worked, wording);
+        return CellWords.of(cell, worked.shelf()).in(wording);
     }
 
     String linkText(Link link) {

@@ -9,6 +9,7 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.RangedInput;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
+import org.hidewright.core.workshop.CellWords;
 
 /** The ranges that a slip hangs on, and parts of them, in words. */
 final class RangedInputs {
@@ -31,7 +32,8 @@ final class RangedInputs {
     String label(int index) {
         RangedInput input = inputs.get(index);
         if (input.slip().isEmpty()) {
-            return wording.host("where.cell", CellText.of(input.path(), worked, wording));
+            return wording.host(
+                    "where.cell", CellWords.of(input.path(), worked.shelf()).in(wording));
         }
         WorkedSlip at = worked.slips().get(input.slip());
         String question = new QuestionPlace(at, wording).words(input.path());

@@ -108,6 +108,8 @@ public final class Wording {
             return phrase(texts, phrase);
         } else if (arg instanceof Said word) {
             return said(word);
+        } else if (arg instanceof InWords words) {
+            return words.in(this);
         } else if (arg instanceof Quantity<?> quantity) {
             return quantity(quantity);
         } else if (arg instanceof Called called) {

@@ -19,6 +19,7 @@ import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.Entry.Answered;
 import org.hidewright.core.work.Entry.Origin;
+import org.hidewright.core.workshop.CellWords;
 import org.hidewright.core.workshop.Column;
 import org.hidewright.core.workshop.Shelf;
 import org.hidewright.core.workshop.Shelf.Taken;
@@ -132,8 +133,8 @@ final class StockReader {
         List<Entry> cells = cells(question, column.get(), row.get());
         if (cells.isEmpty()) {
             return remarks.isEmpty()
-                    ? bad(WorkshopNotices.WORKSHOP_EMPTY_CELL.with(
-                            StockLink.cell(row.get().row(), column.get().key())))
+                    ? bad(WorkshopNotices.WORKSHOP_EMPTY_CELL.with(CellWords.of(
+                            StockLink.cell(row.get().row(), column.get().key()), shelf)))
                     : new Entry.Bad();
         }
         return several ? stocked(link.toString(), new Entry.Several(cells)) : cells.get(0);
@@ -216,7 +217,7 @@ final class StockReader {
         }
         ScalarReader own = ScalarReader.of(column.question(), text, row.currency());
         if (own.entry().isEmpty()) {
-            bad(WorkshopNotices.WORKSHOP_BAD_CELL.with(cell, text));
+            bad(WorkshopNotices.WORKSHOP_BAD_CELL.with(CellWords.of(cell, shelf), text));
             return List.of();
         }
         List<Entry> found = new ArrayList<>();

@@ -44,19 +44,20 @@ public final class Copies {
             taken.from()
                     .ifPresent(from -> say(
                             differences,
-                            WorkshopNotices.WORKSHOP_FROM_BUNDLE.with(row.toString(), from.bundle(), from.source())));
+                            WorkshopNotices.WORKSHOP_FROM_BUNDLE.with(
+                                    words(row.toString()), from.bundle(), from.source())));
             Optional<Taken> now = shelf.now(row.table(), row.id());
             if (!taken.kept()) {
-                say(differences, WorkshopNotices.WORKSHOP_NOT_KEPT.with(row.toString()));
+                say(differences, WorkshopNotices.WORKSHOP_NOT_KEPT.with(words(row.toString())));
             } else if (now.isPresent()) {
                 cells(taken, now.get(), differences);
             } else if (taken.from().isPresent()) {
                 say(
                         differences,
                         WorkshopNotices.WORKSHOP_BUNDLE_GONE.with(
-                                row.toString(), taken.from().get().bundle()));
+                                words(row.toString()), taken.from().get().bundle()));
             } else if (shelf.file().isPresent()) {
-                say(differences, WorkshopNotices.WORKSHOP_ROW_GONE.with(row.toString()));
+                say(differences, WorkshopNotices.WORKSHOP_ROW_GONE.with(words(row.toString())));
             }
         }
         newRows(differences);
@@ -89,8 +90,9 @@ public final class Copies {
                 say(
                         differences,
                         isCutBy(kept.table(), column)
-                                ? WorkshopNotices.WORKSHOP_DIFFERS.with(cell, shown(before), shown(after))
-                                : WorkshopNotices.WORKSHOP_DIFFERS_ASIDE.with(cell, shown(before), shown(after)));
+                                ? WorkshopNotices.WORKSHOP_DIFFERS.with(words(cell), shown(before), shown(after))
+                                : WorkshopNotices.WORKSHOP_DIFFERS_ASIDE.with(
+                                        words(cell), shown(before), shown(after)));
             }
         }
     }
@@ -119,7 +121,12 @@ public final class Copies {
                         .flatMap(file -> file.rows(table).stream())
                         .filter(row ->
                                 shelf.kept().orElseThrow().row(table, row.id()).isEmpty())
-                        .forEach(row -> say(differences, WorkshopNotices.WORKSHOP_ROW_NEW.with(row.toString()))));
+                        .forEach(
+                                row -> say(differences, WorkshopNotices.WORKSHOP_ROW_NEW.with(words(row.toString())))));
+    }
+
+    private CellWords words(String cell) {
+        return CellWords.of(cell, shelf);
     }
 
     private static void say(List<Remark> remarks, Notice notice) {

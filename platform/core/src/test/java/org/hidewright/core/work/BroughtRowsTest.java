@@ -80,7 +80,7 @@ class BroughtRowsTest {
         assertEquals("3.0 mm", taken(worked));
         assertEquals(List.of("workshop-from-bundle", "workshop-not-kept"), keys(worked.general()));
         String said = said(worked.general().get(0));
-        assertTrue(said.contains("leather[shoulder] is a row of the bundle org.example.tannery."), said);
+        assertTrue(said.contains("Leather in stock, Shoulder is a row of the bundle org.example.tannery."), said);
         assertTrue(said.contains("Made up"), said);
     }
 

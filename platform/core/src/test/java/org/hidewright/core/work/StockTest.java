@@ -295,7 +295,7 @@ class StockTest {
         assertEquals(
                 List.of("workshop-differs-aside", "workshop-row-gone", "workshop-row-new"), keys(worked.general()));
         assertTrue(said(worked.general().get(0))
-                .startsWith("“leather[side].price” is 165 in the project and 180 in the workshop now."));
+                .startsWith("“Leather in stock, Side, Price” is 165 in the project and 180 in the workshop now."));
         WorkedProject renewed = later.work(kept(later, kept, true));
         assertEquals(Money.of(180, Units.currency("CHF")), value(renewed.slips().get("s"), "price"));
         assertEquals(List.of(), keys(renewed.general()));
