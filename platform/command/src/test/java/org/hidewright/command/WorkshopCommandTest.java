@@ -134,7 +134,7 @@ class WorkshopCommandTest {
     void aProjectIsMadeWithTheFileAndAfterKeepingWithoutIt() throws Exception {
         assertEquals(ExitCode.REFUSED, make());
         assertTrue(terminal.err.contains(
-                "This is to come from the workshop, leather[side].thickness, and there is none."));
+                "This is to come from the workshop, Leather in stock, side, Thickness, and there is none."));
         assertEquals(ExitCode.DONE, make("--workshop", workshop));
         assertEquals("", terminal.err);
         assertTrue(Files.readString(folder.resolve("out/job-card.json"))

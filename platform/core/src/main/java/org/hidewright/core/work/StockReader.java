@@ -57,7 +57,7 @@ final class StockReader {
     Entry read(Question question, String path, Place place) {
         Optional<Table> table = shelf.tables().find(link.table()).or(this::gone);
         if (!shelf.stocked()) {
-            return bad(WorkshopNotices.NO_WORKSHOP.with(link.toString()));
+            return bad(WorkshopNotices.NO_WORKSHOP.with(words(link.toString())));
         } else if (table.isEmpty()) {
             return bad(noTable());
         }
@@ -124,7 +124,7 @@ final class StockReader {
         if (link.row().isEmpty()) {
             return shelf.rows(link.table())
                     .map(rows -> all(question, column.get(), rows))
-                    .orElseGet(() -> bad(WorkshopNotices.NO_WORKSHOP.with(link.toString())));
+                    .orElseGet(() -> bad(WorkshopNotices.NO_WORKSHOP.with(words(link.toString()))));
         }
         Optional<Taken> row = row();
         if (row.isEmpty()) {
@@ -133,8 +133,8 @@ final class StockReader {
         List<Entry> cells = cells(question, column.get(), row.get());
         if (cells.isEmpty()) {
             return remarks.isEmpty()
-                    ? bad(WorkshopNotices.WORKSHOP_EMPTY_CELL.with(CellWords.of(
-                            StockLink.cell(row.get().row(), column.get().key()), shelf)))
+                    ? bad(WorkshopNotices.WORKSHOP_EMPTY_CELL.with(
+                            words(StockLink.cell(row.get().row(), column.get().key()))))
                     : new Entry.Bad();
         }
         return several ? stocked(link.toString(), new Entry.Several(cells)) : cells.get(0);
@@ -154,7 +154,7 @@ final class StockReader {
         }
         Optional<List<Taken>> rows = link.row().isEmpty() ? shelf.rows(link.table()) : row().map(List::of);
         if (rows.isEmpty()) {
-            return bad(link.row().isEmpty() ? WorkshopNotices.NO_WORKSHOP.with(link.toString()) : noRow());
+            return bad(link.row().isEmpty() ? WorkshopNotices.NO_WORKSHOP.with(words(link.toString())) : noRow());
         }
         List<Entry.Row> entries = new ArrayList<>();
         for (Taken row : rows.get()) {
@@ -217,7 +217,7 @@ final class StockReader {
         }
         ScalarReader own = ScalarReader.of(column.question(), text, row.currency());
         if (own.entry().isEmpty()) {
-            bad(WorkshopNotices.WORKSHOP_BAD_CELL.with(CellWords.of(cell, shelf), text));
+            bad(WorkshopNotices.WORKSHOP_BAD_CELL.with(words(cell), text));
             return List.of();
         }
         List<Entry> found = new ArrayList<>();
@@ -272,17 +272,21 @@ final class StockReader {
     private Notice noRow() {
         List<String> ids = shelf.ids(link.table());
         return Nearest.to(link.row(), ids)
-                .map(near -> WorkshopNotices.WORKSHOP_NO_ROW_NEAREST.with(link.row(), link.table(), near))
-                .orElseGet(
-                        () -> WorkshopNotices.WORKSHOP_NO_ROW.with(link.row(), link.table(), String.join(", ", ids)));
+                .map(near -> WorkshopNotices.WORKSHOP_NO_ROW_NEAREST.with(link.row(), words(link.table()), near))
+                .orElseGet(() ->
+                        WorkshopNotices.WORKSHOP_NO_ROW.with(link.row(), words(link.table()), String.join(", ", ids)));
     }
 
     private Notice noColumn(Table table) {
         List<String> keys = table.columns().stream().map(Column::key).toList();
         return Nearest.to(link.column(), keys)
-                .map(near -> WorkshopNotices.WORKSHOP_NO_COLUMN_NEAREST.with(link.column(), link.table(), near))
-                .orElseGet(() ->
-                        WorkshopNotices.WORKSHOP_NO_COLUMN.with(link.column(), link.table(), String.join(", ", keys)));
+                .map(near -> WorkshopNotices.WORKSHOP_NO_COLUMN_NEAREST.with(link.column(), words(link.table()), near))
+                .orElseGet(() -> WorkshopNotices.WORKSHOP_NO_COLUMN.with(
+                        link.column(), words(link.table()), String.join(", ", keys)));
+    }
+
+    private CellWords words(String cell) {
+        return CellWords.of(cell, shelf);
     }
 
     private Entry bad(Notice notice) {

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.measure.Length;
@@ -24,6 +25,8 @@ import org.hidewright.core.bench.Shop;
 import org.hidewright.core.jobcard.SlipJson;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.wording.Remark;
+import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip.State;
 import org.hidewright.core.workshop.Copies;
 import org.junit.jupiter.api.Test;
@@ -171,6 +174,22 @@ class StockTest {
                 List.of("workshop-bad-cell", "midpoint"),
                 keys(one("sampler", "'thickness': 2, 'layers': " + stock("leather", "", ""))
                         .remarks()));
+    }
+
+    /** What is told of the workshop has its words, in every language; only what is missing is told as it was written. */
+    @Test
+    void tablesAndCellsAreCalledByTheirNames() {
+        Wording german = new Wording(Locale.GERMAN, UnitSystem.METRIC);
+        assertEquals(
+                "Die Tabelle „Leder im Vorrat“ hat keine Zeile „canvas“.",
+                german.what(one("refill", "'price': " + stock("leather", "canvas", "price"))
+                        .remarks()
+                        .get(0)));
+        assertEquals(
+                "„Leder im Vorrat, Side, Fläche“ ist in der Werkstatt leer.",
+                german.what(one("sampler", "'thickness': 2, 'panel': " + stock("leather", "side", "area"))
+                        .remarks()
+                        .get(0)));
     }
 
     @ParameterizedTest(name = "{0}: {1}")
