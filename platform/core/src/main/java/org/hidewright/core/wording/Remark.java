@@ -2,7 +2,6 @@ package org.hidewright.core.wording;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.function.UnaryOperator;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind.Severity;
 import org.hidewright.api.declaration.Texts;
@@ -75,11 +74,6 @@ public final class Remark {
     /** About a cell of the workshop, {@code table[row].column}. */
     public Remark inCell(String where) {
         return new Remark(severity, key, args, texts, slip, question, place, where);
-    }
-
-    /** The same, with what it is given called otherwise: by what a maker reads in place of what stands in a file. */
-    public Remark calling(UnaryOperator<Object> otherwise) {
-        return new Remark(severity, key, args.stream().map(otherwise).toList(), texts, slip, question, place, cell);
     }
 
     public Severity severity() {

@@ -15,7 +15,6 @@ import org.hidewright.api.item.Item;
 import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.item.ItemPicture;
 import org.hidewright.core.jobcard.AnswerTable;
-import org.hidewright.core.jobcard.CellText;
 import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.jobcard.SlipBars;
 import org.hidewright.core.jobcard.SlipSources;
@@ -96,13 +95,8 @@ public final class Faces {
         return new Copies(worked.shelf(), worked.stock())
                 .differences().stream()
                         .filter(remark -> !remark.key().equals("notice." + WorkshopNotices.WORKSHOP_FROM_BUNDLE.key()))
-                        .map(remark -> wording.what(remark.calling(this::called)))
+                        .map(wording::what)
                         .toList();
-    }
-
-    /** A row or a cell of the workshop by its name, in place of what stands in the file. */
-    private Object called(Object told) {
-        return told instanceof String text && text.indexOf('[') > 0 ? CellText.of(text, worked, wording) : told;
     }
 
     private SlipFace slip(WorkedSlip slip, CautionsOnce toldBefore) {
