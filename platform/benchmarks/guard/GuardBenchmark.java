@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.hidewright.api.calculator.Calculator;
@@ -46,6 +47,11 @@ public final class GuardBenchmark {
         @Override
         public <T> T call(String bundle, Supplier<T> code) {
             return code.get();
+        }
+
+        @Override
+        public void run(String bundle, Runnable code, BooleanSupplier may) {
+            code.run();
         }
     };
 
@@ -285,6 +291,11 @@ public final class GuardBenchmark {
                     public <T> T call(String bundle, Supplier<T> code) {
                         calls[0]++;
                         return code.get();
+                    }
+
+                    @Override
+                    public void run(String bundle, Runnable code, BooleanSupplier may) {
+                        code.run();
                     }
                 }))
                 .work(project);

@@ -1,11 +1,15 @@
 package org.hidewright.catalogue;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.Declaration;
 import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.DeclaredSearch;
+import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Texts;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.catalogue.Guard;
@@ -36,6 +40,30 @@ final class GuardedCalculator implements DeclaredCalculator {
                 return calculator.work(questions, working);
             }
         });
+    }
+
+    @Override
+    public Optional<DeclaredSearch> search() {
+        return calculator.search().map(Guarded::new);
+    }
+
+    /** A search whose code is let work by the guard until its budget is spent. */
+    private final class Guarded implements DeclaredSearch {
+        private final DeclaredSearch search;
+
+        Guarded(DeclaredSearch search) {
+            this.search = search;
+        }
+
+        @Override
+        public Question sought() {
+            return search.sought();
+        }
+
+        @Override
+        public void search(Values questions, Budget budget, Consumer<Values> better) {
+            guard.run(bundle, () -> search.search(questions, budget, better), () -> budget.spent(0) < 1);
+        }
     }
 
     @Override

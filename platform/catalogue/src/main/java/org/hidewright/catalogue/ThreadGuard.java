@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.catalogue.BundleFault;
@@ -49,6 +50,21 @@ public final class ThreadGuard implements Guard {
 
     @Override
     public <T> T call(String bundle, Supplier<T> code) {
+        return call(bundle, code, () -> false);
+    }
+
+    @Override
+    public void run(String bundle, Runnable code, BooleanSupplier may) {
+        call(
+                bundle,
+                () -> {
+                    code.run();
+                    return null;
+                },
+                may);
+    }
+
+    private <T> T call(String bundle, Supplier<T> code, BooleanSupplier may) {
         Phrase before = leftAlone.get(bundle);
         if (before != null) {
             throw BundleFault.forGood(Phrase.of("fault-earlier", before));
@@ -61,7 +77,11 @@ public final class ThreadGuard implements Guard {
             worker.start();
         }
         worker.take(call);
-        if (call.await(TimeUnit.SECONDS.toNanos(seconds))) {
+        boolean done = call.await(TimeUnit.SECONDS.toNanos(seconds));
+        while (!done && may.getAsBoolean()) {
+            done = call.await(TimeUnit.SECONDS.toNanos(seconds));
+        }
+        if (done) {
             from.addFirst(worker);
             if (from != idle) {
                 end(from);

@@ -9,15 +9,22 @@ import static org.mockito.Mockito.when;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import org.hidewright.api.calculator.Answered;
 import org.hidewright.api.calculator.Asked;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Search;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.DeclaredSearch;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.catalogue.BundleFault;
+import org.hidewright.core.search.SearchBudget;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.junit.jupiter.api.Test;
@@ -98,6 +105,42 @@ class GuardedServicesTest {
         assertEquals(25, work(punch, 4).answers().orElseThrow().get("number").orElseThrow());
         assertTrue(assertThrows(BundleFault.class, () -> work(punch, -1)).leftAlone());
         assertTrue(assertThrows(BundleFault.class, () -> work(punch, 4)).leftAlone());
+    }
+
+    record Halves(@Asked(preset = "1") int lower) {}
+
+    record Sought(@Asked Optional<Halves> halves) {}
+
+    /** Finds one thing, and then does not heed that its budget is spent. */
+    @Calculates("deaf")
+    static class Deaf implements Calculator<Sought, Gives>, Search<Sought, Halves> {
+        @Override
+        public Outcome<Gives> calculate(Sought sought, Working working) {
+            return Outcome.of(new Gives(1));
+        }
+
+        @Override
+        public void search(Sought sought, Budget budget, Consumer<Halves> better) {
+            better.accept(new Halves(2));
+            forEver();
+        }
+    }
+
+    @Test
+    void whatASearchHasFoundIsKeptWhereItDoesNotHeedItsBudgetAndIsLeftToItself() {
+        publish("net.example.deaf", "deaf", new Deaf());
+        DeclaredSearch search =
+                catalogue.find("deaf").orElseThrow().calculator().search().orElseThrow();
+        assertEquals("halves", search.sought().key());
+        SearchBudget budget = SearchBudget.ofTries(1000, 1);
+        List<Values> found = new CopyOnWriteArrayList<>();
+        BundleFault late = assertThrows(
+                BundleFault.class, () -> search.search(Values.of(Map.of()), budget, values -> {
+                    found.add(values);
+                    budget.stop();
+                }));
+        assertTrue(late.leftAlone());
+        assertEquals(List.of(Values.of(Map.of("lower", 2))), found);
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.hidewright.api.calculator.Phrase;
@@ -153,6 +154,28 @@ class ThreadGuardTest {
         assertTrue(again.leftAlone());
         assertEquals(List.of(), called);
         assertEquals("well", call(OTHER, () -> "well"), "another bundle works on");
+    }
+
+    @Test
+    void workThatMayTakeLongIsWaitedForUntilItMayNoLonger() {
+        AtomicInteger asked = new AtomicInteger();
+        List<String> done = new ArrayList<>();
+        guard.run(KIT, () -> done.add(pausedFor(1500)), () -> asked.incrementAndGet() > 0);
+        assertEquals(List.of("rested"), done);
+        assertTrue(asked.get() > 0, "it was asked");
+        BundleFault late = assertThrows(
+                BundleFault.class, () -> guard.run(KIT, ThreadGuardTest::forEver, () -> asked.getAndIncrement() < 3));
+        assertTrue(late.leftAlone());
+        assertEquals(4, asked.get());
+    }
+
+    private static String pausedFor(long millis) {
+        try {
+            Thread.sleep(millis);
+        } catch (InterruptedException e) {
+            return "woken";
+        }
+        return "rested";
     }
 
     @Test

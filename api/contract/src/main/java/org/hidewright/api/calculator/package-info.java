@@ -6,7 +6,7 @@
  * value or is handed in by the host. Nothing in this package opens a window or a file.
  */
 @Export
-@Version("1.2.0")
+@Version("1.3.0")
 package org.hidewright.api.calculator;
 
 import org.osgi.annotation.bundle.Export;

@@ -29,4 +29,9 @@ public interface DeclaredCalculator {
     default Optional<String> picture(String name) {
         return Optional.empty();
     }
+
+    /** The search for one of its questions, where there is one. */
+    default Optional<DeclaredSearch> search() {
+        return Optional.empty();
+    }
 }

@@ -18,6 +18,7 @@ public final class RecordCalculator implements DeclaredCalculator {
     private final Declaration declaration;
     private final Texts texts;
     private final QuestionPictures pictures;
+    private final Optional<RecordSearch> search;
 
     private RecordCalculator(
             Calculator<Record, Record> calculator,
@@ -25,13 +26,15 @@ public final class RecordCalculator implements DeclaredCalculator {
             Class<?> answers,
             Declaration declaration,
             Texts texts,
-            QuestionPictures pictures) {
+            QuestionPictures pictures,
+            Optional<RecordSearch> search) {
         this.calculator = calculator;
         this.questions = questions;
         this.answers = answers;
         this.declaration = declaration;
         this.texts = texts;
         this.pictures = pictures;
+        this.search = search;
     }
 
     /**
@@ -67,7 +70,14 @@ public final class RecordCalculator implements DeclaredCalculator {
         pictures.check(type, declaration.questions());
         @SuppressWarnings("unchecked") // the records were just read off its type arguments
         Calculator<Record, Record> ofRecords = (Calculator<Record, Record>) calculator;
-        return new RecordCalculator(ofRecords, questions, answers, declaration, QuestionTexts.of(homes), pictures);
+        return new RecordCalculator(
+                ofRecords,
+                questions,
+                answers,
+                declaration,
+                QuestionTexts.of(homes),
+                pictures,
+                RecordSearch.of(calculator, questions, declaration.questions()));
     }
 
     private static Type[] typeArguments(Class<?> type) {
@@ -126,5 +136,10 @@ public final class RecordCalculator implements DeclaredCalculator {
     @Override
     public Optional<String> picture(String name) {
         return pictures.text(name);
+    }
+
+    @Override
+    public Optional<DeclaredSearch> search() {
+        return search.map(DeclaredSearch.class::cast);
     }
 }

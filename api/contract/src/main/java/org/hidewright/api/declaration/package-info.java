@@ -5,7 +5,7 @@
  * <p>Authors in Java never build these; they are derived from annotated records by {@link RecordCalculator}.
  */
 @Export
-@Version("1.2.0")
+@Version("1.3.0")
 package org.hidewright.api.declaration;
 
 import org.osgi.annotation.bundle.Export;

@@ -1,5 +1,6 @@
 package org.hidewright.core.catalogue;
 
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /**
@@ -14,4 +15,13 @@ public interface Guard {
      * @throws BundleFault if it throws anything, does not come back in time, or is not called any more
      */
     <T> T call(String bundle, Supplier<T> code);
+
+    /**
+     * Lets code of a bundle work for as long as it may, which it has to ask itself; time to come back is counted from when it may
+     * no longer.
+     *
+     * @param may whether it may go on; asked from time to time
+     * @throws BundleFault as for a call
+     */
+    void run(String bundle, Runnable code, BooleanSupplier may);
 }

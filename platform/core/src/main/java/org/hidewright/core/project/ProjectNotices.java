@@ -63,6 +63,9 @@ public final class ProjectNotices {
     public static final NoticeKind LEFT_ALONE = NoticeKind.stop("left-alone");
     public static final NoticeKind TOO_MUCH = NoticeKind.check("too-much");
 
+    public static final NoticeKind NOT_SEARCHED = NoticeKind.check("not-searched");
+    public static final NoticeKind SEARCHED_OTHERWISE = NoticeKind.check("searched-otherwise");
+
     private ProjectNotices() {}
 
     /** Every kind, so that texts can be checked and listed. */
@@ -122,6 +125,8 @@ public final class ProjectNotices {
                 WORKED_BY_OTHER,
                 BROKEN,
                 LEFT_ALONE,
-                TOO_MUCH);
+                TOO_MUCH,
+                NOT_SEARCHED,
+                SEARCHED_OTHERWISE);
     }
 }

@@ -34,7 +34,7 @@ public final class ProjectReader {
     private static final List<String> HEAD = List.of("hidewright", "name", "about", "show", Project.WORKSHOP, "slips");
     private static final List<String> SHOW = List.of("units", "paper", "language");
     private static final List<String> SLIP =
-            List.of("id", "calculator", "version", "from", "title", "what-if", "questions");
+            List.of("id", "calculator", "version", "from", "title", "what-if", "questions", Slip.SEARCHED);
 
     private static final String A_SLIP = "{\"id\": \"…\", \"calculator\": \"…\", \"questions\": {…}}";
 

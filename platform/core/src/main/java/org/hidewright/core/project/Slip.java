@@ -19,6 +19,9 @@ public final class Slip {
     /** The brackets of the project and of its slips. */
     private static final int AROUND = 2;
 
+    /** The key under which is kept how what stands on the slip was searched for. */
+    public static final String SEARCHED = "searched";
+
     private static final String WHAT_IF = "what-if";
 
     private final String id;
@@ -159,6 +162,16 @@ public final class Slip {
     /** The slip with all that was typed on another of its kind in place of what was typed on it. */
     public Slip answeredAs(Slip other) throws JsonTrouble {
         return with("questions", other.asked().textOf(other.asked().questions()));
+    }
+
+    /**
+     * The slip with what a search has found, and how.
+     *
+     * @param found the answer as JSON
+     * @param searched how it was found, as JSON
+     */
+    public Slip finding(String question, String found, String searched) throws JsonTrouble {
+        return answering(AnswerPath.of(question), found).with(SEARCHED, searched);
     }
 
     private Slip with(String key, String json) throws JsonTrouble {

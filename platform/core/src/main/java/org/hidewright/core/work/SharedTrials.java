@@ -98,6 +98,9 @@ final class SharedTrials {
     }
 
     private Reach reachOf(String slip) {
+        if (isSearched(slip)) {
+            return new Reach(List.of(), Map.of()); // what was found was found for the nominal values
+        }
         List<RangedInput> inputs = List.of();
         for (String source : sources(slip)) {
             inputs = joined(inputs, reaches.get(source).inputs());
@@ -114,6 +117,14 @@ final class SharedTrials {
             }
         }
         return new Reach(joined(inputs, typed), own);
+    }
+
+    private boolean isSearched(String slip) {
+        return project.slips()
+                .get(slip)
+                .installed()
+                .flatMap(known -> known.calculator().search())
+                .isPresent();
     }
 
     /** Where a cell of the workshop stands that was taken already; -1 where it was not. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.DeclaredSearch;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.item.Item;
 import org.hidewright.core.CoreTexts;
@@ -14,6 +15,10 @@ import org.hidewright.core.catalogue.BundleFault;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.item.ItemChecks;
 import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.project.Slip;
+import org.hidewright.core.search.AskedPrint;
+import org.hidewright.core.search.Searched;
+import org.hidewright.core.wording.Called;
 import org.hidewright.core.wording.ItemWords;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.WorkedSlip.State;
@@ -65,11 +70,26 @@ final class SlipWork {
                             Map.of())
                     .orSame(was);
         }
+        calculator.search().flatMap(search -> searched(search, values.get())).ifPresent(remarks::add);
         if (was != null && was.questions().equals(values) && was.state() != State.BROKEN) {
             was.told().forEach(remark -> remarks.add(located(remark)));
             return was.takenOver(read, remarks);
         }
         return call(calculator, values.get(), remarks);
+    }
+
+    /** Whether what is searched for is not there, or was searched for with other answers. */
+    private Optional<Remark> searched(DeclaredSearch search, Values values) {
+        String key = search.sought().key();
+        Called called = new Called(installed.calculator().texts(), search.sought());
+        Slip slip = read.slip();
+        Optional<Notice> notice = values.get(key).isEmpty()
+                ? Optional.of(ProjectNotices.NOT_SEARCHED.with(called, slip.id()))
+                : Searched.on(slip)
+                        .filter(how -> !how.asked().equals(AskedPrint.of(values, key)))
+                        .map(how -> ProjectNotices.SEARCHED_OTHERWISE.with(called, slip.id()));
+        return notice.map(told -> located(
+                Remark.of(told, CoreTexts.TEXTS).onSlip(slip.id()).atQuestion(key)));
     }
 
     private static boolean waits(Remark remark) {

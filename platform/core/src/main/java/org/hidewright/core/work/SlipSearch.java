@@ -1,0 +1,102 @@
+package org.hidewright.core.work;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import org.hidewright.api.calculator.Budget;
+import org.hidewright.api.declaration.DeclaredSearch;
+import org.hidewright.api.declaration.Values;
+import org.hidewright.core.json.JsonTrouble;
+import org.hidewright.core.project.Project;
+import org.hidewright.core.project.Slip;
+import org.hidewright.core.search.AskedPrint;
+import org.hidewright.core.search.FoundText;
+import org.hidewright.core.search.Searched;
+
+/** The search of one slip: begun by the maker, with the answers as they stand when it is begun. */
+public final class SlipSearch {
+    private final DeclaredSearch search;
+    private final String slip;
+    private final Values asked;
+
+    private SlipSearch(DeclaredSearch search, String slip, Values asked) {
+        this.search = search;
+        this.slip = slip;
+        this.asked = asked;
+    }
+
+    /** Whether a slip has something that is searched for, however its other answers stand. */
+    public static boolean isFor(WorkedSlip slip) {
+        return slip.installed()
+                .flatMap(known -> known.calculator().search())
+                .isPresent();
+    }
+
+    /** The search of a slip; empty where there is none, or where another of its answers is missing. */
+    public static Optional<SlipSearch> of(WorkedSlip slip) {
+        return slip.installed()
+                .flatMap(known -> known.calculator().search())
+                .flatMap(search -> slip.questions()
+                        .map(asked -> new SlipSearch(search, slip.slip().id(), asked)));
+    }
+
+    /** What was found, as it is put into the project. */
+    public final class Find {
+        private final Values values;
+        private final Searched searched;
+
+        private Find(Values values, Searched searched) {
+            this.values = values;
+            this.searched = searched;
+        }
+
+        /** The project with what was found on its slip; as it was where the slip is gone. */
+        public Project in(Project project) throws JsonTrouble {
+            Optional<Slip> now = project.slip(slip);
+            return now.isEmpty()
+                    ? project
+                    : project.with(now.get()
+                            .finding(
+                                    search.sought().key(), FoundText.json(search.sought(), values), searched.json()));
+        }
+    }
+
+    /**
+     * Searches on this thread until the budget is spent or nothing better can be hoped for.
+     *
+     * @param better takes each finding that is better than those before, from any thread
+     */
+    public void run(Budget budget, Consumer<Find> better) {
+        String print = AskedPrint.of(asked, search.sought().key());
+        Tried tried = new Tried(budget);
+        search.search(
+                asked,
+                tried,
+                values -> better.accept(new Find(values, new Searched(print, budget.seed(), tried.most.get()))));
+    }
+
+    /** A budget that knows how often it was tried. */
+    private record Tried(Budget budget, AtomicLong most) implements Budget {
+        Tried(Budget budget) {
+            this(budget, new AtomicLong());
+        }
+
+        @Override
+        public int workers() {
+            return budget.workers();
+        }
+
+        @Override
+        public long seed() {
+            return budget.seed();
+        }
+
+        @Override
+        public double spent(long tried) {
+            if (tried > most.get()) {
+                most.accumulateAndGet(tried, Math::max);
+            }
+            return budget.spent(tried);
+        }
+    }
+}
