@@ -65,6 +65,7 @@ final class CommandLineRun {
         for (Subcommand command : List.of(
                 new WindowCommand(),
                 new MakeCommand(),
+                new SearchCommand(),
                 new WorkCommand(),
                 new ExplainCommand(),
                 new FindCommand(),

@@ -23,9 +23,13 @@ import org.hidewright.core.packet.PacketTrouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OverviewTest {
+    private static final List<String> COMMANDS =
+            List.of("window", "make", "search", "work", "explain", "find", "workshop", "keep", "new", "addons");
+
     private final Terminal terminal = new Terminal(new Strap());
 
     @ParameterizedTest
@@ -158,12 +162,16 @@ class OverviewTest {
                 terminal.err.startsWith("“kit-strap” is a calculator. Write hidewright work kit-strap"), terminal.err);
         assertEquals(2, terminal.run("telephone", "--language=en"));
         assertTrue(
-                terminal.err.contains("There are: window, make, work, explain, find, workshop, keep, new, addons."),
+                terminal.err.contains("There are: " + String.join(", ", COMMANDS) + "."),
                 terminal.err);
     }
 
+    private static List<String> commands() {
+        return COMMANDS;
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"window", "make", "work", "explain", "find", "workshop", "keep", "new", "addons"})
+    @MethodSource("commands")
     void eachCommandExplainsItself(String command) {
         assertEquals(0, terminal.run(command, "--help", "--language=en"));
         assertTrue(
@@ -202,7 +210,7 @@ class OverviewTest {
                 String.valueOf(text).replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe"));
         TreeSet<String> asked = new TreeSet<>();
         for (String command :
-                List.of("window", "make", "work", "explain", "find", "workshop", "keep", "new", "addons")) {
+                COMMANDS) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
         Stream.of(PacketTrouble.Kind.values()).forEach(kind -> asked.add("trouble." + kind.key()));

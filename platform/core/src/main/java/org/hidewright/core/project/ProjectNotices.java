@@ -1,7 +1,9 @@
 package org.hidewright.core.project;
 
 import java.util.List;
+import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
+import org.hidewright.core.catalogue.Installed;
 
 /** What the host itself has to say about a project and what is typed in it. */
 public final class ProjectNotices {
@@ -67,6 +69,16 @@ public final class ProjectNotices {
     public static final NoticeKind SEARCHED_OTHERWISE = NoticeKind.check("searched-otherwise");
 
     private ProjectNotices() {}
+
+    /**
+     * A calculator has failed: a fault of its bundle, not of the numbers.
+     *
+     * @param leftAlone whether the bundle is not called again until the program is started anew
+     * @param words what happened: a text, or a phrase of the host
+     */
+    public static Notice failed(Installed calculator, boolean leftAlone, Object words) {
+        return (leftAlone ? LEFT_ALONE : BROKEN).with(calculator.id(), calculator.bundle(), words);
+    }
 
     /** Every kind, so that texts can be checked and listed. */
     public static List<NoticeKind> all() {

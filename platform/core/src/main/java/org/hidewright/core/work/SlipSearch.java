@@ -6,20 +6,27 @@ import java.util.function.Consumer;
 import org.hidewright.api.calculator.Budget;
 import org.hidewright.api.declaration.DeclaredSearch;
 import org.hidewright.api.declaration.Values;
+import org.hidewright.core.CoreTexts;
+import org.hidewright.core.catalogue.BundleFault;
+import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.Project;
+import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.search.AskedPrint;
 import org.hidewright.core.search.FoundText;
 import org.hidewright.core.search.Searched;
+import org.hidewright.core.wording.Remark;
 
 /** The search of one slip: begun by the maker, with the answers as they stand when it is begun. */
 public final class SlipSearch {
+    private final Installed installed;
     private final DeclaredSearch search;
     private final String slip;
     private final Values asked;
 
-    private SlipSearch(DeclaredSearch search, String slip, Values asked) {
+    private SlipSearch(Installed installed, DeclaredSearch search, String slip, Values asked) {
+        this.installed = installed;
         this.search = search;
         this.slip = slip;
         this.asked = asked;
@@ -34,10 +41,10 @@ public final class SlipSearch {
 
     /** The search of a slip; empty where there is none, or where another of its answers is missing. */
     public static Optional<SlipSearch> of(WorkedSlip slip) {
-        return slip.installed()
-                .flatMap(known -> known.calculator().search())
+        return slip.installed().flatMap(known -> known.calculator()
+                .search()
                 .flatMap(search -> slip.questions()
-                        .map(asked -> new SlipSearch(search, slip.slip().id(), asked)));
+                        .map(asked -> new SlipSearch(known, search, slip.slip().id(), asked))));
     }
 
     /** What was found, as it is put into the project. */
@@ -65,14 +72,26 @@ public final class SlipSearch {
      * Searches on this thread until the budget is spent or nothing better can be hoped for.
      *
      * @param better takes each finding that is better than those before, from any thread
+     * @return what is to be told where its code failed; what was found before holds all the same
      */
-    public void run(Budget budget, Consumer<Find> better) {
+    public Optional<Remark> run(Budget budget, Consumer<Find> better) {
         String print = AskedPrint.of(asked, search.sought().key());
         Tried tried = new Tried(budget);
-        search.search(
-                asked,
-                tried,
-                values -> better.accept(new Find(values, new Searched(print, budget.seed(), tried.most.get()))));
+        Consumer<Values> found =
+                values -> better.accept(new Find(values, new Searched(print, budget.seed(), tried.most.get())));
+        try {
+            search.search(asked, tried, found);
+            return Optional.empty();
+        } catch (BundleFault e) {
+            return Optional.of(failed(e.leftAlone(), e.words()));
+        } catch (Exception | LinkageError | StackOverflowError | AssertionError e) {
+            return Optional.of(failed(false, e.toString())); // where no guard stands between
+        }
+    }
+
+    private Remark failed(boolean leftAlone, Object words) {
+        return Remark.of(ProjectNotices.failed(installed, leftAlone, words), CoreTexts.TEXTS)
+                .onSlip(slip);
     }
 
     /** A budget that knows how often it was tried. */

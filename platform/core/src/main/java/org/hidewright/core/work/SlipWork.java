@@ -135,10 +135,7 @@ final class SlipWork {
     }
 
     private WorkedSlip broken(Object words, boolean leftAlone, Values values, List<Remark> remarks) {
-        Notice notice = leftAlone
-                ? ProjectNotices.LEFT_ALONE.with(installed.id(), installed.bundle(), words)
-                : ProjectNotices.BROKEN.with(installed.id(), installed.bundle(), words);
-        remarks.add(Remark.of(notice, CoreTexts.TEXTS)
+        remarks.add(Remark.of(ProjectNotices.failed(installed, leftAlone, words), CoreTexts.TEXTS)
                 .onSlip(read.slip().id())
                 .atPlace(read.slip().node().place()));
         return new WorkedSlip(read, State.BROKEN, values, null, remarks, List.of(), List.of(), Map.of());
