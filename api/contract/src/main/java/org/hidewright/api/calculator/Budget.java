@@ -1,5 +1,6 @@
 package org.hidewright.api.calculator;
 
+import java.util.List;
 import org.osgi.annotation.versioning.ProviderType;
 
 /**
@@ -8,8 +9,16 @@ import org.osgi.annotation.versioning.ProviderType;
  */
 @ProviderType
 public interface Budget {
-    /** How many threads may search side by side, at least 1. With 1 nothing is left to the order in which threads run. */
+    /** How many searches may run side by side, at least 1. With 1 nothing is left to the order in which threads run. */
     int workers();
+
+    /**
+     * Runs searches side by side, on threads of the host, and comes back when all have ended. What one of them throws is thrown here, when
+     * the others have ended too.
+     *
+     * @param searches no more than {@link #workers()}
+     */
+    void sideBySide(List<? extends Runnable> searches);
 
     /** What chance begins with; the same seed gives the same search where it has one worker and a budget of tries. */
     long seed();

@@ -94,6 +94,11 @@ class RecordSearchTest {
         }
 
         @Override
+        public void sideBySide(List<? extends Runnable> searches) {
+            searches.forEach(Runnable::run);
+        }
+
+        @Override
         public long seed() {
             return 1;
         }

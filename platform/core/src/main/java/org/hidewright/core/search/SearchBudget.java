@@ -1,6 +1,7 @@
 package org.hidewright.core.search;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.function.LongSupplier;
 import org.hidewright.api.calculator.Budget;
 
@@ -51,6 +52,12 @@ public abstract class SearchBudget implements Budget {
     /** Whether it was stopped before its end. */
     public boolean stopped() {
         return stopped;
+    }
+
+    /** One after another, where nobody lends threads. */
+    @Override
+    public void sideBySide(List<? extends Runnable> searches) {
+        searches.forEach(Runnable::run);
     }
 
     @Override

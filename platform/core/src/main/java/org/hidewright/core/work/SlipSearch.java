@@ -1,5 +1,6 @@
 package org.hidewright.core.work;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
@@ -103,6 +104,11 @@ public final class SlipSearch {
         @Override
         public int workers() {
             return budget.workers();
+        }
+
+        @Override
+        public void sideBySide(List<? extends Runnable> searches) {
+            budget.sideBySide(searches);
         }
 
         @Override

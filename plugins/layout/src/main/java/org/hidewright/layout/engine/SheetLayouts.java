@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.check.LayoutCheck;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Piece;
@@ -44,30 +45,29 @@ public final class SheetLayouts {
     }
 
     /**
-     * Searches until the budget of every worker is spent, or nothing better can be hoped for.
+     * Searches until the budget is spent, or nothing better can be hoped for.
      *
-     * @param seed with one worker and a budget of places tried, the same seed finds the same layouts
-     * @param budgets one for each worker; each worker has a thread
+     * @param budget its tries are places; with one worker and a budget of tries, the same seed finds the same layouts
      * @param better told each layout that is better than those before, from any thread, one at a time
      * @return how many places were tried by all
      */
-    public long search(long seed, List<Halt> budgets, Consumer<SheetsFound> better) {
+    public long search(Budget budget, Consumer<SheetsFound> better) {
         best = null;
-        SplittableRandom seeds = new SplittableRandom(seed);
+        SplittableRandom seeds = new SplittableRandom(budget.seed());
         double[] areas = sheets.stream().mapToDouble(Sheet::area).toArray();
         double[] costs = sheets.stream().mapToDouble(Sheet::cost).toArray();
         List<SheetSearch> searches = new ArrayList<>();
-        for (Halt budget : budgets) {
+        for (int worker = 0; worker < budget.workers(); worker++) {
             searches.add(new SheetSearch(
                     forms,
                     grounds,
                     areas,
                     costs,
                     seeds.split(),
-                    budget,
+                    budget::spent,
                     (sheet, places) -> told(sheet, places, better)));
         }
-        Workers.run(searches);
+        budget.sideBySide(searches);
         return searches.stream().mapToLong(SheetSearch::tries).sum();
     }
 

@@ -18,7 +18,7 @@ public record SheetsFound(List<Laid> laid, List<Integer> leftOver, double leftOv
     }
 
     /** Whether it is better than another: less left over, then cheaper sheets, then more left of the last one. */
-    boolean betterThan(SheetsFound other) {
+    public boolean betterThan(SheetsFound other) {
         if (leftOverArea != other.leftOverArea) {
             return leftOverArea < other.leftOverArea;
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.check.LayoutCheck;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
@@ -49,22 +50,21 @@ public final class StripLayouts {
     }
 
     /**
-     * Searches until the budget of every worker is spent.
+     * Searches until the budget is spent.
      *
-     * @param seed with one worker and a budget of places tried, the same seed finds the same layouts
-     * @param budgets one for each worker; each worker has a thread
+     * @param budget its tries are places; with one worker and a budget of tries, the same seed finds the same layouts
      * @param better told each layout that is shorter than those before, from any thread, one at a time
      * @return how many places were tried by all
      */
-    public long search(long seed, List<Halt> budgets, Consumer<Found> better) {
+    public long search(Budget budget, Consumer<Found> better) {
         Incumbent incumbent = new Incumbent(forms.length, (length, places) -> offer(length, places, better));
-        SplittableRandom seeds = new SplittableRandom(seed);
+        SplittableRandom seeds = new SplittableRandom(budget.seed());
         List<StripSearch> searches = new ArrayList<>();
-        for (Halt budget : budgets) {
+        for (int worker = 0; worker < budget.workers(); worker++) {
             Rectangle strip = Rectangle.strip(height);
-            searches.add(new StripSearch(new Crowd(strip, forms), strip, seeds.split(), budget, incumbent));
+            searches.add(new StripSearch(new Crowd(strip, forms), strip, seeds.split(), budget::spent, incumbent));
         }
-        Workers.run(searches);
+        budget.sideBySide(searches);
         return searches.stream().mapToLong(StripSearch::tries).sum();
     }
 

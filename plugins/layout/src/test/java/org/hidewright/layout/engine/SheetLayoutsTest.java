@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.hidewright.layout.check.LayoutCheck;
 import org.hidewright.layout.open.FilledPanels;
 import org.hidewright.layout.open.OpenInstance;
+import org.hidewright.layout.open.RunBudget;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Piece;
@@ -24,8 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SheetLayoutsTest {
     private static List<SheetsFound> search(List<Piece> pieces, List<Sheet> sheets, int workers, long tries) {
         List<SheetsFound> found = Collections.synchronizedList(new ArrayList<>());
-        new SheetLayouts(pieces, sheets)
-                .search(1, Collections.nCopies(workers, tried -> (double) tried / tries), found::add);
+        new SheetLayouts(pieces, sheets).search(RunBudget.ofTries(1, workers, tries), found::add);
         for (SheetsFound each : found) {
             assertEquals(List.of(), LayoutCheck.faults(pieces, sheets, each.laid(), 0));
             List<Integer> all = Stream.concat(each.laid().stream().map(Laid::piece), each.leftOver().stream())

@@ -11,6 +11,7 @@ import java.util.List;
 import org.hidewright.layout.check.LayoutCheck;
 import org.hidewright.layout.open.FilledPanels;
 import org.hidewright.layout.open.OpenInstance;
+import org.hidewright.layout.open.RunBudget;
 import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Piece;
 import org.hidewright.layout.task.Sheet;
@@ -20,8 +21,7 @@ import org.junit.jupiter.api.Test;
 class StripLayoutsTest {
     private static List<Found> search(List<Piece> pieces, double height, long seed, int workers, long tries) {
         List<Found> found = Collections.synchronizedList(new ArrayList<>());
-        new StripLayouts(pieces, height)
-                .search(seed, Collections.nCopies(workers, tried -> (double) tried / tries), found::add);
+        new StripLayouts(pieces, height).search(RunBudget.ofTries(seed, workers, tries), found::add);
         return found;
     }
 

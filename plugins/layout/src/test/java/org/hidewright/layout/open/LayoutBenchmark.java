@@ -5,11 +5,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
 import java.nio.file.Path;
-import java.util.Collections;
 import java.util.List;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.check.LayoutCheck;
 import org.hidewright.layout.check.LayoutFault;
-import org.hidewright.layout.engine.Halt;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Sheet;
 
@@ -49,8 +48,7 @@ public final class LayoutBenchmark {
     private static void run(OpenInstance instance, Clock clock, long seed, int workers, boolean json, PrintStream out)
             throws Exception {
         Run run = instance.stripHeight().isPresent() ? new StripRun(instance, clock) : new SheetsRun(instance, clock);
-        List<Halt> budgets = Collections.nCopies(workers, tried -> clock.spent());
-        long tried = run.search(seed, budgets);
+        long tried = run.search(new RunBudget(seed, workers, places -> clock.spent()));
         double elapsed = clock.elapsed();
         ObjectNode result = new ObjectMapper().createObjectNode();
         result.put("instance", instance.name());
@@ -100,7 +98,7 @@ public final class LayoutBenchmark {
 
     /** A search of one kind of instance. */
     interface Run {
-        long search(long seed, List<Halt> budgets);
+        long search(Budget budget);
 
         /** The best layout. */
         List<Laid> laid();

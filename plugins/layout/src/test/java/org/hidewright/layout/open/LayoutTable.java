@@ -3,7 +3,6 @@ package org.hidewright.layout.open;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -44,7 +43,7 @@ public final class LayoutTable {
         LayoutBenchmark.Clock clock = new LayoutBenchmark.Clock(seconds);
         StripRun run = new StripRun(instance, clock);
         int workers = Runtime.getRuntime().availableProcessors();
-        long tried = run.search(seed, Collections.nCopies(workers, places -> clock.spent()));
+        long tried = run.search(new RunBudget(seed, workers, places -> clock.spent()));
         StringBuilder row = new StringBuilder(instance.name()).append('\t').append(seed);
         run.marks().stream()
                 .findFirst()

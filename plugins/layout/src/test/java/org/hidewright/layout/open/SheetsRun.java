@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import org.hidewright.layout.engine.Halt;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.engine.SheetLayouts;
 import org.hidewright.layout.engine.SheetsFound;
 import org.hidewright.layout.task.Laid;
@@ -26,8 +26,8 @@ final class SheetsRun implements LayoutBenchmark.Run {
     }
 
     @Override
-    public long search(long seed, List<Halt> budgets) {
-        return new SheetLayouts(instance.pieces(), instance.sheets()).search(seed, budgets, this::better);
+    public long search(Budget budget) {
+        return new SheetLayouts(instance.pieces(), instance.sheets()).search(budget, this::better);
     }
 
     private synchronized void better(SheetsFound found) {

@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.engine.Found;
-import org.hidewright.layout.engine.Halt;
 import org.hidewright.layout.engine.StripLayouts;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
@@ -29,8 +29,8 @@ final class StripRun implements LayoutBenchmark.Run {
     }
 
     @Override
-    public long search(long seed, List<Halt> budgets) {
-        return new StripLayouts(instance.pieces(), height).search(seed, budgets, this::better);
+    public long search(Budget budget) {
+        return new StripLayouts(instance.pieces(), height).search(budget, this::better);
     }
 
     private synchronized void better(Found found) {

@@ -1,0 +1,29 @@
+package org.hidewright.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.measure.Money;
+import org.hidewright.layout.task.Sheet;
+
+/**
+ * One panel or hide to cut from. The search and the check see it with its backbone from left to right.
+ *
+ * @param id its name on the layout
+ * @param kind the row it is of
+ * @param outline as it is drawn
+ * @param flaws what is drawn on it
+ * @param frame how the search and the check see it
+ * @param exact for the check
+ * @param shrunk with half the gap off its edges, for the search; its cost is that of the leather
+ * @param price of one; empty where none is given
+ */
+record CutSheet(
+        String id,
+        String kind,
+        Curve outline,
+        List<Curve> flaws,
+        Frame frame,
+        Sheet exact,
+        Sheet shrunk,
+        Optional<Money> price) {}

@@ -1,0 +1,123 @@
+package org.hidewright.layout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.hidewright.api.calculator.Formula;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Refusal;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.geometry.Region;
+import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Money;
+import org.hidewright.layout.CuttingLayout.LeftOver;
+import org.hidewright.layout.CuttingLayout.Placed;
+import org.hidewright.layout.CuttingLayout.Places;
+import org.hidewright.layout.CuttingLayout.SheetUsed;
+import org.hidewright.layout.task.Laid;
+
+/** What a layout comes to, after it was checked. */
+final class LayoutAnswers {
+    private static final Formula PARTS = Formula.of("layout-parts", "N = Σ(a)", Origins.ARITHMETIC);
+    private static final Formula TAKEN = Formula.of("layout-taken", "A = Σ(A_s)", Origins.ARITHMETIC);
+    private static final Formula YIELD = Formula.of("layout-yield", "y = N / A", Origins.ARITHMETIC);
+    private static final Formula WASTE = Formula.of("layout-waste", "w = 1 - y", Origins.ARITHMETIC);
+    static final List<Formula> FORMULAS = List.of(PARTS, TAKEN, YIELD, WASTE);
+
+    private final LayoutTask task;
+    private final List<Laid> laid = new ArrayList<>();
+    private final List<Notice> notices;
+
+    LayoutAnswers(LayoutTask task, Optional<Places> there) throws Refusal {
+        this.task = task;
+        this.notices = new ArrayList<>(task.notices());
+        for (Placed placed : there.map(Places::pieces).orElse(List.of())) {
+            laid.add(task.laid(placed));
+        }
+        task.check(laid);
+    }
+
+    Outcome<CuttingLayout.LaidOut> outcome(Working working) {
+        List<LeftOver> leftOver = leftOver();
+        int missing = task.pieces().size() - laid.size();
+        if (missing > 0 && !laid.isEmpty()) {
+            notices.add(LayoutNotices.LEFT_OVER.at("sheets", missing, task.pieces().size()));
+        }
+        int[] used = IntStream.range(0, task.sheets().size())
+                .filter(sheet -> laid.stream().anyMatch(piece -> piece.sheet() == sheet))
+                .toArray();
+        Area parts = Area.ofMm2(laid.stream().mapToDouble(this::area).sum());
+        Area all = Area.ofMm2(
+                task.pieces().stream().mapToDouble(CutPiece::area).sum());
+        Optional<Area> taken = used.length == 0
+                ? Optional.empty()
+                : Optional.of(Area.ofMm2(
+                        IntStream.of(used).mapToDouble(this::sheetArea).sum()));
+        Optional<Double> yield = taken.map(area -> parts.mm2() / area.mm2());
+        working.step(PARTS, all);
+        taken.ifPresent(area -> {
+            working.step(TAKEN, area);
+            working.step(YIELD, yield.orElseThrow(), "N", parts, "A", area);
+            working.step(WASTE, 1 - yield.orElseThrow(), "y", yield.orElseThrow());
+        });
+        return Outcome.of(
+                new CuttingLayout.LaidOut(
+                        laid.size(),
+                        task.pieces().size(),
+                        used.length,
+                        yield,
+                        yield.map(share -> 1 - share),
+                        all,
+                        taken,
+                        cost(used),
+                        IntStream.of(used).mapToObj(this::used).toList(),
+                        leftOver,
+                        used.length == 0
+                                ? Optional.empty()
+                                : Optional.of(new LayoutDrawing(task, laid).of(used))),
+                notices);
+    }
+
+    private List<LeftOver> leftOver() {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (int piece = 0; piece < task.pieces().size(); piece++) {
+            int number = piece;
+            if (laid.stream().noneMatch(lies -> lies.piece() == number)) {
+                counts.merge(task.pieces().get(piece).part().id(), 1, Integer::sum);
+            }
+        }
+        return counts.entrySet().stream()
+                .map(part -> new LeftOver(part.getKey(), part.getValue()))
+                .toList();
+    }
+
+    private double area(Laid piece) {
+        return task.pieces().get(piece.piece()).area();
+    }
+
+    private double sheetArea(int sheet) {
+        return Region.of(task.sheets().get(sheet).outline()).area();
+    }
+
+    /** Empty where a sheet that is cut from has no price. */
+    private Optional<Money> cost(int[] used) {
+        List<Optional<Money>> prices = IntStream.of(used)
+                .mapToObj(sheet -> task.sheets().get(sheet).price())
+                .toList();
+        return prices.stream().allMatch(Optional::isPresent)
+                ? prices.stream().map(Optional::orElseThrow).reduce(Money::plus).map(Money::rounded)
+                : Optional.empty();
+    }
+
+    private SheetUsed used(int sheet) {
+        List<Laid> here = laid.stream().filter(lies -> lies.sheet() == sheet).toList();
+        double parts = here.stream().mapToDouble(this::area).sum();
+        double whole = sheetArea(sheet);
+        return new SheetUsed(
+                task.sheets().get(sheet).id(), here.size(), parts / whole, Area.ofMm2(whole - parts));
+    }
+}

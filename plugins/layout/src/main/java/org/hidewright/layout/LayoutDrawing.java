@@ -1,0 +1,70 @@
+package org.hidewright.layout;
+
+import java.util.List;
+import org.hidewright.api.drawing.Anchor;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Path;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Role;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.Motion;
+import org.hidewright.api.geometry.Region;
+import org.hidewright.layout.task.Laid;
+
+/** The sheets that are cut from side by side, with the pieces on them. */
+final class LayoutDrawing {
+    private static final double LETTERS = 2.5;
+    private static final double BETWEEN = 30;
+    private static final double ARROW = 0.12;
+
+    private final LayoutTask task;
+    private final List<Laid> laid;
+    private final Drawing.Builder drawing = Drawing.builder();
+
+    LayoutDrawing(LayoutTask task, List<Laid> laid) {
+        this.task = task;
+        this.laid = laid;
+    }
+
+    Drawing of(int[] sheets) {
+        double left = 0;
+        for (int number : sheets) {
+            CutSheet sheet = task.sheets().get(number);
+            Box box = sheet.outline().bounds();
+            Motion moved = Motion.shift(left - box.minX(), -box.minY());
+            sheet(sheet, moved);
+            laid.stream().filter(piece -> piece.sheet() == number).forEach(piece -> piece(piece, sheet, moved));
+            left += box.maxX() - box.minX() + BETWEEN;
+        }
+        return drawing.build();
+    }
+
+    private void sheet(CutSheet sheet, Motion moved) {
+        drawing.add(sheet.outline().moved(moved).path(Role.NOTE));
+        for (Curve flaw : sheet.flaws()) {
+            drawing.add(flaw.moved(moved).path(Role.MARK));
+        }
+        Box box = sheet.outline().moved(moved).bounds();
+        drawing.label(sheet.id(), Point.of(box.minX(), box.minY()), Anchor.TOP_LEFT, LETTERS);
+        double length = ARROW * Math.min(box.maxX() - box.minX(), box.maxY() - box.minY());
+        double direction = sheet.frame() == Frame.QUARTER_TURNED ? Math.PI / 2 : 0;
+        Point middle = Point.of(box.maxX() - length, box.minY() - 2 * LETTERS);
+        drawing.add(Path.line(
+                Role.DIRECTION, middle.towards(direction, -length / 2), middle.towards(direction, length / 2)));
+    }
+
+    private void piece(Laid seen, CutSheet sheet, Motion moved) {
+        CutPiece piece = task.pieces().get(seen.piece());
+        Laid drawn = sheet.frame().drawn(seen);
+        Motion onSheet = Motion.turn(Point.of(0, 0), drawn.angle())
+                .then(Motion.shift(drawn.dx(), drawn.dy()))
+                .then(moved);
+        Curve outline = piece.outline().moved(onSheet);
+        drawing.add(outline.path(Role.CUT));
+        for (Path cutOut : piece.part().cutOuts()) {
+            drawing.add(Curve.of(cutOut).moved(piece.toMiddle().then(onSheet)).path(Role.INNER_CUT));
+        }
+        drawing.label(piece.id(), Region.of(outline).roomiest(), Anchor.CENTRE, LETTERS);
+    }
+}

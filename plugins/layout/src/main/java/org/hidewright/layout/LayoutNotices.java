@@ -1,0 +1,44 @@
+package org.hidewright.layout;
+
+import java.util.List;
+import org.hidewright.api.calculator.NoticeKind;
+
+/** What this bundle tells. */
+final class LayoutNotices {
+    static final NoticeKind NO_SHEETS = NoticeKind.stop("layout-no-sheets");
+    static final NoticeKind NO_SUCH_LEATHER = NoticeKind.stop("layout-no-such-leather");
+    static final NoticeKind NO_SUCH_PART = NoticeKind.check("layout-no-such-part");
+    static final NoticeKind TOO_MANY = NoticeKind.stop("layout-too-many");
+    static final NoticeKind UNREADABLE = NoticeKind.stop("layout-unreadable");
+    static final NoticeKind CROSSES = NoticeKind.stop("layout-crosses");
+    static final NoticeKind ALL_RIM = NoticeKind.stop("layout-all-rim");
+    static final NoticeKind CURRENCIES = NoticeKind.stop("layout-two-currencies");
+    static final NoticeKind OVERLAP = NoticeKind.stop("layout-overlap");
+    static final NoticeKind OFF_SHEET = NoticeKind.stop("layout-off-sheet");
+    static final NoticeKind OVER_HOLE = NoticeKind.stop("layout-over-hole");
+    static final NoticeKind ON_FLAW = NoticeKind.stop("layout-on-flaw");
+    static final NoticeKind TURNED = NoticeKind.stop("layout-turned");
+    static final NoticeKind NO_SUCH_PIECE = NoticeKind.stop("layout-no-such-piece");
+    static final NoticeKind NO_SUCH_SHEET = NoticeKind.stop("layout-no-such-sheet");
+    static final NoticeKind LEFT_OVER = NoticeKind.check("layout-left-over");
+
+    static final List<NoticeKind> ALL = List.of(
+            NO_SHEETS,
+            NO_SUCH_LEATHER,
+            NO_SUCH_PART,
+            TOO_MANY,
+            UNREADABLE,
+            CROSSES,
+            ALL_RIM,
+            CURRENCIES,
+            OVERLAP,
+            OFF_SHEET,
+            OVER_HOLE,
+            ON_FLAW,
+            TURNED,
+            NO_SUCH_PIECE,
+            NO_SUCH_SHEET,
+            LEFT_OVER);
+
+    private LayoutNotices() {}
+}

@@ -1,0 +1,112 @@
+package org.hidewright.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Refusal;
+import org.hidewright.layout.CuttingLayout.Cut;
+import org.hidewright.layout.CuttingLayout.Placed;
+import org.hidewright.layout.check.LayoutCheck;
+import org.hidewright.layout.check.LayoutFault;
+import org.hidewright.layout.task.Laid;
+import org.hidewright.layout.task.Piece;
+import org.hidewright.layout.task.Sheet;
+
+/** What is laid on what, and the check of it. */
+final class LayoutTask {
+    private final double gap;
+    private final List<CutPiece> pieces;
+    private final List<CutSheet> sheets;
+    private final List<Notice> notices;
+    private final Map<String, Integer> pieceNumbers = new HashMap<>();
+    private final Map<String, Integer> sheetNumbers = new HashMap<>();
+
+    private LayoutTask(double gap, List<CutPiece> pieces, List<CutSheet> sheets, List<Notice> notices) {
+        this.gap = gap;
+        this.pieces = pieces;
+        this.sheets = sheets;
+        this.notices = notices;
+        pieces.forEach(piece -> pieceNumbers.put(piece.id(), pieceNumbers.size()));
+        sheets.forEach(sheet -> sheetNumbers.put(sheet.id(), sheetNumbers.size()));
+    }
+
+    /** @throws Refusal where the leather or the parts cannot be as they are asked for */
+    static LayoutTask of(Cut cut) throws Refusal {
+        List<Notice> notices = new ArrayList<>();
+        List<CutPiece> pieces = new PiecesToCut(cut, notices).pieces();
+        return new LayoutTask(cut.gap().mm(), pieces, new SheetsToCut(cut, pieces).sheets(), notices);
+    }
+
+    List<CutPiece> pieces() {
+        return pieces;
+    }
+
+    List<CutSheet> sheets() {
+        return sheets;
+    }
+
+    /** What is to be told of the task itself. */
+    List<Notice> notices() {
+        return notices;
+    }
+
+    List<Piece> exactPieces() {
+        return pieces.stream().map(CutPiece::exact).toList();
+    }
+
+    List<Sheet> exactSheets() {
+        return sheets.stream().map(CutSheet::exact).toList();
+    }
+
+    /** A place as it is typed, as the check takes it. */
+    Laid laid(Placed placed) throws Refusal {
+        Integer piece = pieceNumbers.get(placed.id());
+        Integer sheet = sheetNumbers.get(placed.sheet());
+        String row = "layout.pieces[" + placed.id() + "]";
+        if (piece == null) {
+            throw new Refusal(LayoutNotices.NO_SUCH_PIECE.at(row, placed.id()));
+        }
+        if (sheet == null) {
+            throw new Refusal(LayoutNotices.NO_SUCH_SHEET.at(row + ".sheet", placed.id(), placed.sheet()));
+        }
+        return sheets.get(sheet)
+                .frame()
+                .seen(new Laid(
+                        piece,
+                        sheet,
+                        placed.turned().radians(),
+                        placed.x().mm(),
+                        placed.y().mm()));
+    }
+
+    /**
+     * Looks whether pieces can be cut where they lie.
+     *
+     * @throws Refusal with the first that cannot
+     */
+    void check(List<Laid> layout) throws Refusal {
+        for (LayoutFault fault : LayoutCheck.faults(exactPieces(), exactSheets(), layout, gap)) {
+            throw new Refusal(told(fault, layout));
+        }
+    }
+
+    private Notice told(LayoutFault fault, List<Laid> layout) {
+        String piece = pieces.get(fault.piece()).id();
+        String row = "layout.pieces[" + piece + "]";
+        String sheet = layout.stream()
+                .filter(laid -> laid.piece() == fault.piece())
+                .findFirst()
+                .map(laid -> sheets.get(laid.sheet()).id())
+                .orElse("");
+        return switch (fault.kind()) {
+            case OVERLAP -> LayoutNotices.OVERLAP.at(row, piece, pieces.get(fault.with()).id());
+            case OFF_THE_SHEET -> LayoutNotices.OFF_SHEET.at(row, piece, sheet);
+            case OVER_A_HOLE -> LayoutNotices.OVER_HOLE.at(row, piece, sheet);
+            case ON_POOR_LEATHER -> LayoutNotices.ON_FLAW.at(row, piece, sheet);
+            case TURNED_WRONG -> LayoutNotices.TURNED.at(row + ".turned", piece);
+            case NO_SUCH_PLACE -> LayoutNotices.NO_SUCH_PIECE.at(row, piece);
+        };
+    }
+}

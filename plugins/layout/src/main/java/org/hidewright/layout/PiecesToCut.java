@@ -1,0 +1,172 @@
+package org.hidewright.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Refusal;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.Corner;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.Motion;
+import org.hidewright.api.geometry.PartShape;
+import org.hidewright.api.geometry.Region;
+import org.hidewright.api.item.Part;
+import org.hidewright.layout.CuttingLayout.Cut;
+import org.hidewright.layout.CuttingLayout.PartRule;
+import org.hidewright.layout.task.Outline;
+import org.hidewright.layout.task.Piece;
+import org.hidewright.layout.task.Turning;
+
+/** The pieces that are cut for an item, or for several, of one leather or of all. */
+final class PiecesToCut {
+    private static final int MOST = 3000;
+
+    private final Cut cut;
+    private final List<Notice> notices;
+    private final Map<String, PartRule> rules = new HashMap<>();
+
+    PiecesToCut(Cut cut, List<Notice> notices) {
+        this.cut = cut;
+        this.notices = notices;
+        cut.rules().orElse(List.of()).forEach(rule -> rules.put(rule.id(), rule));
+    }
+
+    List<CutPiece> pieces() throws Refusal {
+        List<Part> parts = parts();
+        long count = parts.stream().mapToLong(Part::pieces).sum() * cut.pieces();
+        if (count > MOST) {
+            throw new Refusal(LayoutNotices.TOO_MANY.at("pieces", count, MOST));
+        }
+        rulesThere();
+        List<CutPiece> pieces = new ArrayList<>();
+        for (Part part : parts) {
+            add(part, pieces);
+        }
+        return pieces;
+    }
+
+    private List<Part> parts() throws Refusal {
+        List<String> named = cut.leather().stream()
+                .flatMap(text -> Stream.of(text.split(";")))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList();
+        List<Part> parts = cut.item().parts().stream()
+                .filter(part -> part.pieces() > 0)
+                .filter(part -> named.isEmpty() || named.stream().anyMatch(name -> isCalled(part, name)))
+                .toList();
+        for (String name : named) {
+            if (parts.stream().noneMatch(part -> isCalled(part, name))) {
+                throw new Refusal(LayoutNotices.NO_SUCH_LEATHER.at("leather", name, known()));
+            }
+        }
+        return parts;
+    }
+
+    /** By its id, or by the leather it is cut from as the item says it. */
+    private static boolean isCalled(Part part, String name) {
+        return part.id().equals(name) || part.leather().equalsIgnoreCase(name);
+    }
+
+    private String known() {
+        return cut.item().parts().stream()
+                .map(Part::id)
+                .collect(Collectors.collectingAndThen(
+                        Collectors.toCollection(TreeSet::new), ids -> String.join(", ", ids)));
+    }
+
+    private void rulesThere() {
+        for (String id : rules.keySet().stream().sorted().toList()) {
+            if (cut.item().part(id).isEmpty()) {
+                notices.add(LayoutNotices.NO_SUCH_PART.at("rules[" + id + "]", id, known()));
+            }
+        }
+    }
+
+    private void add(Part part, List<CutPiece> pieces) {
+        Form drawn = new Form(part, false);
+        Form over = part.mirrored() > 0 ? new Form(part, true) : drawn;
+        int all = part.pieces() * cut.pieces();
+        for (int number = 0; number < all; number++) {
+            boolean turnedOver = number % part.pieces() >= part.count();
+            String id = all == 1 ? part.id() : part.id() + "-" + (number + 1);
+            pieces.add((turnedOver ? over : drawn).piece(id));
+        }
+    }
+
+    /** What all pieces of a part that lie the same way up have in common. */
+    private final class Form {
+        private final Part part;
+        private final Motion toMiddle;
+        private final Curve outline;
+        private final Outline exact;
+        private final Outline grown;
+        private final Turning turning;
+        private final int quality;
+
+        Form(Part part, boolean turnedOver) {
+            this.part = part;
+            Curve asDrawn = largest(PartShape.cutOutline(part));
+            Box box = asDrawn.bounds();
+            Point middle = Point.of((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+            Motion middled = Motion.shift(-middle.x(), -middle.y());
+            toMiddle = turnedOver ? middled.then(Motion.mirror(Point.of(0, 0), Point.of(0, 1))) : middled;
+            outline = Region.of(asDrawn.moved(toMiddle)).outline();
+            exact = Flattened.of(outline);
+            double round = cut.gap().mm() / 2 + 2 * Flattened.OFF;
+            grown = Flattened.of(largest(Region.of(outline).grown(round, Corner.POINTED).stream()
+                    .map(Region::outline)
+                    .toList()));
+            turning = turning(turnedOver);
+            quality = rule().flatMap(PartRule::leather).orElse(Leather.FAULTLESS).ordinal();
+        }
+
+        private Optional<PartRule> rule() {
+            return Optional.ofNullable(rules.get(part.id()));
+        }
+
+        private Turning turning(boolean turnedOver) {
+            Lies lies = rule().flatMap(PartRule::lies).orElse(Lies.ALONG_BACKBONE);
+            double slack = Math.toDegrees(
+                    rule().flatMap(PartRule::within).orElse(cut.within()).radians());
+            double drawn = Math.toDegrees(part.direction().orElse(0));
+            double direction = turnedOver ? 180 - drawn : drawn;
+            boolean heeded = lies == Lies.AS_DRAWN
+                    || lies != Lies.AT_ANY_ANGLE && part.direction().isPresent();
+            if (!heeded) {
+                return Turning.free();
+            }
+            double turn =
+                    switch (lies) {
+                        case ALONG_BACKBONE -> -direction;
+                        case ACROSS_BACKBONE -> 90 - direction;
+                        default -> 0;
+                    };
+            return Turning.about(List.of(turn, turn + 180), slack);
+        }
+
+        CutPiece piece(String id) {
+            return new CutPiece(
+                    id,
+                    part,
+                    toMiddle,
+                    outline,
+                    new Piece(id, exact, turning, quality),
+                    new Piece(id, grown, turning, quality));
+        }
+    }
+
+    private static Curve largest(List<Curve> curves) {
+        return curves.stream()
+                .max(Comparator.comparingDouble(curve -> Math.abs(curve.area())))
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,191 @@
+package org.hidewright.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.hidewright.api.calculator.Refusal;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.Corner;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.Faults;
+import org.hidewright.api.geometry.Outlines;
+import org.hidewright.api.geometry.PathData;
+import org.hidewright.api.geometry.Region;
+import org.hidewright.api.measure.Money;
+import org.hidewright.layout.CuttingLayout.Cut;
+import org.hidewright.layout.CuttingLayout.Flaw;
+import org.hidewright.layout.CuttingLayout.Hide;
+import org.hidewright.layout.CuttingLayout.Panel;
+import org.hidewright.layout.CuttingLayout.SheetOfLeather;
+import org.hidewright.layout.task.Outline;
+import org.hidewright.layout.task.Sheet;
+import org.hidewright.layout.task.Zone;
+
+/** The panels and hides that can be cut from, each by itself. */
+final class SheetsToCut {
+    /** So much more leather than the parts have is looked through where as many sheets are there as are needed. */
+    private static final double ROOM = 2;
+
+    private static final String OUTLINE = ".outline";
+
+    private final Cut cut;
+    private final double partsArea;
+    private final int pieces;
+    private final double margin;
+    private final boolean priced;
+
+    SheetsToCut(Cut cut, List<CutPiece> pieces) throws Refusal {
+        this.cut = cut;
+        this.partsArea = pieces.stream().mapToDouble(CutPiece::area).sum();
+        this.pieces = pieces.size();
+        this.margin = cut.gap().mm() / 2 + 2 * Flattened.OFF;
+        this.priced = cut.sheets().stream().allMatch(sheet -> sheet.price().isPresent());
+        if (cut.sheets().isEmpty()) {
+            throw new Refusal(LayoutNotices.NO_SHEETS.at("sheets"));
+        }
+        oneCurrency();
+    }
+
+    private void oneCurrency() throws Refusal {
+        List<Money> prices = cut.sheets().stream()
+                .map(SheetOfLeather::price)
+                .flatMap(Optional::stream)
+                .toList();
+        for (Money price : prices) {
+            if (!Objects.equals(price.currency(), prices.get(0).currency())) {
+                throw new Refusal(LayoutNotices.CURRENCIES.at("sheets", prices.get(0), price));
+            }
+        }
+    }
+
+    List<CutSheet> sheets() throws Refusal {
+        List<CutSheet> sheets = new ArrayList<>();
+        for (SheetOfLeather row : cut.sheets()) {
+            if (row instanceof Panel panel) {
+                add(panel, sheets);
+            } else if (row instanceof Hide hide) {
+                sheets.add(hide(hide));
+            }
+        }
+        return sheets;
+    }
+
+    private void add(Panel panel, List<CutSheet> sheets) throws Refusal {
+        Curve outline = Outlines.rectangle(
+                Point.of(0, 0),
+                panel.size().width().mm(),
+                panel.size().height().mm());
+        int enough = (int) Math.min(
+                pieces, Math.ceil(ROOM * partsArea / panel.size().area().mm2()) + 1);
+        int count = panel.count().orElse(enough);
+        Made made = new Made(panel.id(), outline, List.of(), List.of(), 0, panel.backbone(), panel.price());
+        for (int number = 1; number <= count; number++) {
+            sheets.add(made.sheet(count == 1 ? panel.id() : panel.id() + "-" + number));
+        }
+    }
+
+    private CutSheet hide(Hide hide) throws Refusal {
+        String row = "sheets[" + hide.id() + "].hide";
+        Curve outline = read(hide.outline(), row + OUTLINE);
+        List<Curve> drawn = new ArrayList<>();
+        for (Flaw flaw : hide.flaws().orElse(List.of())) {
+            drawn.add(read(flaw.outline(), row + ".flaws[" + flaw.id() + "]" + OUTLINE));
+        }
+        return new Made(
+                        hide.id(),
+                        outline,
+                        hide.flaws().orElse(List.of()),
+                        drawn,
+                        hide.rim().mm(),
+                        hide.backbone(),
+                        hide.price())
+                .sheet(hide.id());
+    }
+
+    /** A closed line, as the path data of SVG or as the corners alone. */
+    private static Curve read(String text, String place) throws Refusal {
+        String data = text.strip();
+        if (!data.isEmpty() && !Character.isLetter(data.charAt(0))) {
+            data = "M " + data;
+        }
+        if (!data.toUpperCase(java.util.Locale.ROOT).endsWith("Z")) {
+            data += " Z";
+        }
+        try {
+            Curve curve = Region.of(PathData.read(data)).outline();
+            if (!Faults.of(curve).isEmpty()) {
+                throw new Refusal(LayoutNotices.CROSSES.at(place));
+            }
+            return curve;
+        } catch (PathData.Unreadable e) {
+            throw new Refusal(LayoutNotices.UNREADABLE.at(place, e.near().isEmpty() ? text : e.near()));
+        }
+    }
+
+    /** What all sheets of one row have in common. */
+    private final class Made {
+        private final String row;
+        private final Curve outline;
+        private final List<Curve> drawn;
+        private final Frame frame;
+        private final Sheet exact;
+        private final Sheet shrunk;
+        private final Optional<Money> price;
+
+        Made(
+                String row,
+                Curve outline,
+                List<Flaw> flaws,
+                List<Curve> drawn,
+                double rim,
+                Backbone backbone,
+                Optional<Money> price)
+                throws Refusal {
+            this.row = row;
+            this.outline = outline;
+            this.drawn = drawn;
+            this.frame = Frame.of(backbone);
+            this.price = price;
+            double cost = priced
+                    ? price.orElseThrow().amount().doubleValue()
+                    : Region.of(outline).area();
+            Curve usable = rim == 0 ? outline : inside(outline, rim);
+            List<Outline> holes = new ArrayList<>();
+            List<Outline> wideHoles = new ArrayList<>();
+            List<Zone> zones = new ArrayList<>();
+            for (int flaw = 0; flaw < flaws.size(); flaw++) {
+                Outline seen = frame.seen(Flattened.of(drawn.get(flaw)));
+                if (flaws.get(flaw).damage() == Damage.HOLE) {
+                    holes.add(seen);
+                    wideHoles.add(frame.seen(Flattened.of(largest(
+                            Region.of(drawn.get(flaw)).grown(margin, Corner.POINTED)))));
+                } else {
+                    zones.add(new Zone(seen, flaws.get(flaw).damage().quality()));
+                }
+            }
+            exact = new Sheet(row, frame.seen(Flattened.of(usable)), holes, zones, cost);
+            shrunk = new Sheet(row, frame.seen(Flattened.of(inside(usable, margin))), wideHoles, zones, cost);
+        }
+
+        private Curve inside(Curve around, double distance) throws Refusal {
+            List<Region> left = Region.of(around).shrunk(distance, Corner.POINTED);
+            if (left.isEmpty()) {
+                throw new Refusal(LayoutNotices.ALL_RIM.at("sheets[" + row + "]", row));
+            }
+            return largest(left);
+        }
+
+        CutSheet sheet(String id) {
+            return new CutSheet(id, row, outline, drawn, frame, exact, shrunk, price);
+        }
+    }
+
+    private static Curve largest(List<Region> regions) {
+        return regions.stream()
+                .max(Comparator.comparingDouble(Region::area))
+                .orElseThrow()
+                .outline();
+    }
+}

@@ -1,0 +1,250 @@
+package org.hidewright.layout;
+
+import static org.hidewright.layout.Cuts.at;
+import static org.hidewright.layout.Cuts.hide;
+import static org.hidewright.layout.Cuts.panel;
+import static org.hidewright.layout.Cuts.priced;
+import static org.hidewright.layout.Cuts.rectangle;
+import static org.hidewright.layout.Cuts.upwards;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.item.Face;
+import org.hidewright.api.measure.Length;
+import org.hidewright.layout.CuttingLayout.Flaw;
+import org.hidewright.layout.CuttingLayout.LaidOut;
+import org.hidewright.layout.CuttingLayout.LeftOver;
+import org.hidewright.layout.CuttingLayout.PartRule;
+import org.hidewright.layout.CuttingLayout.SheetUsed;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A layout that stands there: counted, and refused where it cannot be cut. */
+class CuttingLayoutTest {
+    private final Cuts twoOnA4 = Cuts.of(rectangle("front", 100, 80), rectangle("back", 100, 90))
+            .on(panel("panel", 210, 297, 1))
+            .laid(at("front", "panel", 52, 42, 0), at("back", "panel", 52, 129, 0));
+
+    private static Outcome<LaidOut> outcome(Cuts cuts) {
+        return new CuttingLayout().calculate(cuts.cut(), Working.NONE);
+    }
+
+    private static LaidOut answers(Cuts cuts) {
+        Outcome<LaidOut> outcome = outcome(cuts);
+        return outcome.answers().orElseThrow(() -> new AssertionError(outcome.toString()));
+    }
+
+    private static Notice refusal(Cuts cuts) {
+        Outcome<LaidOut> outcome = outcome(cuts);
+        assertTrue(outcome.refused(), outcome.toString());
+        return outcome.notices().get(0);
+    }
+
+    private static void assertRefused(String key, String place, Cuts cuts) {
+        Notice notice = refusal(cuts);
+        assertEquals(key + " " + place, notice.kind().key() + " " + notice.place());
+    }
+
+    @Test
+    void areasAndSharesAreThoseOfTheParts() {
+        LaidOut answers = answers(twoOnA4);
+        assertEquals(2, answers.laid());
+        assertEquals(2, answers.toCut());
+        assertEquals(1, answers.sheetsUsed());
+        double share = 17000.0 / (210 * 297);
+        assertEquals(share, answers.yield().orElseThrow(), 1e-12);
+        assertEquals(1 - share, answers.waste().orElseThrow(), 1e-12);
+        assertEquals(17000, answers.partsArea().mm2(), 1e-9);
+        assertEquals(210 * 297, answers.taken().orElseThrow().mm2(), 1e-9);
+        SheetUsed used = answers.sheets().get(0);
+        assertEquals("panel", used.id());
+        assertEquals(2, used.laid());
+        assertEquals(210 * 297 - 17000, used.left().mm2(), 1e-9);
+        assertEquals(List.of(), answers.leftOver());
+        assertEquals(Optional.empty(), answers.cost());
+    }
+
+    @Test
+    void beforeAnythingIsLaidThePartsAreCounted() {
+        LaidOut answers = answers(twoOnA4.laid().times(3));
+        assertEquals(0, answers.laid());
+        assertEquals(6, answers.toCut());
+        assertEquals(List.of(new LeftOver("front", 3), new LeftOver("back", 3)), answers.leftOver());
+        assertEquals(Optional.empty(), answers.yield());
+        assertEquals(Optional.empty(), answers.drawing());
+        assertEquals(List.of(), outcome(twoOnA4.laid()).notices());
+    }
+
+    @Test
+    void whatHasNoPlaceIsCountedAndTold() {
+        Cuts three = twoOnA4.times(2).laid(at("front-1", "panel", 52, 42, 0), at("back-2", "panel", 52, 129, 0));
+        assertEquals(List.of(new LeftOver("front", 1), new LeftOver("back", 1)), answers(three).leftOver());
+        assertEquals("layout-left-over", outcome(three).notices().get(0).kind().key());
+    }
+
+    @Test
+    void onlySheetsThatAreCutFromCost() {
+        Cuts priced = twoOnA4.on(priced(panel("panel", 210, 297, 4), 12.5), priced(panel("side", 900, 500, 1), 90))
+                .laid(at("front", "panel-2", 52, 42, 0), at("back", "side", 52, 129, 0));
+        assertEquals("102.50", answers(priced).cost().orElseThrow().amount().toPlainString());
+        assertEquals(
+                List.of("panel-2", "side"),
+                answers(priced).sheets().stream().map(SheetUsed::id).toList());
+    }
+
+    /** Two millimetres lie between the parts, and two to the edges. */
+    @ParameterizedTest
+    @CsvSource({
+        "52, 42, front, layout-fits",
+        "52, 43.1, front, layout-overlap",
+        "51.9, 42, front, layout-off-sheet",
+        "52, 41.9, front, layout-off-sheet",
+        "157.9, 42, front, layout-fits",
+        "158.1, 42, front, layout-off-sheet"
+    })
+    void theGapIsKeptToPartsAndEdges(double x, double y, String piece, String key) {
+        Cuts moved = twoOnA4.laid(at("back", "panel", 52, 129, 0), at(piece, "panel", x, y, 0));
+        if (key.equals("layout-fits")) {
+            assertEquals(2, answers(moved).laid());
+        } else {
+            assertRefused(key, "layout.pieces[front]", moved);
+        }
+    }
+
+    @Test
+    void aPieceMayNotLieTwiceOrBeNone() {
+        assertRefused(
+                "layout-no-such-piece",
+                "layout.pieces[flap]",
+                twoOnA4.laid(at("flap", "panel", 52, 42, 0)));
+        assertRefused(
+                "layout-no-such-piece",
+                "layout.pieces[front]",
+                twoOnA4.laid(at("front", "panel", 52, 42, 0), at("front", "panel", 52, 200, 0)));
+        assertRefused(
+                "layout-no-such-sheet",
+                "layout.pieces[front].sheet",
+                twoOnA4.laid(at("front", "panel-2", 52, 42, 0)));
+    }
+
+    @Test
+    void onlyPartsOfTheLeatherAreCut() {
+        Cuts lined = Cuts.of(
+                        rectangle("front", 100, 80).leather("Bridle"),
+                        rectangle("lining", 100, 80).leather("Goat"),
+                        rectangle("pocket", 90, 60).leather("Goat"))
+                .on(panel("panel", 210, 297, 1));
+        assertEquals(3, answers(lined).toCut());
+        assertEquals(2, answers(lined.from("goat")).toCut());
+        assertEquals(2, answers(lined.from("front; pocket")).toCut());
+        Notice refused = refusal(lined.from("Calf"));
+        assertEquals("layout-no-such-leather", refused.kind().key());
+        assertEquals(List.of("Calf", "front, lining, pocket"), refused.args());
+    }
+
+    @Test
+    void whatIsLeftStandingToBeTrimmedIsCutToo() {
+        Cuts oversize = Cuts.of(rectangle("front", 100, 80).oversize(5)).on(panel("panel", 210, 297, 1));
+        assertEquals(110 * 90, answers(oversize).partsArea().mm2(), 1e-9);
+        assertEquals(1, answers(oversize.laid(at("front", "panel", 57, 47, 0))).laid());
+        assertRefused(
+                "layout-off-sheet", "layout.pieces[front]", oversize.laid(at("front", "panel", 56.9, 47, 0)));
+    }
+
+    /** A strap 20 wide and 200 long, its direction along it, lies along the backbone within ten degrees either way round. */
+    @ParameterizedTest
+    @CsvSource({"0, true", "9.9, true", "10.1, false", "90, false", "180, true", "-171, true", "169, false", "360, true"})
+    void aPartLiesAlongTheBackboneWithinItsAngle(double degrees, boolean fits) {
+        Cuts strap = Cuts.of(rectangle("strap", 200, 20).direction(0)).on(panel("panel", 400, 400, 1));
+        Cuts laid = strap.laid(at("strap", "panel", 200, 200, degrees));
+        assertEquals(fits, !outcome(laid).refused());
+        if (!fits) {
+            assertRefused("layout-turned", "layout.pieces[strap].turned", laid);
+        }
+    }
+
+    @Test
+    void onASheetWhoseBackboneRunsUpPartsAreTurnedAQuarter() {
+        Cuts strap = Cuts.of(rectangle("strap", 200, 20).direction(0)).on(upwards(panel("panel", 250, 400, 1)));
+        assertRefused("layout-turned", "layout.pieces[strap].turned", strap.laid(at("strap", "panel", 120, 200, 0)));
+        assertEquals(1, answers(strap.laid(at("strap", "panel", 120, 297.9, 90))).laid());
+        assertEquals(1, answers(strap.laid(at("strap", "panel", 12, 298, -90))).laid());
+        assertRefused(
+                "layout-off-sheet", "layout.pieces[strap]", strap.laid(at("strap", "panel", 120, 298.1, 90)));
+    }
+
+    @Test
+    void aRuleHoldsForItsPartAlone() {
+        Cuts strap = Cuts.of(rectangle("strap", 200, 20).direction(0)).on(panel("panel", 400, 400, 1));
+        PartRule across = new PartRule("strap", Optional.of(Lies.ACROSS_BACKBONE), Optional.empty(), Optional.empty());
+        PartRule free = new PartRule("strap", Optional.of(Lies.AT_ANY_ANGLE), Optional.empty(), Optional.empty());
+        assertEquals(1, answers(strap.rules(across).laid(at("strap", "panel", 200, 200, 93))).laid());
+        assertTrue(outcome(strap.rules(across).laid(at("strap", "panel", 200, 200, 0))).refused());
+        assertEquals(1, answers(strap.rules(free).laid(at("strap", "panel", 200, 200, 45))).laid());
+        PartRule none = new PartRule("flap", Optional.of(Lies.AT_ANY_ANGLE), Optional.empty(), Optional.empty());
+        assertEquals(
+                "layout-no-such-part",
+                outcome(strap.rules(none)).notices().get(0).kind().key());
+    }
+
+    /** A part with a slanted direction, turned over: the slant goes the other way. */
+    @Test
+    void theDirectionOfAPieceThatIsTurnedOverIsTurnedOverToo() {
+        double slant = Math.toRadians(30);
+        Cuts pair = Cuts.of(rectangle("side", 100, 60).direction(slant).pieces(1, 1))
+                .on(panel("panel", 400, 400, 1));
+        assertEquals(
+                2,
+                answers(pair.laid(at("side-1", "panel", 100, 100, -30), at("side-2", "panel", 280, 280, 30)))
+                        .laid());
+        assertTrue(outcome(pair.laid(at("side-2", "panel", 280, 280, -30))).refused());
+    }
+
+    @Test
+    void onAHideRimHolesAndFlawsAreLeftOut() {
+        Flaw hole = new Flaw("hole", "300,300 340,300 340,340 300,340", Damage.HOLE);
+        Flaw scar = new Flaw("scar", "600,300 640,300 640,340 600,340", Damage.MARKED);
+        Cuts cuts = Cuts.of(rectangle("front", 100, 80).shows(Face.GRAIN))
+                .on(hide("0,0 1000,0 1000,600 0,600", 10, hole, scar));
+        assertEquals(1, answers(cuts.laid(at("front", "hide", 62, 52, 0))).laid());
+        assertRefused("layout-off-sheet", "layout.pieces[front]", cuts.laid(at("front", "hide", 61.9, 52, 0)));
+        assertRefused("layout-over-hole", "layout.pieces[front]", cuts.laid(at("front", "hide", 391.9, 320, 0)));
+        assertEquals(1, answers(cuts.laid(at("front", "hide", 392, 320, 0))).laid());
+        assertRefused("layout-on-flaw", "layout.pieces[front]", cuts.laid(at("front", "hide", 620, 320, 0)));
+        PartRule sound = new PartRule("front", Optional.empty(), Optional.empty(), Optional.of(Leather.SOUND));
+        assertEquals(1, answers(cuts.rules(sound).laid(at("front", "hide", 620, 320, 0))).laid());
+    }
+
+    @Test
+    void anOutlineIsCornersOrPathDataAndMustNotCrossItself() {
+        Cuts cuts = Cuts.of(rectangle("front", 100, 80));
+        assertFalse(outcome(cuts.on(hide("M 0 0 L 500 0 C 600 200 600 300 500 400 L 0 400 Z", 5))).refused());
+        assertFalse(outcome(cuts.on(hide(" 0,0 0,400 500,400 500,0", 5))).refused());
+        assertRefused("layout-crosses", "sheets[hide].hide.outline", cuts.on(hide("0,0 500,400 500,0 0,400", 5)));
+        Notice unreadable = refusal(cuts.on(hide("0,0 500,400 wide", 5)));
+        assertEquals("layout-unreadable", unreadable.kind().key());
+        assertEquals(List.of("wide Z"), unreadable.args());
+        assertRefused("layout-all-rim", "sheets[hide]", cuts.on(hide("0,0 500,0 500,30 0,30", 20)));
+    }
+
+    @Test
+    void whatCannotBeLaidOutIsRefusedBeforeItIsSearchedFor() {
+        Cuts cuts = Cuts.of(rectangle("front", 100, 80));
+        assertRefused("layout-no-sheets", "sheets", cuts);
+        assertRefused("layout-too-many", "pieces", cuts.times(1000).on(panel("p", 200, 200, 1)).times(3001));
+    }
+
+    @Test
+    void theDrawingShowsWhatLiesWhere() {
+        var bounds = answers(twoOnA4).drawing().orElseThrow().bounds();
+        assertTrue(bounds.width() >= 210 && bounds.height() >= 297, bounds.toString());
+        assertEquals(Length.ofMm(52), twoOnA4.placed().get(0).x());
+    }
+}

@@ -1,0 +1,194 @@
+package org.hidewright.layout;
+
+import static org.hidewright.layout.Cuts.at;
+import static org.hidewright.layout.Cuts.held;
+import static org.hidewright.layout.Cuts.hide;
+import static org.hidewright.layout.Cuts.panel;
+import static org.hidewright.layout.Cuts.priced;
+import static org.hidewright.layout.Cuts.rectangle;
+import static org.hidewright.layout.Cuts.upwards;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Path;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Role;
+import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.Outlines;
+import org.hidewright.api.item.Part;
+import org.hidewright.layout.CuttingLayout.Flaw;
+import org.hidewright.layout.CuttingLayout.LaidOut;
+import org.hidewright.layout.CuttingLayout.Placed;
+import org.hidewright.layout.CuttingLayout.Places;
+import org.hidewright.layout.open.RunBudget;
+import org.hidewright.layout.task.Outline;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** What a search finds can be cut, by our own check and by that of an outside library on what is drawn. */
+class LayoutSearchTest {
+    private static final GeometryFactory JTS = new GeometryFactory();
+    private static final long TRIES = 60_000;
+
+    private static List<Places> search(Cuts cuts) {
+        List<Places> found = new ArrayList<>();
+        new CuttingLayout().search(cuts.cut(), RunBudget.ofTries(1, 1, TRIES), found::add);
+        return found;
+    }
+
+    private static Cuts best(Cuts cuts) {
+        List<Places> found = search(cuts);
+        return cuts.laid(found.get(found.size() - 1).pieces());
+    }
+
+    private static LaidOut answers(Cuts cuts) {
+        Outcome<LaidOut> outcome = new CuttingLayout().calculate(cuts.cut(), Working.NONE);
+        return outcome.answers().orElseThrow(() -> new AssertionError(outcome.toString()));
+    }
+
+    /** Every cut line of the drawing as a polygon of JTS. */
+    private static List<Geometry> drawn(LaidOut answers) {
+        return answers.drawing().orElseThrow().shapes().stream()
+                .filter(shape -> shape instanceof Path path && path.role() == Role.CUT)
+                .map(shape -> polygon(Curve.of((Path) shape)))
+                .toList();
+    }
+
+    private static Geometry polygon(Curve curve) {
+        Outline flat = Flattened.of(curve);
+        Coordinate[] corners = new Coordinate[flat.corners() + 1];
+        for (int corner = 0; corner <= flat.corners(); corner++) {
+            corners[corner] =
+                    new Coordinate(flat.x(corner % flat.corners()), flat.y(corner % flat.corners()));
+        }
+        return JTS.createPolygon(corners);
+    }
+
+    private static void assertApart(double gap, LaidOut answers) {
+        List<Geometry> pieces = drawn(answers);
+        assertEquals(answers.laid(), pieces.size());
+        for (int one = 0; one < pieces.size(); one++) {
+            for (int other = 0; other < one; other++) {
+                double distance = pieces.get(one).distance(pieces.get(other));
+                assertTrue(distance >= gap - 1e-6, one + " and " + other + " are " + distance + " apart");
+            }
+        }
+    }
+
+    private static Part.Builder disc(String id, double diameter) {
+        return Part.of(
+                id, id, Outlines.circle(Point.of(0, 0), diameter).path(Role.CUT));
+    }
+
+    @Test
+    void allPiecesFindAPlaceWithTheGapBetweenThem() {
+        Cuts cuts = best(Cuts.of(rectangle("front", 90, 60), rectangle("strap", 150, 18).direction(0), disc("patch", 40))
+                .times(3)
+                .on(panel("panel", 210, 297, null)));
+        LaidOut answers = answers(cuts);
+        assertEquals(9, answers.laid());
+        assertEquals(1, answers.sheetsUsed());
+        assertApart(2, answers);
+    }
+
+    @Test
+    void theSameSeedAndTriesFindTheSame() {
+        Cuts cuts = Cuts.of(rectangle("front", 90, 60), disc("patch", 40)).times(4).on(panel("panel", 210, 297, null));
+        assertEquals(search(cuts), search(cuts));
+    }
+
+    @Test
+    void pairsLieTurnedOverAndAlongABackboneThatRunsUp() {
+        Part.Builder side = Part.of(
+                        "side",
+                        "Side",
+                        Outlines.polygon(Point.of(0, 0), Point.of(120, 0), Point.of(80, 50), Point.of(0, 30))
+                                .path(Role.CUT))
+                .direction(0.3)
+                .pieces(1, 1);
+        Cuts cuts = best(Cuts.of(side).times(3).on(upwards(panel("panel", 200, 290, null))));
+        LaidOut answers = answers(cuts);
+        assertEquals(6, answers.laid());
+        assertApart(2, answers);
+    }
+
+    @Test
+    void theCheaperLeatherIsTaken() {
+        Cuts cuts = best(Cuts.of(rectangle("front", 90, 60))
+                .times(4)
+                .on(priced(panel("dear", 210, 297, 1), 40), priced(panel("cheap", 210, 297, 1), 15)));
+        assertEquals("15.00", answers(cuts).cost().orElseThrow().amount().toPlainString());
+    }
+
+    @Test
+    void onAHideFlawsAreAvoided() {
+        Flaw hole = new Flaw("hole", "200,150 260,150 260,210 200,210", Damage.HOLE);
+        Flaw scar = new Flaw("scar", "60,60 90,60 75,200", Damage.MARKED);
+        Cuts cuts = best(Cuts.of(rectangle("front", 90, 60))
+                .times(5)
+                .on(hide("0,0 400,20 420,300 200,360 -30,280", 10, hole, scar)));
+        LaidOut answers = answers(cuts);
+        assertEquals(5, answers.laid());
+        assertApart(2, answers);
+        Geometry flaws = polygon(Outlines.polygon(
+                        Point.of(200 + 30, 150), Point.of(260 + 30, 150), Point.of(260 + 30, 210), Point.of(200 + 30, 210)))
+                .union(polygon(Outlines.polygon(Point.of(60 + 30, 60), Point.of(90 + 30, 60), Point.of(75 + 30, 200))));
+        drawn(answers).forEach(piece -> assertTrue(piece.intersection(flaws).getArea() == 0));
+    }
+
+    @Test
+    void whatIsHeldStaysAndTheOthersAreLaidRoundIt() {
+        Placed middle = held(at("front-1", "panel", 105, 148, 45));
+        Cuts cuts = best(Cuts.of(rectangle("front", 90, 60))
+                .times(4)
+                .on(panel("panel", 210, 297, 1))
+                .laid(middle));
+        assertTrue(cuts.placed().contains(middle), cuts.placed().toString());
+        LaidOut answers = answers(cuts);
+        assertTrue(answers.laid() >= 3, answers.laid() + " laid");
+        assertApart(2, answers);
+    }
+
+    @Test
+    void onlyWhatIsBetterThanWhatStandsThereIsHandedOn() {
+        Cuts cuts = Cuts.of(rectangle("front", 90, 60)).times(3).on(panel("panel", 210, 297, 3));
+        List<Placed> spread = List.of(
+                at("front-1", "panel-1", 60, 60, 0),
+                at("front-2", "panel-2", 60, 60, 0),
+                at("front-3", "panel-3", 60, 60, 0));
+        assertEquals(1, answers(best(cuts.laid(spread))).sheetsUsed());
+        List<Placed> tight = best(cuts).placed();
+        assertEquals(List.of(), search(cuts.laid(tight)));
+    }
+
+    @Test
+    void aLayoutThatCannotBeCutAnyMoreIsReplacedByAnyThatCan() {
+        Cuts cuts = Cuts.of(rectangle("front", 90, 60)).times(2).on(panel("panel", 210, 297, 1));
+        List<Placed> over = List.of(at("front-1", "panel", 60, 60, 0), at("front-2", "panel", 70, 60, 0));
+        assertEquals(2, answers(best(cuts.laid(over))).laid());
+    }
+
+    @Test
+    void whatFitsNowhereIsLeftOver() {
+        Cuts cuts = best(
+                Cuts.of(rectangle("front", 90, 60), rectangle("long", 400, 20)).on(panel("panel", 210, 297, 2)));
+        assertEquals(List.of("long"), answers(cuts).leftOver().stream()
+                .map(CuttingLayout.LeftOver::id)
+                .toList());
+    }
+
+    @Test
+    void whereNothingIsLeftToSearchOrTheTaskIsRefusedNothingIsFound() {
+        Cuts cuts = Cuts.of(rectangle("front", 90, 60)).on(panel("panel", 210, 297, 1));
+        assertEquals(List.of(), search(cuts.laid(held(at("front", "panel", 105, 148, 0)))));
+        assertEquals(List.of(), search(cuts.from("Calf")));
+        assertEquals(Optional.empty(), answers(cuts).yield());
+    }
+}
