@@ -119,7 +119,12 @@ public final class CuttingLayout
             @Asked(unit = "°", min = "0°", max = "90°", usual = "0-30°", example = "5°")
             Optional<Angle> within,
 
-            @Asked(example = "sound") Optional<Leather> leather) {}
+            @Asked(example = "sound") Optional<Leather> leather,
+
+            @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "0-30 mm", example = "8 mm")
+            Optional<Length> hiddenRim,
+
+            @Asked(example = "belly") Optional<String> neverOn) {}
 
     /** Where the pieces lie. */
     public record Places(

@@ -1,20 +1,13 @@
 package org.hidewright.layout;
 
-/** What is wrong with a place on a hide. */
+/** What a place on a hide is that not every part may lie on. */
 public enum Damage {
     /** There is no leather. */
     HOLE,
     /** Cut, thin or loose: it would not hold. */
     WEAK,
     /** A scar, a brand, a bite: seen, but sound. */
-    MARKED;
-
-    /** As the search and the check count it: what asks for more may not lie there. */
-    int quality() {
-        return switch (this) {
-            case HOLE -> Integer.MIN_VALUE;
-            case WEAK -> Leather.ANY.ordinal();
-            case MARKED -> Leather.SOUND.ordinal();
-        };
-    }
+    MARKED,
+    /** Nothing is wrong with it: the belly, the neck, by whose name rules can forbid it to a part. */
+    REGION
 }

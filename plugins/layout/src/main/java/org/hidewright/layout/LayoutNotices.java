@@ -8,6 +8,8 @@ final class LayoutNotices {
     static final NoticeKind NO_SHEETS = NoticeKind.stop("layout-no-sheets");
     static final NoticeKind NO_SUCH_LEATHER = NoticeKind.stop("layout-no-such-leather");
     static final NoticeKind NO_SUCH_PART = NoticeKind.check("layout-no-such-part");
+    static final NoticeKind NO_SUCH_REGION = NoticeKind.check("layout-no-such-region");
+    static final NoticeKind TOO_MANY_REGIONS = NoticeKind.stop("layout-too-many-regions");
     static final NoticeKind TOO_MANY = NoticeKind.stop("layout-too-many");
     static final NoticeKind UNREADABLE = NoticeKind.stop("layout-unreadable");
     static final NoticeKind CROSSES = NoticeKind.stop("layout-crosses");
@@ -26,6 +28,8 @@ final class LayoutNotices {
             NO_SHEETS,
             NO_SUCH_LEATHER,
             NO_SUCH_PART,
+            NO_SUCH_REGION,
+            TOO_MANY_REGIONS,
             TOO_MANY,
             UNREADABLE,
             CROSSES,

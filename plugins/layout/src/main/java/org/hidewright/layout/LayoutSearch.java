@@ -134,6 +134,9 @@ final class LayoutSearch {
     }
 
     private void handOn(SheetsFound found, Consumer<Places> better) {
+        if (found.laid().isEmpty()) {
+            return;
+        }
         List<Placed> placed = new ArrayList<>(held);
         try {
             List<Laid> written = new ArrayList<>(heldLaid);

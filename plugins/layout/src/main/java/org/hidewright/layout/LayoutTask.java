@@ -35,8 +35,12 @@ final class LayoutTask {
     /** @throws Refusal where the leather or the parts cannot be as they are asked for */
     static LayoutTask of(Cut cut) throws Refusal {
         List<Notice> notices = new ArrayList<>();
-        List<CutPiece> pieces = new PiecesToCut(cut, notices).pieces();
-        return new LayoutTask(cut.gap().mm(), pieces, new SheetsToCut(cut, pieces).sheets(), notices);
+        Regions regions = new Regions(cut.sheets());
+        if (regions.names().size() > Regions.MOST) {
+            throw new Refusal(LayoutNotices.TOO_MANY_REGIONS.at("sheets", regions.names().size(), Regions.MOST));
+        }
+        List<CutPiece> pieces = new PiecesToCut(cut, regions, notices).pieces();
+        return new LayoutTask(cut.gap().mm(), pieces, new SheetsToCut(cut, regions, pieces).sheets(), notices);
     }
 
     List<CutPiece> pieces() {

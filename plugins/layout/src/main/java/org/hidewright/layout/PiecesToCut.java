@@ -19,8 +19,10 @@ import org.hidewright.api.geometry.Motion;
 import org.hidewright.api.geometry.PartShape;
 import org.hidewright.api.geometry.Region;
 import org.hidewright.api.item.Part;
+import org.hidewright.api.measure.Length;
 import org.hidewright.layout.CuttingLayout.Cut;
 import org.hidewright.layout.CuttingLayout.PartRule;
+import org.hidewright.layout.task.Inner;
 import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Piece;
 import org.hidewright.layout.task.Turning;
@@ -30,11 +32,13 @@ final class PiecesToCut {
     private static final int MOST = 3000;
 
     private final Cut cut;
+    private final Regions regions;
     private final List<Notice> notices;
     private final Map<String, PartRule> rules = new HashMap<>();
 
-    PiecesToCut(Cut cut, List<Notice> notices) {
+    PiecesToCut(Cut cut, Regions regions, List<Notice> notices) {
         this.cut = cut;
+        this.regions = regions;
         this.notices = notices;
         cut.rules().orElse(List.of()).forEach(rule -> rules.put(rule.id(), rule));
     }
@@ -54,11 +58,7 @@ final class PiecesToCut {
     }
 
     private List<Part> parts() throws Refusal {
-        List<String> named = cut.leather().stream()
-                .flatMap(text -> Stream.of(text.split(";")))
-                .map(String::strip)
-                .filter(name -> !name.isEmpty())
-                .toList();
+        List<String> named = named(cut.leather()).toList();
         List<Part> parts = cut.item().parts().stream()
                 .filter(part -> part.pieces() > 0)
                 .filter(part -> named.isEmpty() || named.stream().anyMatch(name -> isCalled(part, name)))
@@ -69,6 +69,14 @@ final class PiecesToCut {
             }
         }
         return parts;
+    }
+
+    /** Names with semicolons between them. */
+    private static Stream<String> named(Optional<String> text) {
+        return text.stream()
+                .flatMap(names -> Stream.of(names.split(";")))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty());
     }
 
     /** By its id, or by the leather it is cut from as the item says it. */
@@ -88,6 +96,10 @@ final class PiecesToCut {
             if (cut.item().part(id).isEmpty()) {
                 notices.add(LayoutNotices.NO_SUCH_PART.at("rules[" + id + "]", id, known()));
             }
+            named(rules.get(id).neverOn())
+                    .filter(name -> !regions.names().contains(name))
+                    .forEach(name -> notices.add(LayoutNotices.NO_SUCH_REGION.at(
+                            "rules[" + id + "].never-on", name, String.join(", ", regions.names()))));
         }
     }
 
@@ -110,7 +122,8 @@ final class PiecesToCut {
         private final Outline exact;
         private final Outline grown;
         private final Turning turning;
-        private final int quality;
+        private final long avoids;
+        private final List<Inner> inner;
 
         Form(Part part, boolean turnedOver) {
             this.part = part;
@@ -126,7 +139,19 @@ final class PiecesToCut {
                     .map(Region::outline)
                     .toList()));
             turning = turning(turnedOver);
-            quality = rule().flatMap(PartRule::leather).orElse(Leather.FAULTLESS).ordinal();
+            Leather leather = rule().flatMap(PartRule::leather).orElse(Leather.FAULTLESS);
+            long never = regions.avoids(named(rule().flatMap(PartRule::neverOn)));
+            double rim = rule().flatMap(PartRule::hiddenRim).map(Length::mm).orElse(0.0);
+            boolean seenInside = rim > 0 && leather == Leather.FAULTLESS;
+            avoids = never | Regions.avoids(seenInside ? Leather.SOUND : leather);
+            inner = seenInside ? seenInside(rim) : List.of();
+        }
+
+        /** What is seen of a part whose rim is hidden. */
+        private List<Inner> seenInside(double rim) {
+            return Region.of(outline).shrunk(rim, Corner.POINTED).stream()
+                    .map(seen -> new Inner(Flattened.of(seen.outline()), Regions.avoids(Leather.FAULTLESS)))
+                    .toList();
         }
 
         private Optional<PartRule> rule() {
@@ -159,8 +184,8 @@ final class PiecesToCut {
                     part,
                     toMiddle,
                     outline,
-                    new Piece(id, exact, turning, quality),
-                    new Piece(id, grown, turning, quality));
+                    new Piece(id, exact, turning, avoids, inner),
+                    new Piece(id, grown, turning, avoids, inner));
         }
     }
 

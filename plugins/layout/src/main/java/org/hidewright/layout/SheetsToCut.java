@@ -31,13 +31,15 @@ final class SheetsToCut {
     private static final String OUTLINE = ".outline";
 
     private final Cut cut;
+    private final Regions regions;
     private final double partsArea;
     private final int pieces;
     private final double margin;
     private final boolean priced;
 
-    SheetsToCut(Cut cut, List<CutPiece> pieces) throws Refusal {
+    SheetsToCut(Cut cut, Regions regions, List<CutPiece> pieces) throws Refusal {
         this.cut = cut;
+        this.regions = regions;
         this.partsArea = pieces.stream().mapToDouble(CutPiece::area).sum();
         this.pieces = pieces.size();
         this.margin = cut.gap().mm() / 2 + 2 * Flattened.OFF;
@@ -162,7 +164,7 @@ final class SheetsToCut {
                     wideHoles.add(frame.seen(Flattened.of(largest(
                             Region.of(drawn.get(flaw)).grown(margin, Corner.POINTED)))));
                 } else {
-                    zones.add(new Zone(seen, flaws.get(flaw).damage().quality()));
+                    zones.add(new Zone(seen, regions.kind(flaws.get(flaw))));
                 }
             }
             exact = new Sheet(row, frame.seen(Flattened.of(usable)), holes, zones, cost);

@@ -183,12 +183,12 @@ class CuttingLayoutTest {
     @Test
     void aRuleHoldsForItsPartAlone() {
         Cuts strap = Cuts.of(rectangle("strap", 200, 20).direction(0)).on(panel("panel", 400, 400, 1));
-        PartRule across = new PartRule("strap", Optional.of(Lies.ACROSS_BACKBONE), Optional.empty(), Optional.empty());
-        PartRule free = new PartRule("strap", Optional.of(Lies.AT_ANY_ANGLE), Optional.empty(), Optional.empty());
+        PartRule across = lies("strap", Lies.ACROSS_BACKBONE);
+        PartRule free = lies("strap", Lies.AT_ANY_ANGLE);
         assertEquals(1, answers(strap.rules(across).laid(at("strap", "panel", 200, 200, 93))).laid());
         assertTrue(outcome(strap.rules(across).laid(at("strap", "panel", 200, 200, 0))).refused());
         assertEquals(1, answers(strap.rules(free).laid(at("strap", "panel", 200, 200, 45))).laid());
-        PartRule none = new PartRule("flap", Optional.of(Lies.AT_ANY_ANGLE), Optional.empty(), Optional.empty());
+        PartRule none = lies("flap", Lies.AT_ANY_ANGLE);
         assertEquals(
                 "layout-no-such-part",
                 outcome(strap.rules(none)).notices().get(0).kind().key());
@@ -218,8 +218,66 @@ class CuttingLayoutTest {
         assertRefused("layout-over-hole", "layout.pieces[front]", cuts.laid(at("front", "hide", 391.9, 320, 0)));
         assertEquals(1, answers(cuts.laid(at("front", "hide", 392, 320, 0))).laid());
         assertRefused("layout-on-flaw", "layout.pieces[front]", cuts.laid(at("front", "hide", 620, 320, 0)));
-        PartRule sound = new PartRule("front", Optional.empty(), Optional.empty(), Optional.of(Leather.SOUND));
-        assertEquals(1, answers(cuts.rules(sound).laid(at("front", "hide", 620, 320, 0))).laid());
+        assertEquals(1, answers(cuts.rules(takes(Leather.SOUND)).laid(at("front", "hide", 620, 320, 0))).laid());
+    }
+
+    private static PartRule lies(String part, Lies lies) {
+        return new PartRule(
+                part, Optional.of(lies), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private static PartRule takes(Leather leather) {
+        return new PartRule(
+                "front", Optional.empty(), Optional.empty(), Optional.of(leather), Optional.empty(), Optional.empty());
+    }
+
+    private static PartRule hidden(double rim) {
+        return new PartRule(
+                "front",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Length.ofMm(rim)),
+                Optional.empty());
+    }
+
+    private static PartRule never(String regions) {
+        return new PartRule(
+                "front", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(regions));
+    }
+
+    /** The part is 100 by 80; a rim of 8 mm is turned in. */
+    @Test
+    void onAHiddenRimMarksMayLieButNothingWeak() {
+        Cuts cuts = Cuts.of(rectangle("front", 100, 80))
+                .on(hide("0,0 1000,0 1000,600 0,600", 0, new Flaw("scar", "300,0 310,0 310,600 300,600", Damage.MARKED)));
+        assertRefused("layout-on-flaw", "layout.pieces[front]", cuts.laid(at("front", "hide", 352, 300, 0)));
+        assertEquals(1, answers(cuts.rules(hidden(8)).laid(at("front", "hide", 352.1, 300, 0))).laid());
+        assertRefused(
+                "layout-on-flaw",
+                "layout.pieces[front]",
+                cuts.rules(hidden(8)).laid(at("front", "hide", 351.9, 300, 0)));
+        Cuts weak = cuts.on(hide(
+                "0,0 1000,0 1000,600 0,600", 0, new Flaw("thin", "300,0 310,0 310,600 300,600", Damage.WEAK)));
+        assertRefused(
+                "layout-on-flaw",
+                "layout.pieces[front]",
+                weak.rules(hidden(8)).laid(at("front", "hide", 352.1, 300, 0)));
+    }
+
+    @Test
+    void aRegionIsForbiddenByItsName() {
+        Cuts cuts = Cuts.of(rectangle("front", 100, 80))
+                .on(hide("0,0 1000,0 1000,600 0,600", 0, new Flaw("belly", "0,0 1000,0 1000,200 0,200", Damage.REGION)));
+        assertEquals(1, answers(cuts.laid(at("front", "hide", 352, 100, 0))).laid());
+        assertRefused(
+                "layout-on-flaw",
+                "layout.pieces[front]",
+                cuts.rules(never("neck; belly")).laid(at("front", "hide", 352, 100, 0)));
+        assertEquals(1, answers(cuts.rules(never("belly")).laid(at("front", "hide", 352, 240, 0))).laid());
+        Notice unknown = outcome(cuts.rules(never("neck; belly"))).notices().get(0);
+        assertEquals("layout-no-such-region", unknown.kind().key());
+        assertEquals(List.of("neck", "belly"), unknown.args());
     }
 
     @Test

@@ -21,8 +21,10 @@ import org.hidewright.api.drawing.Role;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Outlines;
 import org.hidewright.api.item.Part;
+import org.hidewright.api.measure.Length;
 import org.hidewright.layout.CuttingLayout.Flaw;
 import org.hidewright.layout.CuttingLayout.LaidOut;
+import org.hidewright.layout.CuttingLayout.PartRule;
 import org.hidewright.layout.CuttingLayout.Placed;
 import org.hidewright.layout.CuttingLayout.Places;
 import org.hidewright.layout.open.RunBudget;
@@ -141,6 +143,30 @@ class LayoutSearchTest {
                         Point.of(200 + 30, 150), Point.of(260 + 30, 150), Point.of(260 + 30, 210), Point.of(200 + 30, 210)))
                 .union(polygon(Outlines.polygon(Point.of(60 + 30, 60), Point.of(90 + 30, 60), Point.of(75 + 30, 200))));
         drawn(answers).forEach(piece -> assertTrue(piece.intersection(flaws).getArea() == 0));
+    }
+
+    /** Strips of scars 8 mm wide every 68 mm: parts of 90 by 60 with a hidden rim of 20 fit between, others do not. */
+    @Test
+    void scarsMayRunUnderHiddenRims() {
+        Flaw[] scars = new Flaw[6];
+        for (int scar = 0; scar < scars.length; scar++) {
+            int left = 40 + 66 * scar;
+            scars[scar] = new Flaw(
+                    "scar-" + scar,
+                    left + ",0 " + (left + 8) + ",0 " + (left + 8) + ",300 " + left + ",300",
+                    Damage.MARKED);
+        }
+        Cuts cuts = Cuts.of(rectangle("front", 90, 90)).times(4).on(hide("0,0 440,0 440,300 0,300", 5, scars));
+        assertEquals(List.of(), search(cuts));
+        Cuts hidden = best(cuts.rules(new PartRule(
+                "front",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Length.ofMm(20)),
+                Optional.empty())));
+        assertTrue(answers(hidden).laid() >= 3, answers(hidden).laid() + " laid");
+        assertApart(2, answers(hidden));
     }
 
     @Test

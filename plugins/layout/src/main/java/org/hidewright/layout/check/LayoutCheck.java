@@ -92,11 +92,21 @@ public final class LayoutCheck {
             }
         }
         for (int index = 0; index < sheet.zones().size(); index++) {
-            Zone zone = sheet.zones().get(index);
-            if (zone.quality() < pieces.get(laid.piece()).quality() && ring.sharesInsideWith(ring(zone.outline()))) {
+            if (bars(sheet.zones().get(index), laid, ring)) {
                 faults.add(new LayoutFault(Kind.ON_POOR_LEATHER, laid.piece(), index));
             }
         }
+    }
+
+    /** Whether a piece, or a place within it, lies on a zone that it avoids. */
+    private boolean bars(Zone zone, Laid laid, Ring ring) {
+        Piece piece = pieces.get(laid.piece());
+        Ring place = ring(zone.outline());
+        return zone.bars(piece.avoids()) && ring.sharesInsideWith(place)
+                || piece.inner().stream()
+                        .filter(inner -> zone.bars(inner.avoids()))
+                        .anyMatch(inner -> ring(inner.outline().moved(laid.angle(), laid.dx(), laid.dy()))
+                                .sharesInsideWith(place));
     }
 
     private boolean tooNear(Ring one, Ring other) {

@@ -9,6 +9,8 @@ import org.hidewright.layout.task.Zone;
 /** A sheet with its holes, and its zones of poorer leather, which bar those parts that ask for better. */
 final class Barred implements Ground {
     private static final double WEIGHT = 2;
+    /** The kind of holes, which every part avoids. */
+    private static final long HOLE = 1L << Zone.MOST + 1;
 
     private final Ground whole;
     private final List<Turned> barriers = new ArrayList<>();
@@ -28,10 +30,10 @@ final class Barred implements Ground {
         }
         Barred barred = new Barred(whole);
         for (Outline hole : sheet.holes()) {
-            barred.barriers.add(barrier(hole, extent, Integer.MIN_VALUE));
+            barred.barriers.add(barrier(hole, extent, HOLE));
         }
         for (Zone zone : sheet.zones()) {
-            barred.barriers.add(barrier(zone.outline(), extent, zone.quality()));
+            barred.barriers.add(barrier(zone.outline(), extent, 1L << zone.kind()));
         }
         return barred;
     }
@@ -47,9 +49,9 @@ final class Barred implements Ground {
                 : new HideEdge(outline, extent, margin);
     }
 
-    private static Turned barrier(Outline outline, double extent, int quality) {
+    private static Turned barrier(Outline outline, double extent, long kind) {
         Poles poles = Poles.within(outline.xs(), outline.ys());
-        return new Form(outline.xs(), outline.ys(), poles, extent, quality).listed[0];
+        return new Form(outline.xs(), outline.ys(), poles, extent, kind).listed[0];
     }
 
     @Override
@@ -77,15 +79,25 @@ final class Barred implements Ground {
         double sum = whole.outside(part, x, y);
         for (int index = 0; index < barriers.size(); index++) {
             Turned barrier = barriers.get(index);
-            boolean near = part.form.quality > barrier.form.quality
-                    && part.minX + x <= barrier.maxX
-                    && part.maxX + x >= barrier.minX
-                    && part.minY + y <= barrier.maxY
-                    && part.maxY + y >= barrier.minY;
-            if (near && Meeting.overlaps(part, barrier, -x, -y)) {
-                sum += WEIGHT * Meeting.depth(part, barrier, -x, -y, Double.POSITIVE_INFINITY);
+            if (((part.form.avoids | HOLE) & barrier.form.avoids) != 0) {
+                sum += within(part, barrier, x, y);
+            }
+            for (Turned inner : part.inner) {
+                if ((inner.form.avoids & barrier.form.avoids) != 0) {
+                    sum += within(inner, barrier, x, y);
+                }
             }
         }
         return sum;
+    }
+
+    private static double within(Turned part, Turned barrier, double x, double y) {
+        boolean near = part.minX + x <= barrier.maxX
+                && part.maxX + x >= barrier.minX
+                && part.minY + y <= barrier.maxY
+                && part.maxY + y >= barrier.minY;
+        return near && Meeting.overlaps(part, barrier, -x, -y)
+                ? WEIGHT * Meeting.depth(part, barrier, -x, -y, Double.POSITIVE_INFINITY)
+                : 0;
     }
 }

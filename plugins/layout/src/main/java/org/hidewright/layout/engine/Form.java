@@ -1,6 +1,7 @@
 package org.hidewright.layout.engine;
 
 import java.util.List;
+import org.hidewright.layout.task.Inner;
 import org.hidewright.layout.task.Piece;
 import org.hidewright.layout.task.Turning;
 
@@ -42,28 +43,39 @@ final class Form {
 
     final double referenceY;
 
-    /** The least quality of leather it takes. */
-    final int quality;
+    /** The kinds of places it may not lie on, a bit for each; of such a place, its own kind. */
+    final long avoids;
+
+    /** Places within it that avoid more, about the same point of reference. */
+    final Form[] inner;
 
     /**
      * @param ringX corners without the first repeated
      * @param turning the angles it may lie at
      */
     Form(double[] ringX, double[] ringY, Turning turning) {
-        this(ringX, ringY, turning, Piece.FAULTLESS);
+        this(ringX, ringY, turning, Piece.ALL, List.of());
     }
 
-    Form(double[] ringX, double[] ringY, Turning turning, int quality) {
-        double[] centre = Rings.centroid(ringX, ringY);
+    Form(double[] ringX, double[] ringY, Turning turning, long avoids, List<Inner> inner) {
+        this(ringX, ringY, turning, avoids, inner, Rings.centroid(ringX, ringY));
+    }
+
+    private Form(
+            double[] ringX, double[] ringY, Turning turning, long avoids, List<Inner> places, double[] centre) {
         this.referenceX = centre[0];
         this.referenceY = centre[1];
+        this.inner = places.stream()
+                .map(place ->
+                        new Form(place.outline().xs(), place.outline().ys(), turning, place.avoids(), List.of(), centre))
+                .toArray(Form[]::new);
         double[][] about = about(centre[0], centre[1], ringX, ringY);
         double[][] simpler = ringX.length <= FEW_CORNERS ? about : Outward.of(about[0], about[1], GROWN);
         this.x = simpler[0];
         this.y = simpler[1];
         this.area = Math.abs(Rings.area(ringX, ringY));
         this.turning = turning;
-        this.quality = quality;
+        this.avoids = avoids;
         double[][] hull = Rings.hull(x, y);
         this.hullArea = Math.abs(Rings.area(hull[0], hull[1]));
         this.extent = Math.sqrt(Math.sqrt(hullArea));
@@ -90,8 +102,10 @@ final class Form {
      *
      * @param poles what stands for it
      * @param extent by which depth in it is scaled
+     * @param kind the bit of its kind
      */
-    Form(double[] ringX, double[] ringY, Poles poles, double extent, int quality) {
+    Form(double[] ringX, double[] ringY, Poles poles, double extent, long kind) {
+        this.inner = new Form[0];
         this.referenceX = 0;
         this.referenceY = 0;
         double[][] about = about(0, 0, ringX, ringY);
@@ -99,7 +113,7 @@ final class Form {
         this.y = about[1];
         this.area = Math.abs(Rings.area(ringX, ringY));
         this.turning = Turning.steps(List.of(0.0));
-        this.quality = quality;
+        this.avoids = kind;
         this.hullArea = 0;
         this.extent = extent;
         this.diameter = 0;

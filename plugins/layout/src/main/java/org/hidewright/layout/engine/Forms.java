@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hidewright.layout.task.Inner;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Piece;
@@ -15,16 +16,20 @@ final class Forms {
 
     private Forms() {}
 
-    private record Kind(Turning turning, int quality) {}
+    private record Kind(Turning turning, long avoids, List<Inner> inner) {}
 
     static Form[] of(List<Piece> pieces) {
         Map<Outline, Map<Kind, Form>> made = new IdentityHashMap<>();
         return pieces.stream()
                 .map(piece -> made.computeIfAbsent(piece.outline(), outline -> new HashMap<>())
                         .computeIfAbsent(
-                                new Kind(piece.turning(), piece.quality()),
+                                new Kind(piece.turning(), piece.avoids(), piece.inner()),
                                 kind -> new Form(
-                                        piece.outline().xs(), piece.outline().ys(), kind.turning(), kind.quality())))
+                                        piece.outline().xs(),
+                                        piece.outline().ys(),
+                                        kind.turning(),
+                                        kind.avoids(),
+                                        kind.inner())))
                 .toArray(Form[]::new);
     }
 

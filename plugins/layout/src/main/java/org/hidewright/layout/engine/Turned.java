@@ -1,5 +1,6 @@
 package org.hidewright.layout.engine;
 
+import java.util.Arrays;
 import org.hidewright.layout.task.Turning;
 
 /**
@@ -10,6 +11,10 @@ final class Turned {
     private static final int EDGES_OF_A_LEAF = 4;
 
     final Form form;
+
+    /** Places within it, at the same angle. */
+    final Turned[] inner;
+
     final int edges;
 
     /** Corners; the first is repeated at the end. */
@@ -36,6 +41,7 @@ final class Turned {
 
     Turned(Form form) {
         this.form = form;
+        this.inner = Arrays.stream(form.inner).map(Turned::new).toArray(Turned[]::new);
         this.edges = form.x.length;
         this.x = new double[edges + 1];
         this.y = new double[edges + 1];
@@ -99,6 +105,9 @@ final class Turned {
         minY = box[5];
         maxX = box[6];
         maxY = box[7];
+        for (Turned place : inner) {
+            place.turn(radians);
+        }
     }
 
     /** Takes over the angle and all that follows from it from another turn of the same form. */
@@ -113,5 +122,8 @@ final class Turned {
         minY = other.minY;
         maxX = other.maxX;
         maxY = other.maxY;
+        for (int place = 0; place < inner.length; place++) {
+            inner[place].take(other.inner[place]);
+        }
     }
 }

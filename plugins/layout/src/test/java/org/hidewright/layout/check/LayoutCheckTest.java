@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.hidewright.layout.check.LayoutFault.Kind;
 import org.hidewright.layout.open.FilledPanels;
+import org.hidewright.layout.task.Inner;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Piece;
@@ -74,7 +75,7 @@ class LayoutCheckTest {
 
     @Test
     void eachFaultIsToldByItsKind() {
-        Piece any = new Piece("any", SQUARE, Turning.steps(List.of(0.0, 180.0)), 2);
+        Piece any = new Piece("any", SQUARE, Turning.steps(List.of(0.0, 180.0)), 3);
         Sheet hide = new Sheet(
                 "hide",
                 Outline.rectangle(0, 0, 100, 50),
@@ -107,6 +108,27 @@ class LayoutCheckTest {
         assertEquals(
                 List.of(new LayoutFault(Kind.NO_SUCH_PLACE, 0, -1)),
                 faults(pieces, sheets, new Laid(0, 0, 0, Double.NaN, 0)));
+    }
+
+    /** A frame 2 wide may lie on the zone, what is within it may not. */
+    @Test
+    void aPlaceWithinAPieceAvoidsMoreThanThePiece() {
+        Outline inside = Outline.rectangle(2, 2, 8, 8);
+        Piece framed = new Piece("any", SQUARE, Turning.steps(List.of(0.0, 90.0)), 0, List.of(new Inner(inside, 1)));
+        Sheet sheet = new Sheet(
+                "side",
+                Outline.rectangle(0, 0, 100, 50),
+                List.of(),
+                List.of(new Zone(Outline.rectangle(50, 0, 60, 50), 0), new Zone(Outline.rectangle(70, 0, 80, 50), 1)),
+                1);
+        assertEquals(List.of(), faults(List.of(framed), List.of(sheet), new Laid(0, 0, 0, 42, 0)));
+        assertEquals(List.of(), faults(List.of(framed), List.of(sheet), new Laid(0, 0, 0, 70, 0)));
+        assertEquals(
+                List.of(new LayoutFault(Kind.ON_POOR_LEATHER, 0, 0)),
+                faults(List.of(framed), List.of(sheet), new Laid(0, 0, 0, 42.1, 0)));
+        assertEquals(
+                List.of(new LayoutFault(Kind.ON_POOR_LEATHER, 0, 0)),
+                faults(List.of(framed), List.of(sheet), new Laid(0, 0, Math.PI / 2, 52.1, 10)));
     }
 
     @Test

@@ -71,12 +71,12 @@ class SheetLayoutsTest {
         Outline square = Outline.rectangle(0, 0, 14, 14);
         List<Piece> pieces = new ArrayList<>();
         for (int number = 0; number < 16; number++) {
-            pieces.add(new Piece("piece " + number, square, Turning.free(), number % 2 == 0 ? 1 : 2));
+            pieces.add(new Piece("piece " + number, square, Turning.free(), number % 2 == 0 ? 1 : 3));
         }
         SheetsFound found = last(search(pieces, List.of(sheet), 1, 3_000_000));
         assertTrue(found.laid().size() >= 14, found.laid().size() + " laid");
         boolean onTheScar = found.laid().stream()
-                .filter(laid -> pieces.get(laid.piece()).quality() == 1)
+                .filter(laid -> pieces.get(laid.piece()).avoids() == 1)
                 .anyMatch(laid -> Forms.box(laid, pieces.get(laid.piece()))[0] > 60);
         assertTrue(onTheScar);
     }
@@ -93,6 +93,18 @@ class SheetLayoutsTest {
         assertEquals(2, found.laid().size());
         assertEquals(1, found.leftOver().size());
         assertEquals(3600, found.leftOverArea());
+    }
+
+    /** What fits no sheet at all is told once and keeps no search from its end; what fits is laid all the same. */
+    @Test
+    void whatFitsNoSheetKeepsNobodyFromTheRest() {
+        Piece tooLong = new Piece("long", Outline.rectangle(0, 0, 150, 10), Turning.steps(List.of(0.0, 90.0)), 0);
+        Piece any = new Piece("any", Outline.rectangle(0, 0, 40, 40), Turning.steps(List.of(0.0)), 0);
+        Sheet panel = Sheet.plain("panel", Outline.rectangle(0, 0, 100, 100));
+        SheetsFound found = last(search(List.of(tooLong, any, any), List.of(panel, panel), 1, 200_000));
+        assertEquals(List.of(0), found.leftOver());
+        assertEquals(1, found.cost());
+        assertEquals(List.of(0), last(search(List.of(tooLong), List.of(panel), 1, 200_000)).leftOver());
     }
 
     /** Two cheap panels hold what one dear one would. */

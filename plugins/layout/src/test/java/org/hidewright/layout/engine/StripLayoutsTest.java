@@ -69,7 +69,7 @@ class StripLayoutsTest {
     void piecesStayWithinTheirWindows() throws IOException {
         Turning along = Turning.about(List.of(0.0, 180.0), 10);
         List<Piece> pieces = OpenInstance.read(FilledPanels.folder().resolve("TA001.txt")).pieces().stream()
-                .map(piece -> new Piece(piece.name(), piece.outline(), along, piece.quality()))
+                .map(piece -> new Piece(piece.name(), piece.outline(), along, piece.avoids()))
                 .toList();
         List<Found> found = search(pieces, 1000, 1, 1, 60_000);
         assertTrue(found.size() > 1);

@@ -69,7 +69,7 @@ public record FilledPanels(String name, List<Piece> pieces, List<Sheet> sheets, 
                     y[corner] = numbers.nextDouble();
                 }
                 layout.add(new Laid(pieces.size(), panel, 0, 0, 0));
-                pieces.add(new Piece("piece " + pieces.size(), new Outline(x, y), Turning.free(), Piece.FAULTLESS));
+                pieces.add(new Piece("piece " + pieces.size(), new Outline(x, y), Turning.free(), Piece.ALL));
             }
         }
         return new FilledPanels(file.getFileName().toString(), pieces, sheets, layout);

@@ -44,10 +44,11 @@ public record OpenInstance(String name, List<Piece> pieces, OptionalDouble strip
             angles.forEach(angle -> degrees.add(angle.asDouble()));
             Turning turning = degrees.isEmpty() ? Turning.free() : Turning.steps(degrees);
             JsonNode quality = item.path("min_quality");
-            int least = quality.isNumber() ? quality.asInt() : Piece.FAULTLESS;
+            // zones are of the kind of their quality, and what asks for more avoids them
+            long avoids = quality.isNumber() ? (1L << quality.asInt()) - 1 : Piece.ALL;
             for (int copy = 1; copy <= item.required("demand").asInt(); copy++) {
                 pieces.add(
-                        new Piece("item " + item.required("id").asText() + ", copy " + copy, outline, turning, least));
+                        new Piece("item " + item.required("id").asText() + ", copy " + copy, outline, turning, avoids));
             }
         }
         List<Sheet> sheets = new ArrayList<>();
@@ -133,7 +134,7 @@ public record OpenInstance(String name, List<Piece> pieces, OptionalDouble strip
                 y[corner] = numbers.nextDouble();
             }
             Turning turning = Turning.steps(List.of(0.0, 90.0, 180.0, 270.0));
-            pieces.add(new Piece("item " + item, new Outline(x, y), turning, Piece.FAULTLESS));
+            pieces.add(new Piece("item " + item, new Outline(x, y), turning, Piece.ALL));
         }
         Sheet panel = Sheet.plain("panel", Outline.rectangle(0, 0, width, height));
         return new OpenInstance(

@@ -62,8 +62,8 @@ class OpenInstanceTest {
         assertEquals(1, hide.zones().size());
         assertEquals(400 - 1, hide.area());
         assertEquals(
-                List.of(1, Piece.FAULTLESS),
-                hides.pieces().stream().map(Piece::quality).toList());
+                List.of(1L, Piece.ALL),
+                hides.pieces().stream().map(Piece::avoids).toList());
     }
 
     @Test
