@@ -18,6 +18,7 @@ import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.History;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
+import org.hidewright.window.model.Searches;
 import org.hidewright.window.model.SlipFace;
 import org.hidewright.window.piece.PieceBar;
 import org.hidewright.window.slip.Desk;
@@ -41,6 +42,7 @@ final class ProjectView extends Composite implements Desk.Round {
     private final Workroom room;
     private final Desk desk;
     private final OpenProject project;
+    private final Searches searches;
     private final WorkshopDesk workshop;
     private final SashForm sash;
     private final SlipBoard drives;
@@ -64,7 +66,14 @@ final class ProjectView extends Composite implements Desk.Round {
         this.project = project;
         this.step = project.step();
         this.workshop = workshop;
-        this.desk = new Desk(inks, room.texts(), project, this);
+        this.searches = new Searches(
+                project,
+                ProjectView::search,
+                this::onWindow,
+                System::nanoTime,
+                Runtime.getRuntime().availableProcessors());
+        addListener(SWT.Dispose, event -> searches.stop());
+        this.desk = new Desk(inks, room.texts(), project, searches, this);
         this.folded = new HashSet<>(room.memory().folded(project.path()));
         setLayout(new FillLayout());
         sash = inks.dress(
@@ -75,6 +84,23 @@ final class ProjectView extends Composite implements Desk.Round {
         middle = new Middle(sash, room, desk, changed);
         follows = new SlipBoard(sash, desk);
         sash.setWeights(SHARES);
+    }
+
+    /** On a thread that ends with it and keeps no program alive. */
+    private static void search(Runnable search) {
+        Thread thread = new Thread(search, "searching");
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void onWindow(Runnable does) {
+        if (!isDisposed()) {
+            getDisplay().asyncExec(() -> {
+                if (!isDisposed()) {
+                    does.run();
+                }
+            });
+        }
     }
 
     /** Shows the project as it is now. */

@@ -28,6 +28,7 @@ import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.model.OpenProject;
 import org.hidewright.window.model.ProjectFace;
 import org.hidewright.window.model.SavedProject;
+import org.hidewright.window.model.Searches;
 import org.hidewright.window.model.WorkPlace;
 import org.hidewright.window.piece.PieceView;
 import org.hidewright.window.slip.Desk;
@@ -96,7 +97,8 @@ public final class BeginPage extends Composite {
                 }),
                 this::show);
         project.leaveRangesOut();
-        desk = new Desk(inks, texts, project, new NoRound(this::take));
+        Searches none = new Searches(project, place.work(), place.window(), System::nanoTime, 1);
+        desk = new Desk(inks, texts, project, none, new NoRound(this::take));
         inks.dress(this, inks.palette().ink(), inks.palette().paper());
         GridLayout layout = new GridLayout(2, true);
         layout.marginWidth = 36;

@@ -122,6 +122,10 @@ public final class Faces {
                 sources(slip, words),
                 drawings(slip, words),
                 makes(slip),
+                slip.installed()
+                        .flatMap(known -> known.calculator().search())
+                        .map(search -> search.sought().key())
+                        .orElse(""),
                 flow.drives(slip.slip().id()));
     }
 

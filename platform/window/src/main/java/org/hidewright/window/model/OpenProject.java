@@ -23,6 +23,7 @@ import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.Linkable;
+import org.hidewright.core.work.SlipSearch;
 import org.hidewright.core.work.SuitableRows;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
@@ -114,6 +115,11 @@ public final class OpenProject implements Answering {
     @Override
     public void clear(String slip, AnswerPath path) {
         change("", slip, one -> one.clearing(path));
+    }
+
+    /** Puts what a search has found on its slip; all that one search finds is taken back together. */
+    void find(SlipSearch.Find found, int search) {
+        edit("search " + search, found::in);
     }
 
     /** Answers a question with a row of the workshop, and keeps a copy of that row. */

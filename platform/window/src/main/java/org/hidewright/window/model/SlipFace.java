@@ -27,6 +27,7 @@ import org.hidewright.core.work.WorkedSlip;
  * @param sources what it stands on, line by line
  * @param drawings what it draws
  * @param makes whether it is there to make a piece, with its parts
+ * @param sought key of the question that is searched for; empty where none is
  * @param drives whether the piece hangs on it, or it makes the piece
  */
 public record SlipFace(
@@ -46,6 +47,7 @@ public record SlipFace(
         List<String> sources,
         List<DrawingFace> drawings,
         boolean makes,
+        String sought,
         boolean drives) {
     /** One of its answers by its key. */
     public Optional<AnswerFace> answer(String key) {

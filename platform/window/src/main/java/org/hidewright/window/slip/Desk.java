@@ -6,15 +6,17 @@ import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.workshop.StockLink;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.model.OpenProject;
+import org.hidewright.window.model.Searches;
 import org.hidewright.window.words.WindowTexts;
 import org.hidewright.window.workshop.Recordable;
 
 /**
  * What every part of a slip needs.
  *
+ * @param searches what is searched for on them
  * @param round what happens outside of the slips
  */
-public record Desk(Inks inks, WindowTexts texts, OpenProject project, Round round) {
+public record Desk(Inks inks, WindowTexts texts, OpenProject project, Searches searches, Round round) {
     /** What the editors of its questions need. */
     public Editing editing() {
         return new Editing(inks, texts, project, Optional.of(this));

@@ -44,6 +44,7 @@ public final class SlipCard extends Composite {
     private final Foldable cautions;
     private final Link installed;
     private final Label noted;
+    private final SearchPane search;
     private final QuestionList questions;
     private final Link rest;
     private final QuestionList presets;
@@ -92,6 +93,7 @@ public final class SlipCard extends Composite {
         cautioned.setData("id", id + "/cautioned");
         cautions = new Foldable(this, desk.inks(), desk.texts(), id + "/cautions", taller);
         noted = words(palette.quiet());
+        search = wide(new SearchPane(this, desk, id, taller));
         questions = new QuestionList(this, desk.editing(), id, taller);
         wide(questions.control());
         rest = wide(desk.inks().words(this, "", this::turnRest));
@@ -170,6 +172,7 @@ public final class SlipCard extends Composite {
     /** Shows the slip as it is now; whether it may take another height than before. */
     boolean show(SlipFace shown) {
         if (shownFolded == isFolded() && shown.equals(face) && !first) {
+            search.restore();
             questions.restore();
             presets.restore();
             return false;
@@ -222,9 +225,15 @@ public final class SlipCard extends Composite {
     private boolean questions(boolean folded) {
         List<QuestionFace> left = new ArrayList<>();
         List<QuestionFace> shown = new ArrayList<>();
+        List<QuestionFace> sought = face.questions().stream()
+                .filter(question -> isSought(question.path()))
+                .toList();
         boolean stays = holdsFocus();
         boolean inLeft = false;
         for (QuestionFace question : face.questions()) {
+            if (isSought(question.path())) {
+                continue;
+            }
             if (question.depth() == 0) {
                 boolean quiet = question.isLeft() && isLeftInside(question);
                 inLeft = stays ? leftBefore.contains(question.path()) && (quiet || restOpen) : quiet;
@@ -234,11 +243,15 @@ public final class SlipCard extends Composite {
         long count = left.stream().filter(question -> question.depth() == 0).count();
         if (count < MANY && !stays) {
             left.clear();
-            shown = face.questions();
+            shown = face.questions().stream()
+                    .filter(question -> !isSought(question.path()))
+                    .toList();
         }
         leftBefore.clear();
         left.forEach(question -> leftBefore.add(question.path()));
-        boolean other = questions.show(folded ? List.of() : shown);
+        boolean searched = !folded && !face.sought().isEmpty();
+        boolean other = search.show(searched ? sought : List.of()) | place(search, searched);
+        other |= questions.show(folded ? List.of() : shown);
         other |= presets.show(folded || !restOpen ? List.of() : left);
         boolean anyLeft = !left.isEmpty() && !folded;
         if (anyLeft) {
@@ -254,10 +267,15 @@ public final class SlipCard extends Composite {
         return other;
     }
 
+    private boolean isSought(AnswerPath path) {
+        return !face.sought().isEmpty()
+                && (path.toString().equals(face.sought()) || path.toString().startsWith(face.sought() + "."));
+    }
+
     /** Whether somebody is at one of the questions: then each stays where it is, and so does what is being typed. */
     private boolean holdsFocus() {
         for (Control at = getDisplay().getFocusControl(); at != null; at = at.getParent()) {
-            if (at == questions.control() || at == presets.control()) {
+            if (at == questions.control() || at == presets.control() || at == search) {
                 return true;
             }
         }
@@ -331,7 +349,7 @@ public final class SlipCard extends Composite {
      * @param question where its answer stands; empty for none
      */
     public void focus(String question) {
-        if (question.isEmpty() || questions.focus(question)) {
+        if (question.isEmpty() || search.focus(question) || questions.focus(question)) {
             return;
         }
         if (!restOpen) {
