@@ -36,6 +36,7 @@ final class VisibleWords {
             "explain.",
             "find.",
             "keep.",
+            "search.",
             "paper.",
             "addons.",
             "new.",

@@ -57,8 +57,8 @@ final class SearchPane extends Composite {
         time.setData("id", slip + "/search-time");
         SECONDS.forEach(seconds -> time.add(words(seconds)));
         time.select(USUAL);
-        time.setToolTipText(desk.texts().text("search.time"));
-        Spoken.name(time, () -> desk.texts().text("search.time"));
+        time.setToolTipText(desk.texts().text("slip.search-time"));
+        Spoken.name(time, () -> desk.texts().text("slip.search-time"));
         told = across(desk.inks().dress(new Label(this, SWT.WRAP), palette.quiet(), palette.paper()));
         told.setData("id", slip + "/search-told");
         byHand = across(desk.inks().words(this, "", this::turnByHand));
@@ -80,8 +80,8 @@ final class SearchPane extends Composite {
 
     private String words(int seconds) {
         return seconds < MINUTE
-                ? desk.texts().text("search.seconds", seconds)
-                : desk.texts().many("search.minutes", seconds / MINUTE);
+                ? desk.texts().text("slip.search-seconds", seconds)
+                : desk.texts().many("slip.search-minutes", seconds / MINUTE);
     }
 
     private boolean runsHere() {
@@ -128,13 +128,13 @@ final class SearchPane extends Composite {
 
     private boolean showSearch() {
         boolean runs = runsHere();
-        Inks.say(deed, desk.texts().text(runs ? "search.stop" : "search.begin"));
+        Inks.say(deed, desk.texts().text(runs ? "slip.search-stop" : "slip.search"));
         enable(deed, runs || desk.searches().canBegin(slip));
         enable(time, !runs);
         String text = runs
                 ? desk.texts()
                         .text(
-                                "search.runs",
+                                "slip.search-runs.help",
                                 Math.round(100 * desk.searches().share()))
                 : desk.searches().failed().map(desk.texts()::told).orElse("");
         boolean other = told.getText().isEmpty() != text.isEmpty();
@@ -157,7 +157,7 @@ final class SearchPane extends Composite {
         if (any) {
             FoldWords.say(
                     byHand,
-                    desk.texts().text("search.by-hand"),
+                    desk.texts().text("slip.by-hand"),
                     open,
                     desk.texts().text(open ? "fold.open" : "fold.shut"));
         }
