@@ -164,7 +164,7 @@ public final class CuttingLayout
             @Answered(by = "layout-arithmetic") Optional<Money> cost,
             @Answered List<SheetUsed> sheets,
             @Answered List<LeftOver> leftOver,
-            @Answered Optional<Drawing> drawing) {}
+            @Answered(asFile = true) Optional<Drawing> drawing) {}
 
     /** One sheet that is cut from. */
     public record SheetUsed(

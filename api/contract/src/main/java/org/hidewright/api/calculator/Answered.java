@@ -34,4 +34,7 @@ public @interface Answered {
 
     /** Whether this is an answer the maker looks for first: it is shown largest. */
     boolean lead() default false;
+
+    /** Whether it is also written as files for machines that cut, in true size; of drawings in millimetres alone. */
+    boolean asFile() default false;
 }

@@ -13,6 +13,7 @@ public final class Answer extends Field {
     private final Rounding rounding;
     private final String by;
     private final boolean lead;
+    private final boolean asFile;
     private final List<Answer> columns;
 
     Answer(
@@ -27,6 +28,7 @@ public final class Answer extends Field {
             Rounding rounding,
             String by,
             boolean lead,
+            boolean asFile,
             List<Answer> columns) {
         super(key, labelKey, kind, itemKind, unit, options);
         this.keepUnit = keepUnit;
@@ -34,6 +36,7 @@ public final class Answer extends Field {
         this.rounding = rounding;
         this.by = by;
         this.lead = lead;
+        this.asFile = asFile;
         this.columns = List.copyOf(columns);
     }
 
@@ -60,6 +63,11 @@ public final class Answer extends Field {
     /** Whether it is an answer the maker looks for first. */
     public boolean lead() {
         return lead;
+    }
+
+    /** Whether it is also written as files for machines, in true size. */
+    public boolean asFile() {
+        return asFile;
     }
 
     /** The columns of {@link Kind#ROWS}, the parts of a {@link Kind#GROUP}. */

@@ -48,6 +48,9 @@ final class AnswerReader {
         if (answered.keepUnit() && answered.unit().isEmpty()) {
             throw new InvalidDeclaration(record, component.getName(), "there is no unit to keep; give it one");
         }
+        if (answered.asFile() && type.kind() != Kind.DRAWING) {
+            throw new InvalidDeclaration(record, component.getName(), "only a drawing is written as a file");
+        }
         String where = InvalidDeclaration.where(record, component.getName());
         double step = answered.step().isEmpty() ? 0 : step(where, type.itemKind(), answered.step(), unit);
         return new Answer(
@@ -62,6 +65,7 @@ final class AnswerReader {
                 answered.round(),
                 answered.by(),
                 answered.lead(),
+                answered.asFile(),
                 columns(type, nesting));
     }
 

@@ -144,6 +144,7 @@ public final class Written {
                 rounding(key, attributes.getOrDefault("round", "nearest")),
                 attributes.getOrDefault("by", ""),
                 lead,
+                false,
                 List.of());
     }
 
@@ -169,6 +170,7 @@ public final class Written {
                 0,
                 Rounding.NEAREST,
                 "",
+                false,
                 false,
                 AnswerReader.ofItem());
     }

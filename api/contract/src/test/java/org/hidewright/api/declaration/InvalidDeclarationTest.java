@@ -239,6 +239,8 @@ class InvalidDeclarationTest {
 
     record NoUnitToKeep(@Answered(keepUnit = true) double factor) {}
 
+    record FileOfNumber(@Answered(asFile = true) int count) {}
+
     record NoStep(@Answered(unit = "mm", step = "0 mm") Length length) {}
 
     record AnswerClash(@Answered int strapWidth, @Answered int STRAP_WIDTH) {}
@@ -253,6 +255,7 @@ class InvalidDeclarationTest {
                 Arguments.of(BadStep.class, "\"fine\" cannot be read as length"),
                 Arguments.of(StepOfText.class, "TEXT has no step"),
                 Arguments.of(NoUnitToKeep.class, "there is no unit to keep; give it one"),
+                Arguments.of(FileOfNumber.class, "only a drawing is written as a file"),
                 Arguments.of(NoStep.class, "a step is above nothing"),
                 Arguments.of(AnswerClash.class, "two answers have the key strap-width"),
                 Arguments.of(EndlessRows.class, "holds itself"));

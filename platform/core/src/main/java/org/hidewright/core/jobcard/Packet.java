@@ -58,9 +58,11 @@ public final class Packet {
         return worked.project().name();
     }
 
-    /** The parts of all items as drawings for machines, by the name their files begin with. */
+    /** The parts of all items, and what else is cut by, as drawings for machines, by the name their files begin with. */
     public Map<String, List<DrawingWriter.Named>> drawings() {
-        return patterns.drawings();
+        Map<String, List<DrawingWriter.Named>> drawings = new LinkedHashMap<>(patterns.drawings());
+        worked.slips().values().forEach(slip -> new DrawnFiles(slip, wording).into(drawings));
+        return drawings;
     }
 
     /** Whether a document is the patterns, which may be wanted on a larger paper. */

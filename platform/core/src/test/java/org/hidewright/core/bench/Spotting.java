@@ -14,6 +14,9 @@ import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Search;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Drawing;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Role;
 import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Length;
 
@@ -49,13 +52,16 @@ public final class Spotting
 
     public record Gives(
             @Answered int count,
-            @Answered(unit = "mm", lead = true) Length last) {}
+            @Answered(unit = "mm", lead = true) Length last,
+            @Answered(asFile = true) Drawing line) {}
 
     @Override
     public Outcome<Gives> calculate(Asks asks, Working working) {
         List<Spot> spots = asks.spots().map(Spots::spots).orElse(List.of());
         Length last = spots.stream().map(Spot::at).reduce(Length.ofMm(0), (one, other) -> other);
-        return Outcome.of(new Gives(spots.size(), last));
+        Drawing.Builder line = Drawing.builder().line(Role.CUT, Point.of(0, 0), Point.of(asks.line().mm(), 0));
+        spots.forEach(spot -> line.hole(Point.of(spot.at().mm(), 0), 1));
+        return Outcome.of(new Gives(spots.size(), last, line.build()));
     }
 
     /** Goes on from the spots that are there; each try is a place, and every third place is a spot. */
