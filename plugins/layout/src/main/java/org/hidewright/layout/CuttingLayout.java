@@ -86,17 +86,23 @@ public final class CuttingLayout
     /** A hide, a side or what is left of one. */
     public record Hide(
             @RowId String id,
-            @Asked(example = "0,0 1200,0 1300,700 600,900 -100,600") String outline,
+            @Asked(example = "0,0 1200,0 1300,700 600,900 -100,600", stock = "hides.outline")
+            String outline,
 
-            @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "0-50 mm", preset = "10 mm")
+            @Asked(
+                    unit = "mm",
+                    min = "0 mm",
+                    max = "500 mm",
+                    usual = "0-50 mm",
+                    preset = "10 mm",
+                    stock = "hides.rim")
             Length rim,
 
             @Asked(preset = "up-the-sheet") Backbone backbone,
 
-            @Asked(example = "[{\"id\":\"scar\",\"outline\":\"300,300 340,300 340,420\",\"damage\":\"marked\"}]")
-            Optional<List<Flaw>> flaws,
+            @Asked(example = "marked 300,300 340,300 340,420") Optional<List<String>> flaws,
 
-            @Asked(min = "0", example = "165 EUR", stock = "leather.price")
+            @Asked(min = "0", example = "165 EUR", stock = "hides.price")
             Optional<Money> price)
             implements SheetOfLeather {
         @Override
@@ -104,12 +110,6 @@ public final class CuttingLayout
             return Optional.of(1);
         }
     }
-
-    /** A place on a hide that not every part may lie on. */
-    public record Flaw(
-            @RowId String id,
-            @Asked(example = "300,300 340,300 340,420") String outline,
-            @Asked(preset = "marked") Damage damage) {}
 
     /** What holds for a part in place of what holds for all. */
     public record PartRule(

@@ -12,6 +12,7 @@ final class LayoutNotices {
     static final NoticeKind TOO_MANY_REGIONS = NoticeKind.stop("layout-too-many-regions");
     static final NoticeKind TOO_MANY = NoticeKind.stop("layout-too-many");
     static final NoticeKind UNREADABLE = NoticeKind.stop("layout-unreadable");
+    static final NoticeKind NO_SUCH_FLAW = NoticeKind.stop("layout-no-such-flaw");
     static final NoticeKind CROSSES = NoticeKind.stop("layout-crosses");
     static final NoticeKind ALL_RIM = NoticeKind.stop("layout-all-rim");
     static final NoticeKind CURRENCIES = NoticeKind.stop("layout-two-currencies");
@@ -32,6 +33,7 @@ final class LayoutNotices {
             TOO_MANY_REGIONS,
             TOO_MANY,
             UNREADABLE,
+            NO_SUCH_FLAW,
             CROSSES,
             ALL_RIM,
             CURRENCIES,

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.hidewright.layout.CuttingLayout.Flaw;
 import org.hidewright.layout.CuttingLayout.Hide;
 import org.hidewright.layout.CuttingLayout.SheetOfLeather;
 import org.hidewright.layout.task.Zone;
@@ -23,8 +22,9 @@ final class Regions {
         names = new ArrayList<>(new TreeSet<>(sheets.stream()
                 .filter(Hide.class::isInstance)
                 .flatMap(sheet -> ((Hide) sheet).flaws().stream().flatMap(List::stream))
-                .filter(flaw -> flaw.damage() == Damage.REGION)
-                .map(Flaw::id)
+                .flatMap(flaw -> Flaw.read(flaw).stream())
+                .map(Flaw::name)
+                .filter(name -> !name.isEmpty())
                 .toList()));
     }
 
@@ -37,7 +37,7 @@ final class Regions {
         return switch (flaw.damage()) {
             case WEAK -> WEAK;
             case MARKED -> MARKED;
-            default -> FIRST + names.indexOf(flaw.id());
+            default -> FIRST + names.indexOf(flaw.name());
         };
     }
 

@@ -15,7 +15,6 @@ import org.hidewright.api.geometry.PathData;
 import org.hidewright.api.geometry.Region;
 import org.hidewright.api.measure.Money;
 import org.hidewright.layout.CuttingLayout.Cut;
-import org.hidewright.layout.CuttingLayout.Flaw;
 import org.hidewright.layout.CuttingLayout.Hide;
 import org.hidewright.layout.CuttingLayout.Panel;
 import org.hidewright.layout.CuttingLayout.SheetOfLeather;
@@ -91,14 +90,19 @@ final class SheetsToCut {
     private CutSheet hide(Hide hide) throws Refusal {
         String row = "sheets[" + hide.id() + "].hide";
         Curve outline = read(hide.outline(), row + OUTLINE);
+        List<Flaw> flaws = new ArrayList<>();
         List<Curve> drawn = new ArrayList<>();
-        for (Flaw flaw : hide.flaws().orElse(List.of())) {
-            drawn.add(read(flaw.outline(), row + ".flaws[" + flaw.id() + "]" + OUTLINE));
+        for (String text : hide.flaws().orElse(List.of())) {
+            String place = row + ".flaws";
+            Flaw flaw = Flaw.read(text)
+                    .orElseThrow(() -> new Refusal(LayoutNotices.NO_SUCH_FLAW.at(place, text)));
+            flaws.add(flaw);
+            drawn.add(read(flaw.outline(), place));
         }
         return new Made(
                         hide.id(),
                         outline,
-                        hide.flaws().orElse(List.of()),
+                        flaws,
                         drawn,
                         hide.rim().mm(),
                         hide.backbone(),

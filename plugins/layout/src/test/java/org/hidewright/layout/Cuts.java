@@ -14,7 +14,6 @@ import org.hidewright.api.measure.Money;
 import org.hidewright.api.measure.Size;
 import org.hidewright.api.measure.Units;
 import org.hidewright.layout.CuttingLayout.Cut;
-import org.hidewright.layout.CuttingLayout.Flaw;
 import org.hidewright.layout.CuttingLayout.Hide;
 import org.hidewright.layout.CuttingLayout.Panel;
 import org.hidewright.layout.CuttingLayout.PartRule;
@@ -67,7 +66,7 @@ record Cuts(
         return new Panel(panel.id(), panel.size(), panel.count(), Backbone.UP_THE_SHEET, panel.price());
     }
 
-    static Hide hide(String outline, double rim, Flaw... flaws) {
+    static Hide hide(String outline, double rim, String... flaws) {
         return new Hide(
                 "hide",
                 outline,

@@ -17,7 +17,6 @@ import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.item.Face;
 import org.hidewright.api.measure.Length;
-import org.hidewright.layout.CuttingLayout.Flaw;
 import org.hidewright.layout.CuttingLayout.LaidOut;
 import org.hidewright.layout.CuttingLayout.LeftOver;
 import org.hidewright.layout.CuttingLayout.PartRule;
@@ -209,8 +208,8 @@ class CuttingLayoutTest {
 
     @Test
     void onAHideRimHolesAndFlawsAreLeftOut() {
-        Flaw hole = new Flaw("hole", "300,300 340,300 340,340 300,340", Damage.HOLE);
-        Flaw scar = new Flaw("scar", "600,300 640,300 640,340 600,340", Damage.MARKED);
+        String hole = "hole 300,300 340,300 340,340 300,340";
+        String scar = "marked 600,300 640,300 640,340 600,340";
         Cuts cuts = Cuts.of(rectangle("front", 100, 80).shows(Face.GRAIN))
                 .on(hide("0,0 1000,0 1000,600 0,600", 10, hole, scar));
         assertEquals(1, answers(cuts.laid(at("front", "hide", 62, 52, 0))).laid());
@@ -250,7 +249,7 @@ class CuttingLayoutTest {
     @Test
     void onAHiddenRimMarksMayLieButNothingWeak() {
         Cuts cuts = Cuts.of(rectangle("front", 100, 80))
-                .on(hide("0,0 1000,0 1000,600 0,600", 0, new Flaw("scar", "300,0 310,0 310,600 300,600", Damage.MARKED)));
+                .on(hide("0,0 1000,0 1000,600 0,600", 0, "marked 300,0 310,0 310,600 300,600"));
         assertRefused("layout-on-flaw", "layout.pieces[front]", cuts.laid(at("front", "hide", 352, 300, 0)));
         assertEquals(1, answers(cuts.rules(hidden(8)).laid(at("front", "hide", 352.1, 300, 0))).laid());
         assertRefused(
@@ -258,7 +257,7 @@ class CuttingLayoutTest {
                 "layout.pieces[front]",
                 cuts.rules(hidden(8)).laid(at("front", "hide", 351.9, 300, 0)));
         Cuts weak = cuts.on(hide(
-                "0,0 1000,0 1000,600 0,600", 0, new Flaw("thin", "300,0 310,0 310,600 300,600", Damage.WEAK)));
+                "0,0 1000,0 1000,600 0,600", 0, "Weak 300,0 310,0 310,600 300,600"));
         assertRefused(
                 "layout-on-flaw",
                 "layout.pieces[front]",
@@ -268,7 +267,7 @@ class CuttingLayoutTest {
     @Test
     void aRegionIsForbiddenByItsName() {
         Cuts cuts = Cuts.of(rectangle("front", 100, 80))
-                .on(hide("0,0 1000,0 1000,600 0,600", 0, new Flaw("belly", "0,0 1000,0 1000,200 0,200", Damage.REGION)));
+                .on(hide("0,0 1000,0 1000,600 0,600", 0, "region belly 0,0 1000,0 1000,200 0,200"));
         assertEquals(1, answers(cuts.laid(at("front", "hide", 352, 100, 0))).laid());
         assertRefused(
                 "layout-on-flaw",
@@ -289,6 +288,10 @@ class CuttingLayoutTest {
         Notice unreadable = refusal(cuts.on(hide("0,0 500,400 wide", 5)));
         assertEquals("layout-unreadable", unreadable.kind().key());
         assertEquals(List.of("wide Z"), unreadable.args());
+        for (String flaw : List.of("300,300 340,300 340,420", "scar 300,300 340,300 340,420", "region 0,0 900,0 9,9")) {
+            Notice told = refusal(cuts.on(hide("0,0 500,0 500,400 0,400", 5, flaw)));
+            assertEquals("layout-no-such-flaw sheets[hide].hide.flaws", told.kind().key() + " " + told.place());
+        }
         assertRefused("layout-all-rim", "sheets[hide]", cuts.on(hide("0,0 500,0 500,30 0,30", 20)));
     }
 

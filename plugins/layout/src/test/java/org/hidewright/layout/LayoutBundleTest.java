@@ -1,11 +1,21 @@
 package org.hidewright.layout;
 
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hidewright.testkit.BundleContract;
 
 class LayoutBundleTest extends BundleContract {
     LayoutBundleTest() {
         super(CuttingLayout.class);
+    }
+
+    @Override
+    protected Set<String> otherTexts() {
+        return Stream.of("name", "outline", "rim", "flaws", "price", "note")
+                .flatMap(column -> Stream.of("hides." + column, "hides." + column + ".help"))
+                .collect(Collectors.toCollection(() -> new TreeSet<>(Set.of("hides.title", "hides.purpose"))));
     }
 
     /** Rows of a layout name pieces and sheets, and lie on one another where they are put by chance. */

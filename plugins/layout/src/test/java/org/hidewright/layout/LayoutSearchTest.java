@@ -22,7 +22,6 @@ import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Outlines;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
-import org.hidewright.layout.CuttingLayout.Flaw;
 import org.hidewright.layout.CuttingLayout.LaidOut;
 import org.hidewright.layout.CuttingLayout.PartRule;
 import org.hidewright.layout.CuttingLayout.Placed;
@@ -131,8 +130,8 @@ class LayoutSearchTest {
 
     @Test
     void onAHideFlawsAreAvoided() {
-        Flaw hole = new Flaw("hole", "200,150 260,150 260,210 200,210", Damage.HOLE);
-        Flaw scar = new Flaw("scar", "60,60 90,60 75,200", Damage.MARKED);
+        String hole = "hole 200,150 260,150 260,210 200,210";
+        String scar = "marked 60,60 90,60 75,200";
         Cuts cuts = best(Cuts.of(rectangle("front", 90, 60))
                 .times(5)
                 .on(hide("0,0 400,20 420,300 200,360 -30,280", 10, hole, scar)));
@@ -148,13 +147,10 @@ class LayoutSearchTest {
     /** Strips of scars 8 mm wide every 68 mm: parts of 90 by 60 with a hidden rim of 20 fit between, others do not. */
     @Test
     void scarsMayRunUnderHiddenRims() {
-        Flaw[] scars = new Flaw[6];
+        String[] scars = new String[6];
         for (int scar = 0; scar < scars.length; scar++) {
             int left = 40 + 66 * scar;
-            scars[scar] = new Flaw(
-                    "scar-" + scar,
-                    left + ",0 " + (left + 8) + ",0 " + (left + 8) + ",300 " + left + ",300",
-                    Damage.MARKED);
+            scars[scar] = "marked " + left + ",0 " + (left + 8) + ",0 " + (left + 8) + ",300 " + left + ",300";
         }
         Cuts cuts = Cuts.of(rectangle("front", 90, 90)).times(4).on(hide("0,0 440,0 440,300 0,300", 5, scars));
         assertEquals(List.of(), search(cuts));
