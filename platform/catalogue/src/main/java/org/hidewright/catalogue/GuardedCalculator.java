@@ -62,7 +62,8 @@ final class GuardedCalculator implements DeclaredCalculator {
 
         @Override
         public void search(Values questions, Budget budget, Consumer<Values> better) {
-            guard.run(bundle, () -> search.search(questions, new LentThreads(budget), better), () -> budget.spent(0) < 1);
+            guard.run(
+                    bundle, () -> search.search(questions, new LentThreads(budget), better), () -> budget.spent(0) < 1);
         }
     }
 

@@ -135,7 +135,8 @@ class GuardedServicesTest {
         SearchBudget budget = SearchBudget.ofTries(1000, 1);
         List<Values> found = new CopyOnWriteArrayList<>();
         BundleFault late = assertThrows(
-                BundleFault.class, () -> search.search(Values.of(Map.of()), budget, values -> {
+                BundleFault.class,
+                () -> search.search(Values.of(Map.of()), budget, values -> {
                     found.add(values);
                     budget.stop();
                 }));

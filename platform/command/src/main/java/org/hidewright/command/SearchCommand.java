@@ -151,8 +151,7 @@ final class SearchCommand implements Subcommand {
 
         SearchBudget budget() {
             return tries.map(most -> SearchBudget.ofTries(most, seed))
-                    .orElseGet(
-                            () -> SearchBudget.ofTime(Duration.ofSeconds(seconds), System::nanoTime, threads, seed));
+                    .orElseGet(() -> SearchBudget.ofTime(Duration.ofSeconds(seconds), System::nanoTime, threads, seed));
         }
     }
 
@@ -183,9 +182,7 @@ final class SearchCommand implements Subcommand {
             Optional<SlipSearch> search = SlipSearch.of(slip);
             if (search.isEmpty()) {
                 session.err().println(session.texts().text("search.not-yet", id));
-                slip.remarks().stream()
-                        .filter(Remark::stops)
-                        .forEach(remark -> session.tell(session.err(), remark));
+                slip.remarks().stream().filter(Remark::stops).forEach(remark -> session.tell(session.err(), remark));
                 return false;
             }
             SearchBudget budget = spending.budget();
@@ -231,7 +228,8 @@ final class SearchCommand implements Subcommand {
             }
             if (!json) {
                 double seconds = (System.nanoTime() - from) / 1e9;
-                session.out().println(session.texts().text("search.found", tenths(seconds), lead(bench.work(best, before))));
+                session.out()
+                        .println(session.texts().text("search.found", tenths(seconds), lead(bench.work(best, before))));
                 session.out().flush();
             }
         }

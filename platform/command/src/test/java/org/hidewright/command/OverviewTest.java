@@ -161,9 +161,7 @@ class OverviewTest {
         assertTrue(
                 terminal.err.startsWith("“kit-strap” is a calculator. Write hidewright work kit-strap"), terminal.err);
         assertEquals(2, terminal.run("telephone", "--language=en"));
-        assertTrue(
-                terminal.err.contains("There are: " + String.join(", ", COMMANDS) + "."),
-                terminal.err);
+        assertTrue(terminal.err.contains("There are: " + String.join(", ", COMMANDS) + "."), terminal.err);
     }
 
     private static List<String> commands() {
@@ -209,8 +207,7 @@ class OverviewTest {
         texts.forEach((key, text) -> assertFalse(
                 String.valueOf(text).replaceAll("'[{}]'", "").contains("'"), key + ": use ’ for an apostrophe"));
         TreeSet<String> asked = new TreeSet<>();
-        for (String command :
-                COMMANDS) {
+        for (String command : COMMANDS) {
             asked.addAll(List.of(command + ".about", command + ".usage", command + ".example"));
         }
         Stream.of(PacketTrouble.Kind.values()).forEach(kind -> asked.add("trouble." + kind.key()));

@@ -98,7 +98,8 @@ class SearchCommandTest {
     void aSlipWhoseOtherAnswersAreMissingIsToldWithWhatIsMissing() throws Exception {
         write("{'id': 'one', 'calculator': 'kit-guess', 'questions': {}}");
         assertEquals(ExitCode.REFUSED, search("--tries", "50"));
-        assertTrue(terminal.err.startsWith("one cannot be searched on yet: other answers are missing.\n"), terminal.err);
+        assertTrue(
+                terminal.err.startsWith("one cannot be searched on yet: other answers are missing.\n"), terminal.err);
         assertTrue(terminal.err.contains("Below"), terminal.err);
     }
 

@@ -27,17 +27,13 @@ class SearchWindowTest {
 
     @BeforeEach
     void open() throws Exception {
-        Path file = Files.writeString(
-                folder.resolve("cord.json"),
-                """
+        Path file = Files.writeString(folder.resolve("cord.json"), """
                 {"hidewright": 1, "slips": [
                  {"id": "cord", "calculator": "knots", "questions": {"cord": "30 mm"}},
                  {"id": "long", "calculator": "knots", "questions": {"cord": "800 mm"}}]}
                 """);
         real = RealWindow.at(
-                folder.resolve("settings"),
-                Catalogue.of("org.example.nets", RecordCalculator.of(new Knots())),
-                file);
+                folder.resolve("settings"), Catalogue.of("org.example.nets", RecordCalculator.of(new Knots())), file);
     }
 
     @AfterEach
@@ -59,7 +55,8 @@ class SearchWindowTest {
     @Test
     void whatWasFoundIsChangedByHandBehindWordsThatOpenIt() {
         real.press("cord/search");
-        real.until(() -> real.text("cord/search").equals("Search") && real.answers("cord").contains("3"));
+        real.until(() -> real.text("cord/search").equals("Search")
+                && real.answers("cord").contains("3"));
         assertFalse(real.has(List.class, "cord/tied.knots/rows"));
         real.press("cord/by-hand");
         List knots = real.find(List.class, "cord/tied.knots/rows");

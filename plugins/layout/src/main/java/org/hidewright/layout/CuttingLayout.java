@@ -32,7 +32,8 @@ import org.osgi.service.component.annotations.Component;
 @Calculates("cutting-layout")
 @Component(service = Calculator.class)
 public final class CuttingLayout
-        implements Calculator<CuttingLayout.Cut, CuttingLayout.LaidOut>, Search<CuttingLayout.Cut, CuttingLayout.Places> {
+        implements Calculator<CuttingLayout.Cut, CuttingLayout.LaidOut>,
+                Search<CuttingLayout.Cut, CuttingLayout.Places> {
     /** What is asked. */
     public record Cut(
             @Asked Item item,
@@ -86,21 +87,17 @@ public final class CuttingLayout
     /** A hide, a side or what is left of one. */
     public record Hide(
             @RowId String id,
+
             @Asked(example = "0,0 1200,0 1300,700 600,900 -100,600", stock = "hides.outline")
             String outline,
 
-            @Asked(
-                    unit = "mm",
-                    min = "0 mm",
-                    max = "500 mm",
-                    usual = "0-50 mm",
-                    preset = "10 mm",
-                    stock = "hides.rim")
+            @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "0-50 mm", preset = "10 mm", stock = "hides.rim")
             Length rim,
 
             @Asked(preset = "up-the-sheet") Backbone backbone,
 
-            @Asked(example = "marked 300,300 340,300 340,420") Optional<List<String>> flaws,
+            @Asked(example = "marked 300,300 340,300 340,420")
+            Optional<List<String>> flaws,
 
             @Asked(min = "0", example = "165 EUR", stock = "hides.price")
             Optional<Money> price)
@@ -128,19 +125,25 @@ public final class CuttingLayout
 
     /** Where the pieces lie. */
     public record Places(
-            @Asked(example = "[{\"id\":\"front\",\"sheet\":\"panel\",\"x\":\"105 mm\",\"y\":\"148 mm\",\"turned\":\"0°\"}]")
+            @Asked(
+                    example =
+                            "[{\"id\":\"front\",\"sheet\":\"panel\",\"x\":\"105 mm\",\"y\":\"148 mm\",\"turned\":\"0°\"}]")
             List<Placed> pieces) {}
 
     /** Where one piece lies: its middle from the left and lower edge of the drawing of its sheet, turned counter-clockwise. */
     public record Placed(
             @RowId String id,
             @Asked(example = "panel") String sheet,
+
             @Asked(unit = "mm", min = "-100 m", max = "100 m", usual = "0-3000 mm", example = "105 mm")
             Length x,
+
             @Asked(unit = "mm", min = "-100 m", max = "100 m", usual = "0-3000 mm", example = "148 mm")
             Length y,
+
             @Asked(unit = "°", min = "-360°", max = "360°", usual = "-180-180°", example = "90°")
             Angle turned,
+
             @Asked(preset = "no") boolean held) {}
 
     /** What is answered. */

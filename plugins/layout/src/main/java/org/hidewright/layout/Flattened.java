@@ -40,9 +40,10 @@ final class Flattened {
 
     /** A chord over a step h leaves the curve by no more than h²/8 of its greatest second derivative, which is at an end. */
     private static void cubic(Segment.Cubic cubic, List<Point> corners) {
-        double bend = 6 * Math.max(
-                bend(cubic.start(), cubic.control1(), cubic.control2()),
-                bend(cubic.control1(), cubic.control2(), cubic.end()));
+        double bend = 6
+                * Math.max(
+                        bend(cubic.start(), cubic.control1(), cubic.control2()),
+                        bend(cubic.control1(), cubic.control2(), cubic.end()));
         int stretches = (int) Math.max(1, Math.ceil(Math.sqrt(bend / 8 / OFF)));
         for (int stretch = 1; stretch < stretches; stretch++) {
             corners.add(cubic.at((double) stretch / stretches));

@@ -45,14 +45,14 @@ final class LayoutAnswers {
         List<LeftOver> leftOver = leftOver();
         int missing = task.pieces().size() - laid.size();
         if (missing > 0 && !laid.isEmpty()) {
-            notices.add(LayoutNotices.LEFT_OVER.at("sheets", missing, task.pieces().size()));
+            notices.add(
+                    LayoutNotices.LEFT_OVER.at("sheets", missing, task.pieces().size()));
         }
         int[] used = IntStream.range(0, task.sheets().size())
                 .filter(sheet -> laid.stream().anyMatch(piece -> piece.sheet() == sheet))
                 .toArray();
         Area parts = Area.ofMm2(laid.stream().mapToDouble(this::area).sum());
-        Area all = Area.ofMm2(
-                task.pieces().stream().mapToDouble(CutPiece::area).sum());
+        Area all = Area.ofMm2(task.pieces().stream().mapToDouble(CutPiece::area).sum());
         Optional<Area> taken = used.length == 0
                 ? Optional.empty()
                 : Optional.of(Area.ofMm2(
@@ -76,9 +76,7 @@ final class LayoutAnswers {
                         cost(used),
                         IntStream.of(used).mapToObj(this::used).toList(),
                         leftOver,
-                        used.length == 0
-                                ? Optional.empty()
-                                : Optional.of(new LayoutDrawing(task, laid).of(used))),
+                        used.length == 0 ? Optional.empty() : Optional.of(new LayoutDrawing(task, laid).of(used))),
                 notices);
     }
 
@@ -117,7 +115,6 @@ final class LayoutAnswers {
         List<Laid> here = laid.stream().filter(lies -> lies.sheet() == sheet).toList();
         double parts = here.stream().mapToDouble(this::area).sum();
         double whole = sheetArea(sheet);
-        return new SheetUsed(
-                task.sheets().get(sheet).id(), here.size(), parts / whole, Area.ofMm2(whole - parts));
+        return new SheetUsed(task.sheets().get(sheet).id(), here.size(), parts / whole, Area.ofMm2(whole - parts));
     }
 }

@@ -37,7 +37,8 @@ final class LayoutTask {
         List<Notice> notices = new ArrayList<>();
         Regions regions = new Regions(cut.sheets());
         if (regions.names().size() > Regions.MOST) {
-            throw new Refusal(LayoutNotices.TOO_MANY_REGIONS.at("sheets", regions.names().size(), Regions.MOST));
+            throw new Refusal(
+                    LayoutNotices.TOO_MANY_REGIONS.at("sheets", regions.names().size(), Regions.MOST));
         }
         List<CutPiece> pieces = new PiecesToCut(cut, regions, notices).pieces();
         return new LayoutTask(cut.gap().mm(), pieces, new SheetsToCut(cut, regions, pieces).sheets(), notices);
@@ -105,7 +106,8 @@ final class LayoutTask {
                 .map(laid -> sheets.get(laid.sheet()).id())
                 .orElse("");
         return switch (fault.kind()) {
-            case OVERLAP -> LayoutNotices.OVERLAP.at(row, piece, pieces.get(fault.with()).id());
+            case OVERLAP ->
+                LayoutNotices.OVERLAP.at(row, piece, pieces.get(fault.with()).id());
             case OFF_THE_SHEET -> LayoutNotices.OFF_SHEET.at(row, piece, sheet);
             case OVER_A_HOLE -> LayoutNotices.OVER_HOLE.at(row, piece, sheet);
             case ON_POOR_LEATHER -> LayoutNotices.ON_FLAW.at(row, piece, sheet);

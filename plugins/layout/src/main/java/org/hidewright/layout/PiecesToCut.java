@@ -169,12 +169,11 @@ final class PiecesToCut {
             if (!heeded) {
                 return Turning.free();
             }
-            double turn =
-                    switch (lies) {
-                        case ALONG_BACKBONE -> -direction;
-                        case ACROSS_BACKBONE -> 90 - direction;
-                        default -> 0;
-                    };
+            double turn = switch (lies) {
+                case ALONG_BACKBONE -> -direction;
+                case ACROSS_BACKBONE -> 90 - direction;
+                default -> 0;
+            };
             return Turning.about(List.of(turn, turn + 180), slack);
         }
 

@@ -75,9 +75,7 @@ final class SheetsToCut {
 
     private void add(Panel panel, List<CutSheet> sheets) throws Refusal {
         Curve outline = Outlines.rectangle(
-                Point.of(0, 0),
-                panel.size().width().mm(),
-                panel.size().height().mm());
+                Point.of(0, 0), panel.size().width().mm(), panel.size().height().mm());
         int enough = (int) Math.min(
                 pieces, Math.ceil(ROOM * partsArea / panel.size().area().mm2()) + 1);
         int count = panel.count().orElse(enough);
@@ -94,19 +92,11 @@ final class SheetsToCut {
         List<Curve> drawn = new ArrayList<>();
         for (String text : hide.flaws().orElse(List.of())) {
             String place = row + ".flaws";
-            Flaw flaw = Flaw.read(text)
-                    .orElseThrow(() -> new Refusal(LayoutNotices.NO_SUCH_FLAW.at(place, text)));
+            Flaw flaw = Flaw.read(text).orElseThrow(() -> new Refusal(LayoutNotices.NO_SUCH_FLAW.at(place, text)));
             flaws.add(flaw);
             drawn.add(read(flaw.outline(), place));
         }
-        return new Made(
-                        hide.id(),
-                        outline,
-                        flaws,
-                        drawn,
-                        hide.rim().mm(),
-                        hide.backbone(),
-                        hide.price())
+        return new Made(hide.id(), outline, flaws, drawn, hide.rim().mm(), hide.backbone(), hide.price())
                 .sheet(hide.id());
     }
 
@@ -165,8 +155,8 @@ final class SheetsToCut {
                 Outline seen = frame.seen(Flattened.of(drawn.get(flaw)));
                 if (flaws.get(flaw).damage() == Damage.HOLE) {
                     holes.add(seen);
-                    wideHoles.add(frame.seen(Flattened.of(largest(
-                            Region.of(drawn.get(flaw)).grown(margin, Corner.POINTED)))));
+                    wideHoles.add(frame.seen(
+                            Flattened.of(largest(Region.of(drawn.get(flaw)).grown(margin, Corner.POINTED)))));
                 } else {
                     zones.add(new Zone(seen, regions.kind(flaws.get(flaw))));
                 }

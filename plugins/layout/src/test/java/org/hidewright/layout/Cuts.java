@@ -40,8 +40,7 @@ record Cuts(
     }
 
     static Part.Builder rectangle(String id, double width, double height) {
-        return Part.of(
-                id, id.toUpperCase(Locale.ROOT), Path.rectangle(Role.CUT, Point.of(5, 7), width, height));
+        return Part.of(id, id.toUpperCase(Locale.ROOT), Path.rectangle(Role.CUT, Point.of(5, 7), width, height));
     }
 
     static Panel panel(String id, double width, double height, Integer count) {
@@ -78,12 +77,7 @@ record Cuts(
 
     static Placed at(String piece, String sheet, double x, double y, double degrees) {
         return new Placed(
-                piece,
-                sheet,
-                Length.ofMm(x),
-                Length.ofMm(y),
-                Angle.ofRadians(Math.toRadians(degrees)),
-                false);
+                piece, sheet, Length.ofMm(x), Length.ofMm(y), Angle.ofRadians(Math.toRadians(degrees)), false);
     }
 
     static Placed held(Placed placed) {

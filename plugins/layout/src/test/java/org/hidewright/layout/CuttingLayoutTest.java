@@ -84,7 +84,9 @@ class CuttingLayoutTest {
     @Test
     void whatHasNoPlaceIsCountedAndTold() {
         Cuts three = twoOnA4.times(2).laid(at("front-1", "panel", 52, 42, 0), at("back-2", "panel", 52, 129, 0));
-        assertEquals(List.of(new LeftOver("front", 1), new LeftOver("back", 1)), answers(three).leftOver());
+        assertEquals(
+                List.of(new LeftOver("front", 1), new LeftOver("back", 1)),
+                answers(three).leftOver());
         assertEquals("layout-left-over", outcome(three).notices().get(0).kind().key());
     }
 
@@ -119,18 +121,13 @@ class CuttingLayoutTest {
 
     @Test
     void aPieceMayNotLieTwiceOrBeNone() {
-        assertRefused(
-                "layout-no-such-piece",
-                "layout.pieces[flap]",
-                twoOnA4.laid(at("flap", "panel", 52, 42, 0)));
+        assertRefused("layout-no-such-piece", "layout.pieces[flap]", twoOnA4.laid(at("flap", "panel", 52, 42, 0)));
         assertRefused(
                 "layout-no-such-piece",
                 "layout.pieces[front]",
                 twoOnA4.laid(at("front", "panel", 52, 42, 0), at("front", "panel", 52, 200, 0)));
         assertRefused(
-                "layout-no-such-sheet",
-                "layout.pieces[front].sheet",
-                twoOnA4.laid(at("front", "panel-2", 52, 42, 0)));
+                "layout-no-such-sheet", "layout.pieces[front].sheet", twoOnA4.laid(at("front", "panel-2", 52, 42, 0)));
     }
 
     @Test
@@ -153,13 +150,13 @@ class CuttingLayoutTest {
         Cuts oversize = Cuts.of(rectangle("front", 100, 80).oversize(5)).on(panel("panel", 210, 297, 1));
         assertEquals(110 * 90, answers(oversize).partsArea().mm2(), 1e-9);
         assertEquals(1, answers(oversize.laid(at("front", "panel", 57, 47, 0))).laid());
-        assertRefused(
-                "layout-off-sheet", "layout.pieces[front]", oversize.laid(at("front", "panel", 56.9, 47, 0)));
+        assertRefused("layout-off-sheet", "layout.pieces[front]", oversize.laid(at("front", "panel", 56.9, 47, 0)));
     }
 
     /** A strap 20 wide and 200 long, its direction along it, lies along the backbone within ten degrees either way round. */
     @ParameterizedTest
-    @CsvSource({"0, true", "9.9, true", "10.1, false", "90, false", "180, true", "-171, true", "169, false", "360, true"})
+    @CsvSource({"0, true", "9.9, true", "10.1, false", "90, false", "180, true", "-171, true", "169, false", "360, true"
+    })
     void aPartLiesAlongTheBackboneWithinItsAngle(double degrees, boolean fits) {
         Cuts strap = Cuts.of(rectangle("strap", 200, 20).direction(0)).on(panel("panel", 400, 400, 1));
         Cuts laid = strap.laid(at("strap", "panel", 200, 200, degrees));
@@ -173,10 +170,10 @@ class CuttingLayoutTest {
     void onASheetWhoseBackboneRunsUpPartsAreTurnedAQuarter() {
         Cuts strap = Cuts.of(rectangle("strap", 200, 20).direction(0)).on(upwards(panel("panel", 250, 400, 1)));
         assertRefused("layout-turned", "layout.pieces[strap].turned", strap.laid(at("strap", "panel", 120, 200, 0)));
-        assertEquals(1, answers(strap.laid(at("strap", "panel", 120, 297.9, 90))).laid());
+        assertEquals(
+                1, answers(strap.laid(at("strap", "panel", 120, 297.9, 90))).laid());
         assertEquals(1, answers(strap.laid(at("strap", "panel", 12, 298, -90))).laid());
-        assertRefused(
-                "layout-off-sheet", "layout.pieces[strap]", strap.laid(at("strap", "panel", 120, 298.1, 90)));
+        assertRefused("layout-off-sheet", "layout.pieces[strap]", strap.laid(at("strap", "panel", 120, 298.1, 90)));
     }
 
     @Test
@@ -184,9 +181,16 @@ class CuttingLayoutTest {
         Cuts strap = Cuts.of(rectangle("strap", 200, 20).direction(0)).on(panel("panel", 400, 400, 1));
         PartRule across = lies("strap", Lies.ACROSS_BACKBONE);
         PartRule free = lies("strap", Lies.AT_ANY_ANGLE);
-        assertEquals(1, answers(strap.rules(across).laid(at("strap", "panel", 200, 200, 93))).laid());
-        assertTrue(outcome(strap.rules(across).laid(at("strap", "panel", 200, 200, 0))).refused());
-        assertEquals(1, answers(strap.rules(free).laid(at("strap", "panel", 200, 200, 45))).laid());
+        assertEquals(
+                1,
+                answers(strap.rules(across).laid(at("strap", "panel", 200, 200, 93)))
+                        .laid());
+        assertTrue(outcome(strap.rules(across).laid(at("strap", "panel", 200, 200, 0)))
+                .refused());
+        assertEquals(
+                1,
+                answers(strap.rules(free).laid(at("strap", "panel", 200, 200, 45)))
+                        .laid());
         PartRule none = lies("flap", Lies.AT_ANY_ANGLE);
         assertEquals(
                 "layout-no-such-part",
@@ -217,7 +221,10 @@ class CuttingLayoutTest {
         assertRefused("layout-over-hole", "layout.pieces[front]", cuts.laid(at("front", "hide", 391.9, 320, 0)));
         assertEquals(1, answers(cuts.laid(at("front", "hide", 392, 320, 0))).laid());
         assertRefused("layout-on-flaw", "layout.pieces[front]", cuts.laid(at("front", "hide", 620, 320, 0)));
-        assertEquals(1, answers(cuts.rules(takes(Leather.SOUND)).laid(at("front", "hide", 620, 320, 0))).laid());
+        assertEquals(
+                1,
+                answers(cuts.rules(takes(Leather.SOUND)).laid(at("front", "hide", 620, 320, 0)))
+                        .laid());
     }
 
     private static PartRule lies(String part, Lies lies) {
@@ -251,13 +258,15 @@ class CuttingLayoutTest {
         Cuts cuts = Cuts.of(rectangle("front", 100, 80))
                 .on(hide("0,0 1000,0 1000,600 0,600", 0, "marked 300,0 310,0 310,600 300,600"));
         assertRefused("layout-on-flaw", "layout.pieces[front]", cuts.laid(at("front", "hide", 352, 300, 0)));
-        assertEquals(1, answers(cuts.rules(hidden(8)).laid(at("front", "hide", 352.1, 300, 0))).laid());
+        assertEquals(
+                1,
+                answers(cuts.rules(hidden(8)).laid(at("front", "hide", 352.1, 300, 0)))
+                        .laid());
         assertRefused(
                 "layout-on-flaw",
                 "layout.pieces[front]",
                 cuts.rules(hidden(8)).laid(at("front", "hide", 351.9, 300, 0)));
-        Cuts weak = cuts.on(hide(
-                "0,0 1000,0 1000,600 0,600", 0, "Weak 300,0 310,0 310,600 300,600"));
+        Cuts weak = cuts.on(hide("0,0 1000,0 1000,600 0,600", 0, "Weak 300,0 310,0 310,600 300,600"));
         assertRefused(
                 "layout-on-flaw",
                 "layout.pieces[front]",
@@ -273,7 +282,10 @@ class CuttingLayoutTest {
                 "layout-on-flaw",
                 "layout.pieces[front]",
                 cuts.rules(never("neck; belly")).laid(at("front", "hide", 352, 100, 0)));
-        assertEquals(1, answers(cuts.rules(never("belly")).laid(at("front", "hide", 352, 240, 0))).laid());
+        assertEquals(
+                1,
+                answers(cuts.rules(never("belly")).laid(at("front", "hide", 352, 240, 0)))
+                        .laid());
         Notice unknown = outcome(cuts.rules(never("neck; belly"))).notices().get(0);
         assertEquals("layout-no-such-region", unknown.kind().key());
         assertEquals(List.of("neck", "belly"), unknown.args());
@@ -282,7 +294,8 @@ class CuttingLayoutTest {
     @Test
     void anOutlineIsCornersOrPathDataAndMustNotCrossItself() {
         Cuts cuts = Cuts.of(rectangle("front", 100, 80));
-        assertFalse(outcome(cuts.on(hide("M 0 0 L 500 0 C 600 200 600 300 500 400 L 0 400 Z", 5))).refused());
+        assertFalse(outcome(cuts.on(hide("M 0 0 L 500 0 C 600 200 600 300 500 400 L 0 400 Z", 5)))
+                .refused());
         assertFalse(outcome(cuts.on(hide(" 0,0 0,400 500,400 500,0", 5))).refused());
         assertRefused("layout-crosses", "sheets[hide].hide.outline", cuts.on(hide("0,0 500,400 500,0 0,400", 5)));
         Notice unreadable = refusal(cuts.on(hide("0,0 500,400 wide", 5)));
@@ -290,7 +303,8 @@ class CuttingLayoutTest {
         assertEquals(List.of("wide Z"), unreadable.args());
         for (String flaw : List.of("300,300 340,300 340,420", "scar 300,300 340,300 340,420", "region 0,0 900,0 9,9")) {
             Notice told = refusal(cuts.on(hide("0,0 500,0 500,400 0,400", 5, flaw)));
-            assertEquals("layout-no-such-flaw sheets[hide].hide.flaws", told.kind().key() + " " + told.place());
+            assertEquals(
+                    "layout-no-such-flaw sheets[hide].hide.flaws", told.kind().key() + " " + told.place());
         }
         assertRefused("layout-all-rim", "sheets[hide]", cuts.on(hide("0,0 500,0 500,30 0,30", 20)));
     }
@@ -299,7 +313,10 @@ class CuttingLayoutTest {
     void whatCannotBeLaidOutIsRefusedBeforeItIsSearchedFor() {
         Cuts cuts = Cuts.of(rectangle("front", 100, 80));
         assertRefused("layout-no-sheets", "sheets", cuts);
-        assertRefused("layout-too-many", "pieces", cuts.times(1000).on(panel("p", 200, 200, 1)).times(3001));
+        assertRefused(
+                "layout-too-many",
+                "pieces",
+                cuts.times(1000).on(panel("p", 200, 200, 1)).times(3001));
     }
 
     @Test

@@ -22,10 +22,6 @@ class LayoutBundleTest extends BundleContract {
     @Override
     protected Set<String> refusedTogether() {
         return Set.of(
-                "layout-no-such-piece",
-                "layout-no-such-sheet",
-                "layout-off-sheet",
-                "layout-overlap",
-                "layout-turned");
+                "layout-no-such-piece", "layout-no-such-sheet", "layout-off-sheet", "layout-overlap", "layout-turned");
     }
 }

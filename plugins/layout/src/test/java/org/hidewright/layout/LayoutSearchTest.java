@@ -66,8 +66,7 @@ class LayoutSearchTest {
         Outline flat = Flattened.of(curve);
         Coordinate[] corners = new Coordinate[flat.corners() + 1];
         for (int corner = 0; corner <= flat.corners(); corner++) {
-            corners[corner] =
-                    new Coordinate(flat.x(corner % flat.corners()), flat.y(corner % flat.corners()));
+            corners[corner] = new Coordinate(flat.x(corner % flat.corners()), flat.y(corner % flat.corners()));
         }
         return JTS.createPolygon(corners);
     }
@@ -84,15 +83,15 @@ class LayoutSearchTest {
     }
 
     private static Part.Builder disc(String id, double diameter) {
-        return Part.of(
-                id, id, Outlines.circle(Point.of(0, 0), diameter).path(Role.CUT));
+        return Part.of(id, id, Outlines.circle(Point.of(0, 0), diameter).path(Role.CUT));
     }
 
     @Test
     void allPiecesFindAPlaceWithTheGapBetweenThem() {
-        Cuts cuts = best(Cuts.of(rectangle("front", 90, 60), rectangle("strap", 150, 18).direction(0), disc("patch", 40))
-                .times(3)
-                .on(panel("panel", 210, 297, null)));
+        Cuts cuts = best(
+                Cuts.of(rectangle("front", 90, 60), rectangle("strap", 150, 18).direction(0), disc("patch", 40))
+                        .times(3)
+                        .on(panel("panel", 210, 297, null)));
         LaidOut answers = answers(cuts);
         assertEquals(9, answers.laid());
         assertEquals(1, answers.sheetsUsed());
@@ -101,7 +100,8 @@ class LayoutSearchTest {
 
     @Test
     void theSameSeedAndTriesFindTheSame() {
-        Cuts cuts = Cuts.of(rectangle("front", 90, 60), disc("patch", 40)).times(4).on(panel("panel", 210, 297, null));
+        Cuts cuts =
+                Cuts.of(rectangle("front", 90, 60), disc("patch", 40)).times(4).on(panel("panel", 210, 297, null));
         assertEquals(search(cuts), search(cuts));
     }
 
@@ -139,7 +139,10 @@ class LayoutSearchTest {
         assertEquals(5, answers.laid());
         assertApart(2, answers);
         Geometry flaws = polygon(Outlines.polygon(
-                        Point.of(200 + 30, 150), Point.of(260 + 30, 150), Point.of(260 + 30, 210), Point.of(200 + 30, 210)))
+                        Point.of(200 + 30, 150),
+                        Point.of(260 + 30, 150),
+                        Point.of(260 + 30, 210),
+                        Point.of(200 + 30, 210)))
                 .union(polygon(Outlines.polygon(Point.of(60 + 30, 60), Point.of(90 + 30, 60), Point.of(75 + 30, 200))));
         drawn(answers).forEach(piece -> assertTrue(piece.intersection(flaws).getArea() == 0));
     }
@@ -201,9 +204,11 @@ class LayoutSearchTest {
     void whatFitsNowhereIsLeftOver() {
         Cuts cuts = best(
                 Cuts.of(rectangle("front", 90, 60), rectangle("long", 400, 20)).on(panel("panel", 210, 297, 2)));
-        assertEquals(List.of("long"), answers(cuts).leftOver().stream()
-                .map(CuttingLayout.LeftOver::id)
-                .toList());
+        assertEquals(
+                List.of("long"),
+                answers(cuts).leftOver().stream()
+                        .map(CuttingLayout.LeftOver::id)
+                        .toList());
     }
 
     @Test

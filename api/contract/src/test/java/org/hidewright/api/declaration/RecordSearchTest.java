@@ -21,7 +21,9 @@ import org.junit.jupiter.api.Test;
 
 /** A calculator one of whose questions is searched for. */
 class RecordSearchTest {
-    public record Halves(@Asked(preset = "1") int lower, @Asked(preset = "2") int upper) {}
+    public record Halves(
+            @Asked(preset = "1") int lower,
+            @Asked(preset = "2") int upper) {}
 
     public record Asks(@Asked(preset = "12") int sum, @Asked Optional<Halves> halves) {}
 
@@ -29,7 +31,8 @@ class RecordSearchTest {
 
     public record Other(@Asked(preset = "1") int lower) {}
 
-    public record AsksTwice(@Asked Optional<Halves> one, @Asked Optional<Halves> other) {}
+    public record AsksTwice(
+            @Asked Optional<Halves> one, @Asked Optional<Halves> other) {}
 
     /** Looks for two numbers that make up a sum, one try after another. */
     @Calculates("halving")

@@ -24,8 +24,7 @@ public final class Guess implements Calculator<Guess.Asks, Guess.Gives>, Search<
 
             @Asked Optional<Nearest> nearest) {}
 
-    public record Gives(
-            @Answered(unit = "mm", lead = true) Length left) {}
+    public record Gives(@Answered(unit = "mm", lead = true) Length left) {}
 
     @Override
     public Outcome<Gives> calculate(Asks asks, Working working) {

@@ -43,8 +43,8 @@ public final class AskedPrint {
 
     private String shortened() {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(text.toString().getBytes(StandardCharsets.UTF_8));
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest, 0, BYTES);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);

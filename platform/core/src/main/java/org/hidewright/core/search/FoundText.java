@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hidewright.api.declaration.Chosen;
-import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.declaration.Variant;
@@ -49,16 +48,14 @@ public final class FoundText {
                 ((List<?>) value)
                         .stream().map(row -> row(question, row, outermost)).toList();
             case LIST ->
-                ((List<?>) value)
-                        .stream().map(item -> scalar(question, item)).toList();
+                ((List<?>) value).stream().map(item -> scalar(question, item)).toList();
             default -> scalar(question, value);
         };
     }
 
     private static Object row(Question table, Object row, boolean outermost) {
-        Object tree = row instanceof Chosen chosen
-                ? chosen(table, chosen)
-                : tree(table.questions(), (Values) row, false);
+        Object tree =
+                row instanceof Chosen chosen ? chosen(table, chosen) : tree(table.questions(), (Values) row, false);
         return outermost ? new JsonOut.Raw(JsonOut.line(tree)) : tree;
     }
 
@@ -72,8 +69,7 @@ public final class FoundText {
         if (!chosen.values().rowId().isEmpty()) {
             tree.put("id", chosen.values().rowId());
         }
-        tree.put(
-                chosen.variant(), tree(inside, Values.of(chosen.values().entries()), false));
+        tree.put(chosen.variant(), tree(inside, Values.of(chosen.values().entries()), false));
         return tree;
     }
 

@@ -35,17 +35,17 @@ public final class SlipSearch {
 
     /** Whether a slip has something that is searched for, however its other answers stand. */
     public static boolean isFor(WorkedSlip slip) {
-        return slip.installed()
-                .flatMap(known -> known.calculator().search())
-                .isPresent();
+        return slip.installed().flatMap(known -> known.calculator().search()).isPresent();
     }
 
     /** The search of a slip; empty where there is none, or where another of its answers is missing. */
     public static Optional<SlipSearch> of(WorkedSlip slip) {
-        return slip.installed().flatMap(known -> known.calculator()
-                .search()
-                .flatMap(search -> slip.questions()
-                        .map(asked -> new SlipSearch(known, search, slip.slip().id(), asked))));
+        return slip.installed()
+                .flatMap(known -> known.calculator()
+                        .search()
+                        .flatMap(search -> slip.questions()
+                                .map(asked -> new SlipSearch(
+                                        known, search, slip.slip().id(), asked))));
     }
 
     /** What was found, as it is put into the project. */
@@ -64,8 +64,7 @@ public final class SlipSearch {
             return now.isEmpty()
                     ? project
                     : project.with(now.get()
-                            .finding(
-                                    search.sought().key(), FoundText.json(search.sought(), values), searched.json()));
+                            .finding(search.sought().key(), FoundText.json(search.sought(), values), searched.json()));
         }
     }
 

@@ -88,8 +88,8 @@ final class SlipWork {
                 : Searched.on(slip)
                         .filter(how -> !how.asked().equals(AskedPrint.of(values, key)))
                         .map(how -> ProjectNotices.SEARCHED_OTHERWISE.with(called, slip.id()));
-        return notice.map(told -> located(
-                Remark.of(told, CoreTexts.TEXTS).onSlip(slip.id()).atQuestion(key)));
+        return notice.map(told ->
+                located(Remark.of(told, CoreTexts.TEXTS).onSlip(slip.id()).atQuestion(key)));
     }
 
     private static boolean waits(Remark remark) {

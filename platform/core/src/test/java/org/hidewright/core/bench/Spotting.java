@@ -32,7 +32,10 @@ public final class Spotting
 
     public record Spot(
             @RowId String id,
-            @Asked(unit = "mm", min = "0 mm", example = "3 mm") Length at,
+
+            @Asked(unit = "mm", min = "0 mm", example = "3 mm")
+            Length at,
+
             @Asked(unit = "°", example = "90°") Angle turned,
             @Asked(preset = "round") Mark mark,
             @Asked(preset = "no") boolean held) {}
@@ -59,7 +62,8 @@ public final class Spotting
     public Outcome<Gives> calculate(Asks asks, Working working) {
         List<Spot> spots = asks.spots().map(Spots::spots).orElse(List.of());
         Length last = spots.stream().map(Spot::at).reduce(Length.ofMm(0), (one, other) -> other);
-        Drawing.Builder line = Drawing.builder().line(Role.CUT, Point.of(0, 0), Point.of(asks.line().mm(), 0));
+        Drawing.Builder line = Drawing.builder()
+                .line(Role.CUT, Point.of(0, 0), Point.of(asks.line().mm(), 0));
         spots.forEach(spot -> line.hole(Point.of(spot.at().mm(), 0), 1));
         return Outcome.of(new Gives(spots.size(), last, line.build()));
     }

@@ -24,8 +24,8 @@ class DrawnFilesTest {
 
     @Test
     void aDrawingThatIsCutByIsAFileOfTheNameOfItsSlip() {
-        Map<String, List<Named>> files = files(
-                slip("cord", "spotting", json("'line': '80 mm'")), slip("r", "relay", json("'take': '1 mm'")));
+        Map<String, List<Named>> files =
+                files(slip("cord", "spotting", json("'line': '80 mm'")), slip("r", "relay", json("'take': '1 mm'")));
         assertEquals(Set.of("cord"), files.keySet());
         Named file = files.get("cord").get(0);
         assertEquals("line", file.id());

@@ -72,21 +72,21 @@ class SlipSearchTest {
                 .search(before.questions().orElseThrow(), SearchBudget.ofTries(1000, 42), handed::add);
         Project found = searched(unsearched, 1000);
         Project read = ProjectReader.read(found.text()).project().orElseThrow();
-        assertEquals(handed.get(handed.size() - 1).get("spots").orElseThrow(), ((Values) spots(worked(read)))
-                .get("spots")
-                .orElseThrow());
+        assertEquals(
+                handed.get(handed.size() - 1).get("spots").orElseThrow(),
+                ((Values) spots(worked(read))).get("spots").orElseThrow());
         assertEquals(List.of(), keys(worked(read).remarks()));
     }
 
     @Test
     void theSameSeedAndTriesFindTheSame() throws Exception {
-        assertEquals(
-                searched(unsearched, 600).text(), searched(unsearched, 600).text());
+        assertEquals(searched(unsearched, 600).text(), searched(unsearched, 600).text());
     }
 
     @Test
     void itIsKeptHowItWasFound() throws Exception {
-        Searched how = Searched.on(searched(unsearched, 31).slip("s").orElseThrow()).orElseThrow();
+        Searched how =
+                Searched.on(searched(unsearched, 31).slip("s").orElseThrow()).orElseThrow();
         assertEquals(42, how.seed());
         assertEquals(30, how.tries());
         assertEquals(16, how.asked().length());
@@ -115,12 +115,7 @@ class SlipSearchTest {
         Project found = searched(unsearched, 31);
         Project moved = found.with(found.slip("s")
                 .orElseThrow()
-                .answering(
-                        AnswerPath.of("spots")
-                                .key("spots")
-                                .row("spot-1")
-                                .key("at"),
-                        "\"5 mm\""));
+                .answering(AnswerPath.of("spots").key("spots").row("spot-1").key("at"), "\"5 mm\""));
         assertEquals(List.of(), keys(worked(moved).remarks()));
     }
 

@@ -83,7 +83,12 @@ public final class Searches {
             return;
         }
         SlipSearch search = search(id).orElseThrow();
-        long seed = 1 + project.project().slip(id).flatMap(Searched::on).map(Searched::seed).orElse(0L);
+        long seed = 1
+                + project.project()
+                        .slip(id)
+                        .flatMap(Searched::on)
+                        .map(Searched::seed)
+                        .orElse(0L);
         SearchBudget spending = SearchBudget.ofTime(time, nanos, workers, seed);
         slip = id;
         budget = spending;

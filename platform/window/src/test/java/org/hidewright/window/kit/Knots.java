@@ -26,7 +26,8 @@ public final class Knots implements Calculator<Knots.Asks, Knots.Gives>, Search<
             Length at) {}
 
     public record Tied(
-            @Asked(example = "[{\"id\":\"knot-1\",\"at\":\"5 mm\"}]") List<Knot> knots) {}
+            @Asked(example = "[{\"id\":\"knot-1\",\"at\":\"5 mm\"}]")
+            List<Knot> knots) {}
 
     public record Asks(
             @Asked(unit = "mm", min = "1 mm", max = "1 m", example = "50 mm")
@@ -44,7 +45,9 @@ public final class Knots implements Calculator<Knots.Asks, Knots.Gives>, Search<
     @Override
     public void search(Asks asks, Budget budget, Consumer<Tied> better) {
         List<Knot> knots = new ArrayList<>(asks.tied().map(Tied::knots).orElse(List.of()));
-        for (long tried = 0; budget.spent(tried) < 1 && knots.size() < asks.cord().mm() / 10; tried++) {
+        for (long tried = 0;
+                budget.spent(tried) < 1 && knots.size() < asks.cord().mm() / 10;
+                tried++) {
             if (asks.cord().mm() >= 500) { // searched without an end
                 LockSupport.parkNanos(1_000_000);
             } else {

@@ -42,9 +42,7 @@ class SearchesTest {
 
     @BeforeEach
     void open() throws Exception {
-        Path file = Files.writeString(
-                folder.resolve("cord.json"),
-                """
+        Path file = Files.writeString(folder.resolve("cord.json"), """
                 {"hidewright": 1, "slips": [
                  {"id": "cord", "calculator": "knots", "questions": {"cord": "30 mm"}},
                  {"id": "open", "calculator": "knots", "questions": {}}]}
@@ -67,7 +65,13 @@ class SearchesTest {
     }
 
     private String count() {
-        return open.face().orElseThrow().slip("cord").orElseThrow().answers().get(0).inline();
+        return open.face()
+                .orElseThrow()
+                .slip("cord")
+                .orElseThrow()
+                .answers()
+                .get(0)
+                .inline();
     }
 
     @Test
@@ -125,7 +129,8 @@ class SearchesTest {
         begin("cord");
         open.titleSlip("cord", "Net cord");
         begun.remove().run();
-        assertEquals("Net cord", open.face().orElseThrow().slip("cord").orElseThrow().title());
+        assertEquals(
+                "Net cord", open.face().orElseThrow().slip("cord").orElseThrow().title());
         assertEquals("3", count());
     }
 
@@ -135,6 +140,7 @@ class SearchesTest {
         assertFalse(searches.canBegin("none"));
         begin("open");
         assertEquals(0, begun.size());
-        assertEquals("tied", open.face().orElseThrow().slip("open").orElseThrow().sought());
+        assertEquals(
+                "tied", open.face().orElseThrow().slip("open").orElseThrow().sought());
     }
 }

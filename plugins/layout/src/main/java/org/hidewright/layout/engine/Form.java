@@ -61,13 +61,12 @@ final class Form {
         this(ringX, ringY, turning, avoids, inner, Rings.centroid(ringX, ringY));
     }
 
-    private Form(
-            double[] ringX, double[] ringY, Turning turning, long avoids, List<Inner> places, double[] centre) {
+    private Form(double[] ringX, double[] ringY, Turning turning, long avoids, List<Inner> places, double[] centre) {
         this.referenceX = centre[0];
         this.referenceY = centre[1];
         this.inner = places.stream()
-                .map(place ->
-                        new Form(place.outline().xs(), place.outline().ys(), turning, place.avoids(), List.of(), centre))
+                .map(place -> new Form(
+                        place.outline().xs(), place.outline().ys(), turning, place.avoids(), List.of(), centre))
                 .toArray(Form[]::new);
         double[][] about = about(centre[0], centre[1], ringX, ringY);
         double[][] simpler = ringX.length <= FEW_CORNERS ? about : Outward.of(about[0], about[1], GROWN);

@@ -104,7 +104,9 @@ class SheetLayoutsTest {
         SheetsFound found = last(search(List.of(tooLong, any, any), List.of(panel, panel), 1, 200_000));
         assertEquals(List.of(0), found.leftOver());
         assertEquals(1, found.cost());
-        assertEquals(List.of(0), last(search(List.of(tooLong), List.of(panel), 1, 200_000)).leftOver());
+        assertEquals(
+                List.of(0),
+                last(search(List.of(tooLong), List.of(panel), 1, 200_000)).leftOver());
     }
 
     /** Two cheap panels hold what one dear one would. */
