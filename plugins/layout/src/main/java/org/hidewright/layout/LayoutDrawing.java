@@ -41,7 +41,8 @@ final class LayoutDrawing {
     }
 
     private void sheet(CutSheet sheet, Motion moved) {
-        drawing.add(sheet.outline().moved(moved).path(Role.NOTE));
+        // a line that is not closed, since what is closed and leaves no trace is filled
+        drawing.add(Curve.open(sheet.outline().moved(moved).segments()).path(Role.NOTE));
         for (Curve flaw : sheet.flaws()) {
             drawing.add(flaw.moved(moved).path(Role.MARK));
         }

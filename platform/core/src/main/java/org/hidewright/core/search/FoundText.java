@@ -1,6 +1,7 @@
 package org.hidewright.core.search;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,9 @@ import org.hidewright.core.json.JsonOut;
  * typed, and can be changed by hand.
  */
 public final class FoundText {
+    /** That a number of Java can have. */
+    private static final int MOST_DIGITS = 17;
+
     private FoundText() {}
 
     /** The values of a group as JSON, its tables with a line for each row. */
@@ -96,7 +100,20 @@ public final class FoundText {
             unit = Units.base(unit.dimension());
             number = base;
         }
-        return unit.symbol().isEmpty() ? digits(number) : digits(number) + " " + unit.symbol();
+        String digits = digits(shortest(number, base, unit));
+        return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
+    }
+
+    /** The number with the fewest digits that is read as the same; conversion to the unit may have put some behind it. */
+    private static double shortest(double number, double base, Unit unit) {
+        for (int digits = 1; digits < MOST_DIGITS; digits++) {
+            double shorter =
+                    new BigDecimal(number).round(new MathContext(digits)).doubleValue();
+            if (unit.toBase(shorter) == base) {
+                return shorter;
+            }
+        }
+        return number;
     }
 
     private static String digits(double number) {
