@@ -57,7 +57,7 @@ final class LayoutSearch {
         List<Piece> pieces = IntStream.of(open)
                 .mapToObj(piece -> task.pieces().get(piece).grown())
                 .toList();
-        Optional<SheetsFound> toBeat = standing();
+        Optional<SheetsFound> toBeat = standing(pieces);
         new SheetLayouts(pieces, sheets()).search(budget, found -> {
             if (toBeat.isEmpty() || found.betterThan(toBeat.get())) {
                 handOn(found, better);
@@ -89,48 +89,31 @@ final class LayoutSearch {
     }
 
     /** What stands there, counted as what is found; empty where nothing does, or it cannot be cut. */
-    private Optional<SheetsFound> standing() {
+    private Optional<SheetsFound> standing(List<Piece> pieces) {
         try {
             List<Laid> laid = new ArrayList<>();
             for (Placed placed : before) {
                 laid.add(task.laid(placed));
             }
             task.check(laid);
-            return laid.isEmpty() ? Optional.empty() : Optional.of(counted(laid));
+            return laid.isEmpty() ? Optional.empty() : Optional.of(counted(laid, pieces));
         } catch (Refusal cannotBeCut) {
             return Optional.empty();
         }
     }
 
-    private SheetsFound counted(List<Laid> laid) {
-        double[] used = new double[task.sheets().size()];
-        List<Sheet> sheets = sheets();
-        double leftOver = 0;
-        List<Integer> over = new ArrayList<>();
+    private SheetsFound counted(List<Laid> laid, List<Piece> pieces) {
         List<Laid> searched = new ArrayList<>();
         for (int index = 0; index < open.length; index++) {
             int piece = open[index];
-            double area = task.pieces().get(piece).grown().outline().area();
-            Optional<Laid> lies =
-                    laid.stream().filter(each -> each.piece() == piece).findFirst();
-            if (lies.isPresent()) {
-                used[lies.get().sheet()] += area;
-                searched.add(lies.get());
-            } else {
-                leftOver += area;
-                over.add(index);
-            }
+            int number = index;
+            laid.stream()
+                    .filter(lies -> lies.piece() == piece)
+                    .findFirst()
+                    .ifPresent(lies ->
+                            searched.add(new Laid(number, lies.sheet(), lies.angle(), lies.dx(), lies.dy())));
         }
-        double cost = IntStream.range(0, used.length)
-                .filter(sheet -> used[sheet] > 0)
-                .mapToDouble(sheet -> sheets.get(sheet).cost())
-                .sum();
-        double last = IntStream.range(0, used.length)
-                .mapToDouble(sheet -> used[sheet])
-                .filter(area -> area > 0)
-                .min()
-                .orElse(0);
-        return new SheetsFound(searched, over, leftOver, cost, last);
+        return SheetsFound.of(pieces, sheets(), searched);
     }
 
     private void handOn(SheetsFound found, Consumer<Places> better) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.check.LayoutCheck;
 import org.hidewright.layout.task.Laid;
@@ -73,26 +72,13 @@ public final class SheetLayouts {
 
     private synchronized void told(int[] sheet, Places places, Consumer<SheetsFound> better) {
         List<Laid> laid = new ArrayList<>();
-        List<Integer> leftOver = new ArrayList<>();
-        double[] used = new double[sheets.size()];
-        double leftOverArea = 0;
         for (int piece = 0; piece < forms.length; piece++) {
-            if (sheet[piece] < 0) {
-                leftOver.add(piece);
-                leftOverArea += forms[piece].area;
-            } else {
+            if (sheet[piece] >= 0) {
                 Laid lies = Forms.laid(piece, sheet[piece], forms[piece], places);
                 laid.add(Forms.flush(lies, pieces.get(piece), grounds.get(sheet[piece])));
-                used[sheet[piece]] += forms[piece].area;
             }
         }
-        double cost = IntStream.range(0, used.length)
-                .filter(index -> used[index] > 0)
-                .mapToDouble(index -> sheets.get(index).cost())
-                .sum();
-        double last =
-                java.util.Arrays.stream(used).filter(area -> area > 0).min().orElse(0);
-        SheetsFound found = new SheetsFound(laid, leftOver, leftOverArea, cost, last);
+        SheetsFound found = SheetsFound.of(pieces, sheets, laid);
         boolean gain = best == null || found.betterThan(best);
         if (gain && LayoutCheck.faults(pieces, sheets, laid, 0).isEmpty()) {
             best = found;

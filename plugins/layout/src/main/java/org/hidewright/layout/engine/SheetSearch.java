@@ -112,6 +112,7 @@ final class SheetSearch implements Runnable {
         tell();
         while (!over()) {
             if (left.isEmpty() && !giveUpASheet()) {
+                gather();
                 return;
             }
             for (int without = 0; without < EXCHANGES && !left.isEmpty() && !over(); without++) {
@@ -121,6 +122,28 @@ final class SheetSearch implements Runnable {
                 }
             }
             if (!left.isEmpty() && !over() && separateAll()) {
+                tell();
+            }
+        }
+    }
+
+    /** Draws the parts of the sheet that carries least together, so that most is left of it. */
+    private void gather() {
+        int last = IntStream.range(0, stacks.length)
+                .filter(sheet -> stacks[sheet].area() > 0)
+                .boxed()
+                .min(Comparator.comparingDouble(sheet -> stacks[sheet].area()))
+                .orElse(-1);
+        if (last < 0) {
+            return;
+        }
+        long before = tries;
+        Gathering gathering = new Gathering(forms, grounds.get(last), random, tried -> halt.spent(before + tried));
+        while (gathering.mayGoOn()) {
+            Stack narrower = gathering.narrower(stacks[last]);
+            tries = before + gathering.tries();
+            if (narrower != stacks[last]) {
+                stacks[last] = narrower;
                 tell();
             }
         }

@@ -1,7 +1,11 @@
 package org.hidewright.layout.engine;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hidewright.layout.task.Laid;
+import org.hidewright.layout.task.Piece;
+import org.hidewright.layout.task.Sheet;
 
 /**
  * A layout on sheets that can be cut.
@@ -10,14 +14,49 @@ import org.hidewright.layout.task.Laid;
  * @param leftOver the numbers of the pieces that found no room
  * @param cost of the sheets that are used
  * @param lastArea the area of the pieces on the sheet that carries least; the less, the more of it is left
+ * @param lastReach how far to the right they reach; the less, the larger is what is left of it in one piece
  */
-public record SheetsFound(List<Laid> laid, List<Integer> leftOver, double leftOverArea, double cost, double lastArea) {
+public record SheetsFound(
+        List<Laid> laid, List<Integer> leftOver, double leftOverArea, double cost, double lastArea, double lastReach) {
+    /** A gain in reach that is worth telling, as a share of it. */
+    private static final double LEAST_GAIN = 1e-3;
+
     public SheetsFound {
         laid = List.copyOf(laid);
         leftOver = List.copyOf(leftOver);
     }
 
-    /** Whether it is better than another: less left over, then cheaper sheets, then more left of the last one. */
+    /** What a layout comes to. */
+    public static SheetsFound of(List<Piece> pieces, List<Sheet> sheets, List<Laid> laid) {
+        Laid[] where = new Laid[pieces.size()];
+        laid.forEach(lies -> where[lies.piece()] = lies);
+        double[] used = new double[sheets.size()];
+        double[] reach = new double[sheets.size()];
+        List<Integer> leftOver = new ArrayList<>();
+        double leftOverArea = 0;
+        for (int piece = 0; piece < where.length; piece++) {
+            double area = pieces.get(piece).outline().area();
+            if (where[piece] == null) {
+                leftOver.add(piece);
+                leftOverArea += area;
+            } else {
+                int sheet = where[piece].sheet();
+                double right = Forms.box(where[piece], pieces.get(piece))[2];
+                reach[sheet] = used[sheet] == 0 ? right : Math.max(reach[sheet], right);
+                used[sheet] += area;
+            }
+        }
+        int last = -1;
+        double cost = 0;
+        for (int sheet : IntStream.range(0, used.length).filter(sheet -> used[sheet] > 0).toArray()) {
+            cost += sheets.get(sheet).cost();
+            last = last < 0 || used[sheet] < used[last] ? sheet : last;
+        }
+        return new SheetsFound(
+                laid, leftOver, leftOverArea, cost, last < 0 ? 0 : used[last], last < 0 ? 0 : reach[last]);
+    }
+
+    /** Whether it is better than another: less left over, then cheaper sheets, then more left of the last one, in one piece. */
     public boolean betterThan(SheetsFound other) {
         if (leftOverArea != other.leftOverArea) {
             return leftOverArea < other.leftOverArea;
@@ -25,6 +64,9 @@ public record SheetsFound(List<Laid> laid, List<Integer> leftOver, double leftOv
         if (cost != other.cost) {
             return cost < other.cost;
         }
-        return lastArea < other.lastArea;
+        if (lastArea != other.lastArea) {
+            return lastArea < other.lastArea;
+        }
+        return lastReach < other.lastReach - LEAST_GAIN * Math.abs(other.lastReach);
     }
 }

@@ -109,6 +109,16 @@ class SheetLayoutsTest {
                 last(search(List.of(tooLong), List.of(panel), 1, 200_000)).leftOver());
     }
 
+    /** Sixteen squares of 20 with a hair between them reach a little over 80 of a panel that is 200 long. */
+    @Test
+    void onTheLastSheetPartsAreDrawnTogether() {
+        Piece any = new Piece("any", Outline.rectangle(0, 0, 20, 20), Turning.steps(List.of(0.0)), 0);
+        Sheet panel = Sheet.plain("panel", Outline.rectangle(0, 0, 200, 82));
+        List<SheetsFound> found = search(Collections.nCopies(16, any), List.of(panel), 1, 1_000_000);
+        assertTrue(last(found).lastReach() < 84, "reaches " + last(found).lastReach());
+        assertEquals(16 * 400, last(found).lastArea(), 1e-9);
+    }
+
     /** Two cheap panels hold what one dear one would. */
     @Test
     void theDearSheetIsGivenUp() {
