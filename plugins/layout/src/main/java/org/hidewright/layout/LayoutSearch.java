@@ -110,8 +110,8 @@ final class LayoutSearch {
             laid.stream()
                     .filter(lies -> lies.piece() == piece)
                     .findFirst()
-                    .ifPresent(lies ->
-                            searched.add(new Laid(number, lies.sheet(), lies.angle(), lies.dx(), lies.dy())));
+                    .ifPresent(
+                            lies -> searched.add(new Laid(number, lies.sheet(), lies.angle(), lies.dx(), lies.dy())));
         }
         return SheetsFound.of(pieces, sheets(), searched);
     }

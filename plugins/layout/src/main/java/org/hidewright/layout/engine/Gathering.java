@@ -52,8 +52,8 @@ final class Gathering {
         crowd.measureAll();
         Seeker seeker = new Seeker(crowd, random);
         long from = tries;
-        double rest = new Separation(crowd, seeker, random, () -> halt.spent(from + seeker.tries()) >= 1)
-                .run(STRIKES, STALL);
+        double rest =
+                new Separation(crowd, seeker, random, () -> halt.spent(from + seeker.tries()) >= 1).run(STRIKES, STALL);
         tries += seeker.tries();
         if (rest > 0) {
             step /= 2;

@@ -48,7 +48,8 @@ public record SheetsFound(
         }
         int last = -1;
         double cost = 0;
-        for (int sheet : IntStream.range(0, used.length).filter(sheet -> used[sheet] > 0).toArray()) {
+        for (int sheet :
+                IntStream.range(0, used.length).filter(sheet -> used[sheet] > 0).toArray()) {
             cost += sheets.get(sheet).cost();
             last = last < 0 || used[sheet] < used[last] ? sheet : last;
         }
