@@ -41,8 +41,7 @@ final class LayoutDrawing {
     }
 
     private void sheet(CutSheet sheet, Motion moved) {
-        // a line that is not closed, since what is closed and leaves no trace is filled
-        drawing.add(Curve.open(sheet.outline().moved(moved).segments()).path(Role.NOTE));
+        drawing.add(sheet.outline().moved(moved).path(Role.SHEET));
         for (Curve flaw : sheet.flaws()) {
             drawing.add(flaw.moved(moved).path(Role.MARK));
         }

@@ -27,5 +27,7 @@ public enum Role {
     /** The flesh face of leather seen from the side. */
     FLESH,
     /** A bar, ring, buckle or post. */
-    HARDWARE
+    HARDWARE,
+    /** Edge of the leather that is cut from: it is there already. */
+    SHEET
 }

@@ -19,6 +19,7 @@ final class DxfLayer {
         COLOURS.put(Role.STITCH_HOLE, 4);
         COLOURS.put(Role.FOLD, 6);
         COLOURS.put(Role.DIRECTION, 9);
+        COLOURS.put(Role.SHEET, 9);
         COLOURS.put(Role.NOTE, 2);
     }
 

@@ -28,6 +28,7 @@ record RoleLine(Line line, Tone fill, boolean arrows) {
         TABLE.put(Role.GRAIN, plain(Line.solid(0.8, Tone.INK)));
         TABLE.put(Role.FLESH, plain(Line.dotted(0.45, 0.9)));
         TABLE.put(Role.HARDWARE, new RoleLine(Line.solid(0.4, Tone.INK), Tone.METAL, false));
+        TABLE.put(Role.SHEET, plain(Line.dashed(0.2, 14.0, 1.0)));
     }
 
     private static RoleLine plain(Line line) {

@@ -29,6 +29,7 @@ record SvgLook(String stroke, double width, String dashes, boolean filled) {
         TABLE.put(Role.STITCH_HOLE, new SvgLook("#2e7d32", 0, "", true));
         TABLE.put(Role.FOLD, new SvgLook("#6a3d9a", 0.25, "6 1.1 1 1.1", false));
         TABLE.put(Role.DIRECTION, new SvgLook("#5c5c5c", 0.3, "", false));
+        TABLE.put(Role.SHEET, new SvgLook("#5c5c5c", 0.2, "14 1", false));
         TABLE.put(Role.NOTE, new SvgLook("#5c5c5c", 0, "", true));
     }
 
