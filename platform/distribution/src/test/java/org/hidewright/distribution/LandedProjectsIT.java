@@ -54,6 +54,7 @@ class LandedProjectsIT {
         "hand-lens-pouch-3.json,",
         "hand-lens-pouch-4.json,",
         "hand-lens-pouch-5.json,",
+        "lens-pouches-laid-out-1.json,",
         "plant-press-straps-1.json,",
         "plant-press-straps-2.json,"
     })

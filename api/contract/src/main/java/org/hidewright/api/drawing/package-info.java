@@ -11,7 +11,7 @@
  * <p>Every type here is an immutable value, made through its factories; two drawings of equal shapes are equal.
  */
 @Export
-@Version("1.1.0")
+@Version("1.2.0")
 package org.hidewright.api.drawing;
 
 import org.osgi.annotation.bundle.Export;
