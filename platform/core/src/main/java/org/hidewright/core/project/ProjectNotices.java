@@ -77,7 +77,9 @@ public final class ProjectNotices {
      * @param words what happened: a text, or a phrase of the host
      */
     public static Notice failed(Installed calculator, boolean leftAlone, Object words) {
-        return (leftAlone ? LEFT_ALONE : BROKEN).with(calculator.id(), calculator.bundle(), words);
+        return leftAlone
+                ? ProjectNotices.LEFT_ALONE.with(calculator.id(), calculator.bundle(), words)
+                : ProjectNotices.BROKEN.with(calculator.id(), calculator.bundle(), words);
     }
 
     /** Every kind, so that texts can be checked and listed. */
