@@ -112,9 +112,11 @@ class ProjectWindowTest {
     }
 
     @Test
-    void theOldValueStandsBesideTheNewForAWhile() {
+    void theOldValueStandsBesideTheNewForAWhileOnceTheFieldIsLeft() {
+        real.find(Text.class, "roll/round").setFocus();
         real.type("roll/round", "60 mm");
         assertTrue(real.answers("roll").contains("[100.0\u00A0mm]"), real.answers("roll"));
+        real.find(Text.class, "bag/height").setFocus();
         real.until(() -> !real.answers("roll").contains("["));
         assertTrue(real.answers("roll").contains("120.0\u00A0mm"));
     }
