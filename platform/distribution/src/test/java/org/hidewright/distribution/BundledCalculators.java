@@ -18,8 +18,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.DeclaredCalculator;
+import org.hidewright.api.declaration.DeclaredTable;
 import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.document.SectionContributor;
+import org.hidewright.api.workshop.WorkshopTable;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.template.TemplateFiles;
@@ -42,6 +44,17 @@ final class BundledCalculators {
         templates(calculators).forEach(calculators::add);
         assertTrue(calculators.size() > 10, "only " + calculators.size() + " calculators on the class path");
         return Catalogue.of("bundled", calculators.toArray(DeclaredCalculator[]::new));
+    }
+
+    /** The tables that the bundles on the class path bring to the workshop. */
+    static List<DeclaredTable> tables() throws Exception {
+        List<DeclaredTable> tables = new ArrayList<>();
+        for (Object service : services()) {
+            if (service instanceof WorkshopTable<?> table) {
+                tables.add(DeclaredTable.of(table));
+            }
+        }
+        return tables;
     }
 
     /** What adds papers, of all bundles on the class path. */

@@ -108,7 +108,7 @@ final class HostileManifests {
                         HostileJar.sound("wants-contract")
                                 .header("Import-Package", "org.hidewright.api.calculator;version=\"[2,3)\"")
                                 .packed(),
-                        "{bundle} was not started: it needs org.hidewright.api.calculator [2.0.0,3.0.0), and this workbench offers 1.2.0. "
+                        "{bundle} was not started: it needs org.hidewright.api.calculator [2.0.0,3.0.0), and this workbench offers 1.3.0. "
                                 + "Install a build of it made for what is here, or update the workbench."
                                 + HostileJar.UNTIL),
                 HostileJar.of(

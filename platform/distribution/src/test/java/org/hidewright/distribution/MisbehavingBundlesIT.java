@@ -106,7 +106,7 @@ class MisbehavingBundlesIT {
                 Arguments.of(
                         "wants another contract",
                         sound().header("Import-Package", "org.hidewright.api.calculator;version=\"[7,8)\""),
-                        "net.example.odd was not started: it needs org.hidewright.api.calculator [7.0.0,8.0.0), and this workbench offers 1.2.0. "
+                        "net.example.odd was not started: it needs org.hidewright.api.calculator [7.0.0,8.0.0), and this workbench offers 1.3.0. "
                                 + "Install a build of it made for what is here, or update the workbench." + UNTIL),
                 Arguments.of(
                         "is for a newer Java",

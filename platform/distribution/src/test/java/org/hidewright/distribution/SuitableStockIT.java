@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hidewright.api.declaration.DeclaredTable;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.workshop.standard.StandardTables;
@@ -16,11 +17,12 @@ class SuitableStockIT {
     private final List<String> unfit = new ArrayList<>();
     private int looked;
 
-    private static Optional<Question> column(String stock) {
+    private final List<DeclaredTable> tables = new ArrayList<>();
+
+    private Optional<Question> column(String stock) {
         String table = stock.substring(0, stock.indexOf('.'));
         String column = stock.substring(stock.indexOf('.') + 1);
-        return StandardTables.brought().stream()
-                .map(brought -> brought.table())
+        return tables.stream()
                 .filter(one -> one.id().equals(table))
                 .flatMap(one -> one.columns().stream())
                 .filter(one -> one.key().equals(column))
@@ -42,6 +44,8 @@ class SuitableStockIT {
 
     @Test
     void everyColumnThatAQuestionNamesIsThere() throws Exception {
+        StandardTables.brought().forEach(brought -> tables.add(brought.table()));
+        tables.addAll(BundledCalculators.tables());
         Catalogue catalogue = BundledCalculators.catalogue();
         catalogue
                 .ids()

@@ -27,6 +27,9 @@ final class SheetsToCut {
     /** So much more leather than the parts have is looked through where as many sheets are there as are needed. */
     private static final double ROOM = 2;
 
+    /** With less, corners lie on a line. */
+    private static final double LEAST_MM2 = 1;
+
     private static final String OUTLINE = ".outline";
 
     private final Cut cut;
@@ -113,6 +116,9 @@ final class SheetsToCut {
             Curve curve = Region.of(PathData.read(data)).outline();
             if (!Faults.of(curve).isEmpty()) {
                 throw new Refusal(LayoutNotices.CROSSES.at(place));
+            }
+            if (Region.of(curve).area() < LEAST_MM2) {
+                throw new Refusal(LayoutNotices.UNREADABLE.at(place, text));
             }
             return curve;
         } catch (PathData.Unreadable e) {

@@ -301,6 +301,12 @@ class CuttingLayoutTest {
         Notice unreadable = refusal(cuts.on(hide("0,0 500,400 wide", 5)));
         assertEquals("layout-unreadable", unreadable.kind().key());
         assertEquals(List.of("wide Z"), unreadable.args());
+        for (String spoilt : List.of("0,0 5e999,0 5,5", "5", "")) {
+            assertRefused("layout-unreadable", "sheets[hide].hide.outline", cuts.on(hide(spoilt, 5)));
+        }
+        for (String line : List.of("0,0 5,0 10,0", "0,0 0,0 0,0", "0,0 5,0", "0,0 0.1,0 0.1,0.1")) {
+            assertTrue(outcome(cuts.on(hide(line, 5))).refused(), line);
+        }
         for (String flaw : List.of("300,300 340,300 340,420", "scar 300,300 340,300 340,420", "region 0,0 900,0 9,9")) {
             Notice told = refusal(cuts.on(hide("0,0 500,0 500,400 0,400", 5, flaw)));
             assertEquals(

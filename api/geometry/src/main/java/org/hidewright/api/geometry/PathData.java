@@ -14,6 +14,9 @@ import org.hidewright.api.drawing.Segment;
 public final class PathData {
     private static final Pattern TOKEN =
             Pattern.compile("\\G[\\s,]*(?:([MLHVCSQTAZmlhvcsqtaz])|([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?))");
+    /** A kilometre; beyond it somebody has slipped, and sums of squares lose what they are about. */
+    private static final double MOST_MM = 1e6;
+
     private static final Pattern BLANK = Pattern.compile("[\\s,]*");
 
     private final String text;
@@ -110,8 +113,12 @@ public final class PathData {
         if (!next() || tokens.group(2) == null) {
             throw trouble("a number is missing");
         }
+        double number = Double.parseDouble(tokens.group(2));
+        if (Math.abs(number) > MOST_MM) {
+            throw trouble("a number is too large");
+        }
         position = tokens.end();
-        return Double.parseDouble(tokens.group(2));
+        return number;
     }
 
     /** A flag is one digit, which may touch what follows. */

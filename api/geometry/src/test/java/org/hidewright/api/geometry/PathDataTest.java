@@ -69,6 +69,7 @@ class PathDataTest {
                 "L 10 10|10 10|one curve begins with one M",
                 "M 0 0 L 10|''|a number is missing",
                 "M 0 0 L 10 x|x|a number is missing",
+                "M 0 0 L 10 1e999|1e999|a number is too large",
                 "M 0 0 B 10 10|B 10 10|no letter or number",
                 "M 0 0 L 5 5 M 6 6|6 6|one curve begins with one M",
                 "M 0 0 L 5 5 Z L 4 4|4 4|one curve ends with Z",
