@@ -103,21 +103,22 @@ public final class SlipWording {
 
     /** Of a table whose rows begin with a count, each with another: the count behind what it counts. */
     private Optional<String> countOf(String key, String id, Optional<Object> value) {
-        List<Values> rows = value.map(ItemFacts::rowsOf).orElse(List.of());
-        return slip.installed()
+        Optional<Answer> first = slip.installed()
                 .flatMap(known -> known.calculator().declaration().answer(key))
                 .flatMap(answer -> answer.columns().stream().findFirst())
-                .filter(column -> column.kind() == Kind.COUNT && !isTypedRow(id))
-                .filter(column -> rows.stream()
-                                .map(row -> row.get(column.key()))
-                                .distinct()
-                                .count()
-                        == rows.size())
-                .flatMap(column -> rows.stream()
-                        .filter(row -> row.rowId().equals(id))
-                        .flatMap(row -> row.get(column.key()).stream())
-                        .map(count -> label(column) + " " + text(column, count))
-                        .findFirst());
+                .filter(column -> column.kind() == Kind.COUNT && !isTypedRow(id));
+        if (first.isEmpty()) {
+            return Optional.empty(); // what has no columns has no rows either
+        }
+        Answer column = first.get();
+        List<Values> rows = value.map(ItemFacts::rowsOf).orElse(List.of());
+        boolean each =
+                rows.stream().map(row -> row.get(column.key())).distinct().count() == rows.size();
+        return rows.stream()
+                .filter(row -> each && row.rowId().equals(id))
+                .flatMap(row -> row.get(column.key()).stream())
+                .map(count -> label(column) + " " + text(column, count))
+                .findFirst();
     }
 
     private String wordsOf(String key, String id, Optional<Object> value) {

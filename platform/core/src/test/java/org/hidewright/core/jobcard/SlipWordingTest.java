@@ -20,6 +20,7 @@ import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Shape;
 import org.hidewright.api.measure.Length;
 import org.hidewright.core.bench.Plate;
+import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.project.Link;
@@ -50,6 +51,13 @@ class SlipWordingTest {
                 .build();
         Shape only = new SlipWording(slip, wording).drawn(drawing).shapes().get(0);
         return ((DimensionLine) only).text().replace('\u00A0', ' ');
+    }
+
+    /** Ranges ask by the place of an answer, also of one that is no table. */
+    @Test
+    void whatIsNoTableHasNoRowToName() {
+        WorkedSlip slip = new Shop(new Relay()).one("relay", "'take': '5 mm'");
+        assertEquals("second one", new SlipWording(slip, Shop.ENGLISH).rowName("give", "second-one"));
     }
 
     @Test
