@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.jar.Manifest;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.DeclaredTable;
@@ -124,9 +125,9 @@ final class BundledCalculators {
             Matcher named = IMPLEMENTATION.matcher(new String(in.readAllBytes(), StandardCharsets.UTF_8));
             assertTrue(named.find(), component);
             Class<?> type = loader.loadClass(named.group(1));
-            return Calculator.class.isAssignableFrom(type) || SectionContributor.class.isAssignableFrom(type)
-                    ? Optional.of(type.getConstructor().newInstance())
-                    : Optional.empty();
+            boolean looked = Stream.of(Calculator.class, SectionContributor.class, WorkshopTable.class)
+                    .anyMatch(kind -> kind.isAssignableFrom(type));
+            return looked ? Optional.of(type.getConstructor().newInstance()) : Optional.empty();
         }
     }
 }
