@@ -80,6 +80,8 @@ public final class Steady {
             display.setData(POINTS, false);
             display.addFilter(SWT.MouseMove, event -> display.setData(POINTS, true));
             display.addFilter(SWT.KeyDown, event -> display.setData(POINTS, false));
+            // what is dragged is let go where the pointer comes to lie, which no board may choose
+            display.addFilter(SWT.MouseDown, event -> display.setData(POINTS, false));
         }
     }
 
