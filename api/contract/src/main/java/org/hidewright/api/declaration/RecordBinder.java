@@ -105,23 +105,24 @@ final class RecordBinder {
             if (slot.rowId) {
                 rowId = (String) value;
             } else if (value instanceof Optional<?>) {
-                ((Optional<?>) value).ifPresent(present -> entries.put(slot.key, asValue(present)));
+                ((Optional<?>) value).ifPresent(present -> entries.put(slot.key, asValue(slot.type, present)));
             } else {
-                entries.put(slot.key, asValue(value));
+                entries.put(slot.key, asValue(slot.type, value));
             }
         }
         return Values.row(rowId == null ? "" : rowId, entries);
     }
 
-    private static Object asValue(Object value) {
+    private static Object asValue(ComponentType type, Object value) {
         if (value instanceof List<?>) {
-            return ((List<?>) value).stream().map(RecordBinder::asValue).toList();
+            return ((List<?>) value).stream().map(item -> asValue(type, item)).toList();
         }
         if (value instanceof Enum<?>) {
             return Keys.of(((Enum<?>) value).name());
         }
         if (value instanceof Record) {
-            return of(value.getClass()).take((Record) value);
+            Values inside = of(value.getClass()).take((Record) value);
+            return type.itemKind() == Kind.VARIANTS ? Chosen.of(Keys.of(value.getClass()), inside) : inside;
         }
         return value;
     }

@@ -15,6 +15,7 @@ import org.hidewright.api.calculator.Budget;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.calculator.Search;
 import org.hidewright.api.calculator.Working;
 import org.junit.jupiter.api.Test;
@@ -90,6 +91,35 @@ class RecordSearchTest {
         public void search(AsksTwice asks, Budget budget, Consumer<Halves> better) {}
     }
 
+    public sealed interface Cut permits Straight, Round {}
+
+    public record Straight(
+            @RowId String id, @Asked(preset = "1") int steps) implements Cut {}
+
+    public record Round(
+            @RowId String id, @Asked(preset = "2") int turns) implements Cut {}
+
+    public record Cuts(
+            @Asked(example = "[{\"id\":\"a\",\"straight\":{}}]")
+            List<Cut> cuts) {}
+
+    public record AsksCuts(@Asked Optional<Cuts> cuts) {}
+
+    /** What is found is one of several variants in each row. */
+    @Calculates("cutting")
+    public static final class Cutting implements Calculator<AsksCuts, Answers>, Search<AsksCuts, Cuts> {
+        @Override
+        public Outcome<Answers> calculate(AsksCuts asks, Working working) {
+            return Outcome.of(
+                    new Answers(asks.cuts().map(cuts -> cuts.cuts().size()).orElse(0)));
+        }
+
+        @Override
+        public void search(AsksCuts asks, Budget budget, Consumer<Cuts> better) {
+            better.accept(new Cuts(List.of(new Straight("a", 3), new Round("b", 4))));
+        }
+    }
+
     private record Tries(long most) implements Budget {
         @Override
         public int workers() {
@@ -158,6 +188,21 @@ class RecordSearchTest {
                 .answers()
                 .orElseThrow();
         assertEquals(Optional.of(0), worked.get("left"));
+    }
+
+    @Test
+    void whatIsFoundSaysWhichVariantItIs() {
+        RecordCalculator cutting = RecordCalculator.of(new Cutting());
+        List<Values> found = new ArrayList<>();
+        cutting.search().orElseThrow().search(Values.of(Map.of()), new Tries(1), found::add);
+        List<Chosen> rows = List.of(
+                Chosen.of("straight", Values.row("a", Map.of("steps", 3))),
+                Chosen.of("round", Values.row("b", Map.of("turns", 4))));
+        assertEquals(List.of(Values.of(Map.of("cuts", rows))), found);
+        Values asked = Values.of(Map.of("cuts", found.get(0)));
+        assertEquals(
+                Optional.of(2),
+                cutting.work(asked, Working.NONE).answers().orElseThrow().get("left"));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.hidewright.core.jobcard;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hidewright.api.declaration.Answer;
@@ -18,8 +19,9 @@ final class DrawnFiles {
         this.words = new SlipWording(slip, wording);
     }
 
-    /** Adds them by the name their files begin with, which is that of their slip, and of the answer where a slip has several. */
-    void into(Map<String, List<Named>> drawings) {
+    /** By the name their files begin with: that of their slip, and of the answer where a slip has several. */
+    Map<String, Named> byName() {
+        Map<String, Named> files = new LinkedHashMap<>();
         List<Answer> answers = slip.installed().stream()
                 .flatMap(known -> known.calculator().declaration().answers().stream())
                 .filter(Answer::asFile)
@@ -27,9 +29,10 @@ final class DrawnFiles {
         for (Answer answer : answers) {
             slip.answers()
                     .flatMap(given -> given.get(answer.key()))
-                    .ifPresent(drawing -> drawings.put(
+                    .ifPresent(drawing -> files.put(
                             answers.size() == 1 ? slip.slip().id() : slip.slip().id() + "-" + answer.key(),
-                            List.of(new Named(answer.key(), words.title(), words.drawn((Drawing) drawing)))));
+                            new Named(answer.key(), words.title(), words.drawn((Drawing) drawing))));
         }
+        return files;
     }
 }

@@ -61,7 +61,11 @@ public final class Packet {
     /** The parts of all items, and what else is cut by, as drawings for machines, by the name their files begin with. */
     public Map<String, List<DrawingWriter.Named>> drawings() {
         Map<String, List<DrawingWriter.Named>> drawings = new LinkedHashMap<>(patterns.drawings());
-        worked.slips().values().forEach(slip -> new DrawnFiles(slip, wording).into(drawings));
+        worked.slips()
+                .values()
+                .forEach(slip -> new DrawnFiles(slip, wording)
+                        .byName()
+                        .forEach((name, drawn) -> drawings.put(free(name, drawings), List.of(drawn))));
         return drawings;
     }
 
@@ -75,8 +79,8 @@ public final class Packet {
         return section.id().substring(section.id().lastIndexOf('.') + 1);
     }
 
-    /** Two bundles may have the same name for a document; neither is lost. */
-    private static String free(String name, Map<String, Document> taken) {
+    /** Two bundles may have the same name for a document, or a slip the name of another file; neither is lost. */
+    private static String free(String name, Map<String, ?> taken) {
         String free = name;
         for (int i = 2; taken.containsKey(free); i++) {
             free = name + "-" + i;

@@ -149,9 +149,7 @@ public final class Slip {
 
     /** The slip with the maker's own title; an empty one takes it away. */
     public Slip titled(String title) throws JsonTrouble {
-        return title.isEmpty() && node.get("title").isPresent()
-                ? new Slip(source.without(node, "title"))
-                : title.isEmpty() ? this : with("title", JsonText.quoted(title));
+        return title.isEmpty() ? without("title") : with("title", JsonText.quoted(title));
     }
 
     /** The slip as one that tries something out for another. */
@@ -159,9 +157,13 @@ public final class Slip {
         return with(WHAT_IF, JsonText.quoted(of));
     }
 
-    /** The slip with all that was typed on another of its kind in place of what was typed on it. */
+    /** The slip with all that was typed on another of its kind, and was found by a search there, in place of its own. */
     public Slip answeredAs(Slip other) throws JsonTrouble {
-        return with("questions", other.asked().textOf(other.asked().questions()));
+        Slip answered = with("questions", other.asked().textOf(other.asked().questions()));
+        Optional<JsonNode> searched = other.node.get(SEARCHED);
+        return searched.isPresent()
+                ? answered.with(SEARCHED, other.textOf(searched.get()))
+                : answered.without(SEARCHED);
     }
 
     /**
@@ -177,6 +179,10 @@ public final class Slip {
     private Slip with(String key, String json) throws JsonTrouble {
         Optional<JsonNode> there = node.get(key);
         return new Slip(there.isPresent() ? source.with(there.get(), json) : source.withMember(node, key, json));
+    }
+
+    private Slip without(String key) throws JsonTrouble {
+        return node.get(key).isPresent() ? new Slip(source.without(node, key)) : this;
     }
 
     /** The slip under another id. */

@@ -2,6 +2,7 @@ package org.hidewright.core.search;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongSupplier;
 import org.hidewright.api.calculator.Budget;
 
@@ -9,6 +10,7 @@ import org.hidewright.api.calculator.Budget;
 public abstract class SearchBudget implements Budget {
     private final int workers;
     private final long seed;
+    private final AtomicLong most = new AtomicLong();
     private volatile boolean stopped;
 
     private SearchBudget(int workers, long seed) {
@@ -72,6 +74,14 @@ public abstract class SearchBudget implements Budget {
 
     @Override
     public double spent(long tried) {
+        if (tried > most.get()) {
+            most.accumulateAndGet(tried, Math::max);
+        }
         return stopped ? 1 : used(tried);
+    }
+
+    /** The most tries that any of its workers has made until now. */
+    public long tried() {
+        return most.get();
     }
 }

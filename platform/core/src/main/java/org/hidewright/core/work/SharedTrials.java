@@ -98,7 +98,7 @@ final class SharedTrials {
     }
 
     private Reach reachOf(String slip) {
-        if (isSearched(slip)) {
+        if (SlipSearch.isFor(project.slips().get(slip))) {
             return new Reach(List.of(), Map.of()); // what was found was found for the nominal values
         }
         List<RangedInput> inputs = List.of();
@@ -117,14 +117,6 @@ final class SharedTrials {
             }
         }
         return new Reach(joined(inputs, typed), own);
-    }
-
-    private boolean isSearched(String slip) {
-        return project.slips()
-                .get(slip)
-                .installed()
-                .flatMap(known -> known.calculator().search())
-                .isPresent();
     }
 
     /** Where a cell of the workshop stands that was taken already; -1 where it was not. */

@@ -1,10 +1,7 @@
 package org.hidewright.core.work;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
-import org.hidewright.api.calculator.Budget;
 import org.hidewright.api.declaration.DeclaredSearch;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.core.CoreTexts;
@@ -16,6 +13,7 @@ import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.search.AskedPrint;
 import org.hidewright.core.search.FoundText;
+import org.hidewright.core.search.SearchBudget;
 import org.hidewright.core.search.Searched;
 import org.hidewright.core.wording.Remark;
 
@@ -71,21 +69,21 @@ public final class SlipSearch {
     /**
      * Searches on this thread until the budget is spent or nothing better can be hoped for.
      *
-     * @param better takes each finding that is better than those before, from any thread
+     * @param better takes each finding that is better than those before, one at a time and from any thread; none any more once this
+     *     method has come back
      * @return what is to be told where its code failed; what was found before holds all the same
      */
-    public Optional<Remark> run(Budget budget, Consumer<Find> better) {
-        String print = AskedPrint.of(asked, search.sought().key());
-        Tried tried = new Tried(budget);
-        Consumer<Values> found =
-                values -> better.accept(new Find(values, new Searched(print, budget.seed(), tried.most.get())));
+    public Optional<Remark> run(SearchBudget budget, Consumer<Find> better) {
+        Findings findings = new Findings(budget, better);
         try {
-            search.search(asked, tried, found);
+            search.search(asked, budget, findings);
             return Optional.empty();
         } catch (BundleFault e) {
             return Optional.of(failed(e.leftAlone(), e.words()));
         } catch (Exception | LinkageError | StackOverflowError | AssertionError e) {
             return Optional.of(failed(false, e.toString())); // where no guard stands between
+        } finally {
+            findings.end();
         }
     }
 
@@ -94,33 +92,27 @@ public final class SlipSearch {
                 .onSlip(slip);
     }
 
-    /** A budget that knows how often it was tried. */
-    private record Tried(Budget budget, AtomicLong most) implements Budget {
-        Tried(Budget budget) {
-            this(budget, new AtomicLong());
+    /** Hands on what is found until the search has ended: code that was left alone may come upon something later. */
+    private final class Findings implements Consumer<Values> {
+        private final String print = AskedPrint.of(asked, search.sought().key());
+        private final SearchBudget budget;
+        private final Consumer<Find> better;
+        private boolean ended;
+
+        Findings(SearchBudget budget, Consumer<Find> better) {
+            this.budget = budget;
+            this.better = better;
         }
 
         @Override
-        public int workers() {
-            return budget.workers();
-        }
-
-        @Override
-        public void sideBySide(List<? extends Runnable> searches) {
-            budget.sideBySide(searches);
-        }
-
-        @Override
-        public long seed() {
-            return budget.seed();
-        }
-
-        @Override
-        public double spent(long tried) {
-            if (tried > most.get()) {
-                most.accumulateAndGet(tried, Math::max);
+        public synchronized void accept(Values values) {
+            if (!ended) {
+                better.accept(new Find(values, new Searched(print, budget.seed(), budget.tried())));
             }
-            return budget.spent(tried);
+        }
+
+        synchronized void end() {
+            ended = true;
         }
     }
 }

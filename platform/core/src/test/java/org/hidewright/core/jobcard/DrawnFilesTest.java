@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.hidewright.core.bench.Plate;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.bench.Spotting;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** Drawings that bundles want written as files for machines. */
 class DrawnFilesTest {
-    private final Shop shop = new Shop(new Spotting(), new Relay());
+    private final Shop shop = new Shop(new Spotting(), new Relay(), new Plate());
 
     private Map<String, List<Named>> files(String... slips) {
         return new Packet(shop.work(slips), ENGLISH).drawings();
@@ -31,6 +32,15 @@ class DrawnFilesTest {
         assertEquals("line", file.id());
         assertEquals("Spotting “cord”", file.title());
         assertEquals(80, file.drawing().bounds().maxX(), 1e-9);
+    }
+
+    @Test
+    void aSlipOfTheNameOfAFileOfPatternsTakesNothingAway() {
+        Map<String, List<Named>> files = files(
+                slip("plate", "plate", json("'width': '100 mm'")),
+                slip("patterns-plate", "spotting", json("'line': '80 mm'")));
+        assertEquals(List.of("patterns-plate", "patterns-plate-2"), List.copyOf(files.keySet()));
+        assertEquals("line", files.get("patterns-plate-2").get(0).id());
     }
 
     @Test

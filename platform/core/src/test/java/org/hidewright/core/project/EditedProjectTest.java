@@ -161,6 +161,19 @@ class EditedProjectTest {
     }
 
     @Test
+    void whatWasFoundComesAlongWithHowItWasFound() throws Exception {
+        Slip real = kit.slip("a").orElseThrow();
+        Slip trying = kit.slip("b").orElseThrow();
+        String how = "{\"asked\":\"1f\",\"seed\":7,\"tries\":12}";
+        Slip over = real.answeredAs(trying.finding("take", "{\"at\": \"3 mm\"}", how));
+        assertEquals(
+                "{\"take\": {\"at\": \"3 mm\"}}", over.textOf(over.questions()).replace("\n", ""));
+        assertEquals(how, over.textOf(over.node().get(Slip.SEARCHED).orElseThrow()));
+        Slip typed = over.answeredAs(trying);
+        assertTrue(typed.node().get(Slip.SEARCHED).isEmpty(), typed.text());
+    }
+
+    @Test
     void titlesComeAndGo() throws Exception {
         assertEquals(
                 with("\"Second\"", "\"Other \\\"half\\\"\""),

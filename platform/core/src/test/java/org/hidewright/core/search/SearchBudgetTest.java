@@ -32,6 +32,17 @@ class SearchBudgetTest {
     }
 
     @Test
+    void theMostTriesOfAnyWorkerAreKnown() {
+        SearchBudget budget = SearchBudget.ofTries(200, 3);
+        assertEquals(0, budget.tried());
+        budget.spent(70);
+        budget.spent(20);
+        assertEquals(70, budget.tried());
+        budget.spent(71);
+        assertEquals(71, budget.tried());
+    }
+
+    @Test
     void whatIsStoppedIsSpent() {
         SearchBudget budget = SearchBudget.ofTries(200, 3);
         assertFalse(budget.stopped());

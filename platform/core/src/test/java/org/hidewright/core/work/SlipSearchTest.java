@@ -17,6 +17,7 @@ import org.hidewright.api.declaration.Values;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Shop;
 import org.hidewright.core.bench.Spotting;
+import org.hidewright.core.bench.Straggling;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Project;
 import org.hidewright.core.project.ProjectReader;
@@ -28,7 +29,8 @@ import org.junit.jupiter.api.Test;
 
 class SlipSearchTest {
     private final Relay relay = new Relay();
-    private final Shop shop = new Shop(new Spotting(), relay);
+    private final Straggling straggling = new Straggling();
+    private final Shop shop = new Shop(new Spotting(), relay, straggling);
     private final Project unsearched = project(projectText(slip("s", "spotting", json("'line': '80 mm'"))));
 
     private WorkedSlip worked(Project project) {
@@ -90,6 +92,13 @@ class SlipSearchTest {
         assertEquals(42, how.seed());
         assertEquals(30, how.tries());
         assertEquals(16, how.asked().length());
+    }
+
+    @Test
+    void whatIsFoundAfterTheSearchHasEndedIsNotHandedOn() throws Exception {
+        List<Find> found = search(project(projectText(slip("s", "straggling", ""))), 1);
+        straggling.late();
+        assertEquals(1, found.size());
     }
 
     @Test
