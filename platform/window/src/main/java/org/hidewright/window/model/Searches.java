@@ -61,9 +61,9 @@ public final class Searches {
         return budget == null ? 0 : Math.min(1, budget.spent(0));
     }
 
-    /** What is to be told of the last search, where its code failed. */
-    public Optional<Remark> failed() {
-        return failed;
+    /** What is to be told of the last search, where it was on that slip and its code failed. */
+    public Optional<Remark> failed(String id) {
+        return failed.filter(told -> told.slip().equals(id));
     }
 
     /** Whether a search can begin on a slip now: another answer may be missing, it may not be worked out yet, or another runs. */

@@ -136,7 +136,7 @@ final class SearchPane extends Composite {
                         .text(
                                 "slip.search-runs.help",
                                 Math.round(100 * desk.searches().share()))
-                : desk.searches().failed().map(desk.texts()::told).orElse("");
+                : desk.searches().failed(slip).map(desk.texts()::told).orElse("");
         boolean other = told.getText().isEmpty() != text.isEmpty();
         if (!told.getText().equals(text)) {
             told.setText(text);

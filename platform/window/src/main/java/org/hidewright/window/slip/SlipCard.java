@@ -3,6 +3,7 @@ package org.hidewright.window.slip;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
@@ -44,7 +45,9 @@ public final class SlipCard extends Composite {
     private final Foldable cautions;
     private final Link installed;
     private final Label noted;
-    private final SearchPane search;
+    /** Made once something is searched for on the slip, which is so on few. */
+    private Optional<SearchPane> search = Optional.empty();
+
     private final QuestionList questions;
     private final Link rest;
     private final QuestionList presets;
@@ -93,7 +96,6 @@ public final class SlipCard extends Composite {
         cautioned.setData("id", id + "/cautioned");
         cautions = new Foldable(this, desk.inks(), desk.texts(), id + "/cautions", taller);
         noted = words(palette.quiet());
-        search = wide(new SearchPane(this, desk, id, taller));
         questions = new QuestionList(this, desk.editing(), id, taller);
         wide(questions.control());
         rest = wide(desk.inks().words(this, "", this::turnRest));
@@ -172,7 +174,7 @@ public final class SlipCard extends Composite {
     /** Shows the slip as it is now; whether it may take another height than before. */
     boolean show(SlipFace shown) {
         if (shownFolded == isFolded() && shown.equals(face) && !first) {
-            search.restore();
+            search.ifPresent(SearchPane::restore);
             questions.restore();
             presets.restore();
             return false;
@@ -249,8 +251,7 @@ public final class SlipCard extends Composite {
         }
         leftBefore.clear();
         left.forEach(question -> leftBefore.add(question.path()));
-        boolean searched = !folded && !face.sought().isEmpty();
-        boolean other = search.show(searched ? sought : List.of()) | place(search, searched);
+        boolean other = search(folded, sought);
         other |= questions.show(folded ? List.of() : shown);
         other |= presets.show(folded || !restOpen ? List.of() : left);
         boolean anyLeft = !left.isEmpty() && !folded;
@@ -267,6 +268,17 @@ public final class SlipCard extends Composite {
         return other;
     }
 
+    private boolean search(boolean folded, List<QuestionFace> sought) {
+        boolean searched = !folded && !face.sought().isEmpty();
+        if (searched && search.isEmpty()) {
+            SearchPane made = wide(new SearchPane(this, desk, id, taller));
+            made.moveAbove(questions.control());
+            search = Optional.of(made);
+        }
+        return search.map(pane -> pane.show(searched ? sought : List.of()) | place(pane, searched))
+                .orElse(false);
+    }
+
     private boolean isSought(AnswerPath path) {
         return !face.sought().isEmpty()
                 && (path.toString().equals(face.sought()) || path.toString().startsWith(face.sought() + "."));
@@ -275,7 +287,9 @@ public final class SlipCard extends Composite {
     /** Whether somebody is at one of the questions: then each stays where it is, and so does what is being typed. */
     private boolean holdsFocus() {
         for (Control at = getDisplay().getFocusControl(); at != null; at = at.getParent()) {
-            if (at == questions.control() || at == presets.control() || at == search) {
+            if (at == questions.control()
+                    || at == presets.control()
+                    || search.filter(at::equals).isPresent()) {
                 return true;
             }
         }
@@ -349,7 +363,9 @@ public final class SlipCard extends Composite {
      * @param question where its answer stands; empty for none
      */
     public void focus(String question) {
-        if (question.isEmpty() || search.focus(question) || questions.focus(question)) {
+        if (question.isEmpty()
+                || search.filter(pane -> pane.focus(question)).isPresent()
+                || questions.focus(question)) {
             return;
         }
         if (!restOpen) {

@@ -44,6 +44,9 @@ public final class Knots implements Calculator<Knots.Asks, Knots.Gives>, Search<
 
     @Override
     public void search(Asks asks, Budget budget, Consumer<Tied> better) {
+        if (asks.cord().mm() == 13) {
+            throw new IllegalStateException("thirteen");
+        }
         List<Knot> knots = new ArrayList<>(asks.tied().map(Tied::knots).orElse(List.of()));
         for (long tried = 0;
                 budget.spent(tried) < 1 && knots.size() < asks.cord().mm() / 10;

@@ -18,6 +18,7 @@ import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.store.ProjectFile;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Bench;
@@ -132,6 +133,18 @@ class SearchesTest {
         assertEquals(
                 "Net cord", open.face().orElseThrow().slip("cord").orElseThrow().title());
         assertEquals("3", count());
+    }
+
+    @Test
+    void aSearchWhoseCodeFailsIsToldOnItsSlipUntilTheNextBegins() {
+        open.type("cord", AnswerPath.of("cord"), "13 mm");
+        begin("cord");
+        begun.remove().run();
+        assertEquals("notice.broken", searches.failed("cord").map(Remark::key).orElse("nothing"));
+        assertEquals(Optional.empty(), searches.failed("open"));
+        assertTrue(searches.canBegin("cord"));
+        begin("cord");
+        assertEquals(Optional.empty(), searches.failed("cord"));
     }
 
     @Test
