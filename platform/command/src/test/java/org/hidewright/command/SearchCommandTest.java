@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.hidewright.command.kit.Guess;
 import org.hidewright.command.kit.Plate;
+import org.hidewright.core.json.JsonNode.JsonArray;
+import org.hidewright.core.json.JsonNode.JsonObject;
+import org.hidewright.core.json.JsonText;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,10 +92,28 @@ class SearchCommandTest {
     }
 
     @Test
-    void answersComeAsJsonWithNothingBesideThem() {
+    void answersComeAsJsonWithNothingBesideThem() throws Exception {
         assertEquals(ExitCode.DONE, search("one", "--tries", "350", "--json"));
-        assertTrue(terminal.out.startsWith("{"), terminal.out);
-        assertTrue(terminal.out.contains("\"id\": \"one\""), terminal.out);
+        assertEquals(List.of("one"), ids(terminal.out));
+        assertEquals(ExitCode.DONE, search("--tries", "50", "--json"));
+        assertEquals(List.of("one", "other"), ids(terminal.out));
+    }
+
+    @Test
+    void whatCannotBeSearchedOnYetIsAmongTheJsonAsItStands() throws Exception {
+        write("{'id': 'one', 'calculator': 'kit-guess', 'questions': {}}");
+        assertEquals(ExitCode.REFUSED, search("--tries", "50", "--json"));
+        assertEquals(List.of("one"), ids(terminal.out));
+        write("{'id': 'plate', 'calculator': 'kit-plate', 'questions': {}}");
+        assertEquals(ExitCode.DONE, search("--json"));
+        assertEquals(List.of(), ids(terminal.out));
+    }
+
+    private static List<String> ids(String json) throws Exception {
+        JsonArray slips = (JsonArray) JsonText.read(json).root();
+        return slips.items().stream()
+                .map(slip -> ((JsonObject) slip).text("id").orElseThrow())
+                .toList();
     }
 
     @Test
