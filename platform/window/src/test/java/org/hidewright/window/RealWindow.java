@@ -6,15 +6,19 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.DeviceData;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -72,6 +76,9 @@ final class RealWindow implements AutoCloseable {
             DeviceData data = new DeviceData();
             data.tracking = true;
             display = new Display(data);
+            for (int pointer = SWT.CURSOR_ARROW; pointer <= SWT.CURSOR_HAND; pointer++) {
+                display.getSystemCursor(pointer); // the toolkit keeps it from when it is shown first
+            }
         }
         return display;
     }
@@ -168,9 +175,17 @@ final class RealWindow implements AutoCloseable {
         }
     }
 
-    /** How many colours, fonts, pictures and the like the program holds of the system. */
+    /**
+     * How many fonts, pictures and the like the program holds of the system. Of equal fonts one is not counted: it is kept for good
+     * once a drawing needs it, which can be at any time.
+     */
     int resources() {
-        return display.getDeviceData().objects.length;
+        Set<FontData> kept = new HashSet<>();
+        int count = 0;
+        for (Object held : display.getDeviceData().objects) {
+            count += held instanceof Font font && kept.add(font.getFontData()[0]) ? 0 : 1;
+        }
+        return count;
     }
 
     /** Everything that is there, menus as they were opened last. */
@@ -275,6 +290,15 @@ final class RealWindow implements AutoCloseable {
         }
         pointer(SWT.MouseMove, end);
         pointer(SWT.MouseUp, null);
+    }
+
+    /** Moves the pointer of the screen to a place on a control, from beside it. */
+    void point(Control control, int x, int y) {
+        Point at = control.toDisplay(x, y);
+        pointer(SWT.MouseMove, new Point(at.x - 1, at.y));
+        pointer(SWT.MouseMove, at);
+        until(() -> display.getCursorControl() == control);
+        settle();
     }
 
     /** The screen answers in its own time. */

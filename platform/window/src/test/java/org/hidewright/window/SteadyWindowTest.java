@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -85,7 +86,7 @@ class SteadyWindowTest {
     void whatThePointerIsAtOnAnotherSlip() throws Exception {
         real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), Nets.bag(folder));
         Text hem = real.find(Text.class, "hem/round");
-        pointAt(hem);
+        real.point(hem, 8, 8);
         int at = top(hem);
         Set<Integer> within = new HashSet<>();
         for (String text : List.of("48-52 mm", "50 mm", "a hand’s breadth", "45-55 mm", "50 mm")) {
@@ -95,6 +96,27 @@ class SteadyWindowTest {
             assertEquals(at, top(hem), "hem/round after " + text);
         }
         assertTrue(within.size() > 1, "what is above it on its slip comes and goes: " + within);
+    }
+
+    /** As when a project is opened by a key while the pointer lies where its slips come to be. */
+    @Test
+    void aBoardBeneathAPointerAtRestBeginsAtItsBeginning() throws Exception {
+        Path bag = Nets.bag(folder);
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), bag);
+        Text low = real.find(Text.class, "bag/height");
+        real.point(low, 8, 8);
+        real.press("deed.close");
+        real.window.open(bag);
+        real.settle();
+        assertEquals(0, board(real.find(Text.class, "roll/round")).getOrigin().y);
+    }
+
+    private static ScrolledComposite board(Control in) {
+        Control at = in;
+        while (!(at instanceof ScrolledComposite)) {
+            at = at.getParent();
+        }
+        return (ScrolledComposite) at;
     }
 
     /** The field that was typed into is left by a click on what is below it. */
@@ -108,7 +130,7 @@ class SteadyWindowTest {
         Set<Integer> heights = new HashSet<>();
         for (String text : List.of("12 in", "50 mm")) {
             real.type("roll/round", text);
-            pointAt(below);
+            real.point(below, 8, 8);
             int at = top(below);
             below.setFocus();
             real.settle();
@@ -116,12 +138,6 @@ class SteadyWindowTest {
             assertEquals(at, top(below), "what is below after " + text);
         }
         assertEquals(2, heights.size(), "what is told takes its room once the field is left: " + heights);
-    }
-
-    private void pointAt(Control control) {
-        real.display().setCursorLocation(control.toDisplay(8, 8));
-        real.until(() -> real.display().getCursorControl() == control);
-        real.settle();
     }
 
     private static Control card(Control in) {

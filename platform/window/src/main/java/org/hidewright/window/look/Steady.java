@@ -17,10 +17,14 @@ import org.eclipse.swt.widgets.Text;
 
 /**
  * What the maker is at stays where it is on the screen, and with it what lies beside and below: what comes or goes above it
- * moves the board instead. That is what the keyboard works on, or what the pointer is at once it has moved since the last key.
+ * moves the board instead. That is what the keyboard works on, or what the pointer is at once it has moved there since the last key:
+ * a board that comes to be beneath a pointer at rest begins at its beginning.
  */
 public final class Steady {
+    /** What the pointer moved over last, if no key came after it. */
     private static final String POINTS = "hidewright.points";
+
+    private static final String WATCHED = "hidewright.watched";
     /** What a board is being laid out with: it may have to be once more, since a bar to scroll by takes of its width. */
     private static final String LAYING = "hidewright.laying";
 
@@ -76,20 +80,19 @@ public final class Steady {
 
     /** From the first time on it is known whether the pointer or a key was moved last. */
     private static void watch(Display display) {
-        if (display.getData(POINTS) == null) {
-            display.setData(POINTS, false);
-            display.addFilter(SWT.MouseMove, event -> display.setData(POINTS, true));
-            display.addFilter(SWT.KeyDown, event -> display.setData(POINTS, false));
+        if (display.getData(WATCHED) == null) {
+            display.setData(WATCHED, true);
+            display.addFilter(SWT.MouseMove, event -> display.setData(POINTS, event.widget));
+            display.addFilter(SWT.KeyDown, event -> display.setData(POINTS, null));
             // what is dragged is let go where the pointer comes to lie, which no board may choose
-            display.addFilter(SWT.MouseDown, event -> display.setData(POINTS, false));
+            display.addFilter(SWT.MouseDown, event -> display.setData(POINTS, null));
         }
     }
 
     private static Control kept(ScrolledComposite board) {
-        Control focus = focus(board);
-        boolean points = Boolean.TRUE.equals(board.getDisplay().getData(POINTS));
-        Control pointed = focus == null || points ? pointed(board) : null;
-        return pointed == null ? focus : pointed;
+        boolean points = board.getDisplay().getData(POINTS) instanceof Control over && isIn(over, board);
+        Control pointed = points ? pointed(board) : null;
+        return pointed == null ? focus(board) : pointed;
     }
 
     private static int top(Control control, ScrolledComposite board) {
@@ -103,7 +106,7 @@ public final class Steady {
 
     private static boolean isIn(Control control, ScrolledComposite board) {
         Control at = control;
-        while (at != null && at != board) {
+        while (at != null && !at.isDisposed() && at != board) {
             at = at.getParent();
         }
         return at == board;
