@@ -138,17 +138,12 @@ final class ItemMaterials {
     }
 
     private static boolean isOf(Part part, OtherLeather row) {
-        return named(row.parts()).anyMatch(name -> isCalled(part, name));
-    }
-
-    /** By its id, or by the leather it is cut from as the item says it. */
-    private static boolean isCalled(Part part, String name) {
-        return part.id().equals(name) || part.leather().equalsIgnoreCase(name);
+        return named(row.parts()).anyMatch(part::isCalled);
     }
 
     private void partsThere(OtherLeather row) {
         List<String> unknown = named(row.parts())
-                .filter(name -> item.parts().stream().noneMatch(part -> isCalled(part, name)))
+                .filter(name -> item.parts().stream().noneMatch(part -> part.isCalled(name)))
                 .toList();
         if (!unknown.isEmpty()) {
             notices.add(NO_SUCH_PART.at(

@@ -61,10 +61,10 @@ final class PiecesToCut {
         List<String> named = named(cut.leather()).toList();
         List<Part> parts = cut.item().parts().stream()
                 .filter(part -> part.pieces() > 0)
-                .filter(part -> named.isEmpty() || named.stream().anyMatch(name -> isCalled(part, name)))
+                .filter(part -> named.isEmpty() || named.stream().anyMatch(part::isCalled))
                 .toList();
         for (String name : named) {
-            if (parts.stream().noneMatch(part -> isCalled(part, name))) {
+            if (parts.stream().noneMatch(part -> part.isCalled(name))) {
                 throw new Refusal(LayoutNotices.NO_SUCH_LEATHER.at("leather", name, known()));
             }
         }
@@ -77,11 +77,6 @@ final class PiecesToCut {
                 .flatMap(names -> Stream.of(names.split(";")))
                 .map(String::strip)
                 .filter(name -> !name.isEmpty());
-    }
-
-    /** By its id, or by the leather it is cut from as the item says it. */
-    private static boolean isCalled(Part part, String name) {
-        return part.id().equals(name) || part.leather().equalsIgnoreCase(name);
     }
 
     private String known() {

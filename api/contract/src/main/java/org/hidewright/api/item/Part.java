@@ -76,6 +76,11 @@ public final class Part {
         return leather;
     }
 
+    /** Whether a maker who writes this means the part: its id, or the leather it is cut from in large or small letters. */
+    public boolean isCalled(String written) {
+        return id.equals(written) || leather.equalsIgnoreCase(written);
+    }
+
     /** Millimetres; empty where nothing is said. */
     public OptionalDouble thickness() {
         return thickness > 0 ? OptionalDouble.of(thickness) : OptionalDouble.empty();

@@ -9,7 +9,6 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.hidewright.api.declaration.Question;
 import org.hidewright.core.begin.NewSlips;
-import org.hidewright.core.jobcard.LinkText;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.json.JsonTrouble;
 import org.hidewright.core.project.AnswerPath;
@@ -22,9 +21,7 @@ import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.Bench;
-import org.hidewright.core.work.Linkable;
 import org.hidewright.core.work.SlipSearch;
-import org.hidewright.core.work.SuitableRows;
 import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.workshop.Copies;
@@ -131,20 +128,9 @@ public final class OpenProject implements Answering {
         });
     }
 
-    /** The rows of the workshop that a question could take, the best first. */
-    public List<SuitableRows.Fit> rows(QuestionFace question) {
-        return new SuitableRows(bench.get().shelf(project())).of(question.question());
-    }
-
-    /** What a question could be linked to, as far as the project is worked out. */
-    public List<Link> linkable(String slip, QuestionFace question) {
-        return worked().map(known -> Linkable.to(known, slip, question.question()))
-                .orElse(List.of());
-    }
-
-    /** A link in words. */
-    public String told(Link link) {
-        return worked().map(known -> LinkText.of(link, known, wording())).orElseGet(link::toString);
+    /** What its questions can take their answers from as it is now. */
+    public LinkChoices choices() {
+        return new LinkChoices(bench.get().shelf(project()), worked(), wording());
     }
 
     /** What is asked on a slip, as it is shown; nothing where it is not shown yet. */

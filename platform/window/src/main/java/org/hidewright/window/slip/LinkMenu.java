@@ -18,6 +18,7 @@ import org.hidewright.core.project.Link;
 import org.hidewright.core.work.SuitableRows.Fit;
 import org.hidewright.window.look.Mnemonics;
 import org.hidewright.window.look.Submenus;
+import org.hidewright.window.model.LinkChoices;
 import org.hidewright.window.model.QuestionFace;
 import org.hidewright.window.model.QuestionFace.Origin;
 import org.hidewright.window.model.SlipFace;
@@ -84,7 +85,7 @@ final class LinkMenu {
 
     private boolean fits() {
         return DraggedAnswer.on(control.getDisplay())
-                .filter(desk.project().linkable(slip, face)::contains)
+                .filter(desk.project().choices().links(slip, face)::contains)
                 .isPresent();
     }
 
@@ -96,15 +97,15 @@ final class LinkMenu {
     private void fill() {
         submenus.clear(menu);
         Map<String, List<Link>> bySlip = new LinkedHashMap<>();
-        desk.project()
-                .linkable(slip, face)
+        LinkChoices choices = desk.project().choices();
+        choices.links(slip, face)
                 .forEach(link -> bySlip.computeIfAbsent(link.slip(), any -> new ArrayList<>())
                         .add(link));
         if (face.origin() == Origin.LINKED || face.origin() == Origin.TYPED || face.origin() == Origin.WORKSHOP) {
             MenuItem clear = item(menu, SWT.PUSH, desk.texts().text("question.clear"), "clear");
             clear.addListener(SWT.Selection, event -> desk.project().clear(slip, face.path()));
         }
-        List<Fit> rows = desk.project().rows(face);
+        List<Fit> rows = choices.rows(face);
         if (!rows.isEmpty()) {
             Menu in = submenus.under(item(menu, SWT.CASCADE, desk.texts().text("question.take-row"), "rows"));
             rows.forEach(row -> item(
@@ -122,7 +123,7 @@ final class LinkMenu {
         bySlip.forEach((from, links) -> {
             Menu in = links.size() <= FEW && bySlip.size() == 1 ? menu : submenu(from);
             links.forEach(link -> {
-                MenuItem item = item(in, SWT.PUSH, desk.project().told(link), link.toString());
+                MenuItem item = item(in, SWT.PUSH, choices.told(link), link.toString());
                 item.addListener(SWT.Selection, event -> link(link));
             });
             Mnemonics.give(in);

@@ -7,16 +7,15 @@ import org.hidewright.layout.task.Sheet;
 import org.hidewright.layout.task.Zone;
 
 /** A sheet with its holes, and its zones of poorer leather, which bar those parts that ask for better. */
-final class Barred implements Ground {
+final class Barred extends GroundWithin {
     private static final double WEIGHT = 2;
     /** The kind of holes, which every part avoids. */
     private static final long HOLE = 1L << Zone.MOST + 1;
 
-    private final Ground whole;
     private final List<Turned> barriers = new ArrayList<>();
 
     private Barred(Ground whole) {
-        this.whole = whole;
+        super(whole);
     }
 
     /**
@@ -52,26 +51,6 @@ final class Barred implements Ground {
     private static Turned barrier(Outline outline, double extent, long kind) {
         Poles poles = Poles.within(outline.xs(), outline.ys());
         return new Form(outline.xs(), outline.ys(), poles, extent, kind).listed[0];
-    }
-
-    @Override
-    public double minX() {
-        return whole.minX();
-    }
-
-    @Override
-    public double minY() {
-        return whole.minY();
-    }
-
-    @Override
-    public double maxX() {
-        return whole.maxX();
-    }
-
-    @Override
-    public double maxY() {
-        return whole.maxY();
     }
 
     @Override

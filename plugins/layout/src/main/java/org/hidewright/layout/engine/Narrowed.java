@@ -1,33 +1,17 @@
 package org.hidewright.layout.engine;
 
 /** A sheet of which only what lies left of a line may be used. */
-final class Narrowed implements Ground {
-    private final Ground whole;
+final class Narrowed extends GroundWithin {
     private final Rectangle used;
 
     Narrowed(Ground whole, double right) {
-        this.whole = whole;
+        super(whole);
         this.used = new Rectangle(whole.minX(), whole.minY(), right, whole.maxY());
-    }
-
-    @Override
-    public double minX() {
-        return whole.minX();
-    }
-
-    @Override
-    public double minY() {
-        return whole.minY();
     }
 
     @Override
     public double maxX() {
         return used.maxX();
-    }
-
-    @Override
-    public double maxY() {
-        return whole.maxY();
     }
 
     @Override

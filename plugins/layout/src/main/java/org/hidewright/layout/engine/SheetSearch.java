@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -30,8 +28,6 @@ final class SheetSearch implements Runnable {
     private static final int STRIKES = 1;
     private static final int STALL = 60;
     private static final int DRAWS = 300;
-    /** For a part that has a sheet to itself, and may fit it tightly. */
-    private static final int DRAWS_ALONE = 100 * DRAWS;
 
     /** So many exchanges without gain before all sheets are worked at once. */
     private static final int EXCHANGES = 20;
@@ -104,7 +100,9 @@ final class SheetSearch implements Runnable {
             all.add(part);
         }
         layFreely(all);
-        left.removeAll(hopeless());
+        FitsNowhere alone = new FitsNowhere(forms, grounds, random);
+        left.removeAll(alone.of(left));
+        tries += alone.tries();
         for (int sheet = 0; sheet < stacks.length; sheet++) {
             closed[sheet] = left.isEmpty() && stacks[sheet].parts().isEmpty();
         }
@@ -147,26 +145,6 @@ final class SheetSearch implements Runnable {
                 tell();
             }
         }
-    }
-
-    /** Of the parts left over those that have no room on any sheet although nothing else lies there: no search helps them. */
-    private List<Integer> hopeless() {
-        Map<Form, Boolean> known = new IdentityHashMap<>();
-        return left.stream()
-                .filter(part -> known.computeIfAbsent(forms[part], form -> isHopeless(part)))
-                .toList();
-    }
-
-    private boolean isHopeless(int part) {
-        return grounds.stream().distinct().noneMatch(ground -> {
-            Crowd alone = new Crowd(ground, new Form[] {forms[part]});
-            double off = forms[part].diameter;
-            alone.lay(0, forms[part].turning.from(0), ground.minX() - 2 * off, ground.minY() - 2 * off);
-            LeftmostPlace leftmost = new LeftmostPlace(alone, random);
-            boolean found = leftmost.settle(0, Double.MAX_VALUE, DRAWS_ALONE);
-            tries += leftmost.tries();
-            return found;
-        });
     }
 
     /** Lays parts where there is room, the largest first; the others are left over. */
