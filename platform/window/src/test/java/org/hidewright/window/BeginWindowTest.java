@@ -8,8 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -98,6 +100,21 @@ class BeginWindowTest {
         assertTrue(real.answers("mat-weight").contains("0.60"), real.answers("mat-weight"));
         String text = real.window.project().orElseThrow().project().text();
         assertTrue(text.contains("320 mm") && text.contains("\"thin\""), text);
+    }
+
+    @Test
+    void eachStepBeginsAtItsHead() {
+        real.press("start.begin");
+        for (int step = 0; step < 5; step++) {
+            ScrolledComposite board = (ScrolledComposite) EveryState.controls(real.shell).stream()
+                    .filter(ScrolledComposite.class::isInstance)
+                    .findFirst()
+                    .orElseThrow();
+            Control head = ((Composite) board.getContent()).getChildren()[0];
+            int top = real.display().map(head, board, 0, 0).y;
+            assertTrue(top >= 0 && top < head.getSize().y, "step " + (step + 1) + " begins at " + top);
+            real.push("begin.next");
+        }
     }
 
     @Test

@@ -53,7 +53,7 @@ public final class Steady {
             return;
         }
         Control kept = kept(board);
-        if (kept == null) {
+        if (kept == null || !isSeen(kept, board)) {
             lay(board, laying, new Room(0, 0));
             return;
         }
@@ -66,6 +66,12 @@ public final class Steady {
             lay(board, laying, room);
             board.setOrigin(board.getOrigin().x, Math.max(0, origin));
         }
+    }
+
+    /** Whether any of it lies where the board shows it: what a board holds that has not got its size yet lies anywhere. */
+    private static boolean isSeen(Control control, ScrolledComposite board) {
+        Rectangle place = control.getDisplay().map(control.getParent(), board, control.getBounds());
+        return place.intersects(board.getClientArea());
     }
 
     private static boolean isThere(Control kept) {
