@@ -3,6 +3,7 @@ package org.hidewright.layout;
 import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.geometry.Curve;
+import org.hidewright.api.geometry.Region;
 import org.hidewright.api.measure.Money;
 import org.hidewright.layout.task.Sheet;
 
@@ -26,4 +27,9 @@ record CutSheet(
         Frame frame,
         Sheet exact,
         Sheet shrunk,
-        Optional<Money> price) {}
+        Optional<Money> price) {
+    /** Square millimetres, with its rim and its flaws. */
+    double area() {
+        return Region.of(outline).area();
+    }
+}

@@ -11,7 +11,6 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.calculator.Working;
-import org.hidewright.api.geometry.Region;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Money;
 import org.hidewright.layout.CuttingLayout.LeftOver;
@@ -55,8 +54,9 @@ final class LayoutAnswers {
         Area all = Area.ofMm2(task.pieces().stream().mapToDouble(CutPiece::area).sum());
         Optional<Area> taken = used.length == 0
                 ? Optional.empty()
-                : Optional.of(Area.ofMm2(
-                        IntStream.of(used).mapToDouble(this::sheetArea).sum()));
+                : Optional.of(Area.ofMm2(IntStream.of(used)
+                        .mapToDouble(sheet -> task.sheets().get(sheet).area())
+                        .sum()));
         Optional<Double> yield = taken.map(area -> parts.mm2() / area.mm2());
         working.step(PARTS, all);
         taken.ifPresent(area -> {
@@ -97,11 +97,6 @@ final class LayoutAnswers {
         return task.pieces().get(piece.piece()).area();
     }
 
-    private double sheetArea(int sheet) {
-        return Region.of(task.sheets().get(sheet).outline()).area();
-    }
-
-    /** Empty where a sheet that is cut from has no price. */
     private Optional<Money> cost(int[] used) {
         List<Optional<Money>> prices = IntStream.of(used)
                 .mapToObj(sheet -> task.sheets().get(sheet).price())
@@ -114,7 +109,7 @@ final class LayoutAnswers {
     private SheetUsed used(int sheet) {
         List<Laid> here = laid.stream().filter(lies -> lies.sheet() == sheet).toList();
         double parts = here.stream().mapToDouble(this::area).sum();
-        double whole = sheetArea(sheet);
+        double whole = task.sheets().get(sheet).area();
         return new SheetUsed(task.sheets().get(sheet).id(), here.size(), parts / whole, Area.ofMm2(whole - parts));
     }
 }

@@ -23,6 +23,7 @@ final class LayoutNotices {
     static final NoticeKind TURNED = NoticeKind.stop("layout-turned");
     static final NoticeKind NO_SUCH_PIECE = NoticeKind.stop("layout-no-such-piece");
     static final NoticeKind NO_SUCH_SHEET = NoticeKind.stop("layout-no-such-sheet");
+    static final NoticeKind COUNTED_ONE = NoticeKind.check("layout-counted-one");
     static final NoticeKind LEFT_OVER = NoticeKind.check("layout-left-over");
 
     static final List<NoticeKind> ALL = List.of(
@@ -44,6 +45,7 @@ final class LayoutNotices {
             TURNED,
             NO_SUCH_PIECE,
             NO_SUCH_SHEET,
+            COUNTED_ONE,
             LEFT_OVER);
 
     private LayoutNotices() {}

@@ -54,15 +54,38 @@ final class LayoutSearch {
         if (open.length == 0) {
             return;
         }
-        List<Piece> pieces = IntStream.of(open)
-                .mapToObj(piece -> task.pieces().get(piece).grown())
-                .toList();
+        List<Piece> pieces = searched();
         Optional<SheetsFound> toBeat = standing(pieces);
-        new SheetLayouts(pieces, sheets()).search(budget, found -> {
+        layouts().search(budget, found -> {
             if (toBeat.isEmpty() || found.betterThan(toBeat.get())) {
-                handOn(found, better);
+                written(found).ifPresent(better);
             }
         });
+    }
+
+    /**
+     * Looks for a layout of all pieces.
+     *
+     * @param places of all; empty where none was found
+     * @param tried how many places were tried, of the budget
+     */
+    record Whole(Optional<Places> places, long tried) {}
+
+    /** Searches until all pieces have a place: see {@link SheetLayouts#all}. */
+    Whole whole(SheetLayouts layouts, Budget budget, long attempt, long before, long most) {
+        SheetLayouts.Attempt ended = layouts.of(searched()).all(budget, attempt, before, most);
+        return new Whole(ended.found().flatMap(this::written), ended.tried());
+    }
+
+    /** What lays pieces on the sheets as they are. */
+    SheetLayouts layouts() {
+        return new SheetLayouts(searched(), sheets());
+    }
+
+    private List<Piece> searched() {
+        return IntStream.of(open)
+                .mapToObj(piece -> task.pieces().get(piece).grown())
+                .toList();
     }
 
     /** The sheets with what is held as holes in them; one that is cut from already costs nothing more. */
@@ -116,9 +139,10 @@ final class LayoutSearch {
         return SheetsFound.of(pieces, sheets(), searched);
     }
 
-    private void handOn(SheetsFound found, Consumer<Places> better) {
+    /** What was found as it is written down; empty where nothing is laid, or rounding spoils it. */
+    private Optional<Places> written(SheetsFound found) {
         if (found.laid().isEmpty()) {
-            return;
+            return Optional.empty();
         }
         List<Placed> placed = new ArrayList<>(held);
         try {
@@ -130,9 +154,9 @@ final class LayoutSearch {
             }
             task.check(written);
         } catch (Refusal lostByRounding) {
-            return;
+            return Optional.empty();
         }
-        better.accept(new Places(placed));
+        return Optional.of(new Places(placed));
     }
 
     private Placed placed(Laid found) {

@@ -52,6 +52,11 @@ final class LayoutTask {
         return sheets;
     }
 
+    /** So many times these pieces can be laid out at once. */
+    int most() {
+        return PiecesToCut.MOST / Math.max(1, pieces.size());
+    }
+
     /** What is to be told of the task itself. */
     List<Notice> notices() {
         return notices;

@@ -29,7 +29,7 @@ import org.hidewright.layout.task.Turning;
 
 /** The pieces that are cut for an item, or for several, of one leather or of all. */
 final class PiecesToCut {
-    private static final int MOST = 3000;
+    static final int MOST = 3000;
 
     private final Cut cut;
     private final Regions regions;

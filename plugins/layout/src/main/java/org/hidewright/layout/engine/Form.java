@@ -30,6 +30,9 @@ final class Form {
     /** The least of width and height of the box about it as drawn: what steps of the search are measured by. */
     final double least;
 
+    /** Which way its longest edge runs as drawn, in radians. */
+    final double longestEdge;
+
     final double[] poleX;
     final double[] poleY;
     final double[] poleRadius;
@@ -80,6 +83,7 @@ final class Form {
         this.extent = Math.sqrt(Math.sqrt(hullArea));
         this.diameter = Rings.diameter(hull[0], hull[1]);
         this.least = Rings.leastExtent(x, y);
+        this.longestEdge = Rings.longestEdge(x, y);
         Poles poles = Poles.within(x, y);
         this.poleX = poles.x();
         this.poleY = poles.y();
@@ -117,6 +121,7 @@ final class Form {
         this.extent = extent;
         this.diameter = 0;
         this.least = 0;
+        this.longestEdge = 0;
         this.poleX = poles.x();
         this.poleY = poles.y();
         this.poleRadius = poles.radius();

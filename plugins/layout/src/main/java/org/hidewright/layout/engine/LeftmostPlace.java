@@ -2,14 +2,31 @@ package org.hidewright.layout.engine;
 
 import java.util.SplittableRandom;
 
-/** Finds a part a place that is free, as far to the left as places drawn at random and bettered allow. */
+/**
+ * Finds a part a place that is free, as far to the left as can be: beside parts of its own form, where equal parts make rows and columns,
+ * and at places drawn at random; each is bettered by moving left and down.
+ */
 final class LeftmostPlace {
     private static final double LEAST_STEP = 1e-3;
+
+    /** Parts that touch are kept apart by so much of their least extent, so that rounding lays none over another. */
+    private static final double GAP = 1e-6;
+
+    /** So many of the parts of its own form that were laid last are looked beside. */
+    private static final int NEIGHBOURS = 12;
 
     private final Crowd crowd;
     private final SplittableRandom random;
     private final Turned[] scratch;
     private long tries;
+
+    /** How far right the best place so far reaches, and that place. */
+    private double right;
+
+    private double angle;
+    private double x;
+    private double y;
+    private boolean found;
 
     LeftmostPlace(Crowd crowd, SplittableRandom random) {
         this.crowd = crowd;
@@ -28,49 +45,78 @@ final class LeftmostPlace {
      * @return whether a place was found
      */
     boolean settle(int part, double limit, int draws) {
-        Form form = crowd.form[part];
-        Ground ground = crowd.ground;
-        double right = Math.min(limit, ground.maxX());
-        boolean found = false;
-        double angle = 0;
-        double x = 0;
-        double y = 0;
+        found = false;
+        right = Math.min(limit, crowd.ground.maxX());
+        inTheCorner(part);
+        besideItsLike(part);
         for (int draw = 0; draw < draws; draw++) {
-            Turned as = Scratch.at(form, scratch[part], form.turning.any(random));
-            double fromX = ground.minX() - as.minX;
-            double fromY = ground.minY() - as.minY;
+            Turned as = Scratch.at(crowd.form[part], scratch[part], crowd.form[part].turning.any(random));
+            double fromX = crowd.ground.minX() - as.minX;
+            double fromY = crowd.ground.minY() - as.minY;
             double roomX = right - as.maxX - fromX;
-            double roomY = ground.maxY() - as.maxY - fromY;
-            if (roomX <= 0 || roomY < 0) {
-                continue;
-            }
-            double tx = fromX + random.nextDouble() * roomX;
-            double ty = fromY + random.nextDouble() * roomY;
-            if (!free(part, as, tx, ty)) {
-                continue;
-            }
-            double step = form.least / 4;
-            while (step > LEAST_STEP * form.least) {
-                if (free(part, as, tx - step, ty)) {
-                    tx -= step;
-                } else if (free(part, as, tx, ty - step)) {
-                    ty -= step;
-                } else {
-                    step /= 2;
-                }
-            }
-            if (as.maxX + tx < right) {
-                found = true;
-                angle = as.angle;
-                x = tx;
-                y = ty;
-                right = as.maxX + tx;
+            double roomY = crowd.ground.maxY() - as.maxY - fromY;
+            if (roomX > 0 && roomY >= 0) {
+                from(part, as, fromX + random.nextDouble() * roomX, fromY + random.nextDouble() * roomY);
             }
         }
         if (found) {
             crowd.lay(part, angle, x, y);
         }
         return found;
+    }
+
+    /** With its longest edge along the edges of the ground. */
+    private void inTheCorner(int part) {
+        Form form = crowd.form[part];
+        for (int quarter = 0; quarter < 4; quarter++) {
+            Turned as = Scratch.nearest(form, scratch[part], quarter * Math.PI / 2 - form.longestEdge);
+            from(part, as, crowd.ground.minX() - as.minX, crowd.ground.minY() - as.minY);
+        }
+    }
+
+    private void besideItsLike(int part) {
+        Form form = crowd.form[part];
+        double gap = GAP * form.least;
+        int seen = 0;
+        for (int other = crowd.parts - 1; other >= 0 && seen < NEIGHBOURS; other--) {
+            if (other == part || crowd.form[other] != form || crowd.left[other] < crowd.ground.minX()) {
+                continue;
+            }
+            seen++;
+            double lies = crowd.turned[other].angle;
+            for (double turn : new double[] {lies, lies + Math.PI}) {
+                Turned as = Scratch.nearest(form, scratch[part], turn);
+                from(part, as, crowd.left[other] - as.minX, crowd.high[other] - as.minY + gap);
+                from(part, as, crowd.right[other] - as.minX + gap, crowd.low[other] - as.minY);
+            }
+        }
+    }
+
+    /** Moves it left and down from a place that is free, as far as it goes, and keeps that if it is the best. */
+    private void from(int part, Turned as, double fromX, double fromY) {
+        double tx = fromX;
+        double ty = fromY;
+        if (as.maxX + crowd.ground.minX() - as.minX > right || !free(part, as, tx, ty)) {
+            return;
+        }
+        double least = crowd.form[part].least;
+        double step = least / 4;
+        while (step > LEAST_STEP * least) {
+            if (free(part, as, tx - step, ty)) {
+                tx -= step;
+            } else if (free(part, as, tx, ty - step)) {
+                ty -= step;
+            } else {
+                step /= 2;
+            }
+        }
+        if (as.maxX + tx < right) {
+            found = true;
+            angle = as.angle;
+            x = tx;
+            y = ty;
+            right = as.maxX + tx;
+        }
     }
 
     private boolean free(int part, Turned as, double tx, double ty) {

@@ -116,4 +116,18 @@ final class Rings {
     private static double turn(double[] x, double[] y, int a, int b, int c) {
         return (x[b] - x[a]) * (y[c] - y[a]) - (x[c] - x[a]) * (y[b] - y[a]);
     }
+
+    /** Which way the longest edge runs, in radians. */
+    static double longestEdge(double[] x, double[] y) {
+        double longest = -1;
+        double way = 0;
+        for (int from = x.length - 1, to = 0; to < x.length; from = to++) {
+            double length = Math.hypot(x[to] - x[from], y[to] - y[from]);
+            if (length > longest) {
+                longest = length;
+                way = Math.atan2(y[to] - y[from], x[to] - x[from]);
+            }
+        }
+        return way;
+    }
 }

@@ -32,4 +32,22 @@ final class Scratch {
         }
         throw new IllegalArgumentException("A part may not lie at " + Math.toDegrees(angle) + " degrees.");
     }
+
+    /** The form at the angle nearest to this one at which it may lie. */
+    static Turned nearest(Form form, Turned scratch, double angle) {
+        if (form.listed.length == 0) {
+            return at(form, scratch, form.turning.nearest(angle));
+        }
+        Turned nearest = form.listed[0];
+        for (Turned step : form.listed) {
+            if (apart(step.angle, angle) < apart(nearest.angle, angle)) {
+                nearest = step;
+            }
+        }
+        return nearest;
+    }
+
+    private static double apart(double one, double other) {
+        return Math.abs(Math.IEEEremainder(one - other, 2 * Math.PI));
+    }
 }

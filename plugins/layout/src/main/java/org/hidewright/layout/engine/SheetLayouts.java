@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.check.LayoutCheck;
@@ -43,6 +45,18 @@ public final class SheetLayouts {
                 .toList();
     }
 
+    private SheetLayouts(List<Piece> pieces, SheetLayouts other) {
+        this.pieces = List.copyOf(pieces);
+        this.sheets = other.sheets;
+        this.forms = Forms.of(pieces);
+        this.grounds = other.grounds;
+    }
+
+    /** The same sheets for more or fewer pieces of the same parts. */
+    public SheetLayouts of(List<Piece> others) {
+        return new SheetLayouts(others, this);
+    }
+
     /**
      * Searches until the budget is spent, or nothing better can be hoped for.
      *
@@ -51,23 +65,53 @@ public final class SheetLayouts {
      * @return how many places were tried by all
      */
     public long search(Budget budget, Consumer<SheetsFound> better) {
+        return run(budget, budget.seed(), budget::spent, better).stream()
+                .mapToLong(SheetSearch::tries)
+                .sum();
+    }
+
+    /**
+     * What an attempt to lay all pieces came to.
+     *
+     * @param found a layout of all; empty where none was found
+     * @param tried how many places the worker tried that tried most
+     */
+    public record Attempt(Optional<SheetsFound> found, long tried) {}
+
+    /**
+     * Searches until all pieces lie somewhere, and no further.
+     *
+     * @param attempt the number of the attempt: another one takes another way by chance
+     * @param before how many places each worker has tried of the budget already
+     * @param most how many places each worker tries now
+     */
+    public Attempt all(Budget budget, long attempt, long before, long most) {
+        AtomicReference<SheetsFound> all = new AtomicReference<>();
+        Halt halt = tried -> all.get() != null ? 1 : Math.max(tried / (double) most, budget.spent(before + tried));
+        long tried = run(budget, budget.seed() + attempt, halt, found -> {
+                    if (found.leftOver().isEmpty()) {
+                        all.compareAndSet(null, found);
+                    }
+                })
+                .stream()
+                .mapToLong(SheetSearch::tries)
+                .max()
+                .orElse(0);
+        return new Attempt(Optional.ofNullable(all.get()), tried);
+    }
+
+    private List<SheetSearch> run(Budget budget, long seed, Halt halt, Consumer<SheetsFound> better) {
         best = null;
-        SplittableRandom seeds = new SplittableRandom(budget.seed());
+        SplittableRandom seeds = new SplittableRandom(seed);
         double[] areas = sheets.stream().mapToDouble(Sheet::area).toArray();
         double[] costs = sheets.stream().mapToDouble(Sheet::cost).toArray();
         List<SheetSearch> searches = new ArrayList<>();
         for (int worker = 0; worker < budget.workers(); worker++) {
             searches.add(new SheetSearch(
-                    forms,
-                    grounds,
-                    areas,
-                    costs,
-                    seeds.split(),
-                    budget::spent,
-                    (sheet, places) -> told(sheet, places, better)));
+                    forms, grounds, areas, costs, seeds.split(), halt, (sheet, places) -> told(sheet, places, better)));
         }
         budget.sideBySide(searches);
-        return searches.stream().mapToLong(SheetSearch::tries).sum();
+        return searches;
     }
 
     private synchronized void told(int[] sheet, Places places, Consumer<SheetsFound> better) {
