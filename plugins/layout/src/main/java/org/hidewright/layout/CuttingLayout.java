@@ -121,7 +121,8 @@ public final class CuttingLayout
             @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "0-30 mm", example = "8 mm")
             Optional<Length> hiddenRim,
 
-            @Asked(example = "belly") Optional<String> neverOn) {}
+            @Asked(example = "belly") Optional<String> neverOn,
+            @Asked(example = "back") Optional<String> matches) {}
 
     /** Where the pieces lie. */
     public record Places(
@@ -167,6 +168,7 @@ public final class CuttingLayout
             @Answered(by = "layout-arithmetic") Optional<Money> cost,
             @Answered List<SheetUsed> sheets,
             @Answered List<LeftOver> leftOver,
+            @Answered List<PairLaid> pairs,
             @Answered(asFile = true) Optional<Drawing> drawing) {}
 
     /** One sheet that is cut from. */
@@ -184,6 +186,16 @@ public final class CuttingLayout
     public record LeftOver(
             @RowId String id,
             @Answered(by = "layout-arithmetic") int pieces) {}
+
+    /** Two pieces of one item that are seen together, and how far they lie from places that match: nothing where on two sheets. */
+    public record PairLaid(
+            @RowId String id,
+            @Answered String other,
+
+            @Answered(unit = "mm", step = "1 mm", by = "layout-arithmetic")
+            Optional<Length> apart,
+
+            @Answered boolean mirrored) {}
 
     @Override
     public Outcome<LaidOut> calculate(Cut cut, Working working) {

@@ -1,5 +1,7 @@
 package org.hidewright.layout;
 
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
 
@@ -11,6 +13,13 @@ enum Frame {
 
     static Frame of(Backbone backbone) {
         return backbone == Backbone.UP_THE_SHEET ? QUARTER_TURNED : AS_DRAWN;
+    }
+
+    /** The place mirrored about the middle of a sheet along its backbone. */
+    Point mirrored(Point place, Box sheet) {
+        return this == AS_DRAWN
+                ? Point.of(place.x(), sheet.minY() + sheet.maxY() - place.y())
+                : Point.of(sheet.minX() + sheet.maxX() - place.x(), place.y());
     }
 
     Outline seen(Outline drawn) {

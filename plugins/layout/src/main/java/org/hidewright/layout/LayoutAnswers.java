@@ -14,6 +14,7 @@ import org.hidewright.api.calculator.Working;
 import org.hidewright.api.measure.Area;
 import org.hidewright.api.measure.Money;
 import org.hidewright.layout.CuttingLayout.LeftOver;
+import org.hidewright.layout.CuttingLayout.PairLaid;
 import org.hidewright.layout.CuttingLayout.Placed;
 import org.hidewright.layout.CuttingLayout.Places;
 import org.hidewright.layout.CuttingLayout.SheetUsed;
@@ -29,6 +30,7 @@ final class LayoutAnswers {
 
     private final LayoutTask task;
     private final List<Laid> laid = new ArrayList<>();
+    private final List<PairLaid> pairs;
     private final List<Notice> notices;
 
     LayoutAnswers(LayoutTask task, Optional<Places> there) throws Refusal {
@@ -38,6 +40,12 @@ final class LayoutAnswers {
             laid.add(task.laid(placed));
         }
         task.check(laid);
+        this.pairs = task.pairs().laid(there.map(Places::pieces).orElse(List.of()));
+        for (PairLaid pair : pairs) {
+            if (pair.apart().isEmpty()) {
+                notices.add(LayoutNotices.TWO_SHEETS.at("rules", pair.id(), pair.other()));
+            }
+        }
     }
 
     Outcome<CuttingLayout.LaidOut> outcome(Working working) {
@@ -76,6 +84,7 @@ final class LayoutAnswers {
                         cost(used),
                         IntStream.of(used).mapToObj(this::used).toList(),
                         leftOver,
+                        pairs,
                         used.length == 0 ? Optional.empty() : Optional.of(new LayoutDrawing(task, laid).of(used))),
                 notices);
     }

@@ -24,6 +24,8 @@ final class LayoutNotices {
     static final NoticeKind NO_SUCH_PIECE = NoticeKind.stop("layout-no-such-piece");
     static final NoticeKind NO_SUCH_SHEET = NoticeKind.stop("layout-no-such-sheet");
     static final NoticeKind COUNTED_ONE = NoticeKind.check("layout-counted-one");
+    static final NoticeKind NO_PAIRS = NoticeKind.check("layout-no-pairs");
+    static final NoticeKind TWO_SHEETS = NoticeKind.check("layout-pair-on-two-sheets");
     static final NoticeKind LEFT_OVER = NoticeKind.check("layout-left-over");
 
     static final List<NoticeKind> ALL = List.of(
@@ -46,6 +48,8 @@ final class LayoutNotices {
             NO_SUCH_PIECE,
             NO_SUCH_SHEET,
             COUNTED_ONE,
+            NO_PAIRS,
+            TWO_SHEETS,
             LEFT_OVER);
 
     private LayoutNotices() {}

@@ -156,7 +156,7 @@ final class LayoutSearch {
         } catch (Refusal lostByRounding) {
             return Optional.empty();
         }
-        return Optional.of(new Places(placed));
+        return Optional.of(new Places(task.pairs().numbered(placed)));
     }
 
     private Placed placed(Laid found) {

@@ -19,14 +19,17 @@ final class LayoutTask {
     private final double gap;
     private final List<CutPiece> pieces;
     private final List<CutSheet> sheets;
+    private final MatchedPairs pairs;
     private final List<Notice> notices;
     private final Map<String, Integer> pieceNumbers = new HashMap<>();
     private final Map<String, Integer> sheetNumbers = new HashMap<>();
 
-    private LayoutTask(double gap, List<CutPiece> pieces, List<CutSheet> sheets, List<Notice> notices) {
+    private LayoutTask(
+            double gap, List<CutPiece> pieces, List<CutSheet> sheets, MatchedPairs pairs, List<Notice> notices) {
         this.gap = gap;
         this.pieces = pieces;
         this.sheets = sheets;
+        this.pairs = pairs;
         this.notices = notices;
         pieces.forEach(piece -> pieceNumbers.put(piece.id(), pieceNumbers.size()));
         sheets.forEach(sheet -> sheetNumbers.put(sheet.id(), sheetNumbers.size()));
@@ -41,7 +44,8 @@ final class LayoutTask {
                     LayoutNotices.TOO_MANY_REGIONS.at("sheets", regions.names().size(), Regions.MOST));
         }
         List<CutPiece> pieces = new PiecesToCut(cut, regions, notices).pieces();
-        return new LayoutTask(cut.gap().mm(), pieces, new SheetsToCut(cut, regions, pieces).sheets(), notices);
+        List<CutSheet> sheets = new SheetsToCut(cut, regions, pieces).sheets();
+        return new LayoutTask(cut.gap().mm(), pieces, sheets, MatchedPairs.of(cut, pieces, sheets, notices), notices);
     }
 
     List<CutPiece> pieces() {
@@ -55,6 +59,10 @@ final class LayoutTask {
     /** So many times these pieces can be laid out at once. */
     int most() {
         return PiecesToCut.MOST / Math.max(1, pieces.size());
+    }
+
+    MatchedPairs pairs() {
+        return pairs;
     }
 
     /** What is to be told of the task itself. */

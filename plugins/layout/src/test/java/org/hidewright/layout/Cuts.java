@@ -75,6 +75,22 @@ record Cuts(
                 Optional.empty());
     }
 
+    /** A rule for a part; null for what it does not say. */
+    static PartRule rule(String part, Lies lies, Leather leather, Double rim, String never, String matches) {
+        return new PartRule(
+                part,
+                Optional.ofNullable(lies),
+                Optional.empty(),
+                Optional.ofNullable(leather),
+                Optional.ofNullable(rim).map(Length::ofMm),
+                Optional.ofNullable(never),
+                Optional.ofNullable(matches));
+    }
+
+    static PartRule matches(String part, String other) {
+        return rule(part, null, null, null, null, other);
+    }
+
     static Placed at(String piece, String sheet, double x, double y, double degrees) {
         return new Placed(
                 piece, sheet, Length.ofMm(x), Length.ofMm(y), Angle.ofRadians(Math.toRadians(degrees)), false);

@@ -228,28 +228,19 @@ class CuttingLayoutTest {
     }
 
     private static PartRule lies(String part, Lies lies) {
-        return new PartRule(
-                part, Optional.of(lies), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return Cuts.rule(part, lies, null, null, null, null);
     }
 
     private static PartRule takes(Leather leather) {
-        return new PartRule(
-                "front", Optional.empty(), Optional.empty(), Optional.of(leather), Optional.empty(), Optional.empty());
+        return Cuts.rule("front", null, leather, null, null, null);
     }
 
     private static PartRule hidden(double rim) {
-        return new PartRule(
-                "front",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(Length.ofMm(rim)),
-                Optional.empty());
+        return Cuts.rule("front", null, null, rim, null, null);
     }
 
     private static PartRule never(String regions) {
-        return new PartRule(
-                "front", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(regions));
+        return Cuts.rule("front", null, null, null, regions, null);
     }
 
     /** The part is 100 by 80; a rim of 8 mm is turned in. */

@@ -21,9 +21,7 @@ import org.hidewright.api.drawing.Role;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Outlines;
 import org.hidewright.api.item.Part;
-import org.hidewright.api.measure.Length;
 import org.hidewright.layout.CuttingLayout.LaidOut;
-import org.hidewright.layout.CuttingLayout.PartRule;
 import org.hidewright.layout.CuttingLayout.Placed;
 import org.hidewright.layout.CuttingLayout.Places;
 import org.hidewright.layout.open.RunBudget;
@@ -157,13 +155,7 @@ class LayoutSearchTest {
         }
         Cuts cuts = Cuts.of(rectangle("front", 90, 90)).times(4).on(hide("0,0 440,0 440,300 0,300", 5, scars));
         assertEquals(List.of(), search(cuts));
-        Cuts hidden = best(cuts.rules(new PartRule(
-                "front",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(Length.ofMm(20)),
-                Optional.empty())));
+        Cuts hidden = best(cuts.rules(Cuts.rule("front", null, null, 20.0, null, null)));
         assertTrue(answers(hidden).laid() >= 3, answers(hidden).laid() + " laid");
         assertApart(2, answers(hidden));
     }
