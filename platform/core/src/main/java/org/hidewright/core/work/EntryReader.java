@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.api.declaration.Option;
@@ -150,15 +151,41 @@ final class EntryReader {
     }
 
     private Answered stocked(Question question, StockLink link, JsonObject node, String path) {
-        node.members().entrySet().stream()
-                .filter(member -> !StockLink.KEYS.contains(member.getKey()))
-                .forEach(member -> remarks.unknownKey(member, StockLink.KEYS, path));
-        stock.add(StockUse.of(link, shelf));
-        StockReader reader = new StockReader(
-                shelf, link, (inner, innerPath) -> one(inner, Optional.empty(), innerPath, node.place()));
+        StockReader reader = taking(link, node, StockLink.KEYS, path);
         Entry entry = reader.read(question, path, node.place());
         reader.remarks().forEach(remark -> remarks.say(remark, path, node.place()));
         return new Answered(entry, Origin.WORKSHOP, reader.text().orElse(""), node.place());
+    }
+
+    /** What a row of the workshop answers of several questions; what is typed beside the link goes before its cells. */
+    private Map<String, Answered> fromRow(List<Question> questions, StockLink link, JsonObject node, String path) {
+        List<String> asked = questions.stream().map(Question::key).toList();
+        StockReader reader = taking(
+                link,
+                node,
+                Stream.concat(StockLink.KEYS.stream(), asked.stream()).toList(),
+                path);
+        Map<String, Answered> answers = reader.row(questions, path, node.place());
+        reader.remarks().forEach(remark -> remarks.say(remark, path, node.place()));
+        questions.stream()
+                .filter(question -> node.get(question.key()).isPresent())
+                .forEach(question -> answers.put(
+                        question.key(),
+                        one(
+                                question,
+                                node.get(question.key()),
+                                EntryRemarks.below(path, question.key()),
+                                node.place())));
+        return answers;
+    }
+
+    private StockReader taking(StockLink link, JsonObject node, List<String> known, String path) {
+        node.members().entrySet().stream()
+                .filter(member -> !known.contains(member.getKey()))
+                .forEach(member -> remarks.unknownKey(member, known, path));
+        stock.add(StockUse.of(link, shelf));
+        return new StockReader(
+                shelf, link, (inner, innerPath) -> one(inner, Optional.empty(), innerPath, node.place()));
     }
 
     private Answered preset(Question question, String path) {
@@ -186,7 +213,7 @@ final class EntryReader {
     }
 
     private Entry entry(Question question, JsonNode node, String path) {
-        Optional<Link> link = link(node);
+        Optional<Link> link = Link.in(node);
         if (link.isPresent()) {
             ((JsonObject) node)
                     .members().entrySet().stream()
@@ -293,8 +320,12 @@ final class EntryReader {
     private Entry chosen(Question question, String choice, JsonObject typed, String path, Place place) {
         for (Variant variant : question.variants()) {
             if (variant.key().equalsIgnoreCase(choice)) {
-                String key = variant.key();
-                return new Entry.OneOf(key, read(variant.questions(), typed, EntryRemarks.below(path, key), List.of()));
+                String inside = EntryRemarks.below(path, variant.key());
+                Optional<StockLink> row = remarks.inPreset() ? Optional.empty() : StockLink.in(typed);
+                Map<String, Answered> answers = row.isPresent()
+                        ? fromRow(variant.questions(), row.get(), typed, inside)
+                        : read(variant.questions(), typed, inside, List.of());
+                return new Entry.OneOf(variant.key(), answers);
             }
         }
         return remarks.bad(
@@ -348,19 +379,6 @@ final class EntryReader {
             free += "-";
         }
         return free;
-    }
-
-    private static Optional<Link> link(JsonNode node) {
-        if (node instanceof JsonObject object
-                && object.text("from").isPresent()
-                && object.text("answer").isPresent()) {
-            return Optional.of(new Link(
-                    object.text("from").get(),
-                    object.text("answer").get(),
-                    object.text("row").orElse(""),
-                    object.text("column").orElse("")));
-        }
-        return Optional.empty();
     }
 
     /** Rows typed as one text, or a row that is none. */

@@ -63,15 +63,52 @@ final class StockReader {
         }
         return switch (question.kind()) {
             case GROUP ->
-                link.row().isEmpty() || !link.column().isEmpty()
-                        ? bad(WorkshopNotices.WORKSHOP_LINK_NEEDS.with(link.toString(), Phrase.of("link-row")))
-                        : row().map(row -> (Entry)
-                                        stocked(link.toString(), group(question, table.get(), row, path, place)))
-                                .orElseGet(() -> bad(noRow()));
+                wholeRow()
+                        .map(row -> (Entry) stocked(
+                                link.toString(),
+                                new Entry.Group(group(question.questions(), table.get(), row, path, place))))
+                        .orElseGet(Entry.Bad::new);
             case ROWS -> rows(question, table.get(), path, place);
             case VARIANTS -> bad(WorkshopNotices.WORKSHOP_NOT_VARIANTS.with(link.toString()));
             default -> values(question, table.get());
         };
+    }
+
+    /**
+     * What a row answers of several questions, by their keys.
+     *
+     * @return an answer for each; all are bad, and why is among the remarks, where there is no such row
+     */
+    Map<String, Answered> row(List<Question> questions, String path, Place place) {
+        Optional<Table> table = shelf.tables().find(link.table()).or(this::gone);
+        Optional<Taken> row = Optional.empty();
+        if (!shelf.stocked()) {
+            bad(WorkshopNotices.NO_WORKSHOP.with(words(link.toString())));
+        } else if (table.isEmpty()) {
+            bad(noTable());
+        } else {
+            row = wholeRow();
+        }
+        if (row.isPresent()) {
+            return group(questions, table.orElseThrow(), row.get(), path, place);
+        }
+        Map<String, Answered> answers = new LinkedHashMap<>();
+        questions.forEach(
+                question -> answers.put(question.key(), new Answered(new Entry.Bad(), Origin.WORKSHOP, "", place)));
+        return answers;
+    }
+
+    /** The row that is linked whole; empty, and told, where there is none or the link names less or more. */
+    private Optional<Taken> wholeRow() {
+        if (link.row().isEmpty() || !link.column().isEmpty()) {
+            bad(WorkshopNotices.WORKSHOP_LINK_NEEDS.with(link.toString(), Phrase.of("link-row")));
+            return Optional.empty();
+        }
+        Optional<Taken> row = row();
+        if (row.isEmpty()) {
+            bad(noRow());
+        }
+        return row;
     }
 
     private Optional<Taken> row() {
@@ -159,21 +196,22 @@ final class StockReader {
         List<Entry.Row> entries = new ArrayList<>();
         for (Taken row : rows.get()) {
             String rowPath = path + "[" + row.row().id() + "]";
-            entries.add(new Entry.Row(row.row().id(), group(question, table, row, rowPath, place)));
+            entries.add(new Entry.Row(
+                    row.row().id(), new Entry.Group(group(question.questions(), table, row, rowPath, place))));
         }
         return stocked(link.toString(), new Entry.Table(List.copyOf(entries)));
     }
 
-    private Entry.Group group(Question question, Table table, Taken row, String path, Place place) {
+    private Map<String, Answered> group(List<Question> questions, Table table, Taken row, String path, Place place) {
         Map<String, Answered> answers = new LinkedHashMap<>();
-        for (Question inner : question.questions()) {
+        for (Question inner : questions) {
             answers.put(
                     inner.key(),
                     column(inner.key(), inner, table, Optional.of(row))
                             .flatMap(column -> inGroup(inner, column, row, place))
                             .orElseGet(() -> unanswered.apply(inner, path + "." + inner.key())));
         }
-        return new Entry.Group(answers);
+        return answers;
     }
 
     /** What a row has for a question inside a group; empty where its cell is. */
