@@ -223,7 +223,9 @@ final class StockReader {
         }
         Entry entry = cells.isEmpty()
                 ? new Entry.Bad()
-                : question.kind() == Kind.LIST ? new Entry.Several(cells) : cells.get(0);
+                : question.kind() == Kind.LIST
+                        ? stocked(StockLink.cell(row.row(), column.key()), new Entry.Several(cells))
+                        : cells.get(0);
         return Optional.of(
                 new Answered(entry, Origin.WORKSHOP, text(column, row).orElse(""), place));
     }
