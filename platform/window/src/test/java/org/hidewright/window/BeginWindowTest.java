@@ -63,38 +63,38 @@ class BeginWindowTest {
     @Test
     void byKeyboardAloneItLeadsToAProjectWithWhatFollows() {
         assertEquals("start.begin", focused());
-        real.key('\r');
+        real.hands.key('\r');
         assertEquals("begin.piece", focused());
         assertTrue(real.shell.getDefaultButton() == real.find(Button.class, "begin.next"));
         double before = Double.parseDouble(drawn());
 
-        real.alt('n');
+        real.hands.alt('n');
         assertEquals("begin.measured", focused());
-        real.tab();
+        real.hands.tab();
         assertEquals("mat/width", focused());
-        real.write("320 mm");
+        real.hands.write("320 mm");
         assertEquals(before + 120, Double.parseDouble(drawn()), 1, "the picture follows");
 
-        real.key('\r'); // the default button
+        real.hands.key('\r'); // the default button
         assertEquals("mat/corners", focused());
-        real.key(SWT.ARROW_DOWN);
+        real.hands.key(SWT.ARROW_DOWN);
         assertEquals("Round", real.text("mat/corners"));
 
-        real.alt('n');
+        real.hands.alt('n');
         assertEquals("mat/thickness", focused());
         assertEquals("2.4\u00A0mm", real.text("mat/thickness").replace(' ', '\u00A0'));
-        real.tab();
+        real.hands.tab();
         assertEquals("begin.stock.mat/thickness", focused());
         assertEquals("Bridle · 2.4 mm", real.text("begin.stock.mat/thickness"));
-        real.key(SWT.ARROW_DOWN);
+        real.hands.key(SWT.ARROW_DOWN);
         assertEquals("Thin side · 1.2 mm", real.text("begin.stock.mat/thickness"));
 
-        real.alt('n');
+        real.hands.alt('n');
         assertEquals("begin.follows.mat-weight", focused());
         assertTrue(real.text("begin.comes.mat-weight").contains("0.60"), real.text("begin.comes.mat-weight"));
         assertEquals("Check: A hide as light as this drinks oil.", real.text("begin.told.mat-weight"));
 
-        real.alt('o');
+        real.hands.alt('o');
         assertTrue(real.window.project().isPresent());
         assertTrue(real.window.project().orElseThrow().unsaved());
         assertTrue(real.answers("mat-weight").contains("0.60"), real.answers("mat-weight"));
@@ -282,7 +282,7 @@ class BeginWindowTest {
     void enterOnTheNameOfAStepGoesThereAndNotOn() {
         real.press("start.begin");
         real.find(Link.class, "begin.step.4").setFocus();
-        real.key('\r');
+        real.hands.key('\r');
         assertTrue(real.has(Combo.class, "begin.stock.mat/thickness"), "the fourth step, and not the second");
     }
 

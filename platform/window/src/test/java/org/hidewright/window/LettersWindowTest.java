@@ -67,7 +67,7 @@ class LettersWindowTest {
                 }
                 said.add(button.getText());
             }
-            real.key(SWT.ALT); // once it was pressed, the desktop would hide them
+            real.hands.key(SWT.ALT); // once it was pressed, the desktop would hide them
             real.push("begin.next");
         }
         assertEquals(4, said.size(), said + " to the last step");

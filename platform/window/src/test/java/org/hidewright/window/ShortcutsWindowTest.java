@@ -62,31 +62,31 @@ class ShortcutsWindowTest {
 
     @Test
     void afterTheStepsUnitsAreSwitchedByTheirKey() {
-        real.key('\r');
+        real.hands.key('\r');
         for (int i = 0; i < 5; i++) {
-            real.alt('n');
-            real.alt('o');
+            real.hands.alt('n');
+            real.hands.alt('o');
         }
         assertTrue(real.window.project().isPresent());
-        real.control('u');
+        real.hands.control('u');
         assertTrue(inches());
         real.find(Text.class, "mat/width").setFocus();
-        real.control('u');
+        real.hands.control('u');
         assertFalse(inches(), "also while a field has the keyboard");
     }
 
     @Test
     void afterAMenuWasOpenedWithoutAProjectToo() {
-        real.key(SWT.F10);
-        real.key(SWT.ESC);
-        real.key(SWT.ESC);
-        real.key('\r');
+        real.hands.key(SWT.F10);
+        real.hands.key(SWT.ESC);
+        real.hands.key(SWT.ESC);
+        real.hands.key('\r');
         for (int i = 0; i < 5; i++) {
-            real.alt('n');
-            real.alt('o');
+            real.hands.alt('n');
+            real.hands.alt('o');
         }
         assertTrue(real.window.project().isPresent());
-        real.control('u');
+        real.hands.control('u');
         assertTrue(inches());
     }
 }

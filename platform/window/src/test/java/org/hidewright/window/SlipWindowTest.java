@@ -220,7 +220,7 @@ class SlipWindowTest {
 
     @Test
     void anAnswerIsDraggedToAQuestion() {
-        real.drag(real.find(Canvas.class, "roll/answers"), 20, 12, real.find(Text.class, "hem/round"));
+        real.hands.drag(real.find(Canvas.class, "roll/answers"), 20, 12, real.find(Text.class, "hem/round"));
         real.until(() -> real.text("hem/round/told").equals("⇠ Roll, Length"));
         real.settle();
         assertTrue(real.answers("hem").contains("100.0\u00A0mm"), real.answers("hem"));
@@ -228,7 +228,7 @@ class SlipWindowTest {
 
     @Test
     void nothingIsDroppedWhereItWouldGoInACircle() {
-        real.drag(real.find(Canvas.class, "hem/answers"), 20, 12, real.find(Text.class, "roll/round"));
+        real.hands.drag(real.find(Canvas.class, "hem/answers"), 20, 12, real.find(Text.class, "roll/round"));
         real.settle();
         assertEquals("50 mm", real.text("roll/round"));
         assertFalse(project().contains("\"from\": \"hem\""), project());

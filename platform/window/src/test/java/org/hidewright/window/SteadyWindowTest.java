@@ -86,7 +86,7 @@ class SteadyWindowTest {
     void whatThePointerIsAtOnAnotherSlip() throws Exception {
         real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), Nets.bag(folder));
         Text hem = real.find(Text.class, "hem/round");
-        real.point(hem, 8, 8);
+        real.hands.point(hem, 8, 8);
         int at = top(hem);
         Set<Integer> within = new HashSet<>();
         for (String text : List.of("48-52 mm", "50 mm", "a hand’s breadth", "45-55 mm", "50 mm")) {
@@ -104,7 +104,7 @@ class SteadyWindowTest {
         Path bag = Nets.bag(folder);
         real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), bag);
         Text low = real.find(Text.class, "bag/height");
-        real.point(low, 8, 8);
+        real.hands.point(low, 8, 8);
         real.press("deed.close");
         real.window.open(bag);
         real.settle();
@@ -130,7 +130,7 @@ class SteadyWindowTest {
         Set<Integer> heights = new HashSet<>();
         for (String text : List.of("12 in", "50 mm")) {
             real.type("roll/round", text);
-            real.point(below, 8, 8);
+            real.hands.point(below, 8, 8);
             int at = top(below);
             below.setFocus();
             real.settle();

@@ -43,10 +43,10 @@ class TellBarWindowTest {
         real.shell.close();
         real.settle();
         assertEquals("told.save", focused());
-        real.tab();
-        real.tab();
+        real.hands.tab();
+        real.hands.tab();
         assertEquals("told.stay", focused());
-        real.key('\r');
+        real.hands.key('\r');
         assertEquals("roll/round", focused());
     }
 

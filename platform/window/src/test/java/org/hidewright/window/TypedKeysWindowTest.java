@@ -51,7 +51,7 @@ class TypedKeysWindowTest {
         Text width = field("bag/width");
         assertFalse(width.getText().isEmpty());
         width.setFocus();
-        real.write("123.5");
+        real.hands.write("123.5");
         real.until(() -> width.getText().endsWith("5"));
         real.settle();
         assertEquals("\"123.5\"", answer("bag", "width"));
@@ -63,7 +63,7 @@ class TypedKeysWindowTest {
         Text width = field("bag/width");
         String linked = width.getText();
         width.setFocus();
-        real.write("5");
+        real.hands.write("5");
         real.until(() -> !answer("bag", "width").contains("roll"));
         real.window.project().orElseThrow().undo();
         real.settle();
@@ -78,12 +78,12 @@ class TypedKeysWindowTest {
         assertEquals("1", turns.getText());
         assertFalse(real.has(Text.class, "roll/turns"), "what stands at its usual answer is folded away");
         turns.setFocus();
-        real.key(SWT.BS);
+        real.hands.key(SWT.BS);
         real.until(() -> answer("hem", "turns").isEmpty());
         real.settle();
         assertEquals("", answer("hem", "turns"));
         assertSame(turns, real.display().getFocusControl());
-        real.write("4");
+        real.hands.write("4");
         real.until(() -> !answer("hem", "turns").isEmpty()); // a busy screen sends keys late
         real.settle();
         assertEquals("\"4\"", answer("hem", "turns"));

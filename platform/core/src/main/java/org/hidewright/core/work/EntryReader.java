@@ -167,15 +167,13 @@ final class EntryReader {
                 path);
         Map<String, Answered> answers = reader.row(questions, path, node.place());
         reader.remarks().forEach(remark -> remarks.say(remark, path, node.place()));
-        questions.stream()
-                .filter(question -> node.get(question.key()).isPresent())
-                .forEach(question -> answers.put(
-                        question.key(),
-                        one(
-                                question,
-                                node.get(question.key()),
-                                EntryRemarks.below(path, question.key()),
-                                node.place())));
+        for (Question question : questions) {
+            String key = question.key();
+            Optional<JsonNode> typed = node.get(key).filter(given -> !isNull(given));
+            if (typed.isPresent()) {
+                answers.put(key, one(question, typed, EntryRemarks.below(path, key), node.place()));
+            }
+        }
         return answers;
     }
 

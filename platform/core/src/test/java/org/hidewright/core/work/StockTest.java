@@ -233,44 +233,6 @@ class StockTest {
     }
 
     @Test
-    void aRowAnswersWhatIsAskedOfTheKindThatIsChosen() {
-        WorkedProject worked = work(slip(
-                "s", "sampler", json("'thickness': 2, 'core': {'round-bar': " + stock("punches", "p3", "") + "}")));
-        WorkedSlip slip = worked.slips().get("s");
-        assertEquals(
-                "round-bar{diameter=3.175 mm, turns=1}", value(slip, "core").toString());
-        String copies = new Copies(worked.shelf(), worked.stock()).json(false);
-        assertTrue(copies.contains("1/8 in") && !copies.contains("2 mm"), copies);
-    }
-
-    @Test
-    void whatIsTypedBesideTheLinkOfARowGoesBeforeItsCells() {
-        String typed = "'thickness': 2, 'core': {'round-bar': {'workshop': 'punches', 'row': 'p2', %s}}";
-        assertEquals(
-                "round-bar{diameter=2.0 mm, turns=3}",
-                value(one("sampler", typed.formatted("'turns': 3")), "core").toString());
-        assertEquals(
-                "round-bar{diameter=5.0 mm, turns=1}",
-                value(one("sampler", typed.formatted("'diameter': 5")), "core").toString());
-        assertEquals(
-                List.of("unknown-key-nearest"),
-                keys(one("sampler", typed.formatted("'diametre': 5")).remarks()));
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {"punches|p9|workshop-no-row-nearest", "boats|p2|workshop-no-table", "punches||workshop-link-needs"
-            })
-    void aRowThatIsNotThereIsToldOnceForTheKind(String table, String row, String key) {
-        WorkedSlip slip = one(
-                "sampler", "'thickness': 2, 'core': {'round-bar': " + stock(table, row == null ? "" : row, "") + "}");
-        assertEquals(State.REFUSED, slip.state());
-        assertEquals(List.of(key), keys(slip.remarks()));
-        assertEquals("core.round-bar", slip.remarks().get(0).question());
-    }
-
-    @Test
     void withoutAWorkshopALinkToItSaysHowToNameOne() {
         WorkedSlip slip = shop.one("sampler", "'thickness': " + stock("leather", "side", "thickness"));
         assertEquals(List.of("no-workshop"), keys(slip.remarks()));
