@@ -43,7 +43,8 @@ final class LayoutAnswers {
         this.pairs = task.pairs().laid(there.map(Places::pieces).orElse(List.of()));
         for (PairLaid pair : pairs) {
             if (pair.apart().isEmpty()) {
-                notices.add(LayoutNotices.TWO_SHEETS.at("rules", pair.id(), pair.other()));
+                String part = task.piece(pair.id()).part().id();
+                notices.add(LayoutNotices.TWO_SHEETS.at("rules[" + part + "].matches", pair.id(), pair.other()));
             }
         }
     }
@@ -106,6 +107,7 @@ final class LayoutAnswers {
         return task.pieces().get(piece.piece()).area();
     }
 
+    /** Empty where a sheet that is cut from has no price. */
     private Optional<Money> cost(int[] used) {
         List<Optional<Money>> prices = IntStream.of(used)
                 .mapToObj(sheet -> task.sheets().get(sheet).price())

@@ -64,17 +64,22 @@ final class LayoutSearch {
     }
 
     /**
-     * Looks for a layout of all pieces.
+     * What an attempt to lay all pieces came to.
      *
-     * @param places of all; empty where none was found
+     * @param places of all; empty where none was found, or rounding spoilt it
      * @param tried how many places were tried, of the budget
+     * @param hopeless whether the attempt came to its end by itself: a part has room nowhere
      */
-    record Whole(Optional<Places> places, long tried) {}
+    record Whole(Optional<Places> places, long tried, boolean hopeless) {}
 
     /** Searches until all pieces have a place: see {@link SheetLayouts#all}. */
     Whole whole(SheetLayouts layouts, Budget budget, long attempt, long before, long most) {
         SheetLayouts.Attempt ended = layouts.of(searched()).all(budget, attempt, before, most);
-        return new Whole(ended.found().flatMap(this::written), ended.tried());
+        boolean spent = ended.tried() >= most || budget.spent(before + ended.tried()) >= 1;
+        return new Whole(
+                ended.found().flatMap(this::written),
+                ended.tried(),
+                ended.found().isEmpty() && !spent);
     }
 
     /** What lays pieces on the sheets as they are. */

@@ -52,6 +52,11 @@ final class LayoutTask {
         return pieces;
     }
 
+    /** A piece by its id. */
+    CutPiece piece(String id) {
+        return pieces.get(pieceNumbers.get(id));
+    }
+
     List<CutSheet> sheets() {
         return sheets;
     }

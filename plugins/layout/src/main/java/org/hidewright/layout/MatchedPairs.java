@@ -7,7 +7,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -184,9 +183,7 @@ final class MatchedPairs {
                 laid.add(new PairLaid(
                         pair.one(),
                         pair.other(),
-                        Objects.equals(one.sheet(), other.sheet())
-                                ? Optional.of(Length.ofMm(apart.mm()))
-                                : Optional.empty(),
+                        apart.mm() < NOT_TOGETHER ? Optional.of(Length.ofMm(apart.mm())) : Optional.empty(),
                         apart.mirrored()));
             }
         }

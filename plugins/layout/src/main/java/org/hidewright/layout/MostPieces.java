@@ -52,8 +52,8 @@ final class MostPieces {
             if (whole.places().isPresent()) {
                 found = wanted;
                 better.accept(whole.places().get());
-            } else if (whole.tried() < effort && budget.spent(tried) < 1) {
-                return; // it has come to its end by itself: a part has room nowhere
+            } else if (whole.hopeless()) {
+                return;
             } else if (halving) {
                 tooMany = wanted;
             } else {

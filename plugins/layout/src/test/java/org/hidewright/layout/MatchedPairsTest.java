@@ -158,6 +158,7 @@ class MatchedPairsTest {
         Cuts apart = cuts.times(1).laid(at("front", "panel-1", 50, 50, 0), at("back", "panel-2", 50, 50, 0));
         assertEquals(Optional.empty(), pairs(apart).get(0).apart());
         assertEquals(List.of("layout-pair-on-two-sheets"), keys(apart));
+        assertEquals("rules[front].matches", outcome(apart).notices().get(0).place());
     }
 
     @Test

@@ -97,7 +97,9 @@ class PiecesFromLeatherTest {
     @Test
     void theSameSeedFindsTheSame() {
         Cuts cuts = Cuts.of(rectangle("tag", 48, 38)).on(hide("0,0 300,20 340,200 150,260 -20,180", 5));
-        assertEquals(search(cuts, 100_000), search(cuts, 100_000));
+        List<Gives> found = search(cuts, 100_000);
+        assertTrue(found.size() > 2, found.toString());
+        assertEquals(found, search(cuts, 100_000));
     }
 
     @Test
