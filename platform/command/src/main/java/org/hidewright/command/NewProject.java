@@ -17,6 +17,7 @@ import org.hidewright.core.begin.Givers;
 import org.hidewright.core.begin.NewSlips;
 import org.hidewright.core.begin.Templates;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.jobcard.PresetsTaken;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WholeFile;
@@ -149,7 +150,13 @@ final class NewProject {
     private int tell(Path file, WorkedProject worked, String id) {
         WorkedSlip slip = worked.slips().get(id);
         worked.remarks().stream().filter(Remark::stops).forEach(remark -> session.tell(session.err(), remark));
+        List<String> presets = new PresetsTaken(slip, session.wording()).lines();
         session.out().println();
+        if (!presets.isEmpty()) {
+            session.out().println(session.texts().text("new.presets-taken", String.join("; ", presets)));
+            session.out().println("  " + session.texts().text("new.presets-change"));
+            session.out().println();
+        }
         session.out().println(session.texts().text("new.project-done", file.toString()));
         session.out().println("  " + session.texts().text("new.project-make", file.toString()));
         return slip.state() == WorkedSlip.State.WORKED ? ExitCode.DONE : ExitCode.REFUSED;

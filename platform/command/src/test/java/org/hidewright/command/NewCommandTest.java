@@ -51,6 +51,7 @@ class NewCommandTest {
         assertTrue(project.contains("\"corners\": \"round\""), project);
         assertFalse(project.contains("thickness"), "what has a preset is not asked: " + project);
         assertTrue(terminal.out.contains("hidewright make " + file()), terminal.out);
+        assertTrue(terminal.out.contains("since nobody was asked: Leather 2\u00a0mm"), terminal.out);
         assertEquals(
                 0,
                 terminal.run(

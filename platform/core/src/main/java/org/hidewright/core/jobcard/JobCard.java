@@ -116,7 +116,25 @@ final class JobCard {
             blocks.add(Paragraph.of(wording.host("job-card.look-first", urgent.size())));
             blocks.add(Checks.of(urgent));
         }
+        presetsTaken().ifPresent(blocks::add);
         return Section.of("overview", wording.host("job-card.overview"), blocks);
+    }
+
+    /** What nobody chose, slip by slip; it stands on the first page since leather is cut by it all the same. */
+    private Optional<Table> presetsTaken() {
+        Table.Builder table = Table.builder()
+                .caption(wording.host("job-card.presets"))
+                .column(wording.host("job-card.slip"))
+                .column(wording.host("job-card.presets.taken"));
+        int rows = 0;
+        for (WorkedSlip slip : worked.slips().values()) {
+            List<String> presets = new PresetsTaken(slip, wording).lines();
+            if (slip.state() == State.WORKED && !presets.isEmpty()) {
+                table.row(new SlipWording(slip, wording).title(), String.join("; ", presets));
+                rows++;
+            }
+        }
+        return rows == 0 ? Optional.empty() : Optional.of(table.build());
     }
 
     private static void row(
