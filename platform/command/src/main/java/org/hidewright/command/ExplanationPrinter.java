@@ -18,11 +18,13 @@ final class ExplanationPrinter {
     private final Wording wording;
     private final PrintStream out;
     private final String bundle;
+    private final boolean takesItem;
 
     ExplanationPrinter(Installed installed, Session session) {
         this.declaration = installed.calculator().declaration();
         this.texts = installed.calculator().texts();
         this.bundle = installed.bundle();
+        this.takesItem = installed.takesItem();
         this.session = session;
         this.wording = session.wording();
         this.out = session.out();
@@ -48,7 +50,10 @@ final class ExplanationPrinter {
         }
         out.println();
         out.println(session.texts().text("explain.brought-by", bundle));
-        out.println(session.texts().text("explain.more", declaration.id()));
+        out.println(
+                takesItem
+                        ? session.texts().text("explain.more-item", declaration.id())
+                        : session.texts().text("explain.more", declaration.id()));
     }
 
     private void head(String key) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.hidewright.core.Nearest;
 import org.hidewright.core.addons.AddOn;
 import org.hidewright.core.addons.AddOn.State;
+import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.jobcard.SlipJson;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonText;
@@ -59,9 +60,13 @@ final class WorkCommand implements Subcommand {
     public int run(ParseResult arguments, Session asked) throws BadArgument, FileTrouble {
         Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
         String id = arguments.matchedPositionalValue(0, "");
-        if (session.catalogue().find(id).isEmpty()) {
+        Optional<Installed> installed = session.catalogue().find(id);
+        if (installed.isEmpty()) {
             session.err().println(unknown(id, session));
             return ExitCode.NOT_UNDERSTOOD;
+        }
+        if (installed.get().takesItem()) {
+            throw new BadArgument(session.texts().text("work.takes-item", id));
         }
         List<String> typed = arguments.matchedPositionalValue(1, List.of());
         String questions = QuestionArguments.json(typed, session.texts());

@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.hidewright.command.kit.Plate;
+import org.hidewright.command.kit.PlateParts;
 import org.hidewright.command.kit.Strap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -253,5 +255,21 @@ class WorkCommandTest {
         Files.write(file, "\"Käfer\"".getBytes(StandardCharsets.ISO_8859_1));
         assertEquals(2, terminal.run("work", "kit-strap", "note=@" + file, "--language=en"));
         assertTrue(terminal.err.contains("is no text in UTF-8"), terminal.err);
+    }
+
+    /** A link is all that answers it, and a command line has no other slip. */
+    @Test
+    void whatWorksOnAnItemIsSentToAProjectAtOnce(@TempDir Path folder) throws Exception {
+        Terminal shop = new Terminal(new PlateParts(), new Plate());
+        assertEquals(0, shop.run("explain", "kit-plate-parts", "--json"));
+        Path example = folder.resolve("example.json");
+        Files.writeString(example, shop.out);
+        assertEquals(2, shop.run("work", "kit-plate-parts", "@" + example, "--language=en"));
+        assertTrue(shop.err.contains("works on an item, which another slip of a project answers"), shop.err);
+        assertEquals(0, shop.run("explain", "kit-plate-parts", "--language=en"));
+        assertTrue(shop.out.contains("the example goes into a project"), shop.out);
+        assertFalse(shop.out.contains("@file runs it"), shop.out);
+        assertEquals(0, shop.run("explain", "kit-plate", "--language=en"));
+        assertTrue(shop.out.contains("hidewright work kit-plate @file runs it"), "asks no item: " + shop.out);
     }
 }

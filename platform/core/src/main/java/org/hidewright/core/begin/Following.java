@@ -54,16 +54,12 @@ final class Following {
     /** Whether it asks for an item, or for what others answer that follow before. */
     private boolean follows(Installed calculator, List<Installed> before) {
         return questions(calculator).stream()
-                .anyMatch(
-                        question -> isItem(question) || taken(question, before).isPresent());
+                .anyMatch(question ->
+                        Installed.isItem(question) || taken(question, before).isPresent());
     }
 
     private static List<Question> questions(Installed calculator) {
         return calculator.calculator().declaration().questions();
-    }
-
-    private static boolean isItem(Question question) {
-        return question.kind() == Kind.ITEM && !question.optional();
     }
 
     /** Keys of the questions of one of them that only the maker can answer. */
@@ -76,7 +72,7 @@ final class Following {
     }
 
     private boolean isAnswered(Question question, List<Installed> all) {
-        return isItem(question)
+        return Installed.isItem(question)
                 || canBeLeft(question)
                 || taken(question, all).isPresent()
                 || !rows.of(question).isEmpty();
@@ -161,7 +157,7 @@ final class Following {
                                 && taken(question, all).isEmpty())
                         .toList());
         for (Question question : questions) {
-            if (isItem(question)) {
+            if (Installed.isItem(question)) {
                 answers.put(question.key(), Givers.link(template.id(), item()));
             } else if (taken(question, all).isPresent()) {
                 String from = question.from().orElseThrow();
