@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.List;
 import org.hidewright.api.declaration.RecordCalculator;
@@ -78,5 +79,33 @@ class SearchWindowTest {
         real.press("long/search");
         real.until(() -> real.text("long/search").equals("Search"));
         real.until(() -> real.find(Link.class, "cord/search").isEnabled());
+    }
+
+    /** What is not searched for yet is no row that could say it; with other answers it is told again. */
+    @Test
+    void aSlipSaysThatItWaitsForASearch() {
+        String waits = "Check: Nothing has been searched for here: Tied is empty.";
+        assertTrue(real.text("cord/urgent").startsWith(waits), real.text("cord/urgent"));
+        real.press("cord/search");
+        real.until(() -> real.answers("cord").contains("3"));
+        assertFalse(real.find(Label.class, "cord/urgent").isVisible());
+        real.type("cord/cord", "31 mm");
+        assertTrue(
+                real.text("cord/urgent").contains("was searched for before other answers"), real.text("cord/urgent"));
+    }
+
+    @Test
+    void whatIsWrongByHandIsNotFoldedAway() {
+        real.press("cord/search");
+        real.until(() -> real.text("cord/search").equals("Search")
+                && real.answers("cord").contains("3"));
+        real.press("cord/by-hand");
+        List knots = real.find(List.class, "cord/tied.knots/rows");
+        knots.select(0);
+        knots.notifyListeners(SWT.Selection, new Event());
+        real.settle();
+        real.type("cord/tied.knots[knot-1].at", "20 m"); // ten at most
+        real.press("cord/by-hand");
+        assertTrue(real.has(List.class, "cord/tied.knots/rows"));
     }
 }

@@ -101,7 +101,8 @@ public final class Faces {
 
     private SlipFace slip(WorkedSlip slip, CautionsOnce toldBefore) {
         SlipWording words = new SlipWording(slip, wording);
-        List<QuestionFace> questions = new QuestionFaces(worked, slip, wording).all();
+        QuestionFaces asked = new QuestionFaces(worked, slip, wording);
+        List<QuestionFace> questions = asked.all();
         return new SlipFace(
                 slip.slip().id(),
                 slip.slip().calculator(),
@@ -113,8 +114,10 @@ public final class Faces {
                 answers(slip, words),
                 questions,
                 slip.remarks().stream()
-                        .filter(remark -> !QuestionFaces.isTold(remark, questions) && !QuestionFaces.waits(remark))
-                        .map(remark -> told(remark, toldBefore, slip.state()))
+                        .filter(remark -> asked.isOfSearch(remark)
+                                || !QuestionFaces.isTold(remark, questions) && !QuestionFaces.waits(remark))
+                        .map(remark ->
+                                told(remark, toldBefore, slip.state() == State.DORMANT || asked.isOfSearch(remark)))
                         .toList(),
                 bars.of(slip),
                 tables(slip, words),
@@ -122,10 +125,7 @@ public final class Faces {
                 sources(slip, words),
                 drawings(slip, words),
                 makes(slip),
-                slip.installed()
-                        .flatMap(known -> known.calculator().search())
-                        .map(search -> search.sought().key())
-                        .orElse(""),
+                asked.sought(),
                 flow.drives(slip.slip().id()));
     }
 
@@ -157,17 +157,18 @@ public final class Faces {
     }
 
     /**
-     * A caution that was told on a slip before is only called by its name. What to do about a dormant slip is not told: that is
-     * of commands, and the window leads to what is installed.
+     * A caution that was told on a slip before is only called by its name.
+     *
+     * @param deed whether the slip has words to press that do what is to be done; then commands are not told
      */
-    private SlipFace.Told told(Remark remark, CautionsOnce once, State state) {
+    private SlipFace.Told told(Remark remark, CautionsOnce once, boolean deed) {
         boolean first = once.test(remark);
         return new SlipFace.Told(
                 remark.severity(),
                 wording.host("severity." + remark.severity().name().toLowerCase(Locale.ROOT)),
                 wording.what(remark),
                 first ? wording.why(remark) : "",
-                first && state != State.DORMANT ? wording.next(remark) : "");
+                first && !deed ? wording.next(remark) : "");
     }
 
     private List<AnswerFace> answers(WorkedSlip slip, SlipWording words) {

@@ -56,6 +56,11 @@ public record QuestionFace(
         return question.kind() == Kind.GROUP || question.kind() == Kind.ROWS;
     }
 
+    /** Whether something is wrong with it or inside its rows. */
+    public boolean isWrong() {
+        return urgent() > 0;
+    }
+
     /** How many things are wrong with it and inside its rows. */
     long urgent() {
         return wrong.size()

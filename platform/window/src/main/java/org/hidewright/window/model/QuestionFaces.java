@@ -46,6 +46,19 @@ final class QuestionFaces {
         slip.asked().forEach(line -> asked.put(line.path().toString(), line));
     }
 
+    /** Key of the question that is searched for; empty where none is. */
+    String sought() {
+        return slip.installed()
+                .flatMap(known -> known.calculator().search())
+                .map(search -> search.sought().key())
+                .orElse("");
+    }
+
+    /** Whether a remark is of the search as a whole: where nothing is found yet no row could tell it, so the slip does. */
+    boolean isOfSearch(Remark remark) {
+        return !remark.question().isEmpty() && remark.question().equals(sought());
+    }
+
     /** Whether a remark is told at one of these questions. */
     static boolean isTold(Remark remark, List<QuestionFace> questions) {
         return questions.stream()
@@ -152,7 +165,8 @@ final class QuestionFaces {
     private List<String> said(AnswerPath path, boolean urgent) {
         return slip.remarks().stream()
                 .filter(remark -> remark.question().equals(path.toString()))
-                .filter(remark -> !waits(remark) && urgent == (remark.severity() != Severity.NOTE))
+                .filter(remark ->
+                        !waits(remark) && !isOfSearch(remark) && urgent == (remark.severity() != Severity.NOTE))
                 .map(wording::what)
                 .toList();
     }

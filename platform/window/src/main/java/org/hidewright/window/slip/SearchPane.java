@@ -153,6 +153,7 @@ final class SearchPane extends Composite {
 
     private boolean showFound() {
         boolean any = questions.stream().anyMatch(question -> !question.rows().isEmpty());
+        open |= questions.stream().anyMatch(QuestionFace::isWrong); // which has to be seen
         boolean other = found.show(open && any ? questions : List.of());
         if (any) {
             FoldWords.say(
@@ -173,14 +174,17 @@ final class SearchPane extends Composite {
         taller.run();
     }
 
-    /** Brings a question to the keyboard; whether it is one of those that are searched for. */
+    /** Brings a question to the keyboard, or the search where nothing is found yet; whether it is one of those searched for. */
     boolean focus(String question) {
         boolean here = questions.stream()
                 .anyMatch(face -> question.startsWith(face.path().toString()));
-        if (here && !open) {
+        if (!here || questions.stream().allMatch(face -> face.rows().isEmpty())) {
+            return here && deed.setFocus();
+        }
+        if (!open) {
             turnByHand();
         }
-        return here && found.focus(question);
+        return found.focus(question);
     }
 
     private static void place(Control control, boolean there) {
