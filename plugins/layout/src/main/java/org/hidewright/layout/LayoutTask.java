@@ -45,6 +45,7 @@ final class LayoutTask {
         }
         List<CutPiece> pieces = new PiecesToCut(cut, regions, notices).pieces();
         List<CutSheet> sheets = new SheetsToCut(cut, regions, pieces).sheets();
+        new TooLarge(sheets).of(pieces).forEach(part -> notices.add(LayoutNotices.TOO_LARGE.at("sheets", part)));
         return new LayoutTask(cut.gap().mm(), pieces, sheets, MatchedPairs.of(cut, pieces, sheets, notices), notices);
     }
 

@@ -164,7 +164,8 @@ final class Following {
                 answers.put(question.key(), Givers.link(Givers.calculator(from), Givers.answer(from)));
             } else if (stocked.containsKey(question.key())) {
                 answers.put(question.key(), stocked.get(question.key()));
-            } else if (!canBeLeft(question)) {
+            } else if (!canBeLeft(question)
+                    && question.kind() != Kind.ROWS) { // no rows are typical: leather is had or not
                 typical.answer(question).ifPresent(answer -> answers.put(question.key(), answer));
             }
         }

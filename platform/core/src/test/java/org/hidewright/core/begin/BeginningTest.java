@@ -178,6 +178,16 @@ class BeginningTest {
         assertEquals(List.of(new Asked("tray-label", "length")), follows.asked());
     }
 
+    /** A length can be typed over; whole rows of leather that nobody has would be laid out and priced. */
+    @Test
+    void leatherThatNobodyHasIsNotMadeUp() {
+        Shop sheets = new Shop(new Tray(), new TraySheets());
+        Beginning bare = new Beginning(sheets.catalogue(), () -> Stock.of(sheets.catalogue()::tables), Shop.ENGLISH);
+        Project cut = bare.following(bare.begun(bare.templates().get(0), UnitSystem.METRIC), "tray-sheets", true);
+        assertEquals("", answer(cut, "tray-sheets", "sheets"));
+        assertTrue(bare.steps(cut).get(4).asked().contains(new Asked("tray-sheets", "sheets")));
+    }
+
     @Test
     void withoutAWorkshopThePriceOfAHideIsAsked() {
         Beginning bare = new Beginning(shop.catalogue(), () -> Stock.of(shop.catalogue()::tables), Shop.ENGLISH);

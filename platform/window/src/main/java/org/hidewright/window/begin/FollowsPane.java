@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
@@ -89,11 +90,13 @@ final class FollowsPane implements StepPane {
                         .collect(Collectors.joining("; "));
     }
 
-    /** What a sum leaves out has to be read beside it: a price that lacks the buckle is none. */
+    /** What a sum leaves out has to be read beside it, as has what it waits for: a price that lacks the buckle is none. */
     private static String isToBeChecked(SlipFace slip) {
-        return slip.told().stream()
-                .filter(told -> told.how() == Severity.CHECK)
-                .map(told -> told.severity() + ": " + told.what())
+        return Stream.concat(
+                        slip.told().stream()
+                                .filter(told -> told.how() == Severity.CHECK)
+                                .map(told -> told.severity() + ": " + told.what()),
+                        slip.questions().stream().flatMap(question -> question.wrong().stream()))
                 .collect(Collectors.joining("\n"));
     }
 

@@ -2,6 +2,8 @@ package org.hidewright.layout.task;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * The angles at which a part may lie: one or more windows, in radians, counter-clockwise. A window without width is one
@@ -81,6 +83,16 @@ public final class Turning {
     /** The least angle of a window, in radians. */
     public double from(int window) {
         return from[window];
+    }
+
+    /** Allowed angles, in radians: the ends of every window, and so many between them that no two neighbours are further apart. */
+    public DoubleStream spread(double step) {
+        return IntStream.range(0, from.length).boxed().flatMapToDouble(window -> {
+            double width = to[window] - from[window];
+            int steps = (int) Math.ceil(width / step);
+            return IntStream.rangeClosed(0, steps)
+                    .mapToDouble(nth -> steps == 0 ? from[window] : from[window] + width * nth / steps);
+        });
     }
 
     /** Any allowed angle, windows taken by their width. */
