@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.hidewright.core.addons.CatalogueWithAddOns;
 import org.hidewright.core.workshop.Stock;
@@ -86,5 +87,42 @@ class HintWindowTest {
             assertTrue(typed >= CLEARER * hint, "typed " + typed + ", hint " + hint);
             real.close();
         }
+    }
+
+    /** GTK takes a hint away from the field that is typed into; whoever types over it wants to see what it was. */
+    @Test
+    void itStandsBelowTheFieldThatHasTheFocusUntilSomethingIsTyped() throws Exception {
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), Nets.bag(folder));
+        Text field = real.find(Text.class, "bag/height");
+        assertEquals("", real.text("bag/height/told"));
+        Rectangle next = real.find(Text.class, "bag/room.above").getBounds();
+        field.setFocus();
+        field.notifyListeners(SWT.FocusIn, new Event());
+        real.until(() -> real.text("bag/height/told").equals("Usual: 80 mm"));
+        assertEquals(next, real.find(Text.class, "bag/room.above").getBounds(), "nothing jumps");
+        real.find(Text.class, "roll/round").setFocus();
+        field.notifyListeners(SWT.FocusOut, new Event());
+        real.until(() -> real.text("bag/height/told").isEmpty());
+        field.setFocus();
+        field.notifyListeners(SWT.FocusIn, new Event());
+        real.until(() -> !real.text("bag/height/told").isEmpty());
+        real.type("bag/height", "70 mm");
+        real.until(() -> real.text("bag/height/told").isEmpty());
+        real.close();
+    }
+
+    /** What is told in several lines lies over the next field only as long as letters come. */
+    @Test
+    void whatIsToldGetsRoomOfItsOwnOnceTheTypingRests() throws Exception {
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), Nets.bag(folder));
+        Text field = real.find(Text.class, "bag/height");
+        Text next = real.find(Text.class, "bag/room.above");
+        int before = next.getLocation().y;
+        field.setFocus();
+        real.type("bag/height", "80 mm +- 9999999999 mm"); // told in two lines
+        assertEquals(before, next.getLocation().y);
+        real.until(() -> next.getLocation().y > before);
+        assertTrue(field.isFocusControl());
+        real.close();
     }
 }

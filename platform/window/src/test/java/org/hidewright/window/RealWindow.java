@@ -45,6 +45,7 @@ import org.hidewright.window.words.WindowTexts;
 
 /** A window on a screen, with a maker at it: what is there is found by its id, driven by events, and read back. */
 final class RealWindow implements AutoCloseable {
+    private static final int EVENTS_AT_ONCE = 100;
     private static final long PATIENCE_MS = 20_000;
 
     /** One display for all tests of a run: the toolkit allows no second on the same thread. */
@@ -163,7 +164,11 @@ final class RealWindow implements AutoCloseable {
             if (System.nanoTime() > end) {
                 fail("it did not come to be");
             }
-            if (!display.readAndDispatch()) {
+            boolean any = false;
+            for (int i = 0; i < EVENTS_AT_ONCE && display.readAndDispatch(); i++) { // a look takes longer than an event
+                any = true;
+            }
+            if (!any) {
                 display.timerExec(20, () -> {});
                 display.sleep();
             }

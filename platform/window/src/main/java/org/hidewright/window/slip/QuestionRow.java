@@ -87,7 +87,19 @@ final class QuestionRow {
             label.addListener(SWT.MouseUp, event -> turnHelp());
             label.setData("equal", editor); // a key does the same there
         }
+        if (editor instanceof Text) {
+            for (int seen : new int[] {SWT.FocusIn, SWT.FocusOut, SWT.Modify}) {
+                editor.addListener(seen, event -> editor.getDisplay().asyncExec(this::tellUsual));
+            }
+        }
         apply();
+    }
+
+    /** The toolkit takes the hint away from the field that is being typed into, where it is needed most: there it stands below. */
+    private void tellUsual() {
+        if (!editor.isDisposed() && !under.text().equals(told(face))) {
+            tellUnder();
+        }
     }
 
     /** Long choices have a line to themselves; where even that is too narrow, the chosen one stands below in words. */
@@ -228,7 +240,6 @@ final class QuestionRow {
 
     private void apply() {
         showing = true;
-        Palette palette = editing.inks().palette();
         if (!label.getText().equals(face.label())) {
             label.setText(face.label());
             ((GridData) label.getLayoutData()).minimumWidth = Words.longest(label);
@@ -246,12 +257,17 @@ final class QuestionRow {
             held.setText(face.question().kind() == Kind.GROUP ? "" : face.text());
             alone(held.getText().isEmpty());
         }
+        tellUnder();
+        Spoken.tell(editor);
+        showing = false;
+    }
+
+    private void tellUnder() {
+        Palette palette = editing.inks().palette();
         int colour = !face.wrong().isEmpty()
                 ? palette.warning()
                 : face.origin() == Origin.LINKED ? palette.accent() : palette.quiet();
         under.show(told(face), colour);
-        Spoken.tell(editor);
-        showing = false;
     }
 
     /** A label with nothing beside it has the whole line. */
@@ -364,6 +380,12 @@ final class QuestionRow {
             return lines(editing.texts().text(key, shown.text()), String.join("\n", shown.notes()));
         } else if (!shown.notes().isEmpty()) {
             return String.join("\n", shown.notes());
+        }
+        if (editor instanceof Text text
+                && text.isFocusControl()
+                && text.getText().isEmpty()
+                && !text.getMessage().isEmpty()) {
+            return editing.texts().text("question.usual.help", text.getMessage());
         }
         boolean typed = shown.choices().isEmpty() && !shown.holdsOthers() && shown.origin() == Origin.TYPED;
         return typed && !shown.understood().isEmpty()

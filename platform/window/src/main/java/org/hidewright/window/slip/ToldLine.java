@@ -11,10 +11,12 @@ import org.hidewright.window.look.Inks;
 
 /**
  * What is told below a field. Nothing jumps while somebody types: below what is typed into there is room for a line whether one
- * is told or not, and what takes more lies over what is below until the field is left.
+ * is told or not, and what takes more lies over what is below until the field is left or the typing rests.
  */
 final class ToldLine {
     private static final double SMALL = 0.85;
+    /** So long after a letter what lies over the next field gets room of its own. */
+    private static final int RESTS_MS = 1500;
 
     private final Inks inks;
     private final Control field;
@@ -94,17 +96,28 @@ final class ToldLine {
             Rectangle at = line.getBounds();
             this.over.setBounds(at.x, at.y, at.width, wanted());
             this.over.moveAbove(null);
+            Label shown = this.over;
+            field.getDisplay().timerExec(RESTS_MS, () -> {
+                if (this.over == shown && !shown.isDisposed()) {
+                    room();
+                }
+            });
         }
     }
 
     private void left() {
         if (!field.isDisposed() && !field.isFocusControl()) {
-            int before = height();
-            lay(false);
-            place.heightHint = SWT.DEFAULT;
-            if (height() != before) {
-                changed.run();
-            }
+            room();
+        }
+    }
+
+    /** Gives it the room it wants. */
+    private void room() {
+        int before = height();
+        lay(false);
+        place.heightHint = SWT.DEFAULT;
+        if (height() != before) {
+            changed.run();
         }
     }
 
