@@ -52,7 +52,7 @@ public final class LayoutCheck {
             seen[laid.piece()] = true;
             known.add(laid);
         }
-        List<Ring> rings = known.stream().map(laid -> ring(outline(laid))).toList();
+        List<Ring> rings = known.stream().map(laid -> new Ring(outline(laid))).toList();
         for (int index = 0; index < known.size(); index++) {
             Laid laid = known.get(index);
             if (!pieces.get(laid.piece()).turning().allows(laid.angle())) {
@@ -76,18 +76,14 @@ public final class LayoutCheck {
         return pieces.get(laid.piece()).outline().moved(laid.angle(), laid.dx(), laid.dy());
     }
 
-    private static Ring ring(Outline outline) {
-        return new Ring(outline.xs(), outline.ys());
-    }
-
     private void onItsSheet(Laid laid, Ring ring) {
         Sheet sheet = sheets.get(laid.sheet());
-        Ring edge = ring(sheet.outline());
+        Ring edge = new Ring(sheet.outline());
         if (!ring.liesWithin(edge) || gap > 0 && ring.distanceTo(edge) < nearest()) {
             faults.add(new LayoutFault(Kind.OFF_THE_SHEET, laid.piece(), -1));
         }
         for (int hole = 0; hole < sheet.holes().size(); hole++) {
-            if (tooNear(ring, ring(sheet.holes().get(hole)))) {
+            if (tooNear(ring, new Ring(sheet.holes().get(hole)))) {
                 faults.add(new LayoutFault(Kind.OVER_A_HOLE, laid.piece(), hole));
             }
         }
@@ -101,11 +97,11 @@ public final class LayoutCheck {
     /** Whether a piece, or a place within it, lies on a zone that it avoids. */
     private boolean bars(Zone zone, Laid laid, Ring ring) {
         Piece piece = pieces.get(laid.piece());
-        Ring place = ring(zone.outline());
+        Ring place = new Ring(zone.outline());
         return zone.bars(piece.avoids()) && ring.sharesInsideWith(place)
                 || piece.inner().stream()
                         .filter(inner -> zone.bars(inner.avoids()))
-                        .anyMatch(inner -> ring(inner.outline().moved(laid.angle(), laid.dx(), laid.dy()))
+                        .anyMatch(inner -> new Ring(inner.outline().moved(laid.angle(), laid.dx(), laid.dy()))
                                 .sharesInsideWith(place));
     }
 

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.hidewright.layout.task.Outline;
 
 /**
  * A simple polygon, corners counter-clockwise, of which it is told without rounding what it shares with another one.
@@ -26,36 +27,24 @@ final class Ring {
     final double maxX;
     final double maxY;
 
-    /** Corners in any direction; the first may be repeated at the end, corners that repeat are left out. */
-    Ring(double[] ringX, double[] ringY) {
-        List<double[]> kept = new ArrayList<>();
-        for (int corner = 0; corner < ringX.length; corner++) {
-            double[] last = kept.isEmpty() ? null : kept.get(kept.size() - 1);
-            if (last == null || last[0] != ringX[corner] || last[1] != ringY[corner]) {
-                kept.add(new double[] {ringX[corner], ringY[corner]});
-            }
-        }
-        while (kept.size() > 1
-                && kept.get(0)[0] == kept.get(kept.size() - 1)[0]
-                && kept.get(0)[1] == kept.get(kept.size() - 1)[1]) {
-            kept.remove(kept.size() - 1);
-        }
-        corners = kept.size();
+    /** An outline that may run either way. */
+    Ring(Outline outline) {
+        corners = outline.corners();
         x = new double[corners + 1];
         y = new double[corners + 1];
-        boolean reverse = twiceArea(kept) < 0;
+        boolean reverse = outline.clockwise();
         double lowX = Double.POSITIVE_INFINITY;
         double lowY = Double.POSITIVE_INFINITY;
         double highX = Double.NEGATIVE_INFINITY;
         double highY = Double.NEGATIVE_INFINITY;
         for (int corner = 0; corner < corners; corner++) {
-            double[] from = kept.get(reverse ? corners - 1 - corner : corner);
-            x[corner] = from[0];
-            y[corner] = from[1];
-            lowX = Math.min(lowX, from[0]);
-            lowY = Math.min(lowY, from[1]);
-            highX = Math.max(highX, from[0]);
-            highY = Math.max(highY, from[1]);
+            int from = reverse ? corners - 1 - corner : corner;
+            x[corner] = outline.x(from);
+            y[corner] = outline.y(from);
+            lowX = Math.min(lowX, x[corner]);
+            lowY = Math.min(lowY, y[corner]);
+            highX = Math.max(highX, x[corner]);
+            highY = Math.max(highY, y[corner]);
         }
         x[corners] = x[0];
         y[corners] = y[0];
@@ -63,17 +52,6 @@ final class Ring {
         minY = lowY;
         maxX = highX;
         maxY = highY;
-    }
-
-    private static double twiceArea(List<double[]> ring) {
-        double twice = 0;
-        double[] origin = ring.get(0);
-        for (int corner = 0; corner < ring.size(); corner++) {
-            double[] here = ring.get(corner);
-            double[] next = ring.get((corner + 1) % ring.size());
-            twice += (here[0] - origin[0]) * (next[1] - origin[1]) - (next[0] - origin[0]) * (here[1] - origin[1]);
-        }
-        return twice;
     }
 
     /** Where a stretch of one ring lies by another: on its border either with the inside on the same side, or on the other. */

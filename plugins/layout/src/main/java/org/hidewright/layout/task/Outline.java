@@ -57,11 +57,21 @@ public final class Outline {
 
     /** The area within, whichever way the outline runs. */
     public double area() {
+        return Math.abs(twiceArea() / 2);
+    }
+
+    /** Whether the corners run clockwise. */
+    public boolean clockwise() {
+        return twiceArea() < 0;
+    }
+
+    /** Positive when the corners run counter-clockwise. */
+    private double twiceArea() {
         double twice = 0;
         for (int here = 0, before = x.length - 1; here < x.length; before = here++) {
             twice += (x[before] - x[0]) * (y[here] - y[0]) - (x[here] - x[0]) * (y[before] - y[0]);
         }
-        return Math.abs(twice / 2);
+        return twice;
     }
 
     /** The outline turned about the origin, counter-clockwise, and then moved. */

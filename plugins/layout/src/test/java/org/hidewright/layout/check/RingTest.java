@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.SplittableRandom;
+import org.hidewright.layout.task.Outline;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -21,7 +22,7 @@ class RingTest {
         for (int corner = 0; corner <= x.length; corner++) {
             corners[corner] = new Coordinate(x[corner % x.length], y[corner % x.length]);
         }
-        return new Drawn(new Ring(x, y), JTS.createPolygon(corners));
+        return new Drawn(new Ring(new Outline(x, y)), JTS.createPolygon(corners));
     }
 
     private static Drawn any(SplittableRandom random, int grid) {
@@ -81,18 +82,18 @@ class RingTest {
 
     @Test
     void aRingSharesItsInsideWithItselfWhicheverWayItRuns() {
-        Ring one = new Ring(new double[] {0, 4, 4, 0}, new double[] {0, 0, 3, 3});
-        Ring back = new Ring(new double[] {0, 0, 4, 4, 0}, new double[] {0, 3, 3, 0, 0});
+        Ring one = new Ring(new Outline(new double[] {0, 4, 4, 0}, new double[] {0, 0, 3, 3}));
+        Ring back = new Ring(new Outline(new double[] {0, 0, 4, 4, 0}, new double[] {0, 3, 3, 0, 0}));
         assertTrue(one.sharesInsideWith(back));
         assertTrue(one.liesWithin(back));
     }
 
     @Test
     void oneLastDigitIsTold() {
-        Ring one = new Ring(new double[] {0, 4, 4, 0}, new double[] {0, 0, 3, 3});
-        Ring beside = new Ring(new double[] {4, 8, 8, 4}, new double[] {0, 0, 3, 3});
+        Ring one = new Ring(new Outline(new double[] {0, 4, 4, 0}, new double[] {0, 0, 3, 3}));
+        Ring beside = new Ring(new Outline(new double[] {4, 8, 8, 4}, new double[] {0, 0, 3, 3}));
         double less = Math.nextDown(4.0);
-        Ring over = new Ring(new double[] {less, 8, 8, less}, new double[] {0, 0, 3, 3});
+        Ring over = new Ring(new Outline(new double[] {less, 8, 8, less}, new double[] {0, 0, 3, 3}));
         assertFalse(one.sharesInsideWith(beside));
         assertTrue(one.sharesInsideWith(over));
         assertEquals(0, one.distanceTo(beside));
