@@ -162,6 +162,90 @@ class LayoutCheckTest {
                         .anyMatch(fault -> fault.kind() == Kind.OVERLAP));
     }
 
+    /** A hide of 40 by 20 with a bite from x 15 to 25, down to y 8. */
+    @Test
+    void noPieceLiesInOrAcrossABiteOfTheHide() {
+        Sheet hide = Sheet.plain(
+                "hide",
+                new Outline(new double[] {0, 40, 40, 25, 25, 15, 15, 0}, new double[] {0, 0, 20, 20, 8, 8, 20, 20}));
+        List<Piece> pieces = List.of(
+                new Piece("strip", Outline.rectangle(0, 0, 30, 5), Turning.free(), 1),
+                new Piece("filling", Outline.rectangle(0, 0, 10, 12), Turning.free(), 1));
+        List<LayoutFault> strip = List.of(new LayoutFault(Kind.OFF_THE_SHEET, 0, -1));
+        List<LayoutFault> filling = List.of(new LayoutFault(Kind.OFF_THE_SHEET, 1, -1));
+        // beneath the bite, right up to it; then all four corners on leather and the middle over the bite
+        assertEquals(List.of(), faults(pieces, List.of(hide), new Laid(0, 0, 0, 5, 3)));
+        assertEquals(strip, faults(pieces, List.of(hide), new Laid(0, 0, 0, 5, 3.1)));
+        assertEquals(strip, faults(pieces, List.of(hide), new Laid(0, 0, 0, 5, 15)));
+        // beside the bite on either side, along its edge; then just what was bitten off
+        assertEquals(List.of(), faults(pieces, List.of(hide), new Laid(1, 0, 0, 5, 8)));
+        assertEquals(List.of(), faults(pieces, List.of(hide), new Laid(1, 0, 0, 25, 8)));
+        assertEquals(filling, faults(pieces, List.of(hide), new Laid(1, 0, 0, 15, 8)));
+        // wholly beside the hide, and around it
+        assertEquals(filling, faults(pieces, List.of(hide), new Laid(1, 0, 0, 50, 0)));
+        Piece cover = new Piece("cover", Outline.rectangle(0, 0, 42, 22), Turning.free(), 1);
+        assertEquals(
+                List.of(new LayoutFault(Kind.OFF_THE_SHEET, 0, -1)),
+                faults(List.of(cover), List.of(hide), new Laid(0, 0, 0, -1, -1)));
+    }
+
+    @Test
+    void piecesOverlapOnOneSheetOnly() {
+        Piece large = new Piece("large", SQUARE, Turning.free(), 1);
+        Piece small = new Piece("small", Outline.rectangle(0, 0, 2, 2), Turning.free(), 1);
+        List<Piece> pieces = List.of(large, large, small);
+        Sheet panel = Sheet.plain("panel", Outline.rectangle(0, 0, 100, 50));
+        List<Sheet> sheets = List.of(panel, panel);
+        List<LayoutFault> second = List.of(new LayoutFault(Kind.OVERLAP, 1, 0));
+        List<LayoutFault> third = List.of(new LayoutFault(Kind.OVERLAP, 2, 0));
+        // the same place: on one panel, on two
+        assertEquals(second, faults(pieces, sheets, new Laid(0, 0, 0, 5, 5), new Laid(1, 0, 0, 5, 5)));
+        assertEquals(List.of(), faults(pieces, sheets, new Laid(0, 0, 0, 5, 5), new Laid(1, 1, 0, 5, 5)));
+        // the one within the other, with no edge near, and along its edges
+        assertEquals(third, faults(pieces, sheets, new Laid(0, 0, 0, 5, 5), new Laid(2, 0, 0, 9, 9)));
+        assertEquals(third, faults(pieces, sheets, new Laid(0, 0, 0, 5, 5), new Laid(2, 0, 0, 5, 5)));
+        assertEquals(List.of(), faults(pieces, sheets, new Laid(0, 0, 0, 5, 5), new Laid(2, 0, 0, 15, 15)));
+    }
+
+    /**
+     * Two L of 6 by 6, arms 2 wide, the second turned by half so that it ends at (7, 9): its arms are x 1 to 7, y 7 to 9 and x 5 to 7, y 3
+     * to 9. So one lies 1 above the upright arm of the first, which ends at y 6, the other 1 above its foot, which ends at y 2.
+     */
+    @Test
+    void piecesThatLieInOneAnotherKeepTheGap() {
+        Outline angle = new Outline(new double[] {0, 6, 6, 2, 2, 0}, new double[] {0, 0, 2, 2, 6, 6});
+        Piece any = new Piece("angle", angle, Turning.steps(List.of(0.0, 180.0)), 1);
+        List<Piece> pieces = List.of(any, any);
+        List<Sheet> sheets = List.of(Sheet.plain("panel", Outline.rectangle(-10, -10, 20, 20)));
+        List<Laid> within = List.of(new Laid(0, 0, 0, 0, 0), new Laid(1, 0, Math.PI, 7, 9));
+        assertEquals(List.of(), LayoutCheck.faults(pieces, sheets, within, 1));
+        assertEquals(List.of(new LayoutFault(Kind.OVERLAP, 1, 0)), LayoutCheck.faults(pieces, sheets, within, 1.001));
+        // moved down by 1 they touch, and beyond that they overlap
+        assertEquals(List.of(), faults(pieces, sheets, new Laid(0, 0, 0, 0, 0), new Laid(1, 0, Math.PI, 7, 8)));
+        assertEquals(
+                List.of(new LayoutFault(Kind.OVERLAP, 1, 0)),
+                faults(pieces, sheets, new Laid(0, 0, 0, 0, 0), new Laid(1, 0, Math.PI, 7, 7.9)));
+    }
+
+    @Test
+    void aScarAsksForNoGapAndAllThatIsWrongIsTold() {
+        Piece any = new Piece("any", SQUARE, Turning.steps(List.of(0.0)), 1);
+        Sheet side = new Sheet(
+                "side",
+                Outline.rectangle(0, 0, 100, 50),
+                List.of(),
+                List.of(new Zone(Outline.rectangle(20, 0, 21, 50), 0)),
+                1);
+        assertEquals(List.of(), LayoutCheck.faults(List.of(any), List.of(side), List.of(new Laid(0, 0, 0, 10, 5)), 5));
+        // a quarter turn about (21, 45) lays it from (11, 45) to (21, 55): turned, off the upper edge and on the scar
+        assertEquals(
+                List.of(
+                        new LayoutFault(Kind.TURNED_WRONG, 0, -1),
+                        new LayoutFault(Kind.OFF_THE_SHEET, 0, -1),
+                        new LayoutFault(Kind.ON_POOR_LEATHER, 0, 0)),
+                faults(List.of(any), List.of(side), new Laid(0, 0, Math.PI / 2, 21, 45)));
+    }
+
     private static List<LayoutFault> faults(List<Piece> pieces, List<Sheet> sheets, Laid... layout) {
         return LayoutCheck.faults(pieces, sheets, List.of(layout), 0);
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,47 @@ class TurningTest {
         assertTrue(free.allows(1.2345));
         assertTrue(Turning.about(List.of(90.0), 180).allows(1.2345));
         assertThrows(IllegalArgumentException.class, () -> Turning.steps(List.of()));
+    }
+
+    @Test
+    void anAngleThatIsAllowedStaysAsItIs() {
+        Turning steps = Turning.steps(List.of(0.0, 45.0));
+        assertTrue(steps.allows(Math.toRadians(45)));
+        assertTrue(steps.allows(Math.toRadians(-315)));
+        assertFalse(steps.allows(Math.toRadians(-45)));
+        // rounding on either side of a whole turn
+        assertTrue(steps.allows(2 * Math.PI - 1e-12));
+        assertTrue(steps.allows(2 * Math.PI + 1e-12));
+        // after two whole turns a part need not be turned back by them
+        assertEquals(4 * Math.PI, steps.nearest(4 * Math.PI));
+        assertEquals(-4 * Math.PI, steps.nearest(-4 * Math.PI));
+    }
+
+    /** With the grain at 90 degrees and 10 of slack: from 80 to 100, and each tenth of that comes up about as often. */
+    @Test
+    void oneWindowIsDrawnFromAllOver() {
+        Turning upright = Turning.about(List.of(90.0), 10);
+        assertEquals(1, upright.windows());
+        assertEquals(Math.toRadians(80), upright.from(0), 1e-15);
+        SplittableRandom random = new SplittableRandom(6);
+        int[] tenths = new int[10];
+        for (int draw = 0; draw < 1000; draw++) {
+            double degrees = Math.toDegrees(upright.any(random));
+            assertTrue(degrees >= 80 - 1e-9 && degrees <= 100 + 1e-9, () -> "" + degrees);
+            tenths[(int) Math.max(0, Math.min(9, (degrees - 80) / 2))]++;
+        }
+        for (int tenth : tenths) {
+            assertTrue(tenth > 50, () -> Arrays.toString(tenths));
+        }
+    }
+
+    /** Half a turn of slack about whatever angles leaves none out: one window of a whole turn. */
+    @Test
+    void halfATurnOfSlackIsFree() {
+        Turning slack = Turning.about(List.of(0.0, 90.0), 180);
+        assertEquals(1, slack.windows());
+        assertEquals(-Math.PI, slack.from(0));
+        assertEquals(2, Turning.about(List.of(0.0, 90.0), 179).windows());
     }
 
     @Test
