@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -54,6 +57,58 @@ class RingsTest {
                 assertEquals(distance * distance, Rings.squareToEdges(x, y, spot.x, spot.y), 1e-9);
             }
         }
+    }
+
+    /** On a coarse grid, where many corners lie above one another, on one line or on one another. */
+    @Test
+    void theHullHasTheCornersOfJtsAndNoOthers() {
+        SplittableRandom random = new SplittableRandom(14);
+        int hulls = 0;
+        for (int round = 0; round < 500; round++) {
+            double[] x = new double[3 + random.nextInt(12)];
+            double[] y = new double[x.length];
+            Coordinate[] spots = new Coordinate[x.length];
+            for (int corner = 0; corner < x.length; corner++) {
+                x[corner] = random.nextInt(5);
+                y[corner] = random.nextInt(5);
+                spots[corner] = new Coordinate(x[corner], y[corner]);
+            }
+            if (JTS.createMultiPointFromCoords(spots).convexHull() instanceof Polygon expected) {
+                double[][] hull = Rings.hull(x, y);
+                Set<Coordinate> corners = new HashSet<>();
+                for (int corner = 0; corner < hull[0].length; corner++) {
+                    corners.add(new Coordinate(hull[0][corner], hull[1][corner]));
+                }
+                assertEquals(Set.of(Arrays.copyOf(expected.getCoordinates(), expected.getNumPoints() - 1)), corners);
+                assertEquals(corners.size(), hull[0].length);
+                assertEquals(expected.getArea(), Rings.area(hull[0], hull[1]));
+                hulls++;
+            }
+        }
+        assertTrue(hulls > 400, "" + hulls);
+    }
+
+    /** A square stood on a corner: its middle and what lies beside it are level with corners. */
+    @Test
+    void whatIsLevelWithACornerIsToldAsJtsTellsIt() {
+        double[] x = {0, 2, 0, -2};
+        double[] y = {-2, 0, 2, 0};
+        for (double px = -3.5; px < 4; px++) {
+            assertEquals(Math.abs(px) < 2, Rings.holds(x, y, 4, px, 0), "" + px);
+        }
+        for (double py = -3.5; py < 4; py++) {
+            assertEquals(Math.abs(py) < 2, Rings.holds(x, y, 4, 0, py), "" + py);
+        }
+    }
+
+    /** In a triangle of 3, 4 and 5 it is the longest side, from (4, 0) to (0, 3), wherever the triangle lies; drawn the other way, half a turn less. */
+    @Test
+    void theLongestEdgeTellsTheWay() {
+        double way = Math.PI - Math.atan(3.0 / 4);
+        assertEquals(way, Rings.longestEdge(new double[] {0, 4, 0}, new double[] {0, 0, 3}), 1e-12);
+        assertEquals(way, Rings.longestEdge(new double[] {14, 10, 10}, new double[] {-20, -17, -20}), 1e-12);
+        double back = Rings.longestEdge(new double[] {-26, -30, -30}, new double[] {5, 5, 8});
+        assertEquals(way - Math.PI, back, 1e-12);
     }
 
     @Test
