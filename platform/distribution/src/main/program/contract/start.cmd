@@ -29,8 +29,7 @@ set "more="
 setlocal EnableDelayedExpansion
 for /f "tokens=3*" %%a in ("!rest!") do endlocal & set more=%%b
 call mvn -B -q -f "%here%\start.xml" org.apache.maven.plugins:maven-archetype-plugin:3.4.1:generate ^
-    -DarchetypeCatalog=internal -DarchetypeGroupId=org.hidewright -DarchetypeArtifactId=org.hidewright.archetype ^
-    -DarchetypeVersion=0.1.0-SNAPSHOT "-DoutputDirectory=%cd:\=/%" "-Dcontract=%here:\=/%" ^
+    "-DoutputDirectory=%cd:\=/%" "-Dcontract=%here:\=/%" ^
     "-Dkind=%kind%" "-Did=%id%" "-DclassName=%class%" "-Dpackage=%package%" "-DgroupId=%package%" "-DartifactId=%package%.%id%" -Dversion=0.1.0 %more%
 if not "%errorlevel%"=="0" goto failed
 echo %package%.%id% holds a %kind% that works. What it asks and works out is in

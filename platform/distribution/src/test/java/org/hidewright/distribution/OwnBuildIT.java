@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,9 +57,11 @@ class OwnBuildIT {
         }
     }
 
+    /** As this program starts one, though the start of another was used before and lies in Maven's own repository. */
     @Test
     void oneCommandStartsABundle() throws Exception {
         Path desk = Files.createDirectories(scratch.resolve("somebody’s desk"));
+        keepOlderStart(scratch.resolve("repository"));
         Path log = scratch.resolve("start.log");
         StrangersMaven maven = new StrangersMaven(scratch);
         List<String> command = new ArrayList<>(
@@ -72,6 +76,18 @@ class OwnBuildIT {
         assertTrue(Files.readString(made.resolve("src/main/resources/com/example/herbar/messages.properties"))
                 .startsWith("plant-tag.title = Plant tag\n"));
         assertTrue(Files.exists(made.resolve("src/test/java/com/example/herbar/PlantTagContractTest.java")));
+        assertTrue(Files.readString(made.resolve("README.md")).startsWith("# plant-tag\n"), "of an older start");
+    }
+
+    /** The start of a bundle with another README, as if it had come from another program or by {@code mvn install}. */
+    private static void keepOlderStart(Path repository) throws IOException {
+        Path folder =
+                Files.createDirectories(repository.resolve("org/hidewright/org.hidewright.archetype/0.1.0-SNAPSHOT"));
+        Path older = folder.resolve("org.hidewright.archetype-0.1.0-SNAPSHOT.jar");
+        Files.copy(SAMPLES.resolve("archetype/target/org.hidewright.archetype-0.1.0-SNAPSHOT.jar"), older);
+        try (FileSystem jar = FileSystems.newFileSystem(older)) {
+            Files.writeString(jar.getPath("archetype-resources/README.md"), "Older\n");
+        }
     }
 
     @Test
