@@ -15,14 +15,23 @@ where powershell >nul 2>nul
 if errorlevel 1 goto nopowershell
 powershell -NoProfile -Command "if ($env:id -cnotmatch '^[a-z][a-z0-9]*(-[a-z0-9]+)*$') { exit 1 }"
 if errorlevel 1 goto noid
+powershell -NoProfile -Command "if ($env:package -cnotmatch '^[a-z][a-z0-9_]*(\.[a-z][a-z0-9_]*)*$') { exit 1 }"
+if errorlevel 1 goto nopackage
+set "words=abstract|assert|boolean|break|byte|case|catch|char|class|const|continue|default|do|double|else|enum|extends|false|final|finally|float|for|goto|if|implements|import|instanceof|int|interface|long|native|new|null|package|private|protected|public|return|short|static|strictfp|super|switch|synchronized|this|throw|throws|transient|true|try|void|volatile|while"
+powershell -NoProfile -Command "if ($env:package -cmatch ('^java\.|(^|\.)(' + $env:words + ')(\.|$)')) { exit 1 }"
+if errorlevel 1 goto nopackage
+rem lens-cord is written by the class LensCord, in Turkey too
+for /f "usebackq delims=" %%c in (`powershell -NoProfile -Command "(($env:id -split '-') | ForEach-Object { $_.Substring(0, 1).ToUpperInvariant() + $_.Substring(1) }) -join ''"`) do set "class=%%c"
+set "words=Answered|Asked|Asking|BundleContract|Calculates|Calculator|Component|Formula|Item|Length|List|Made|Math|NoRoom|NoticeKind|Object|Outcome|Outlines|Override|Piece|Point|Record|Rounding|Source|Steps|String|Test|Working"
+rem names that the class made here uses itself
+powershell -NoProfile -Command "if ($env:class -cmatch ('^(' + $env:words + ')$')) { exit 1 }"
+if errorlevel 1 goto noclass
 if exist "%package%.%id%" goto there
 where mvn >nul 2>nul
 if errorlevel 1 goto nomaven
 rem Maven knows best which Java it takes, wherever that lies; where it does not say, it says later what is wrong
 powershell -NoProfile -Command "if ((& mvn -version 2>&1 | Out-String) -match 'Java version: (\d+)' -and [int]$Matches[1] -lt 17) { exit 1 }"
 if errorlevel 1 goto oldjava
-rem lens-cord is written by the class LensCord, in Turkey too
-for /f "usebackq delims=" %%c in (`powershell -NoProfile -Command "(($env:id -split '-') | ForEach-Object { $_.Substring(0, 1).ToUpperInvariant() + $_.Substring(1) }) -join ''"`) do set "class=%%c"
 set "here=%~dp0"
 set "here=%here:~0,-1%"
 set "more="
@@ -47,6 +56,12 @@ echo start: "%kind%" is not known. Start a calculator or a template.>&2
 exit /b 64
 :noid
 echo start: "%id%" is no id. Write lower-case words joined by hyphens, such as lens-cord.>&2
+exit /b 64
+:nopackage
+echo start: "%package%" is no package. Write lower-case words of letters and digits joined by dots, none of them a word of Java itself such as new, as in net.example.walks.>&2
+exit /b 64
+:noclass
+echo start: "%id%" would make a class %class%, and what is made here needs that name for something else. Say more of it, such as my-%id%.>&2
 exit /b 64
 :there
 echo start: %package%.%id% is there already, and nothing was made. Take another id, or move it away.>&2

@@ -69,8 +69,22 @@ class StartCmdTest {
         all("^echo start: (.*)>&2\\R^exit /b (\\d+)", text)
                 .filter(said -> !said.group(1).startsWith("PowerShell"))
                 .forEach(said -> cmd.put(plain(said.group(1)), said.group(2)));
-        assertEquals(7, shell.size(), shell.toString());
+        assertEquals(9, shell.size(), shell.toString());
         assertEquals(shell, cmd);
+    }
+
+    /** The same words of Java and names of what is made are kept back. */
+    @Test
+    void itKeepsBackTheSameNames() throws Exception {
+        Set<String> shell = all("'(\\w+(?:\\|\\w+){9,})'", Files.readString(CONTRACT.resolve("start")))
+                .map(list -> list.group(1))
+                .collect(Collectors.toSet());
+        assertEquals(2, shell.size());
+        assertEquals(
+                shell,
+                all("set \"words=(.*)\"", text)
+                        .map(list -> list.group(1).strip())
+                        .collect(Collectors.toSet()));
     }
 
     private static String plain(String said) {

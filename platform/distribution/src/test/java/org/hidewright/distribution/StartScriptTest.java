@@ -2,6 +2,7 @@ package org.hidewright.distribution;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
@@ -11,6 +12,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.lang.model.SourceVersion;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +76,77 @@ class StartScriptTest {
                         "start: net.example.walks.lens-tag is there already, and nothing was made. Take another id, or"
                                 + " move it away.\n"),
                 start("template", "net.example.walks", "lens-tag"));
+    }
+
+    /** Words that are no names: Java Language Specification 17, 3.9; which they are is held to the compiler's own list. */
+    @Test
+    void aPackageThatWouldNotCompileIsRefused() throws Exception {
+        List<String> words = Files.readString(SCRIPT)
+                .lines()
+                .filter(line -> line.startsWith("words='"))
+                .flatMap(line -> Stream.of(line.replaceAll("^words='|'$", "").split("\\|")))
+                .toList();
+        assertEquals(53, words.size());
+        for (String word : words) {
+            assertTrue(SourceVersion.isKeyword(word), word);
+        }
+        for (String wrong : List.of(
+                "Net.my-walks",
+                "net.my-walks",
+                "net.Walks",
+                "net..walks",
+                "net.walks.",
+                "net.2walks",
+                "net.new.walks",
+                "int",
+                "java.walks",
+                "net.w\u00e4lder",
+                "net.walks/x",
+                "net walks")) {
+            assertEquals(
+                    new Said(
+                            64,
+                            "start: “" + wrong
+                                    + "” is no package. Write lower-case words of letters and digits joined by dots,"
+                                    + " none of them a word of Java itself such as new, as in net.example.walks.\n"),
+                    start("calculator", wrong, "lens-tag"));
+            assertFalse(Files.exists(folder.resolve(wrong + ".lens-tag")));
+        }
+        for (String right : List.of("walks", "net.news.int8", "net.my_walks.v2", "javas.walks")) {
+            assertEquals(0, start("calculator", right, "lens-tag").code(), right);
+        }
+    }
+
+    /** Each name that a class made here imports, has inside or takes from the language. */
+    @Test
+    void anIdWhoseClassWouldTakeANameFromWhatIsMadeIsRefused() throws Exception {
+        Path made = Path.of("../../samples/archetype/src/main/resources/archetype-resources/src");
+        Set<String> taken = new TreeSet<>(Set.of("Object", "Record"));
+        for (String file : List.of(
+                "main/java/__className__.java",
+                "test/java/__className__Test.java",
+                "test/java/__className__ContractTest.java")) {
+            String plain = Files.readString(made.resolve(file))
+                    .replaceAll("(?s)[$]\\{className}\\w*|import static [^;]*|/\\*.*?\\*/|//[^\n]*|\"[^\"\n]*\"", "");
+            Pattern.compile(
+                            "(?<![\\w$]|[A-Z]\\w{1,20}\\.)[A-Z][a-z]\\w*(?![\\w]|\\()|(?<=record )\\w+|(?<=new |@)[A-Z]\\w+")
+                    .matcher(plain)
+                    .results()
+                    .forEach(name -> taken.add(name.group()));
+        }
+        assertTrue(
+                taken.containsAll(List.of("Length", "Override", "BundleContract", "Made", "Math")), taken.toString());
+        for (String name : taken) {
+            String id = name.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+            assertEquals(
+                    new Said(
+                            64,
+                            "start: “" + id + "” would make a class " + name
+                                    + ", and what is made here needs that name for something else. Say more of it, such as my-"
+                                    + id + ".\n"),
+                    start("template", "net.example.walks", id));
+            assertEquals(0, start("template", "net.example.walks", "my-" + id).code());
+        }
     }
 
     @Test
