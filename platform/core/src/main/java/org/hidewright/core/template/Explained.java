@@ -41,7 +41,8 @@ record Explained(NamedValue.Worked value) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private static String symbol(String name) {
+    /** A name as a symbol of a formula. */
+    static String symbol(String name) {
         return name.replace('-', '_').replace('.', '_');
     }
 

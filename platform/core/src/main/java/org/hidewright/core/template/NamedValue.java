@@ -1,7 +1,10 @@
 package org.hidewright.core.template;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
@@ -17,7 +20,18 @@ import org.hidewright.core.expression.Worth;
 /** A name that a template gives to what it works out or asks, for the expressions after it. */
 sealed interface NamedValue {
     /** Adds what it is worth to the names before it, and to what is told what is said of it. */
-    void add(Map<String, Worth> names, List<Notice> told) throws ExpressionTrouble, Refusal;
+    void add(Map<String, Worth> names, Told told) throws ExpressionTrouble, Refusal;
+
+    /**
+     * What is told while values are worked out.
+     *
+     * @param sources what those stand on that were taken from another calculator, by their names
+     */
+    record Told(List<Notice> notices, Working working, Map<String, Source> sources) {
+        Told(Working working) {
+            this(new ArrayList<>(), working, new HashMap<>());
+        }
+    }
 
     /**
      * Worked out by an expression.
@@ -26,8 +40,11 @@ sealed interface NamedValue {
      */
     record Worked(String name, Expression expression, Source source) implements NamedValue {
         @Override
-        public void add(Map<String, Worth> names, List<Notice> told) throws ExpressionTrouble {
+        public void add(Map<String, Worth> names, Told told) throws ExpressionTrouble {
             names.put(name, expression.worth(names));
+            if (Explained.isWorth(expression)) {
+                new Explained(this).tell(names, told.working());
+            }
         }
     }
 
@@ -38,15 +55,17 @@ sealed interface NamedValue {
      */
     record Answered(String name, Asking asking, Map<String, Sort> answers) implements NamedValue {
         @Override
-        public void add(Map<String, Worth> names, List<Notice> told) throws ExpressionTrouble, Refusal {
-            Outcome<Values> outcome = asking.outcome(names, Working.NONE);
+        public void add(Map<String, Worth> names, Told told) throws ExpressionTrouble, Refusal {
+            Optional<TakenOver> working = asking.whom().map(whom -> new TakenOver(whom, told.working()));
+            Outcome<Values> outcome =
+                    asking.outcome(names, working.map(Working.class::cast).orElse(Working.NONE));
             for (Notice notice : outcome.notices()) {
                 // its place is a question of the calculator that was asked, which nobody sees here
                 Notice here = notice.kind().with(notice.args().toArray());
                 if (notice.kind().severity() == NoticeKind.Severity.STOP) {
                     throw new Refusal(here);
                 }
-                told.add(here);
+                told.notices().add(here);
             }
             Map<String, Worth> given = Worths.of(outcome.answers().orElseThrow());
             for (Map.Entry<String, Sort> answer : answers.entrySet()) {
@@ -58,7 +77,13 @@ sealed interface NamedValue {
                             answer.getKey(),
                             String.join(", ", given.keySet())));
                 }
-                names.put(key(answer.getKey()), worth);
+                String key = key(answer.getKey());
+                names.put(key, worth);
+                working.ifPresent(taken -> {
+                    taken.taken(answer.getKey(), key, worth);
+                    taken.source(answer.getKey())
+                            .ifPresent(source -> told.sources().put(key, source));
+                });
             }
         }
 

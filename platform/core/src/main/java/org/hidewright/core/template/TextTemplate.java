@@ -14,6 +14,7 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.NoticeKind;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Refusal;
+import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Declaration;
@@ -100,7 +101,10 @@ public final class TextTemplate implements DeclaredCalculator {
                 .or(() -> Optional.ofNullable(texts.get(key)).map(text -> text.replace("'", "''")))
                 .or(() -> CoreTexts.TEXTS.find(key, language))
                 .or(() -> asked().flatMap(asking -> asking.whom().stream())
-                        .flatMap(whom -> whom.texts().find(key, language).stream())
+                        .flatMap(whom ->
+                                TakenOver.text(whom, key, language)
+                                        .or(() -> whom.texts().find(key, language))
+                                        .stream())
                         .findFirst());
     }
 
@@ -122,22 +126,26 @@ public final class TextTemplate implements DeclaredCalculator {
 
     private Outcome<Values> worked(Values questions, Working working) throws ExpressionTrouble, Refusal {
         Map<String, Worth> names = new LinkedHashMap<>(Worths.of(questions));
-        List<Notice> notices = new ArrayList<>();
-        boolean stopped = stops(names, notices, working, (tell, holds) -> {
+        NamedValue.Told told = new NamedValue.Told(working);
+        boolean stopped = stops(names, told, (tell, holds) -> {
             if (holds) {
-                notices.add(notice(tell, names));
+                told.notices().add(notice(tell, names));
             }
         });
         if (stopped) {
-            return Outcome.refuse(notices);
+            return Outcome.refuse(told.notices());
         }
         Map<String, Object> answered = new LinkedHashMap<>();
         for (Map.Entry<Answer, Expression> answer : answers.entrySet()) {
+            Source taken = told.sources().get(answer.getValue().text().strip());
+            if (taken != null && answer.getKey().by().isEmpty()) {
+                working.source(answer.getKey().key(), taken);
+            }
             answered.put(
                     answer.getKey().key(),
                     Worths.value(answer.getKey(), answer.getValue().worth(names)));
         }
-        return drawn(drawing.outcome(names, Working.NONE), answered, notices);
+        return drawn(drawing.outcome(names, Working.NONE), answered, told.notices());
     }
 
     /** Hears of each condition that is looked at whether it holds. */
@@ -146,7 +154,7 @@ public final class TextTemplate implements DeclaredCalculator {
     }
 
     /** Works the values out, and says whether something that is told of them stops it. */
-    private boolean stops(Map<String, Worth> names, List<Notice> told, Working working, Looked looked)
+    private boolean stops(Map<String, Worth> names, NamedValue.Told told, Looked looked)
             throws ExpressionTrouble, Refusal {
         List<Tell> pending = new ArrayList<>(tells);
         for (NamedValue value : values) {
@@ -154,9 +162,6 @@ public final class TextTemplate implements DeclaredCalculator {
                 return true;
             }
             value.add(names, told);
-            if (value instanceof NamedValue.Worked worked && Explained.isWorth(worked.expression())) {
-                new Explained(worked).tell(names, working);
-            }
         }
         return stops(pending, names, looked);
     }
@@ -185,8 +190,7 @@ public final class TextTemplate implements DeclaredCalculator {
         try {
             stops(
                     new LinkedHashMap<>(Worths.of(questions)),
-                    new ArrayList<>(),
-                    Working.NONE,
+                    new NamedValue.Told(Working.NONE),
                     (tell, holds) -> holding.put(tell.kind(), holds));
         } catch (ExpressionTrouble | Refusal atTheRest) {
             return holding;

@@ -231,6 +231,42 @@ class TextTemplateTest {
         assertEquals("too-long [190.0 mm]", answerOf("\"doubling\"", "=card-width + 104.4 mm", "length"));
     }
 
+    /** How it was worked out there, under which name it is taken here, and what it stands on: in the words of who was asked. */
+    @Test
+    void whatIsTakenFromAnotherCalculatorSaysWhereItComesFrom() {
+        TextTemplate template = read(asking("""
+                        "doubled": {"asks": "doubling", "questions": {"of": "=card-width"}, "answers": {"twice": "length"}},
+                        "four": "2 * doubled.twice"
+                        """).replace("\"is\": \"width\"", "\"is\": \"doubled.twice\""))
+                .template()
+                .orElseThrow();
+        List<String> told = new ArrayList<>();
+        template.work(asked(1, "none"), new Working() {
+            @Override
+            public void step(Formula formula, Object result, Object... symbolsAndValues) {
+                told.add(String.join(
+                        " | ",
+                        text(template, "formula." + formula.key()),
+                        formula.symbols(),
+                        List.of(symbolsAndValues) + " " + result,
+                        text(template, "source." + formula.source().key())));
+            }
+
+            @Override
+            public void source(String answer, Source source) {
+                told.add(answer + " stands on " + source);
+            }
+        });
+        assertEquals(
+                List.of(
+                        "Doubling: Twice the length | L = 2 · l | [l, 85.6 mm] 171.2 mm | Two is two",
+                        "Doubling: Twice as long | doubled_twice = twice | [] 171.2 mm | Two is two",
+                        "Four | four = 2 · doubled_twice | [doubled_twice, 171.2 mm] 342.4 mm"
+                                + " | As the author of the template wrote it",
+                        "panel-width stands on DEFINITION doubling:two"),
+                told.subList(1, told.size()));
+    }
+
     @Test
     void whatFollowsFromAnAnswerThatIsWronglyTakenIsNotToldAgain() {
         TemplateReader.Result result = read(asking("""
