@@ -19,6 +19,7 @@ import org.hidewright.core.begin.Templates;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.jobcard.PresetsTaken;
 import org.hidewright.core.project.ProjectReader;
+import org.hidewright.core.project.Slip;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WholeFile;
 import org.hidewright.core.wording.Remark;
@@ -63,7 +64,8 @@ final class NewProject {
             dialogue.askNothing();
         }
         Map<String, Object> answered = ask(template.get(), arguments.hasMatchedOption(NewCommand.ALL), dialogue);
-        String text = project(template.get(), answered);
+        String text =
+                project(template.get(), answered, arguments.hasMatchedOption(NewCommand.PRESETS) ? answered : Map.of());
         try {
             WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
@@ -129,7 +131,7 @@ final class NewProject {
 
     /** What is wrong with one answer, or inside it, as the project would tell it. */
     private List<Remark> faults(Installed calculator, Map<String, Object> answered, String path) {
-        WorkedProject worked = work(project(calculator, answered));
+        WorkedProject worked = work(project(calculator, answered, Map.of()));
         return worked.slips().get(calculator.id()).remarks().stream()
                 .filter(Remark::stops)
                 .filter(remark ->
@@ -141,9 +143,14 @@ final class NewProject {
         return bench.work(ProjectReader.read(text).project().orElseThrow(() -> new IllegalStateException(text)));
     }
 
-    private String project(Installed calculator, Map<String, Object> answered) {
+    /** @param examples those of the answers that nobody gave */
+    private String project(Installed calculator, Map<String, Object> answered, Map<String, Object> examples) {
         List<Object> all = new ArrayList<>(before);
-        all.add(slips.slip(calculator, answered));
+        Map<String, Object> slip = slips.slip(calculator, answered);
+        if (!examples.isEmpty()) {
+            slip.put(Slip.EXAMPLES, examples);
+        }
+        all.add(slip);
         return NewSlips.text(slips.title(calculator), session.wording().units(), all);
     }
 

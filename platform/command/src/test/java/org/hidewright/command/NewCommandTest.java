@@ -202,9 +202,15 @@ class NewCommandTest {
         assertTrue(
                 terminal.out.contains("What has a preset is not asked (1 questions); with --all it is.\n"),
                 terminal.out);
+        assertFalse(project.contains("examples"), project);
         project = start("", "--presets", "--replace");
         assertTrue(project.contains("\"width\": \"60 mm\""), project);
         assertFalse(terminal.out.contains("> "), terminal.out);
+        String into = folder.resolve("out").toString();
+        assertEquals(0, terminal.run("make", file().toString(), "--into", into), terminal.err);
+        assertTrue(
+                terminal.err.contains("Nobody has measured this yet; it is the example of the template: Width"),
+                terminal.err);
     }
 
     @Test

@@ -90,9 +90,12 @@ public final class SlipJson {
         return questions;
     }
 
-    private static String from(AskedLine line) {
+    private String from(AskedLine line) {
         if (line.cell().isPresent()) {
             return "workshop";
+        }
+        if (slip.slip().isExample(line.question().key())) {
+            return "example";
         }
         return line.link().isPresent() ? "link" : line.preset() ? "preset" : "typed";
     }

@@ -266,6 +266,9 @@ final class SlipSection {
     private String rowOrigin(List<AskedLine> row) {
         List<String> presets =
                 row.stream().filter(AskedLine::preset).map(this::labelled).toList();
+        if (slip.slip().isExample(row.get(0).path().question())) {
+            return wording.host("origin.example");
+        }
         String typed = row.stream().anyMatch(AskedLine::typed) ? wording.host("origin.typed-row") : "";
         String preset = presets.isEmpty() ? "" : wording.host("origin.preset-row", String.join(", ", presets));
         return typed.isEmpty() || preset.isEmpty() ? typed + preset : typed + "; " + preset;
@@ -306,6 +309,9 @@ final class SlipSection {
         }
         if (line.preset()) {
             return wording.host("origin.preset");
+        }
+        if (slip.slip().isExample(line.path().question())) {
+            return wording.host("origin.example");
         }
         return line.text().isEmpty() ? wording.host("origin.typed-row") : wording.host("origin.typed", line.text());
     }

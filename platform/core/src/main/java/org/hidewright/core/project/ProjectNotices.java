@@ -67,6 +67,7 @@ public final class ProjectNotices {
 
     public static final NoticeKind NOT_SEARCHED = NoticeKind.check("not-searched");
     public static final NoticeKind SEARCHED_OTHERWISE = NoticeKind.check("searched-otherwise");
+    public static final NoticeKind EXAMPLES_TAKEN = NoticeKind.check("examples-taken");
 
     private ProjectNotices() {}
 
@@ -141,6 +142,7 @@ public final class ProjectNotices {
                 LEFT_ALONE,
                 TOO_MUCH,
                 NOT_SEARCHED,
-                SEARCHED_OTHERWISE);
+                SEARCHED_OTHERWISE,
+                EXAMPLES_TAKEN);
     }
 }

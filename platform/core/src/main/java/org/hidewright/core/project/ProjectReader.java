@@ -33,8 +33,8 @@ public final class ProjectReader {
 
     private static final List<String> HEAD = List.of("hidewright", "name", "about", "show", Project.WORKSHOP, "slips");
     private static final List<String> SHOW = List.of("units", "paper", "language");
-    private static final List<String> SLIP =
-            List.of("id", "calculator", "version", "from", "title", "what-if", "questions", Slip.SEARCHED);
+    private static final List<String> SLIP = List.of(
+            "id", "calculator", "version", "from", "title", "what-if", "questions", Slip.EXAMPLES, Slip.SEARCHED);
 
     private static final String A_SLIP = "{\"id\": \"…\", \"calculator\": \"…\", \"questions\": {…}}";
 
@@ -192,6 +192,9 @@ public final class ProjectReader {
         object.get("questions")
                 .filter(questions -> !(questions instanceof JsonObject))
                 .ifPresent(questions -> wrongShape("questions", "{\"thickness\": \"8 oz\"}", questions, slip.id()));
+        object.get(Slip.EXAMPLES)
+                .filter(examples -> !(examples instanceof JsonObject))
+                .ifPresent(examples -> wrongShape(Slip.EXAMPLES, "{\"width\": \"70 mm\"}", examples, slip.id()));
     }
 
     private void text(JsonObject object, String key, String slip) {

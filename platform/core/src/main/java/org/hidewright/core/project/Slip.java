@@ -22,6 +22,9 @@ public final class Slip {
     /** The key under which is kept how what stands on the slip was searched for. */
     public static final String SEARCHED = "searched";
 
+    /** The key under which stand the answers that were examples of the calculator when the slip was begun. */
+    public static final String EXAMPLES = "examples";
+
     private static final String WHAT_IF = "what-if";
 
     private final String id;
@@ -83,6 +86,18 @@ public final class Slip {
                 .filter(questions -> questions instanceof JsonObject)
                 .map(questions -> (JsonObject) questions)
                 .orElseGet(() -> new JsonObject(node.start(), node.end(), node.place(), Map.of()));
+    }
+
+    /**
+     * Whether a question is still answered by the example of its calculator that the slip was begun with: then nobody has measured
+     * it yet. Another answer in its place is the maker's.
+     */
+    public boolean isExample(String question) {
+        return node.get(EXAMPLES).orElse(null) instanceof JsonObject begun
+                && begun.get(question)
+                        .map(this::textOf)
+                        .equals(questions().get(question).map(this::textOf))
+                && begun.get(question).isPresent();
     }
 
     /** The whole slip as an object. */

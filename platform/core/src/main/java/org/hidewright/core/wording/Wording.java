@@ -91,6 +91,13 @@ public final class Wording {
         return texts.find(key, Locale.ENGLISH).isPresent();
     }
 
+    /** A question or answer by its label, or by its key where it has none. */
+    String called(Called called) {
+        return has(called.texts(), called.field().labelKey())
+                ? label(called.texts(), called.field())
+                : called.field().key();
+    }
+
     private String filled(Texts texts, String pattern, Object... args) {
         Object[] words = new Object[args.length];
         for (int i = 0; i < args.length; i++) {
@@ -113,9 +120,7 @@ public final class Wording {
         } else if (arg instanceof Quantity<?> quantity) {
             return quantity(quantity);
         } else if (arg instanceof Called called) {
-            return has(called.texts(), called.field().labelKey())
-                    ? label(called.texts(), called.field())
-                    : called.field().key();
+            return called(called);
         } else if (arg instanceof InUnit number) {
             return values.of(number.base(), number.unit()).inline();
         } else if (arg instanceof Money money) {

@@ -8,6 +8,7 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.DeclaredSearch;
+import org.hidewright.api.declaration.Question;
 import org.hidewright.api.declaration.Values;
 import org.hidewright.api.item.Item;
 import org.hidewright.core.CoreTexts;
@@ -18,6 +19,7 @@ import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.search.AskedPrint;
 import org.hidewright.core.search.Searched;
+import org.hidewright.core.wording.AllCalled;
 import org.hidewright.core.wording.Called;
 import org.hidewright.core.wording.ItemWords;
 import org.hidewright.core.wording.Remark;
@@ -71,6 +73,7 @@ final class SlipWork {
                     .orSame(was);
         }
         calculator.search().flatMap(search -> searched(search, values.get())).ifPresent(remarks::add);
+        examples(calculator).ifPresent(remarks::add);
         if (was != null && was.questions().equals(values) && was.state() != State.BROKEN) {
             was.told().forEach(remark -> remarks.add(located(remark)));
             return was.takenOver(read, remarks);
@@ -90,6 +93,20 @@ final class SlipWork {
                         .map(how -> ProjectNotices.SEARCHED_OTHERWISE.with(called, slip.id()));
         return notice.map(told ->
                 located(Remark.of(told, CoreTexts.TEXTS).onSlip(slip.id()).atQuestion(key)));
+    }
+
+    /** Which answers nobody has measured: the slip was begun with the examples of its calculator. */
+    private Optional<Remark> examples(DeclaredCalculator calculator) {
+        List<Question> taken = calculator.declaration().questions().stream()
+                .filter(question -> read.slip().isExample(question.key()))
+                .toList();
+        return taken.isEmpty()
+                ? Optional.empty()
+                : Optional.of(located(Remark.of(
+                                ProjectNotices.EXAMPLES_TAKEN.with(new AllCalled(calculator.texts(), taken)),
+                                CoreTexts.TEXTS)
+                        .onSlip(read.slip().id())
+                        .atQuestion(taken.size() == 1 ? taken.get(0).key() : "")));
     }
 
     private static boolean waits(Remark remark) {

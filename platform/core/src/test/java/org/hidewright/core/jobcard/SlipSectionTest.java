@@ -84,6 +84,30 @@ class SlipSectionTest {
         assertEquals("Layer thickness 1.5\u00A0mm", row(asked, "c").get(1));
     }
 
+    /** An example that was taken unseen is no word of the maker's, until another answer stands in its place. */
+    @Test
+    void whatNobodyMeasuredIsTold() {
+        String begun = json("'thickness': '2 mm', 'layers': [{'id': 'a', 'thickness': '1 mm'}], 'turn': '90 deg'");
+        String examples = json("'examples': {'thickness': '2 mm', 'layers': [{'id': 'a', 'thickness': '1 mm'}],"
+                + " 'turn': '45 deg', 'panel': '1 x 1 in'}, 'questions'");
+        Section section = section("strap", slip("strap", "sampler", begun).replaceFirst("\"questions\"", examples));
+        List<List<String>> asked = asked(section);
+        assertEquals("example, not measured", row(asked, "Thickness").get(2));
+        assertEquals("example, not measured", row(asked, "a").get(2));
+        assertEquals("typed “90 deg”", row(asked, "Turn").get(2));
+        assertEquals("preset", row(asked, "Panel").get(2));
+        List<String> told = section.blocks().stream()
+                .filter(Checks.class::isInstance)
+                .flatMap(checks -> ((Checks) checks).checks().stream())
+                .map(Checks.Check::what)
+                .filter(what -> what.contains("measured"))
+                .toList();
+        assertEquals(
+                List.of(
+                        "Sampler “strap”: Nobody has measured this yet; it is the example of the template: Thickness, Layers."),
+                told);
+    }
+
     private static List<String> row(List<List<String>> rows, String first) {
         return rows.stream().filter(row -> row.get(0).equals(first)).findFirst().orElseThrow();
     }
