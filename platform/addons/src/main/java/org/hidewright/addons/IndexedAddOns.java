@@ -1,5 +1,6 @@
 package org.hidewright.addons;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.hidewright.core.addons.AddOnChange;
 import org.hidewright.core.addons.AddOnIndexes;
 import org.hidewright.core.addons.AddOnNotices;
@@ -49,7 +51,18 @@ final class IndexedAddOns implements AddOnIndexes {
         listed.sort(Comparator.comparing(Listed::id).thenComparing(Listed::version));
         IndexFile file = IndexFile.in(folder);
         file.write(listed);
-        return index(file, listed);
+        return new Index(file.file(), index(file, listed).offers(), foldersIn(folder));
+    }
+
+    private static List<Path> foldersIn(Path folder) throws FileTrouble {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(path -> Files.isDirectory(path)
+                            && !path.getFileName().toString().startsWith("."))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw Trouble.notRead(folder, e);
+        }
     }
 
     /** From where the index lies, with what a URI takes for something else written as it is to be. */

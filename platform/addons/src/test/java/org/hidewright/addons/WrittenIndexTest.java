@@ -97,6 +97,18 @@ class WrittenIndexTest extends MakersSettings {
         return says;
     }
 
+    /** A template that is a text lies unpacked while it is written. */
+    @Test
+    void foldersBesideTheJarsAreToldAsLeftOut() throws Exception {
+        Path shelf = shelf();
+        Files.createDirectories(shelf.resolve("pen-case/META-INF"));
+        Files.createDirectories(shelf.resolve("drafts"));
+        Files.createDirectories(shelf.resolve(".kept"));
+        Index index = indexes().write(shelf);
+        assertEquals(List.of(shelf.resolve("drafts"), shelf.resolve("pen-case")), index.leftOut());
+        assertEquals(index.offers(), indexes().read(shelf).offers());
+    }
+
     @Test
     void anotherLibraryReadsOfEachJarWhatItMakesOfTheJarItself() throws Exception {
         Path shelf = shelf();

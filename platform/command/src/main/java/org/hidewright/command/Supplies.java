@@ -1,9 +1,12 @@
 package org.hidewright.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.jar.JarFile;
+import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.addons.AddOn;
@@ -43,6 +46,16 @@ final class Supplies {
                                 index.offers().size(),
                                 index.file().toString()));
         session.out().println(session.texts().text("addons.indexed-more", folder));
+        if (!index.leftOut().isEmpty()) {
+            print(texts.text(
+                    "addons.index-left-out",
+                    index.leftOut().stream()
+                            .map(path -> path.getFileName().toString())
+                            .collect(Collectors.joining(", "))));
+            index.leftOut().stream()
+                    .filter(path -> Files.exists(path.resolve(JarFile.MANIFEST_NAME)))
+                    .forEach(path -> print("  " + texts.text("addons.index-pack", path)));
+        }
     }
 
     void offers(String from) throws FileTrouble, BadArgument {

@@ -5,8 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.mockito.Mockito.verify;
 import static org.mockito.Mockito.when;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
+import java.util.spi.ToolProvider;
 import org.hidewright.core.addons.AddOn.Origin;
 import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnChange;
@@ -19,6 +24,7 @@ import org.hidewright.core.addons.ShopProfiles;
 import org.hidewright.core.addons.TrustedMakers;
 import org.hidewright.core.addons.TrustedMakers.Maker;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.mockito.Mockito;
 
 /** Add-ons from an index, shops from a file, and whose signature is asked for. */
@@ -44,6 +50,36 @@ class AddOnsTrustTest extends AddOnsRun {
                 "The index is written: shelf/index.xml (bundles: 1)\n"
                         + "What it offers is listed by hidewright addons --from shelf\n",
                 terminal.out);
+    }
+
+    /** What is told to be typed is typed here, with the tool of the JDK, and makes a jar with the manifest and the text. */
+    @Test
+    void foldersThatAreNotIndexedAreToldWithHowTheyArePacked(@TempDir Path shelf) throws Exception {
+        Path texts = shelf.resolve("pen-case");
+        Files.createDirectories(texts.resolve("META-INF"));
+        Files.writeString(
+                texts.resolve("META-INF/MANIFEST.MF"), "Manifest-Version: 1.0\nHidewright-Templates: pen-case.json\n");
+        Files.writeString(texts.resolve("pen-case.json"), "{}");
+        when(indexes().write(shelf))
+                .thenReturn(new Index(
+                        shelf.resolve("index.xml"),
+                        List.of(),
+                        List.of(shelf.resolve("drafts"), shelf.resolve("pen-case"))));
+        assertEquals(ExitCode.DONE, run("index", shelf.toString()));
+        assertTrue(terminal.out.contains("and these folders are left out: drafts, pen-case. "), terminal.out);
+        List<String> typed =
+                terminal.out.lines().filter(line -> line.startsWith("  jar ")).toList();
+        assertEquals(1, typed.size(), terminal.out);
+        String[] words = typed.get(0).strip().split(" ");
+        ToolProvider jar = ToolProvider.findFirst("jar").orElseThrow();
+        assertEquals(0, jar.run(System.out, System.err, Arrays.copyOfRange(words, 1, words.length)));
+        try (JarFile packed = new JarFile(shelf.resolve("pen-case.jar").toFile())) {
+            assertEquals(
+                    "pen-case.json", packed.getManifest().getMainAttributes().getValue("Hidewright-Templates"));
+            assertEquals(
+                    List.of("META-INF/", "META-INF/MANIFEST.MF", "pen-case.json"),
+                    packed.stream().map(JarEntry::getName).sorted().toList());
+        }
     }
 
     @Test

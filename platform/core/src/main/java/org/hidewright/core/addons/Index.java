@@ -8,9 +8,16 @@ import java.util.List;
  *
  * @param file where it lies
  * @param offers what stands in it, by id, and of one id the newest first
+ * @param leftOut folders beside it that were not looked into when it was made
  */
-public record Index(Path file, List<Offer> offers) {
+public record Index(Path file, List<Offer> offers, List<Path> leftOut) {
     public Index {
         offers = List.copyOf(offers);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /** One that was read. */
+    public Index(Path file, List<Offer> offers) {
+        this(file, offers, List.of());
     }
 }
