@@ -99,9 +99,13 @@ final class FileProfiles implements ShopProfiles {
     }
 
     @Override
-    public void write(Path file, List<Path> from) throws FileTrouble {
+    public List<String> write(Path file, List<Path> from) throws FileTrouble {
         if (Files.exists(file)) {
             throw Trouble.of(AddOnNotices.ADD_ON_PROFILE_THERE.with(file.toString()));
+        }
+        List<Listed> offered = new ArrayList<>();
+        for (Path place : from) {
+            offered.addAll(IndexFile.in(place).read(shop.sound()));
         }
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put(ProfileReader.MARK, ProfileReader.FORMAT);
@@ -112,9 +116,7 @@ final class FileProfiles implements ShopProfiles {
         }
         tree.put(
                 ProfileReader.BUNDLES,
-                shop.all().stream()
-                        .filter(addOn -> !addOn.id().isEmpty() && addOn.state() != State.OFF)
-                        .sorted(Comparator.comparing(AddOn::id))
+                on().sorted(Comparator.comparing(AddOn::id))
                         .map(FileProfiles::bundle)
                         .distinct()
                         .toList());
@@ -123,6 +125,23 @@ final class FileProfiles implements ShopProfiles {
         } catch (IOException e) {
             throw Trouble.notChanged(file, e);
         }
+        return on().filter(addOn -> addOn.origin() != Origin.PROGRAM && !isOffered(addOn, offered))
+                .map(addOn -> addOn.id() + " " + addOn.version())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private Stream<AddOn> on() {
+        return shop.all().stream().filter(addOn -> !addOn.id().isEmpty() && addOn.state() != State.OFF);
+    }
+
+    /** In the version that is written, or a newer one. */
+    private static boolean isOffered(AddOn addOn, List<Listed> offered) {
+        Version least = Version.parseVersion(addOn.version());
+        return offered.stream()
+                .anyMatch(listed ->
+                        listed.id().equals(addOn.id()) && listed.version().compareTo(least) >= 0);
     }
 
     /** What came with the program needs no version; of an add-on this one and newer ones. */

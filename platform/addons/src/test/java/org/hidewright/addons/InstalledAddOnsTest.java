@@ -168,7 +168,8 @@ class InstalledAddOnsTest extends MakersSettings {
                         + " Bundle-Version is in order.",
                 told(() -> install(good, undated)));
         assertEquals(
-                "There is no bundle in the folder none. Name the jar, or the folder it lies in.",
+                "There is no bundle in the folder none. Name the jar, or the folder it lies in. A folder of texts inside this"
+                        + " one is a bundle of its own: name that; for an index make a jar of it, as the author’s guide shows.",
                 told(() -> install(good, none)));
         assertEquals(
                 "There is no file or folder nowhere. Check the name, and the folder you are in.",

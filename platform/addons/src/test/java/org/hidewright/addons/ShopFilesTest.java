@@ -247,7 +247,8 @@ class ShopFilesTest extends MakersSettings {
         there("nets.jar", "on", Jar.bundle("nets", "Bundle-Version", "1.4"));
         there("pads.jar", "off", Jar.bundle("pads"));
         program("costing", "off");
-        profiles().write(file, List.of(folder.resolve("shelf")));
+        assertEquals(
+                List.of(), profiles().write(file, List.of(folder.resolve("shelf"))), "of nets it has a newer one too");
         assertEquals("""
                 {
                   "hidewright-shop": 1,
@@ -271,6 +272,16 @@ class ShopFilesTest extends MakersSettings {
         assertTrue(profiles().apply(file, false).isNothing(), "it is so here");
         profiles().write(file.resolveSibling("plain.json"), List.of());
         assertFalse(Files.readString(file.resolveSibling("plain.json")).contains("from"));
+        there("eyelets.jar", "on", Jar.bundle("eyelets", "Bundle-Version", "0.3"));
+        there("knots.jar", "on", Jar.bundle("knots", "Bundle-Version", "1.0.1"));
+        assertEquals(
+                List.of("eyelets 0.3.0", "knots 1.0.1"),
+                profiles().write(file.resolveSibling("lacking.json"), List.of(folder.resolve("shelf"))),
+                "the knots of the shelf are older");
+        assertEquals(
+                "There is no file or folder nowhere. Check the name, and the folder you are in.",
+                told(() -> profiles().write(file.resolveSibling("y.json"), List.of(folder.resolve("nowhere")))));
+        assertFalse(Files.exists(file.resolveSibling("y.json")));
         assertTrue(told(() -> profiles().write(folder.resolve("nowhere/x.json"), List.of()))
                 .startsWith("nowhere/x.json could not be changed: "));
     }

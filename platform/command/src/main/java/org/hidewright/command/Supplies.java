@@ -10,8 +10,6 @@ import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Phrase;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.addons.AddOn;
-import org.hidewright.core.addons.AddOn.Origin;
-import org.hidewright.core.addons.AddOn.State;
 import org.hidewright.core.addons.AddOnChange;
 import org.hidewright.core.addons.AddOnChange.Moved;
 import org.hidewright.core.addons.AddOnIndexes;
@@ -86,16 +84,15 @@ final class Supplies {
     }
 
     void profile(String file, String from) throws FileTrouble, BadArgument {
-        session.addOns().get().profiles().write(path(file), from.isEmpty() ? List.of() : List.of(path(from)));
-        session.out().println(session.texts().text("addons.profile-written", file));
-        List<String> added = session.addOns().get().all().stream()
-                .filter(addOn -> addOn.origin() == Origin.MAKER
-                        && addOn.state() != State.OFF
-                        && !addOn.id().isEmpty())
-                .map(AddOn::id)
-                .toList();
-        if (from.isEmpty() && !added.isEmpty()) {
-            session.out().println(session.texts().text("addons.profile-from", String.join(", ", added), file));
+        List<String> lacking =
+                session.addOns().get().profiles().write(path(file), from.isEmpty() ? List.of() : List.of(path(from)));
+        print(texts.text("addons.profile-written", file));
+        if (!lacking.isEmpty()) {
+            String named = String.join(", ", lacking);
+            print(
+                    from.isEmpty()
+                            ? texts.text("addons.profile-from", named, file)
+                            : texts.text("addons.profile-lacks", named, from));
         }
     }
 

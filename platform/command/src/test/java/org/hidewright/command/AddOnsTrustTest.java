@@ -191,14 +191,16 @@ class AddOnsTrustTest extends AddOnsRun {
         run("profile", "mine.json");
         assertEquals("What is turned on here is written: mine.json\n", terminal.out);
         verify(profiles).write(Path.of("mine.json"), List.of());
-        when(terminal.addOns.all()).thenReturn(List.of(addOn("nets", Origin.MAKER, State.ON)));
+        when(profiles.write(Path.of("mine.json"), List.of())).thenReturn(List.of("nets 1.2.3"));
         run("profile", "mine.json");
         assertTrue(
-                terminal.out.contains("It names no index that nets could be fetched from: elsewhere they have to be"
-                        + " installed first. With one: hidewright addons profile mine.json --from FOLDER"),
+                terminal.out.contains(
+                        "It names no index that nets 1.2.3 could be fetched from: elsewhere they have to be"
+                                + " installed first. With one: hidewright addons profile mine.json --from FOLDER"),
                 terminal.out);
+        when(profiles.write(Path.of("mine.json"), List.of(Path.of("shelf")))).thenReturn(List.of("mats 1.0.0"));
         run("profile", "mine.json", "--from", "shelf");
-        verify(profiles).write(Path.of("mine.json"), List.of(Path.of("shelf")));
+        assertTrue(terminal.out.contains("shelf does not have: mats 1.0.0."), terminal.out);
     }
 
     @Test

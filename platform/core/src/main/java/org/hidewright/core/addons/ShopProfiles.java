@@ -19,7 +19,8 @@ public interface ShopProfiles {
      * Writes what is turned on now as such a file.
      *
      * @param from folders with indexes, which the file names for whoever has not installed the same
-     * @throws FileTrouble if it is there already, or cannot be written
+     * @return the add-ons that are on and that none of the indexes has in this version or a newer one, each with its version
+     * @throws FileTrouble if it is there already, or cannot be written, or one of the indexes cannot be read
      */
-    void write(Path file, List<Path> from) throws FileTrouble;
+    List<String> write(Path file, List<Path> from) throws FileTrouble;
 }
