@@ -61,11 +61,17 @@ final class Supplies {
     }
 
     void install(String from, List<String> names, boolean older) throws FileTrouble, BadArgument {
-        tell(indexes().install(path(from), names, older), false);
+        List<AddOn> before = session.addOns().get().all();
+        AddOnChange change = indexes().install(path(from), names, older);
+        tell(change, false);
+        tellUnfollowed(before, change, false);
     }
 
     void update(String from, List<String> names) throws FileTrouble, BadArgument {
-        tell(indexes().update(path(from), names), false);
+        List<AddOn> before = session.addOns().get().all();
+        AddOnChange change = indexes().update(path(from), names);
+        tell(change, false);
+        tellUnfollowed(before, change, false);
     }
 
     void back() throws FileTrouble {
@@ -80,7 +86,10 @@ final class Supplies {
     }
 
     void apply(String file, boolean only) throws FileTrouble, BadArgument {
-        tell(session.addOns().get().profiles().apply(path(file), only), only);
+        List<AddOn> before = session.addOns().get().all();
+        AddOnChange change = session.addOns().get().profiles().apply(path(file), only);
+        tell(change, only);
+        tellUnfollowed(before, change, only);
     }
 
     void profile(String file, String from) throws FileTrouble, BadArgument {
@@ -123,6 +132,17 @@ final class Supplies {
         TakenId.after(session.addOns().get().all(), change)
                 .forEach(taken -> session.tell(session.out(), taken.remark()));
         print(only ? texts.text("addons.only-tried") : texts.text("addons.changed-back"));
+    }
+
+    /** Whose texts were read from a folder each time, where somebody writes them: now they are those of a jar. */
+    private void tellUnfollowed(List<AddOn> before, AddOnChange change, boolean only) {
+        for (AddOn addOn : before) {
+            boolean givesWay =
+                    change.moved().stream().anyMatch(moved -> moved.id().equals(addOn.id()));
+            if (givesWay && !addOn.follows().isEmpty()) {
+                print(texts.text(only ? "addons.would-unfollow" : "addons.unfollowed", addOn.id(), addOn.follows()));
+            }
+        }
     }
 
     private void tell(Moved moved) {

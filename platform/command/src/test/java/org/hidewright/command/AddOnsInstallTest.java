@@ -102,6 +102,19 @@ class AddOnsInstallTest extends AddOnsRun {
         assertTrue(terminal.out.contains("    read from there each time: /bench/roll\n"), terminal.out);
         run("--json");
         assertTrue(terminal.out.contains("\"follows\": \"/bench/roll\""), terminal.out);
+
+        AddOnIndexes indexes = indexes();
+        AddOnChange newer = new AddOnChange(
+                List.of(new Moved("roll", "1.0.0", "1.1.0", List.of("roll"), false)), List.of(), List.of(), false);
+        when(indexes.update(Path.of("shelf"), List.of())).thenReturn(newer);
+        run("update", "--from", "shelf");
+        assertTrue(
+                terminal.out.contains("roll was read from /bench/roll each time. It is the jar that works now:"),
+                terminal.out);
+        assertTrue(terminal.out.endsWith("hidewright addons install /bench/roll --follow --replace\n"), terminal.out);
+        when(terminal.addOns.all()).thenReturn(List.of(addOn("roll", Origin.MAKER, State.ON, "roll")));
+        run("update", "--from", "shelf");
+        assertFalse(terminal.out.contains("each time"), terminal.out);
     }
 
     @Test
