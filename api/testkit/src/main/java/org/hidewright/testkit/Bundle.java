@@ -6,15 +6,18 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Properties;
 import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.declaration.InvalidDeclaration;
 import org.hidewright.api.declaration.RecordCalculator;
 
 /** What a contract looks at: the calculators of a bundle, their texts, and where their sources lie. */
 final class Bundle {
-    private final List<RecordCalculator> calculators;
-    private final List<Class<?>> types;
+    private final List<RecordCalculator> calculators = new ArrayList<>();
+    private final List<Class<?>> types = new ArrayList<>();
+    private final List<String> undeclared = new ArrayList<>();
     private final String messages;
     private final Path sources;
 
@@ -22,11 +25,16 @@ final class Bundle {
      * A bundle of these calculators.
      *
      * @param messages its texts, as they stand in {@code messages.properties}
-     * @throws org.hidewright.api.declaration.InvalidDeclaration if one cannot be declared; the message says where and why
      */
     Bundle(List<Calculator<?, ?>> calculators, String messages, Path sources) {
-        this.calculators = calculators.stream().map(RecordCalculator::of).toList();
-        this.types = calculators.stream().<Class<?>>map(Object::getClass).toList();
+        for (Calculator<?, ?> calculator : calculators) {
+            try {
+                this.calculators.add(RecordCalculator.of(calculator));
+                types.add(calculator.getClass());
+            } catch (InvalidDeclaration wrong) {
+                undeclared.add(wrong.getMessage() + ".");
+            }
+        }
         this.messages = messages;
         this.sources = sources;
     }
@@ -47,8 +55,14 @@ final class Bundle {
         }
     }
 
+    /** Those that can be declared. */
     List<RecordCalculator> calculators() {
         return calculators;
+    }
+
+    /** Of each that cannot be declared, where it is wrong and why. */
+    List<String> undeclared() {
+        return undeclared;
     }
 
     /** The class of each calculator, in their order. */

@@ -1,10 +1,9 @@
 package org.hidewright.testkit;
 
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.hidewright.api.calculator.Calculator;
-import org.hidewright.api.declaration.InvalidDeclaration;
 import org.hidewright.testkit.faults.Declared;
 import org.hidewright.testkit.faults.Strip;
 import org.junit.jupiter.api.Test;
@@ -121,12 +120,27 @@ class DeclarationFaultsTest {
         notDeclared(new Declared.KeyTwice(), "two questions have the key width");
     }
 
+    /** All of them at once, with what to write; of its texts nothing is told before. */
+    @Test
+    void numbersThatNameNoFormulaOrSource() {
+        notDeclared(
+                new Declared.WrongSource(),
+                "the answer width has by = \"breadth\", and no formula or source is called so; the answer half has by ="
+                        + " \"strip-are\", and no formula or source is called so. Write the key of one that is listed in"
+                        + " formulas() or sources() (" + Strip.AREA.key() + ", "
+                        + Strip.AREA.source().key() + "), or list the one you mean.");
+        BundleContract contract = Faulty.worded(new Declared.WrongSource(), "wrong-source.title = Wrong\n");
+        assertDoesNotThrow(contract::everyTextIsShownSomewhere);
+        assertDoesNotThrow(contract::thereIsACalculator);
+    }
+
     /** The host leaves such a calculator out, so that there is no contract to hold it to. */
     private static void notDeclared(Calculator<?, ?> calculator, String said) {
-        String message = assertThrows(InvalidDeclaration.class, () -> Faulty.bundle(calculator, ""))
-                .getMessage();
-        assertTrue(message.contains(said), message);
-        assertTrue(message.contains(calculator.getClass().getSimpleName()), message);
+        Faulty.worded(calculator, "")
+                .fails(
+                        BundleContract::everyCalculatorCanBeDeclared,
+                        said,
+                        calculator.getClass().getSimpleName());
     }
 
     @Test

@@ -5,9 +5,13 @@ import java.lang.reflect.Type;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Calculates;
 import org.hidewright.api.calculator.Calculator;
+import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Outcome;
+import org.hidewright.api.calculator.Source;
 import org.hidewright.api.calculator.Working;
 
 /** A {@link Calculator} of records, its declaration derived and checked. */
@@ -94,14 +98,24 @@ public final class RecordCalculator implements DeclaredCalculator {
                 type, "implement Calculator<Questions, Answers> directly, with its two record classes");
     }
 
+    /** All that are wrong are told, so that they are mended at once. */
     private static void checkSources(Class<?> type, Declaration declaration) {
-        for (Answer answer : declaration.answers()) {
-            if (answer.by().isPresent() && declaration.sourceOf(answer).isEmpty()) {
-                throw new InvalidDeclaration(
-                        type,
-                        "answer " + answer.key() + " names \"" + answer.by().get()
-                                + "\", which is neither in formulas() nor in sources()");
-            }
+        List<String> wrong = declaration.answers().stream()
+                .filter(answer ->
+                        answer.by().isPresent() && declaration.sourceOf(answer).isEmpty())
+                .map(answer -> "the answer " + answer.key() + " has by = \""
+                        + answer.by().get() + "\", and no formula or source is called so")
+                .toList();
+        if (!wrong.isEmpty()) {
+            String known = Stream.concat(
+                            declaration.formulas().stream().map(Formula::key),
+                            declaration.sources().stream().map(Source::key))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            throw new InvalidDeclaration(
+                    type,
+                    String.join("; ", wrong) + ". Write the key of one that is listed in formulas() or sources() ("
+                            + (known.isEmpty() ? "there is none yet" : known) + "), or list the one you mean");
         }
     }
 

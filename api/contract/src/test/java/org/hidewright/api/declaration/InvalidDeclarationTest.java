@@ -335,7 +335,9 @@ class InvalidDeclarationTest {
                 Arguments.of(new Inherits(), "implement Calculator<Questions, Answers> directly"),
                 Arguments.of(
                         new Sourceless(),
-                        "answer number names \"nowhere\", which is neither in formulas() nor in sources()"),
+                        "the answer number has by = \"nowhere\", and no formula or source is called so. Write the key of"
+                                + " one that is listed in formulas() or sources() (there is none yet), or list the one"
+                                + " you mean"),
                 Arguments.of(new Versionless(), "a version is 1 or more"));
     }
 

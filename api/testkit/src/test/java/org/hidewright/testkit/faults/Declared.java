@@ -163,4 +163,23 @@ public final class Declared {
             return List.of(Strip.AREA);
         }
     }
+
+    /** Its numbers name what nobody lists. */
+    @Calculates("wrong-source")
+    public static final class WrongSource implements Calculator<Strip.Asks, WrongSource.Takes> {
+        public record Takes(
+                @Answered(unit = "mm", by = "breadth") Length width,
+
+                @Answered(unit = "mm", by = "strip-are") Length half) {}
+
+        @Override
+        public Outcome<WrongSource.Takes> calculate(Strip.Asks asks, Working working) {
+            return Outcome.of(new Takes(asks.width(), asks.width().times(0.5)));
+        }
+
+        @Override
+        public List<Formula> formulas() {
+            return List.of(Strip.AREA);
+        }
+    }
 }
