@@ -278,12 +278,15 @@ final class AddOnsCommand implements Subcommand {
         }
         List<AddOn> before = session.addOns().get().all();
         List<AddOn> installed = session.addOns().get().install(files, arguments.hasMatchedOption(REPLACE), follow);
-        session.out()
-                .println(
-                        installed.stream().anyMatch(AddOn::code)
-                                ? session.texts().text("addons.rights")
-                                : session.texts().text("addons.texts-alone"));
-        session.out().println();
+        boolean nothingNew = before.containsAll(installed);
+        if (!nothingNew) {
+            session.out()
+                    .println(
+                            installed.stream().anyMatch(AddOn::code)
+                                    ? session.texts().text("addons.rights")
+                                    : session.texts().text("addons.texts-alone"));
+            session.out().println();
+        }
         for (AddOn addOn : installed) {
             String state = state(addOn, session.texts());
             boolean there = before.contains(addOn);
@@ -293,6 +296,9 @@ final class AddOnsCommand implements Subcommand {
                             : session.texts().text("addons.installed", called(addOn), state),
                     addOn,
                     session);
+        }
+        if (nothingNew) {
+            return;
         }
         session.out().println();
         List<Moved> moved = installed.stream()

@@ -118,6 +118,12 @@ final class CommandLineRun {
         if (named.isEmpty() && !head.isUsageHelpRequested() && WindowCommand.isPossible(session)) {
             return run(COMMANDS.get(WindowCommand.NAME), arguments, session);
         }
+        if (named.size() > 1 && named.get(0).equals("help") && !named.get(1).startsWith("-")) {
+            Subcommand explained = COMMANDS.get(named.get(1));
+            return explained == null
+                    ? unknown(named.get(1), session)
+                    : run(explained, new String[] {"--help"}, session);
+        }
         if (head.isUsageHelpRequested() || named.isEmpty() || named.get(0).equals("help")) {
             new Overview(session).print(COMMANDS.keySet());
             return ExitCode.DONE;

@@ -140,7 +140,10 @@ final class Supplies {
             boolean givesWay =
                     change.moved().stream().anyMatch(moved -> moved.id().equals(addOn.id()));
             if (givesWay && !addOn.follows().isEmpty()) {
-                print(texts.text(only ? "addons.would-unfollow" : "addons.unfollowed", addOn.id(), addOn.follows()));
+                print(
+                        only
+                                ? texts.text("addons.would-unfollow", addOn.id(), addOn.follows())
+                                : texts.text("addons.unfollowed", addOn.id(), addOn.follows()));
             }
         }
     }

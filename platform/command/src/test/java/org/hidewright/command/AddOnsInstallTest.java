@@ -43,7 +43,12 @@ class AddOnsInstallTest extends AddOnsRun {
         assertTrue(terminal.out.contains("hidewright addons remove belts takes it away again"), terminal.out);
         when(terminal.addOns.all()).thenReturn(List.of(addOn("nets", Origin.MAKER, State.OFF)));
         run("install", "a.jar", "more", "--replace");
-        assertTrue(terminal.out.contains("\nnets 1.2.3, there already: turned off\n"), terminal.out);
+        String here = "nets 1.2.3 is here already, exactly so, and nothing was changed: turned off\n";
+        assertTrue(terminal.out.contains("\n" + here), terminal.out);
+        when(terminal.addOns.install(List.of(Path.of("nets.jar")), false, false))
+                .thenReturn(List.of(addOn("nets", Origin.MAKER, State.OFF)));
+        run("install", "nets.jar");
+        assertEquals(here, terminal.out, "what it may do and how it is taken away was said when it came");
     }
 
     /** Which keeps it is the same whichever was installed first. */

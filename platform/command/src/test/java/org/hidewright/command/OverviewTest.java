@@ -32,6 +32,18 @@ class OverviewTest {
 
     private final Terminal terminal = new Terminal(new Strap());
 
+    /** As it is asked after a command, and in the language that is asked for. */
+    @Test
+    void helpOfACommandIsThatOfTheCommand() {
+        assertEquals(0, terminal.run("new", "--help"));
+        String help = terminal.out;
+        assertTrue(help.contains("--presets"), help);
+        assertEquals(0, terminal.run("help", "new"));
+        assertEquals(help, terminal.out);
+        assertEquals(2, terminal.run("help", "nwe"));
+        assertTrue(terminal.err.contains("new"), terminal.err);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"--help", "-h", "help"})
     void aloneOrAskedForHelpItSaysWhatCanBeDone(String argument) {
