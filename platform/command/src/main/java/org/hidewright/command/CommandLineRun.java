@@ -87,7 +87,9 @@ final class CommandLineRun {
             return ExitCode.NOT_UNDERSTOOD;
         }
         int code = inLanguage(arguments, inLanguage);
-        inLanguage.catalogue().problems().forEach(problem -> inLanguage.tell(inLanguage.err(), problem));
+        inLanguage.catalogue().problems().stream()
+                .filter(problem -> !inLanguage.stops().isHeard(problem))
+                .forEach(problem -> inLanguage.tell(inLanguage.err(), problem));
         inLanguage.stops().atTheEnd();
         return code;
     }

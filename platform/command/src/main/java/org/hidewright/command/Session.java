@@ -24,7 +24,7 @@ import org.hidewright.core.wording.Wording;
  * @param in where a maker answers what is asked
  * @param out where answers go
  * @param err where trouble goes
- * @param stops what was told to stop the work
+ * @param stops what was told, and of it what stops the work
  */
 record Session(
         Catalogue catalogue,
@@ -55,6 +55,7 @@ record Session(
     }
 
     private void tell(PrintStream to, Remark remark, String where) {
+        stops.heard(remark);
         if (remark.stops()) {
             stops.add(where, wording().what(remark));
         }

@@ -17,6 +17,7 @@ import org.hidewright.core.brought.BroughtTables;
 import org.hidewright.core.brought.TablesReader;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Installed;
+import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Tables;
 import org.hidewright.core.workshop.Tables.Brought;
 import org.hidewright.core.workshop.standard.StandardTables;
@@ -113,6 +114,21 @@ class AddOnsCheckTest {
         trayIsInstalled();
         template(Map.of("in/tag_de_AT.properties", "tag.title = Taferl"), false);
         assertTrue(terminal.out.endsWith("Texts that were looked at: 1.\nNothing has to be mended.\n"), terminal.out);
+    }
+
+    /** The folder that is checked may be followed too: then the program finds the same faults in what is installed. */
+    @Test
+    void whatIsToldOfTheTextIsNotToldOnceMoreOfWhatIsInstalled() throws Exception {
+        installed("com.example.slides", SLIDES);
+        String faulty = SLIDES.replace("\"unit\": \"mm\"", "\"unit\": \"mn\"");
+        List<Remark> problems = TablesReader.read(faulty, "com.example.slides").remarks();
+        assertEquals(1, problems.size());
+        when(catalogue.problems()).thenReturn(problems);
+        assertEquals(ExitCode.REFUSED, check("com.example.slides", faulty));
+        assertTrue(terminal.out.contains("bar: \"mn\" is no unit of length."), terminal.out);
+        assertEquals("", terminal.err);
+        terminal.run("addons", "--language=en");
+        assertTrue(terminal.err.contains("bar: \"mn\" is no unit of length."), terminal.err);
     }
 
     @Test
