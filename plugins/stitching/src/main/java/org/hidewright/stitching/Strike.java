@@ -1,6 +1,7 @@
 package org.hidewright.stitching;
 
 import org.hidewright.api.calculator.Answered;
+import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.calculator.RowId;
 import org.hidewright.api.measure.Length;
 
@@ -18,5 +19,5 @@ public record Strike(
         @Answered(by = "strike-plan") int first,
         @Answered(by = "strike-plan") int last,
 
-        @Answered(unit = "mm", step = "0.01 mm", by = "strike-plan")
+        @Answered(unit = "mm", step = "0.01 mm", round = Rounding.UP, by = "strike-plan")
         Length off) {}

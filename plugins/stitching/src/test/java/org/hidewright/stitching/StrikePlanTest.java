@@ -16,6 +16,9 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.hidewright.api.declaration.Answer;
+import org.hidewright.api.declaration.Declaration;
+import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.api.drawing.Segment;
@@ -199,5 +202,18 @@ class StrikePlanTest {
         SewnLine rim = new SewnLine.OfItem(plates(Optional.empty()), "front.rim");
         assertEquals(List.of("no-strike-plan at prongs [2, 6, 0.3]"), told(plan, line(rim, List.of(2, 6), 0.3)));
         assertEquals("0.5", shown(answers(plan, line(rim, List.of(2, 6), 0.5)).off()));
+    }
+
+    /** One number that stands on a page twice reads the same in both places. */
+    @Test
+    void theWorstBlowIsRoundedAsInItsRow() {
+        Declaration declaration = RecordCalculator.of(plan).declaration();
+        Answer worst = declaration.answer("off").orElseThrow();
+        Answer ofRow = declaration.answer("strikes").orElseThrow().columns().stream()
+                .filter(column -> column.key().equals("off"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(worst.step(), ofRow.step());
+        assertEquals(worst.rounding(), ofRow.rounding());
     }
 }
