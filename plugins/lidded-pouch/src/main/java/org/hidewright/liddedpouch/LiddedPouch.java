@@ -28,8 +28,10 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
     private static final Source PRACTICE = Source.of("gussets", Source.Kind.COMMON_PRACTICE);
     private static final Source GEOMETRY = Source.of("plane-geometry", Source.Kind.DEFINITION);
 
+    static final Formula PANEL_WIDTH = Formula.of("panel-width", "W = w + e + 2 · s + 2 · f", GEOMETRY);
+    static final Formula FRONT_HEIGHT = Formula.of("front-height", "H = f + s + h + b", GEOMETRY);
     static final Formula GUSSET_WIDTH = Formula.of("gusset-width", "G = D + 2 · f - 3 · s + π · s / 2", GEOMETRY);
-    static final Formula GUSSET_LENGTH = Formula.of("gusset-length", "L = P + 2 · 2.5", GEOMETRY);
+    static final Formula GUSSET_LENGTH = Formula.of("gusset-length", "L = P + 2 · x", GEOMETRY);
     static final Formula LID = Formula.of("lid-length", "A = D + q - 2 · r + 2 · π / 2 · (r + q / 2)", GEOMETRY);
 
     private static final NoticeKind NO_ROOM = NoticeKind.stop("no-room");
@@ -91,7 +93,7 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
 
     /** What is answered. */
     public record Made(
-            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "gussets", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "panel-width", lead = true)
             Length panelWidth,
 
             @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "lid-length", lead = true)
@@ -110,7 +112,7 @@ public final class LiddedPouch implements Calculator<LiddedPouch.Asking, LiddedP
 
     @Override
     public List<Formula> formulas() {
-        return List.of(GUSSET_WIDTH, GUSSET_LENGTH, LID);
+        return List.of(PANEL_WIDTH, FRONT_HEIGHT, GUSSET_WIDTH, GUSSET_LENGTH, LID);
     }
 
     @Override

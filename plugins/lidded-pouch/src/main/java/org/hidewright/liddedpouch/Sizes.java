@@ -68,16 +68,49 @@ record Sizes(
 
     void explain(LiddedPouch.Asking asked, double seam, Working working) {
         Length inside = Length.ofMm(depth);
+        Length flange = Length.ofMm(2 * margin);
+        working.step(
+                LiddedPouch.PANEL_WIDTH,
+                Length.ofMm(width),
+                "w",
+                asked.held().width(),
+                "e",
+                asked.ease(),
+                "s",
+                asked.gussetThickness(),
+                "f",
+                flange);
+        double above = height
+                - 2 * margin
+                - asked.gussetThickness().mm()
+                - asked.held().height().mm();
+        working.step(
+                LiddedPouch.FRONT_HEIGHT,
+                Length.ofMm(height),
+                "f",
+                flange,
+                "s",
+                asked.gussetThickness(),
+                "h",
+                asked.held().height(),
+                "b",
+                Length.ofMm(above));
         working.step(
                 LiddedPouch.GUSSET_WIDTH,
                 Length.ofMm(gussetWidth),
                 "D",
                 inside,
                 "f",
-                Length.ofMm(2 * margin),
+                flange,
                 "s",
                 asked.gussetThickness());
-        working.step(LiddedPouch.GUSSET_LENGTH, Length.ofMm(seam + 2 * LiddedParts.END), "P", Length.ofMm(seam));
+        working.step(
+                LiddedPouch.GUSSET_LENGTH,
+                Length.ofMm(seam + 2 * LiddedParts.END),
+                "P",
+                Length.ofMm(seam),
+                "x",
+                Length.ofMm(LiddedParts.END));
         if (!lid.equals(Flap.NONE)) {
             working.step(
                     LiddedPouch.LID,

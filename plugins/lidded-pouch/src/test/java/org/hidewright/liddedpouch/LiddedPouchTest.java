@@ -165,16 +165,20 @@ class LiddedPouchTest {
     @Test
     void everyAllowanceIsExplained() {
         List<String> lines = working(asked(80, 100, 30, STUD, Optional.empty()));
-        assertEquals("G = D + 2 · f - 3 · s + π · s / 2 | D 32.000, f 7.000, s 1.400 | 43.999", lines.get(0));
-        assertEquals("A = D + q - 2 · r + 2 · π / 2 · (r + q / 2) | D 32.000, q 2.000, r 1.500 | 38.854", lines.get(2));
+        assertEquals("G = D + 2 · f - 3 · s + π · s / 2 | D 32.000, f 7.000, s 1.400 | 43.999", lines.get(2));
+        assertEquals("A = D + q - 2 · r + 2 · π / 2 · (r + q / 2) | D 32.000, q 2.000, r 1.500 | 38.854", lines.get(4));
+        // 80 + 4 + 2 · 1.4 + 2 · 7, and 7 + 1.4 + 100 + 1
+        assertEquals("W = w + e + 2 · s + 2 · f | w 80.000, e 4.000, s 1.400, f 7.000 | 100.800", lines.get(0));
+        assertEquals("H = f + s + h + b | f 7.000, s 1.400, h 100.000, b 1.000 | 109.400", lines.get(1));
         Item item = made(asked(80, 100, 30, STUD, Optional.empty())).item();
         double line = Curve.of(item.stitchLine(new OnPart("front", "rim"))
                         .orElseThrow()
                         .line())
                 .length();
-        assertEquals(String.format(Locale.ROOT, "L = P + 2 · 2.5 | P %.3f | %.3f", line, line + 5), lines.get(1));
         assertEquals(
-                2,
+                String.format(Locale.ROOT, "L = P + 2 · x | P %.3f, x 2.500 | %.3f", line, line + 5), lines.get(3));
+        assertEquals(
+                4,
                 working(asked(80, 100, 30, new Closing.Open(Length.ofMm(10)), Optional.empty()))
                         .size());
     }

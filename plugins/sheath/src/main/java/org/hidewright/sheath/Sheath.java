@@ -113,13 +113,13 @@ public final class Sheath implements Calculator<Sheath.Asking, Sheath.Made> {
 
     /** What is answered. */
     public record Made(
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "panel-width", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "panel-width", lead = true)
             Length panelWidth,
 
-            @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP, by = "loop", lead = true)
+            @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP, by = "loop", lead = true)
             Length backHeight,
 
-            @Answered(unit = "mm", step = "0.5 mm", by = "panel-width")
+            @Answered(unit = "mm", step = "0.1 mm", by = "panel-width")
             Length weltWidth,
 
             @Answered(by = "welt-layers") int weltLayers,

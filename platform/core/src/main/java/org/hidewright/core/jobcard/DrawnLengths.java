@@ -11,9 +11,13 @@ import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip;
 
-/** The lengths among a slip’s answers, so that a drawing says of the same length what the tables say. */
+/**
+ * The lengths among a slip’s answers, so that a drawing says of the same length what the tables say. An answer that is rounded further
+ * than a knife goes by is left out: what is cut has to be as large as the pattern is drawn, or holes stand off their middle.
+ */
 final class DrawnLengths {
     private static final double SAME_MM = 1e-6;
+    private static final double KNIFE_MM = 0.1;
 
     private record Told(Answer answer, double mm) {}
 
@@ -34,7 +38,8 @@ final class DrawnLengths {
     }
 
     private void add(Answer answer, Object value) {
-        boolean drawable = answer.step().isPresent() && answer.unit().equals(Optional.of(Units.MM));
+        boolean drawable = answer.step().orElse(Double.MAX_VALUE) <= KNIFE_MM
+                && answer.unit().equals(Optional.of(Units.MM));
         if (value instanceof Length length && drawable && !answer.keepUnit()) {
             told.add(new Told(answer, length.mm()));
         } else if (value instanceof Values group) {

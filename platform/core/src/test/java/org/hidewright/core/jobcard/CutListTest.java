@@ -88,7 +88,7 @@ class CutListTest {
         assertEquals("", row(table, 1).get(4));
     }
 
-    /** A keeper that is answered up to the next half millimetre, and drawn as long as it is exactly. */
+    /** A keeper that is drawn as it is exactly; its length is answered up to the next tenth of a millimetre, its width to the next half. */
     @Calculates("loop")
     public static final class Loop implements Calculator<Loop.Asks, Loop.Gives> {
         public record Asks(
@@ -96,25 +96,32 @@ class CutListTest {
                 Length round) {}
 
         public record Gives(
-                @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP)
+                @Answered(unit = "mm", step = "0.1 mm", round = Rounding.UP)
                 Length cut,
+
+                @Answered(unit = "mm", step = "0.5 mm", round = Rounding.UP)
+                Length wide,
 
                 @Answered Item item) {}
 
         @Override
         public Outcome<Gives> calculate(Asks asks, Working working) {
-            Path outline = Path.rectangle(Role.CUT, Point.of(0, 0), asks.round().mm(), 12);
+            Path outline = Path.rectangle(Role.CUT, Point.of(0, 0), asks.round().mm(), 12.24);
             return Outcome.of(new Gives(
                     asks.round(),
+                    Length.ofMm(12.24),
                     Item.builder()
                             .part(Part.of("keeper", "Keeper", outline).build())
                             .build()));
         }
     }
 
-    /** One length has one number on a page, on the job card and on the page of patterns. */
+    /**
+     * One length has one number on a page, on the job card and on the page of patterns. But what is cut is as large as it is drawn: on a
+     * strip of 12.5 mm, holes drawn in the middle of 12.24 mm would stand beside it.
+     */
     @Test
-    void aSizeThatIsAnsweredReadsAsItsAnswer() {
+    void aSizeThatIsAnsweredReadsAsItsAnswerUnlessThatIsCoarserThanTheKnife() {
         WorkedProject worked = new Shop(new Loop()).work(Shop.slip("loop", "loop", Shop.json("'round': '75.54 mm'")));
         Table card = new JobCard(worked, Shop.ENGLISH)
                 .document(LocalDate.of(2026, 3, 1), List.of()).sections().get(1).blocks().stream()
@@ -123,12 +130,12 @@ class CutListTest {
                         .filter(table -> table.caption().equals("To cut"))
                         .findFirst()
                         .orElseThrow();
-        assertEquals(List.of("Keeper", "", "1", "76.0 mm × 12.0 mm"), row(card, 0));
+        assertEquals(List.of("Keeper", "", "1", "75.6 mm × 12.2 mm"), row(card, 0));
         Document patterns = new Patterns(worked, Shop.ENGLISH)
                 .document(LocalDate.of(2026, 3, 1))
                 .orElseThrow();
         Table sizes = (Table) patterns.sections().get(1).blocks().get(0);
-        assertEquals(List.of("Keeper", "", "1", "0", "76.0 mm × 12.0 mm"), row(sizes, 0));
+        assertEquals(List.of("Keeper", "", "1", "0", "75.6 mm × 12.2 mm"), row(sizes, 0));
     }
 
     @Test
