@@ -39,6 +39,10 @@ final class Dialogue {
     private static final class State {
         private boolean silent;
         private boolean ended;
+        /** Whether the answer before was what was suggested, and typed by nobody. */
+        private boolean suggested;
+        /** Whether an example was taken for what only the maker can measure. */
+        private boolean example;
     }
 
     /** There is no line any more. */
@@ -88,6 +92,13 @@ final class Dialogue {
     /** Whether the answers ended before all was asked. */
     boolean ended() {
         return state.ended;
+    }
+
+    /** Whether, since this was asked before, an example was taken for what only the maker can measure. */
+    boolean tookExample() {
+        boolean took = state.example;
+        state.example = false;
+        return took;
     }
 
     /** Whether some questions are to be answered by another calculator; if nobody says so, they are not. */
@@ -176,14 +187,17 @@ final class Dialogue {
                 answers.put(question.key(), inside);
                 group(question.questions(), path, inside, faults);
             }
-            case ROWS, LIST, ITEM ->
+            case ROWS, LIST, ITEM -> {
                 answers.put(question.key(), new JsonOut.Raw(question.example().orElse("null")));
+                state.example |= question.preset().isEmpty();
+            }
             case FLAG -> answers.put(question.key(), flag(question));
-            default ->
-                answers.put(
-                        question.key(),
-                        BareNumbers.withUnitShown(
-                                read(new ExampleInUnits(system).of(question).orElse("")), question, system));
+            default -> {
+                String example = new ExampleInUnits(system).of(question).orElse("");
+                String read = read(example);
+                answers.put(question.key(), BareNumbers.withUnitShown(read, question, system));
+                state.example |= state.suggested && question.preset().isEmpty();
+            }
         }
     }
 
@@ -270,7 +284,9 @@ final class Dialogue {
     private String read(String suggested) throws Ended {
         if (state.ended) {
             throw new Ended();
-        } else if (state.silent) {
+        }
+        state.suggested = state.silent;
+        if (state.silent) {
             return suggested;
         }
         session.out().print((suggested.isEmpty() ? "" : "[" + suggested + "] ") + "> ");
@@ -278,7 +294,8 @@ final class Dialogue {
         try {
             String line = session.in().readLine();
             if (line != null) {
-                return line.isBlank() ? suggested : line.strip();
+                state.suggested = line.isBlank();
+                return state.suggested ? suggested : line.strip();
             }
         } catch (IOException unreadable) {
             // as if nobody answered any more

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,10 +19,12 @@ import org.hidewright.core.begin.NewSlips;
 import org.hidewright.core.begin.Templates;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.jobcard.PresetsTaken;
+import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.project.ProjectReader;
 import org.hidewright.core.project.Slip;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.WholeFile;
+import org.hidewright.core.wording.IdWords;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.Bench;
 import org.hidewright.core.work.WorkedProject;
@@ -33,11 +36,15 @@ import picocli.CommandLine.ParseResult;
  * calculator answers, such as the size of a thing by its name, becomes a slip of its own that the template takes from.
  */
 final class NewProject {
+    private static final String EXAMPLES = "notice." + ProjectNotices.EXAMPLES_TAKEN.key();
+
     private final Session session;
     private final Bench bench;
     private final Givers givers;
     private final NewSlips slips;
     private final List<Object> before = new ArrayList<>();
+    /** The answers of the template that nobody gave. */
+    private final Map<String, Object> examples = new LinkedHashMap<>();
 
     NewProject(Session session) {
         this.session = session;
@@ -64,8 +71,7 @@ final class NewProject {
             dialogue.askNothing();
         }
         Map<String, Object> answered = ask(template.get(), arguments.hasMatchedOption(NewCommand.ALL), dialogue);
-        String text =
-                project(template.get(), answered, arguments.hasMatchedOption(NewCommand.PRESETS) ? answered : Map.of());
+        String text = project(name.isEmpty() ? slips.title(template.get()) : named(file), template.get(), answered);
         try {
             WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
@@ -108,6 +114,9 @@ final class NewProject {
                 takeFrom(giver.get(), template, dialogue, answered);
             } else {
                 dialogue.ask(question, answered, path -> faults(template, answered, path));
+                if (dialogue.tookExample()) {
+                    examples.put(question.key(), answered.get(question.key()));
+                }
             }
         }
         return answered;
@@ -117,21 +126,25 @@ final class NewProject {
     private void takeFrom(Installed giver, Installed template, Dialogue dialogue, Map<String, Object> answered)
             throws BadArgument {
         Map<String, Object> given = new LinkedHashMap<>();
+        Map<String, Object> taken = new LinkedHashMap<>();
         Dialogue inside = dialogue.of(
                 giver.calculator().texts(),
                 givers.way(template.calculator().declaration().questions(), giver));
         for (Question question : giver.calculator().declaration().questions()) {
             if (!question.optional()) {
                 inside.ask(question, given, path -> faults(giver, given, path));
+                if (inside.tookExample()) {
+                    taken.put(question.key(), given.get(question.key()));
+                }
             }
         }
-        before.add(slips.slip(giver, given));
+        before.add(slip(giver, given, taken));
         answered.putAll(givers.links(template.calculator().declaration().questions(), giver));
     }
 
     /** What is wrong with one answer, or inside it, as the project would tell it. */
     private List<Remark> faults(Installed calculator, Map<String, Object> answered, String path) {
-        WorkedProject worked = work(project(calculator, answered, Map.of()));
+        WorkedProject worked = work(project(slips.title(calculator), calculator, answered));
         return worked.slips().get(calculator.id()).remarks().stream()
                 .filter(Remark::stops)
                 .filter(remark ->
@@ -143,20 +156,32 @@ final class NewProject {
         return bench.work(ProjectReader.read(text).project().orElseThrow(() -> new IllegalStateException(text)));
     }
 
-    /** @param examples those of the answers that nobody gave */
-    private String project(Installed calculator, Map<String, Object> answered, Map<String, Object> examples) {
+    private String project(String name, Installed calculator, Map<String, Object> answered) {
         List<Object> all = new ArrayList<>(before);
+        all.add(slip(calculator, answered, examples));
+        return NewSlips.text(name, session.wording().units(), all);
+    }
+
+    /** @param taken those of the answers that nobody gave */
+    private Map<String, Object> slip(Installed calculator, Map<String, Object> answered, Map<String, Object> taken) {
         Map<String, Object> slip = slips.slip(calculator, answered);
-        if (!examples.isEmpty()) {
-            slip.put(Slip.EXAMPLES, examples);
+        if (!taken.isEmpty()) {
+            slip.put(Slip.EXAMPLES, taken);
         }
-        all.add(slip);
-        return NewSlips.text(slips.title(calculator), session.wording().units(), all);
+        return slip;
+    }
+
+    /** The name of a project whose file was named: two of a template are told apart by it, also where their packets lie. */
+    private static String named(Path file) {
+        String words = IdWords.of(file.getFileName().toString().replaceFirst("\\.json$", ""));
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private int tell(Path file, WorkedProject worked, String id) {
         WorkedSlip slip = worked.slips().get(id);
-        worked.remarks().stream().filter(Remark::stops).forEach(remark -> session.tell(session.err(), remark));
+        worked.remarks().stream()
+                .filter(remark -> remark.stops() || remark.key().equals(EXAMPLES))
+                .forEach(remark -> session.tell(session.err(), remark));
         List<String> presets = new PresetsTaken(slip, session.wording()).lines();
         session.out().println();
         if (!presets.isEmpty()) {

@@ -63,6 +63,28 @@ class NewCommandTest {
         assertTrue(Files.exists(folder.resolve("out/patterns-tray.svg")));
     }
 
+    /** Only the maker can measure; what is taken from the example with Enter fits the thing of the example. */
+    @Test
+    void anExampleTakenWithEnterIsToldAsNobodysMeasure() throws Exception {
+        String project = start("1\n60 mm\n\n2\n");
+        assertEquals(
+                1, project.split("\"width\"", -1).length - 1, "typed, though it is what was suggested: " + project);
+        assertEquals(2, project.split("\"height\"", -1).length - 1, project);
+        assertTrue(terminal.err.contains("Nobody has measured this yet"), terminal.err);
+        start("1\n60 mm\n90 mm\n2\n", "--replace");
+        assertEquals("", terminal.err);
+    }
+
+    /** Two projects of one template are told apart, also where their packets lie. */
+    @Test
+    void aProjectIsCalledByTheFileThatWasNamed() throws Exception {
+        assertTrue(start("", "--presets").contains("\"name\": \"Tray\""));
+        terminal.typed = "";
+        Path other = folder.resolve("lens-tray.json");
+        assertEquals(0, terminal.run("new", "project", "--template", "tray", "--presets", other.toString()));
+        assertTrue(Files.readString(other).contains("\"name\": \"Lens tray\""), Files.readString(other));
+    }
+
     @Test
     void anEmptyLineTakesWhatIsInBrackets() throws Exception {
         String project = start("\n\n\n\n");
@@ -202,7 +224,8 @@ class NewCommandTest {
         assertTrue(
                 terminal.out.contains("What has a preset is not asked (1 questions); with --all it is.\n"),
                 terminal.out);
-        assertFalse(project.contains("examples"), project);
+        String examples = project.substring(project.indexOf("\"examples\""));
+        assertTrue(examples.contains("width") && !examples.contains("thickness"), "typed by nobody: " + project);
         project = start("", "--presets", "--replace");
         assertTrue(project.contains("\"width\": \"60 mm\""), project);
         assertFalse(terminal.out.contains("> "), terminal.out);
