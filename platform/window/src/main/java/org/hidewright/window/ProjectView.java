@@ -267,16 +267,15 @@ final class ProjectView extends Composite implements Desk.Round {
         middle.draw(slip);
     }
 
-    /** Brings the next slip into view on which there is something to look at. */
+    /** Brings the next slip into view on which there is something to look at, and what is to be put right there to the keyboard. */
     void revealUrgent() {
-        List<String> urgent = shown.slips().stream()
-                .filter(slip -> slip.urgent() > 0)
-                .map(SlipFace::id)
-                .toList();
+        List<SlipFace> urgent =
+                shown.slips().stream().filter(slip -> slip.urgent() > 0).toList();
         if (!urgent.isEmpty()) {
-            int next = urgent.indexOf(lastRevealed) + 1;
-            lastRevealed = urgent.get(next % urgent.size());
-            reveal(lastRevealed);
+            int next = urgent.stream().map(SlipFace::id).toList().indexOf(lastRevealed) + 1;
+            SlipFace slip = urgent.get(next % urgent.size());
+            lastRevealed = slip.id();
+            reveal(new Goal("", lastRevealed, slip.firstWrong()));
         }
     }
 

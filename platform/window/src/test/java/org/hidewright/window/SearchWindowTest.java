@@ -86,6 +86,8 @@ class SearchWindowTest {
     void aSlipSaysThatItWaitsForASearch() {
         String waits = "Check: Nothing has been searched for here: Tied is empty.";
         assertTrue(real.text("cord/urgent").startsWith(waits), real.text("cord/urgent"));
+        real.press("project.look");
+        assertTrue(real.find(Link.class, "cord/search").isFocusControl(), "what there is to look at leads to it");
         real.press("cord/search");
         real.until(() -> real.answers("cord").contains("3"));
         assertFalse(real.find(Label.class, "cord/urgent").isVisible());

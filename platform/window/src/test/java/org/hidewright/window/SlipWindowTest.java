@@ -366,7 +366,7 @@ class SlipWindowTest {
         real.type("roll/round", "2 sheep");
         real.press("deed.fold-all");
         real.press("project.look");
-        assertTrue(real.has(Text.class, "roll/round"), "what is wrong is opened");
+        assertTrue(real.find(Text.class, "roll/round").isFocusControl(), "what is wrong is opened, to be typed over");
         assertTrue(real.has(Link.class, "roll/menu"));
     }
 }

@@ -77,6 +77,16 @@ public record SlipFace(
                 + questions.stream().mapToLong(QuestionFace::urgent).sum();
     }
 
+    /** Where its answer stands that is to be put right first, or that is to be searched for; empty where neither is so. */
+    public String firstWrong() {
+        boolean toSearch = told.stream().anyMatch(one -> one.how() == Severity.CHECK);
+        return questions.stream()
+                .filter(QuestionFace::isWrong)
+                .map(question -> question.path().toString())
+                .findFirst()
+                .orElse(toSearch ? sought : "");
+    }
+
     /**
      * Something that is told on a slip.
      *
