@@ -71,6 +71,7 @@ final class CommandLineRun {
                 new FindCommand(),
                 new WorkshopCommand(),
                 new KeepCommand(),
+                new PutAwayCommand(),
                 new NewCommand(),
                 new AddOnsCommand())) {
             commands.put(command.name(), command);

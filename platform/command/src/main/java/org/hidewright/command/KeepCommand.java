@@ -89,7 +89,7 @@ final class KeepCommand implements Subcommand {
         return stock.sound() && trouble.stream().noneMatch(Remark::stops) ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
-    private static Project with(String copies, Project project) {
+    static Project with(String copies, Project project) {
         try {
             return project.keeping(copies);
         } catch (JsonTrouble e) {

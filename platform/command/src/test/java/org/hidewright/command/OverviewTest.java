@@ -27,8 +27,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class OverviewTest {
-    private static final List<String> COMMANDS =
-            List.of("window", "make", "search", "work", "explain", "find", "workshop", "keep", "new", "addons");
+    private static final List<String> COMMANDS = List.of(
+            "window", "make", "search", "work", "explain", "find", "workshop", "keep", "put-away", "new", "addons");
 
     private final Terminal terminal = new Terminal(new Strap());
 

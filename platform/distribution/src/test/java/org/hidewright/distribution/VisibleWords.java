@@ -36,6 +36,7 @@ final class VisibleWords {
             "explain.",
             "find.",
             "keep.",
+            "put-away.",
             "search.",
             "paper.",
             "addons.",

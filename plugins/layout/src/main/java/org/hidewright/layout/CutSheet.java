@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Region;
 import org.hidewright.api.measure.Money;
+import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Sheet;
 
 /**
@@ -28,8 +29,9 @@ record CutSheet(
         Sheet exact,
         Sheet shrunk,
         Optional<Money> price) {
-    /** Square millimetres, with its rim and its flaws. */
+    /** Square millimetres of leather, with its rim and what is poor of it; a hole is none. */
     double area() {
-        return Region.of(outline).area();
+        return Region.of(outline).area()
+                - exact.holes().stream().mapToDouble(Outline::area).sum();
     }
 }

@@ -169,6 +169,7 @@ public final class CuttingLayout
             @Answered List<SheetUsed> sheets,
             @Answered List<LeftOver> leftOver,
             @Answered List<PairLaid> pairs,
+            @Answered(stock = "hides") List<Rest> rest,
             @Answered(asFile = true) Optional<Drawing> drawing) {}
 
     /** One sheet that is cut from. */
@@ -186,6 +187,16 @@ public final class CuttingLayout
     public record LeftOver(
             @RowId String id,
             @Answered(by = "layout-arithmetic") int pieces) {}
+
+    /** What is left of a sheet that is cut from, as a row of the workshop's table of hides: the sheet with the pieces as holes in it. */
+    public record Rest(
+            @RowId String id,
+            @Answered String outline,
+
+            @Answered(unit = "mm", by = "layout-arithmetic") Length rim,
+
+            @Answered List<String> flaws,
+            @Answered(by = "layout-arithmetic") Optional<Money> price) {}
 
     /** Two pieces of one item that are seen together, and how far they lie from places that match: nothing where on two sheets. */
     public record PairLaid(

@@ -86,6 +86,7 @@ final class LayoutAnswers {
                         IntStream.of(used).mapToObj(this::used).toList(),
                         leftOver,
                         pairs,
+                        new Rests(task, laid).of(used),
                         used.length == 0 ? Optional.empty() : Optional.of(new LayoutDrawing(task, laid).of(used))),
                 notices);
     }

@@ -26,6 +26,7 @@ final class LayoutNotices {
     static final NoticeKind COUNTED_ONE = NoticeKind.check("layout-counted-one");
     static final NoticeKind NO_PAIRS = NoticeKind.check("layout-no-pairs");
     static final NoticeKind TWO_SHEETS = NoticeKind.check("layout-pair-on-two-sheets");
+    static final NoticeKind TWO_THICKNESSES = NoticeKind.check("layout-two-thicknesses");
     static final NoticeKind TOO_LARGE = NoticeKind.check("layout-too-large");
     static final NoticeKind LEFT_OVER = NoticeKind.check("layout-left-over");
 
@@ -51,6 +52,7 @@ final class LayoutNotices {
             COUNTED_ONE,
             NO_PAIRS,
             TWO_SHEETS,
+            TWO_THICKNESSES,
             TOO_LARGE,
             LEFT_OVER);
 

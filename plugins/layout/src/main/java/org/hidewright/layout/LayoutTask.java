@@ -8,6 +8,7 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Refusal;
 import org.hidewright.layout.CuttingLayout.Cut;
 import org.hidewright.layout.CuttingLayout.Placed;
+import org.hidewright.layout.CuttingLayout.SheetOfLeather;
 import org.hidewright.layout.check.LayoutCheck;
 import org.hidewright.layout.check.LayoutFault;
 import org.hidewright.layout.task.Laid;
@@ -17,6 +18,7 @@ import org.hidewright.layout.task.Sheet;
 /** What is laid on what, and the check of it. */
 final class LayoutTask {
     private final double gap;
+    private final List<SheetOfLeather> leather;
     private final List<CutPiece> pieces;
     private final List<CutSheet> sheets;
     private final MatchedPairs pairs;
@@ -25,8 +27,9 @@ final class LayoutTask {
     private final Map<String, Integer> sheetNumbers = new HashMap<>();
 
     private LayoutTask(
-            double gap, List<CutPiece> pieces, List<CutSheet> sheets, MatchedPairs pairs, List<Notice> notices) {
-        this.gap = gap;
+            Cut cut, List<CutPiece> pieces, List<CutSheet> sheets, MatchedPairs pairs, List<Notice> notices) {
+        this.gap = cut.gap().mm();
+        this.leather = cut.sheets();
         this.pieces = pieces;
         this.sheets = sheets;
         this.pairs = pairs;
@@ -46,7 +49,7 @@ final class LayoutTask {
         List<CutPiece> pieces = new PiecesToCut(cut, regions, notices).pieces();
         List<CutSheet> sheets = new SheetsToCut(cut, regions, pieces).sheets();
         new TooLarge(sheets).of(pieces).forEach(part -> notices.add(LayoutNotices.TOO_LARGE.at("sheets", part)));
-        return new LayoutTask(cut.gap().mm(), pieces, sheets, MatchedPairs.of(cut, pieces, sheets, notices), notices);
+        return new LayoutTask(cut, pieces, sheets, MatchedPairs.of(cut, pieces, sheets, notices), notices);
     }
 
     List<CutPiece> pieces() {
@@ -56,6 +59,11 @@ final class LayoutTask {
     /** A piece by its id. */
     CutPiece piece(String id) {
         return pieces.get(pieceNumbers.get(id));
+    }
+
+    /** The leather as it was asked for, a row each. */
+    List<SheetOfLeather> leather() {
+        return leather;
     }
 
     List<CutSheet> sheets() {

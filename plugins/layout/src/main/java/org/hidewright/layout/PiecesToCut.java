@@ -30,6 +30,8 @@ import org.hidewright.layout.task.Turning;
 /** The pieces that are cut for an item, or for several, of one leather or of all. */
 final class PiecesToCut {
     static final int MOST = 3000;
+    /** Millimetres by which a gauge may be off. */
+    private static final double GAUGED = 0.05;
 
     private final Cut cut;
     private final Regions regions;
@@ -50,6 +52,7 @@ final class PiecesToCut {
             throw new Refusal(LayoutNotices.TOO_MANY.at("pieces", count, MOST));
         }
         rulesThere();
+        oneThickness(parts);
         List<CutPiece> pieces = new ArrayList<>();
         for (Part part : parts) {
             add(part, pieces);
@@ -69,6 +72,25 @@ final class PiecesToCut {
             }
         }
         return parts;
+    }
+
+    /** One hide has one thickness: the first part that needs another is told. */
+    private void oneThickness(List<Part> parts) {
+        List<Part> known =
+                parts.stream().filter(part -> part.thickness().isPresent()).toList();
+        known.stream()
+                .filter(part -> Math.abs(thickness(part) - thickness(known.get(0))) > GAUGED)
+                .findFirst()
+                .ifPresent(other -> notices.add(LayoutNotices.TWO_THICKNESSES.at(
+                        "leather",
+                        known.get(0).id(),
+                        Length.ofMm(thickness(known.get(0))),
+                        other.id(),
+                        Length.ofMm(thickness(other)))));
+    }
+
+    private static double thickness(Part part) {
+        return part.thickness().orElseThrow();
     }
 
     /** Names with semicolons between them. */

@@ -322,4 +322,19 @@ class CuttingLayoutTest {
         assertTrue(bounds.width() >= 210 && bounds.height() >= 297, bounds.toString());
         assertEquals(Length.ofMm(52), twoOnA4.placed().get(0).x());
     }
+
+    @Test
+    void twoThicknessesOnOneHideAreTold() {
+        Cuts cuts = Cuts.of(
+                        rectangle("front", 100, 80).thickness(2),
+                        rectangle("back", 100, 80).thickness(2.04),
+                        rectangle("gusset", 100, 30).thickness(1))
+                .on(panel("panel", 210, 297, 1));
+        assertEquals(
+                List.of("layout-two-thicknesses leather [front, 2.0 mm, gusset, 1.0 mm]"),
+                outcome(cuts).notices().stream()
+                        .map(told -> told.kind().key() + " " + told.place() + " " + told.args())
+                        .toList());
+        assertEquals(List.of(), outcome(cuts.from("front; back")).notices());
+    }
 }

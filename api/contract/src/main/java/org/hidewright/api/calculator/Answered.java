@@ -35,6 +35,12 @@ public @interface Answered {
     /** Whether this is an answer the maker looks for first: it is shown largest. */
     boolean lead() default false;
 
+    /**
+     * Of rows, the table of the workshop that they can be put away into, such as {@code hides} for what is left of leather that was cut: each
+     * column has the key of one of the table. They are for the workshop, and not shown on paper.
+     */
+    String stock() default "";
+
     /** Whether it is also written as files for machines that cut, in true size; of drawings in millimetres alone. */
     boolean asFile() default false;
 }

@@ -13,6 +13,7 @@ public final class Answer extends Field {
     private final Rounding rounding;
     private final String by;
     private final boolean lead;
+    private final String stock;
     private final boolean asFile;
     private final List<Answer> columns;
 
@@ -28,6 +29,7 @@ public final class Answer extends Field {
             Rounding rounding,
             String by,
             boolean lead,
+            String stock,
             boolean asFile,
             List<Answer> columns) {
         super(key, labelKey, kind, itemKind, unit, options);
@@ -36,6 +38,7 @@ public final class Answer extends Field {
         this.rounding = rounding;
         this.by = by;
         this.lead = lead;
+        this.stock = stock;
         this.asFile = asFile;
         this.columns = List.copyOf(columns);
     }
@@ -63,6 +66,11 @@ public final class Answer extends Field {
     /** Whether it is an answer the maker looks for first. */
     public boolean lead() {
         return lead;
+    }
+
+    /** The table of the workshop that its rows can be put away into; empty where there is none. */
+    public Optional<String> stock() {
+        return stock.isEmpty() ? Optional.empty() : Optional.of(stock);
     }
 
     /** Whether it is also written as files for machines, in true size. */

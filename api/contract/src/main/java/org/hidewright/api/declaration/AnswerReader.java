@@ -51,6 +51,12 @@ final class AnswerReader {
         if (answered.asFile() && type.kind() != Kind.DRAWING) {
             throw new InvalidDeclaration(record, component.getName(), "only a drawing is written as a file");
         }
+        if (!answered.stock().isEmpty()) {
+            if (type.kind() != Kind.ROWS) {
+                throw new InvalidDeclaration(record, component.getName(), "only rows are put away into a table");
+            }
+            Keys.checkId(record, answered.stock());
+        }
         String where = InvalidDeclaration.where(record, component.getName());
         double step = answered.step().isEmpty() ? 0 : step(where, type.itemKind(), answered.step(), unit);
         return new Answer(
@@ -65,6 +71,7 @@ final class AnswerReader {
                 answered.round(),
                 answered.by(),
                 answered.lead(),
+                answered.stock(),
                 answered.asFile(),
                 columns(type, nesting));
     }

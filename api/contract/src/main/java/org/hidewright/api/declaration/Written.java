@@ -144,6 +144,7 @@ public final class Written {
                 rounding(key, attributes.getOrDefault("round", "nearest")),
                 attributes.getOrDefault("by", ""),
                 lead,
+                "",
                 false,
                 List.of());
     }
@@ -171,6 +172,7 @@ public final class Written {
                 Rounding.NEAREST,
                 "",
                 false,
+                "",
                 false,
                 AnswerReader.ofItem());
     }

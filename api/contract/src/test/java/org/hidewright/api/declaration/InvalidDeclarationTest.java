@@ -241,6 +241,12 @@ class InvalidDeclarationTest {
 
     record FileOfNumber(@Answered(asFile = true) int count) {}
 
+    record StockOfNumber(@Answered(stock = "hides") int count) {}
+
+    record OneOfStock(@Answered int count) {}
+
+    record StockOfColumn(@Answered(stock = "hides.outline") List<OneOfStock> rows) {}
+
     record NoStep(@Answered(unit = "mm", step = "0 mm") Length length) {}
 
     record AnswerClash(@Answered int strapWidth, @Answered int STRAP_WIDTH) {}
@@ -256,6 +262,8 @@ class InvalidDeclarationTest {
                 Arguments.of(StepOfText.class, "TEXT has no step"),
                 Arguments.of(NoUnitToKeep.class, "there is no unit to keep; give it one"),
                 Arguments.of(FileOfNumber.class, "only a drawing is written as a file"),
+                Arguments.of(StockOfNumber.class, "only rows are put away into a table"),
+                Arguments.of(StockOfColumn.class, "must be lower-case words joined by hyphens"),
                 Arguments.of(NoStep.class, "a step is above nothing"),
                 Arguments.of(AnswerClash.class, "two answers have the key strap-width"),
                 Arguments.of(EndlessRows.class, "holds itself"));

@@ -25,9 +25,10 @@ import org.hidewright.core.wording.IdWords;
 public record AnswerTable(boolean named, List<Answer> columns, List<List<String>> rows) {
     static final Set<Kind> WORDS = Set.of(Kind.TEXT, Kind.CHOICE, Kind.PHRASE);
 
-    /** Empty where the answer is no table or has no row. */
+    /** Empty where the answer is no table, has no row, or is for the workshop alone. */
     public static Optional<AnswerTable> of(Answer answer, Object value, SlipWording words) {
-        if (answer.kind() != Kind.ROWS && answer.kind() != Kind.GROUP && answer.kind() != Kind.ITEM) {
+        if (answer.stock().isPresent()
+                || answer.kind() != Kind.ROWS && answer.kind() != Kind.GROUP && answer.kind() != Kind.ITEM) {
             return Optional.empty();
         }
         List<Values> rows = ItemFacts.rowsOf(value);

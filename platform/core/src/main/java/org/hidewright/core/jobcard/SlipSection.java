@@ -29,6 +29,7 @@ import org.hidewright.api.measure.Unit;
 import org.hidewright.api.measure.Units;
 import org.hidewright.core.item.ItemPicture;
 import org.hidewright.core.wording.IdWords;
+import org.hidewright.core.wording.LongText;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
@@ -200,7 +201,9 @@ final class SlipSection {
                 .column(wording.host("job-card.from"));
         for (int i = 0; i < lines.size(); i++) {
             AskedLine line = lines.get(i);
-            if (line.depth() == 0) {
+            if (isSearchedFor(line)) {
+                table.row(words.label(line.question()), found(lines, i), wording.host("origin.searched"));
+            } else if (line.depth() == 0) {
                 Collection<List<AskedLine>> rows = inside(lines, i);
                 String label = words.label(line.question());
                 boolean group = line.question().kind() == Kind.GROUP && !rows.isEmpty();
@@ -216,6 +219,24 @@ final class SlipSection {
             }
         }
         blocks.add(table.build());
+    }
+
+    /** The places of a layout and the like: the drawing shows them, and nobody reads a page of them. */
+    private boolean isSearchedFor(AskedLine line) {
+        return line.depth() == 0
+                && slip.installed()
+                        .flatMap(known -> known.calculator().search())
+                        .filter(search ->
+                                search.sought().key().equals(line.question().key()))
+                        .isPresent();
+    }
+
+    /** How many rows were found. */
+    private String found(List<AskedLine> lines, int holder) {
+        long rows = inside(lines, holder).stream()
+                .filter(row -> !row.get(0).row().isEmpty())
+                .count();
+        return rows == 1 ? wording.host("value.row") : wording.host("value.rows", rows);
     }
 
     /** What stands inside a question, row by row; a preset group was told with the question. */
@@ -259,7 +280,7 @@ final class SlipSection {
         String taken = taken(line);
         return line.text().isEmpty() || line.text().strip().equalsIgnoreCase(taken.replace('\u00A0', ' '))
                 ? taken
-                : wording.host("job-card.typed-as", line.text(), taken);
+                : wording.host("job-card.typed-as", LongText.cut(line.text()), taken);
     }
 
     /** Whether a row was typed, and which of its values nobody typed. */
@@ -284,6 +305,7 @@ final class SlipSection {
         Unit unit = line.question().unit().orElse(Units.ONE);
         String value = line.value()
                 .map(given -> words.text(line.question(), given))
+                .map(text -> line.question().itemKind() == Kind.TEXT ? LongText.cut(text) : text)
                 .or(() -> line.typedRange()
                         .map(range -> wording.values().of(range.nominal(), unit).inline()))
                 .orElse("–");
@@ -305,7 +327,7 @@ final class SlipSection {
             String cell = card.cellText(line.cell().get());
             return line.text().isEmpty()
                     ? wording.host("origin.workshop-row", cell)
-                    : wording.host("origin.workshop", cell, line.text());
+                    : wording.host("origin.workshop", cell, LongText.cut(line.text()));
         }
         if (line.preset()) {
             return wording.host("origin.preset");
@@ -313,7 +335,9 @@ final class SlipSection {
         if (slip.slip().isExample(line.path().question())) {
             return wording.host("origin.example");
         }
-        return line.text().isEmpty() ? wording.host("origin.typed-row") : wording.host("origin.typed", line.text());
+        return line.text().isEmpty()
+                ? wording.host("origin.typed-row")
+                : wording.host("origin.typed", LongText.cut(line.text()));
     }
 
     private void sources(List<Block> blocks) {

@@ -15,6 +15,7 @@ import org.hidewright.api.measure.Unit;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.json.JsonText;
+import org.hidewright.core.wording.LongText;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Shelf.Taken;
 
@@ -106,7 +107,7 @@ public final class Copies {
     }
 
     private static String shown(String cell) {
-        return cell.isEmpty() ? "–" : cell;
+        return cell.isEmpty() ? "–" : LongText.cut(cell);
     }
 
     /** Rows of a table that is used whole, which the project’s copy of it does not have. */

@@ -16,11 +16,12 @@ import org.hidewright.api.document.Table;
 import org.hidewright.core.bench.Relay;
 import org.hidewright.core.bench.Sampler;
 import org.hidewright.core.bench.Shop;
+import org.hidewright.core.bench.Spotting;
 import org.junit.jupiter.api.Test;
 
 class SlipSectionTest {
     private static Section section(String id, String... slips) {
-        Document card = new JobCard(new Shop(new Sampler(), new Relay()).work(slips), Shop.ENGLISH)
+        Document card = new JobCard(new Shop(new Sampler(), new Relay(), new Spotting()).work(slips), Shop.ENGLISH)
                 .document(LocalDate.of(2026, 3, 1), List.of());
         return card.sections().stream()
                 .filter(section -> section.id().equals(id))
@@ -173,5 +174,35 @@ class SlipSectionTest {
                 .map(Checks.Check::severity)
                 .toList();
         assertEquals(List.of(Severity.STOP, Severity.CHECK, Severity.CAUTION), told);
+    }
+
+    /** The corners of a hide that was cut from go on for pages; the file has them. */
+    @Test
+    void aTextThatNobodyReadsToItsEndIsToldByItsBeginning() {
+        String corners = "12.5,30 ".repeat(400).strip();
+        List<List<String>> asked =
+                asked(section("s", slip("s", "sampler", json("'thickness': '2 mm', 'stamp': '" + corners + "'"))));
+        List<String> stamp = asked.stream()
+                .filter(row -> row.get(0).equals("Stamp"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("12.5,30 ".repeat(20) + "…", stamp.get(1));
+        assertEquals("typed “" + "12.5,30 ".repeat(20) + "…”", stamp.get(2));
+    }
+
+    /** Hundreds of places with four decimals help nobody at the bench; the drawing shows them. */
+    @Test
+    void whatWasSearchedForIsToldByHowMuchThereIs() {
+        String spots = "'spots': [{'id': 'a', 'at': '3.1234 mm', 'turned': '0.0006 deg'},"
+                + " {'id': 'b', 'at': '9 mm', 'turned': '1 deg'}], 'share': '50 %'";
+        List<List<String>> asked =
+                asked(section("s", slip("s", "spotting", json("'line': '100 mm', 'spots': {" + spots + "}"))));
+        assertEquals(
+                List.of(List.of("Line", "100 mm", "typed “100 mm”"), List.of("Spots", "2 rows", "searched for")),
+                asked.stream()
+                        .map(row -> row.stream()
+                                .map(cell -> cell.replace('\u00a0', ' '))
+                                .toList())
+                        .toList());
     }
 }

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.jobcard.SlipWording;
-import org.hidewright.core.wording.UnitSystem;
+import org.hidewright.core.wording.TypedCell;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.workshop.Column;
@@ -22,9 +21,6 @@ import org.hidewright.core.workshop.Table;
  * @param cells of its row
  */
 public record Recordable(String label, Map<String, String> cells) {
-    /** As it is typed into a file: with a point, in the units of the declaration. */
-    private static final Wording TYPED = new Wording(Locale.ENGLISH, UnitSystem.METRIC);
-
     /** The answers of a slip that a column of the table of measured results can hold, those that lead first. */
     public static List<Recordable> of(WorkedSlip slip, Wording wording, Table measured) {
         List<Recordable> found = new ArrayList<>();
@@ -44,9 +40,12 @@ public record Recordable(String label, Map<String, String> cells) {
                                 cells.put("name", words.title() + ", " + words.label(answer));
                                 cells.put(
                                         column.key(),
-                                        new SlipWording(slip, TYPED)
-                                                .text(answer, value)
-                                                .replaceAll("[\u00A0\u202F]", " "));
+                                        TypedCell.of(
+                                                slip.installed()
+                                                        .map(known -> known.calculator()
+                                                                .texts()),
+                                                answer,
+                                                value));
                                 found.add(
                                         new Recordable(words.label(answer) + "  " + words.text(answer, value), cells));
                             }));
