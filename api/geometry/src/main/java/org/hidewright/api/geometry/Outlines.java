@@ -85,25 +85,6 @@ public final class Outlines {
         if (!(widthMm > 0 && heightMm > 0)) {
             throw new IllegalArgumentException("an ellipse of " + widthMm + " by " + heightMm + " mm has no inside");
         }
-        int parts = 64;
-        double step = 2 * Math.PI / parts;
-        double handle = 4.0 / 3 * Math.tan(step / 4);
-        List<Segment> cubics = new ArrayList<>();
-        for (int i = 0; i < parts; i++) {
-            double from = i * step;
-            double to = (i + 1) % parts * step;
-            cubics.add(Segment.cubic(
-                    onEllipse(centre, widthMm, heightMm, from, 0),
-                    onEllipse(centre, widthMm, heightMm, from, handle),
-                    onEllipse(centre, widthMm, heightMm, to, -handle),
-                    onEllipse(centre, widthMm, heightMm, to, 0)));
-        }
-        return Curve.closed(cubics);
-    }
-
-    private static Point onEllipse(Point centre, double width, double height, double angle, double handle) {
-        return centre.plus(
-                width / 2 * (Math.cos(angle) - handle * Math.sin(angle)),
-                height / 2 * (Math.sin(angle) + handle * Math.cos(angle)));
+        return Curve.closed(EllipseArc.whole(centre, widthMm / 2, heightMm / 2));
     }
 }

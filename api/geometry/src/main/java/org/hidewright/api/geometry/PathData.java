@@ -9,7 +9,8 @@ import org.hidewright.api.drawing.Segment;
 
 /**
  * Curves written as path data of SVG 1.1 (W3C, section 8.3), with millimetres for units and y running <b>up</b>: the letters
- * M, L, H, V, C, S, Q, T, A and Z, small for steps from the place before. One curve, so one M at the start; A for arcs of circles alone.
+ * M, L, H, V, C, S, Q, T, A and Z, small for steps from the place before. One curve, so one M at the start, and A for arcs of
+ * circles alone; {@link #readAll} takes what a drawing program writes.
  */
 public final class PathData {
     private static final Pattern TOKEN =
@@ -20,7 +21,9 @@ public final class PathData {
     private static final Pattern BLANK = Pattern.compile("[\\s,]*");
 
     private final String text;
+    private final boolean many;
     private final Matcher tokens;
+    private final List<Curve> curves = new ArrayList<>();
     private final List<Segment> segments = new ArrayList<>();
     private int position;
     private Point start;
@@ -31,8 +34,9 @@ public final class PathData {
     private char controlOf;
     private boolean closed;
 
-    private PathData(String text) {
+    private PathData(String text, boolean many) {
         this.text = text;
+        this.many = many;
         this.tokens = TOKEN.matcher(text);
     }
 
@@ -59,30 +63,57 @@ public final class PathData {
      * @throws Unreadable if the text is no path data, or describes more than one curve or none
      */
     public static Curve read(String text) throws Unreadable {
-        return new PathData(text).curve();
+        PathData data = new PathData(text, false);
+        data.run();
+        if (data.curves.isEmpty()) {
+            throw data.trouble("there is no line");
+        }
+        return data.curves.get(0);
     }
 
-    private Curve curve() throws Unreadable {
+    /**
+     * All curves of a text as drawing programs write it: each begins with M or goes on behind a Z, and arcs of ellipses are
+     * followed by cubics. What has no length is left out. Units are those of the text; y runs up here, so where it runs down
+     * in the drawing, what is read lies mirrored.
+     *
+     * @throws Unreadable if the text is no path data
+     */
+    public static List<Curve> readAll(String text) throws Unreadable {
+        PathData data = new PathData(text, true);
+        data.run();
+        return List.copyOf(data.curves);
+    }
+
+    private void run() throws Unreadable {
         char command = 0;
         while (!BLANK.matcher(text).region(position, text.length()).matches()) {
             char next = commandOr(command);
-            if (closed) {
+            boolean begins = next == 'M' || next == 'm';
+            if (closed && !many) {
                 throw trouble("one curve ends with Z");
             }
-            if (command == 0 && next != 'M' && next != 'm' || command != 0 && (next == 'M' || next == 'm')) {
+            if (command == 0 && !begins || command != 0 && begins && !many) {
                 throw trouble("one curve begins with one M");
+            }
+            if (begins || closed) {
+                endCurve();
             }
             run(next);
             command = next == 'M' ? 'L' : next == 'm' ? 'l' : next;
         }
-        if (segments.isEmpty()) {
-            throw trouble("there is no line");
+        endCurve();
+    }
+
+    private void endCurve() throws Unreadable {
+        if (segments.stream().anyMatch(segment -> Stretch.of(segment).length() > 0)) {
+            try {
+                curves.add(closed ? Curve.closed(segments) : Curve.open(segments));
+            } catch (IllegalArgumentException e) {
+                throw trouble(e.getMessage());
+            }
         }
-        try {
-            return closed ? Curve.closed(segments) : Curve.open(segments);
-        } catch (IllegalArgumentException e) {
-            throw trouble(e.getMessage());
-        }
+        segments.clear();
+        closed = false;
     }
 
     private Unreadable trouble(String why) {
@@ -145,7 +176,7 @@ public final class PathData {
         control = null;
         switch (kind) {
             case 'M' -> {
-                pen = Point.of(0, 0);
+                pen = pen == null ? Point.of(0, 0) : pen;
                 pen = place(step);
                 start = pen;
             }
@@ -196,15 +227,21 @@ public final class PathData {
     private void arc(boolean step) throws Unreadable {
         double radius = Math.abs(number());
         double other = Math.abs(number());
-        number(); // a turned circle is the same circle
+        double turned = Math.toRadians(number());
         boolean large = flag();
         boolean left = flag();
         Point end = place(step);
-        if (Math.abs(radius - other) > 1e-9 * radius) {
+        boolean round = Math.abs(radius - other) <= 1e-9 * radius; // a turned circle is the same circle
+        if (!round && !many) {
             throw trouble("an arc is part of a circle: both radii are the same");
         }
-        if (radius == 0 || pen.equals(end)) {
+        if (radius == 0 || other == 0 || pen.distanceTo(end) == 0) {
             line(end);
+            return;
+        }
+        if (!round) {
+            segments.addAll(EllipseArc.between(pen, end, radius, other, turned, large, left));
+            pen = end;
             return;
         }
         double half = pen.distanceTo(end) / 2;

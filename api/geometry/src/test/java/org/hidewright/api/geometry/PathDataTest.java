@@ -108,6 +108,64 @@ class PathDataTest {
         assertEquals(60, PathData.read("M0 0A0 0 0 0 1 60 0").length(), 1e-9, "without a radius it is a line");
     }
 
+    @Test
+    void aTextOfManyCurvesIsReadWholeAndGoesOnWhereTheOneBeforeBegan() throws PathData.Unreadable {
+        List<Curve> curves =
+                PathData.readAll("M0 0h10v10h-10z m20 5h4v4z M50 50 M0 0 M1 1Z M30 0 L40 0 z l 0 5 l 5 0 M7 7l0 0");
+        assertEquals(4, curves.size(), "a place alone is no line, nor is one without length");
+        assertEquals(100, curves.get(0).area(), 1e-9);
+        assertEquals(PathData.read("M20 5H24V9Z"), curves.get(1), "a step of M is from where the one before began");
+        assertTrue(curves.get(2).isClosed());
+        assertEquals(
+                PathData.read("M30 0L30 5L35 5"), curves.get(3), "without an M the next begins where this one did");
+        assertEquals(List.of(), PathData.readAll(" "));
+        assertEquals(
+                "a number is missing",
+                assertThrows(PathData.Unreadable.class, () -> PathData.readAll("M 0 0 L 5 5 M 6"))
+                        .getMessage());
+    }
+
+    /** SVG 1.1, appendix F.6.2: the points of an arc fulfil the equation of its ellipse; a whole one has the area πab. */
+    @ParameterizedTest
+    @CsvSource({"0", "30", "-75", "90"})
+    void arcsOfEllipsesAreFollowed(double turned) throws PathData.Unreadable {
+        double angle = Math.toRadians(turned);
+        Point tip = Point.of(0, 0).towards(angle, 40);
+        Point tail = Point.of(0, 0).towards(angle, -40);
+        String arc = "A 40 15 " + turned + " 1 1 ";
+        Curve whole = PathData.readAll("M " + tip.x() + " " + tip.y() + arc + tail.x() + " " + tail.y() + arc + tip.x()
+                        + " " + tip.y() + " Z")
+                .get(0);
+        assertEquals(Math.PI * 40 * 15, whole.area(), 1e-6);
+        for (int i = 0; i < 100; i++) {
+            Point place = whole.at(whole.length() * i / 100).point();
+            double along = place.x() * Math.cos(angle) + place.y() * Math.sin(angle);
+            double across = place.y() * Math.cos(angle) - place.x() * Math.sin(angle);
+            assertEquals(1, Math.pow(along / 40, 2) + Math.pow(across / 15, 2), 1e-8);
+        }
+    }
+
+    /** Worked by hand: stretched to twice its width, each arc of a circle over a chord is the arc of an ellipse over it. */
+    @ParameterizedTest
+    @CsvSource({"0,0", "0,1", "1,0", "1,1"})
+    void anArcOfAnEllipseIsThatOfACircleStretched(int large, int left) throws PathData.Unreadable {
+        Curve circle = PathData.read("M5 7A50 50 0 " + large + " " + left + " 35 47");
+        Curve ellipse = PathData.readAll("M10 7A100 50 0 " + large + " " + left + " 70 47")
+                .get(0);
+        for (int i = 0; i <= 50; i++) {
+            Point place = circle.at(circle.length() * i / 50).point();
+            assertEquals(0, ellipse.distanceTo(Point.of(2 * place.x(), place.y())), 1e-6);
+        }
+        assertEquals(0, ellipse.end().distanceTo(Point.of(70, 47)), 1e-12);
+    }
+
+    @Test
+    void radiiTooSmallForAnEllipseGrowTogether() throws PathData.Unreadable {
+        Curve half = PathData.readAll("M0 0A4 2 0 0 1 80 0").get(0);
+        assertEquals(40 / 2.0, half.bounds().height(), 1e-6, "40 along, so 20 across");
+        assertEquals(80, PathData.readAll("M0 0A4 0 0 0 1 80 0").get(0).length(), 1e-9, "without one it is a line");
+    }
+
     private static void assertMiddle(double y, String text) throws PathData.Unreadable {
         Curve arc = PathData.read(text);
         assertEquals(0, arc.at(arc.length() / 2).point().distanceTo(Point.of(30, y)), 1e-9, text);
