@@ -30,6 +30,7 @@ import org.hidewright.core.catalogue.CatalogueNotices;
 import org.hidewright.core.expression.ExpressionNotices;
 import org.hidewright.core.item.ItemNotices;
 import org.hidewright.core.json.JsonNotices;
+import org.hidewright.core.outline.OutlineNotices;
 import org.hidewright.core.project.ProjectNotices;
 import org.hidewright.core.proof.ProofNotices;
 import org.hidewright.core.store.StoreNotices;
@@ -42,7 +43,7 @@ import org.junit.jupiter.api.Test;
 class CoreTextsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final Pattern USE = Pattern.compile(
-            "(?:AddOnNotices|BroughtNotices|ExpressionNotices|JsonNotices|ProjectNotices|ProofNotices|CatalogueNotices|ItemNotices|StoreNotices|TemplateNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
+            "(?:AddOnNotices|BroughtNotices|ExpressionNotices|JsonNotices|ProjectNotices|ProofNotices|CatalogueNotices|ItemNotices|OutlineNotices|StoreNotices|TemplateNotices|WorkshopNotices)\\s*\\.([A-Z0-9_]+)\\s*\\.with\\(");
 
     /** Notices of items are given their number, part and place by the check they are of. */
     private static final Pattern ITEM_USE = Pattern.compile("ItemCheck\\s*\\.of\\((?=\\s*ItemNotices\\.([A-Z0-9_]+))");
@@ -66,6 +67,7 @@ class CoreTextsTest {
                         ProofNotices.all(),
                         CatalogueNotices.all(),
                         ItemNotices.all(),
+                        OutlineNotices.all(),
                         StoreNotices.all(),
                         TemplateNotices.all(),
                         WorkshopNotices.all())
@@ -109,6 +111,7 @@ class CoreTextsTest {
                 ProjectNotices.class,
                 CatalogueNotices.class,
                 ItemNotices.class,
+                OutlineNotices.class,
                 StoreNotices.class,
                 TemplateNotices.class,
                 WorkshopNotices.class)) {
@@ -187,7 +190,11 @@ class CoreTextsTest {
     /** The core, and the bundles that raise notices of it. */
     private static List<String> sources() throws Exception {
         List<String> sources = new ArrayList<>();
-        for (String folder : List.of("src/main/java", "../catalogue/src/main/java", "../addons/src/main/java")) {
+        for (String folder : List.of(
+                "src/main/java",
+                "../catalogue/src/main/java",
+                "../addons/src/main/java",
+                "../documents/src/main/java")) {
             try (Stream<Path> files = Files.walk(Path.of(folder))) {
                 for (Path file :
                         files.filter(path -> path.toString().endsWith(".java")).toList()) {

@@ -43,13 +43,26 @@ public final class TextFile {
      * @param named what the maker calls it
      */
     static TextFile read(Path file, String named) throws FileTrouble {
+        byte[] bytes = bytes(file, named);
+        return new TextFile(
+                bytes, decoded(bytes).orElseThrow(() -> new FileTrouble(StoreNotices.NOT_UTF_8.with(named), null)));
+    }
+
+    /**
+     * The bytes of a file that may be in another encoding.
+     *
+     * @throws FileTrouble if there is none, it is a folder, or it may not or cannot be read
+     */
+    public static byte[] bytes(Path file) throws FileTrouble {
+        return bytes(file, file.toString());
+    }
+
+    private static byte[] bytes(Path file, String named) throws FileTrouble {
         try {
             if (Files.isDirectory(file)) {
                 throw new FileTrouble(StoreNotices.IS_FOLDER.with(named), null);
             }
-            byte[] bytes = Files.readAllBytes(file);
-            return new TextFile(
-                    bytes, decoded(bytes).orElseThrow(() -> new FileTrouble(StoreNotices.NOT_UTF_8.with(named), null)));
+            return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
             throw new FileTrouble(notThere(Path.of(named)), e);
         } catch (AccessDeniedException e) {

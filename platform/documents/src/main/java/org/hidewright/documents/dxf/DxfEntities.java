@@ -8,12 +8,15 @@ import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
 import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.drawing.Shape;
+import org.hidewright.documents.FlatCubic;
 
 /**
  * Shapes as entities: lines, arcs, circles and texts in every release; cubic curves as splines where the release has them,
- * else as lines that leave the curve by no more than {@link FlatCubic#NEAR_MM}.
+ * else as lines that leave the curve by no more than {@link #NEAR_MM}.
  */
 final class DxfEntities {
+    private static final double NEAR_MM = 0.005;
+
     private final DxfTags tags;
     private final boolean splines;
     private final String owner;
@@ -56,7 +59,7 @@ final class DxfEntities {
             if (splines) {
                 spline(cubic, role);
             } else {
-                polyline(FlatCubic.of(cubic), role);
+                polyline(FlatCubic.of(cubic, NEAR_MM), role);
             }
         } else {
             start("LINE", "AcDbLine", role);
