@@ -69,6 +69,7 @@ final class CommandLineRun {
                 new WorkCommand(),
                 new ExplainCommand(),
                 new FindCommand(),
+                new OutlinesCommand(),
                 new WorkshopCommand(),
                 new KeepCommand(),
                 new PutAwayCommand(),

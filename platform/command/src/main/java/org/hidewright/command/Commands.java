@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.outline.DrawingReader;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.PdfWriter;
@@ -51,6 +52,9 @@ public final class Commands implements ToIntFunction<String[]> {
 
     @Reference(policyOption = ReferencePolicyOption.GREEDY)
     private List<ServiceReference<DrawingWriter>> drawingWriters;
+
+    @Reference(policyOption = ReferencePolicyOption.GREEDY)
+    private List<ServiceReference<DrawingReader>> drawingReaders;
 
     @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
     private ServiceReference<ProjectWindow> window;
@@ -97,7 +101,7 @@ public final class Commands implements ToIntFunction<String[]> {
         return version.getMajor() + "." + version.getMinor() + "." + version.getMicro();
     }
 
-    /** The writers of paper, each made when first asked for. */
+    /** Writers and readers, each made when first asked for. */
     private final class Paper implements PaperServices {
         @Override
         public PdfWriter pdf() {
@@ -114,6 +118,14 @@ public final class Commands implements ToIntFunction<String[]> {
             return drawingWriters.stream()
                     .map(context::getService)
                     .sorted(Comparator.comparing(DrawingWriter::kind))
+                    .toList();
+        }
+
+        @Override
+        public List<DrawingReader> readers() {
+            return drawingReaders.stream()
+                    .map(context::getService)
+                    .sorted(Comparator.comparing(DrawingReader::ending))
                     .toList();
         }
 

@@ -1,11 +1,12 @@
 package org.hidewright.command;
 
 import java.util.List;
+import org.hidewright.core.outline.DrawingReader;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.PdfWriter;
 
-/** What is needed to put a job card on paper; each is loaded when asked for. */
+/** What writes papers and files, and reads drawings; each is loaded when asked for. */
 interface PaperServices {
     /** Null where no bundle writes PDF. */
     PdfWriter pdf();
@@ -15,4 +16,7 @@ interface PaperServices {
 
     /** None where no bundle writes drawings. */
     List<DrawingWriter> drawings();
+
+    /** None where no bundle reads drawings. */
+    List<DrawingReader> readers();
 }

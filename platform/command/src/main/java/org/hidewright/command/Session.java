@@ -18,7 +18,7 @@ import org.hidewright.core.wording.Wording;
  *
  * @param catalogue what is installed
  * @param addOns the bundles that can be turned on and off, looked up when asked for
- * @param paper writers, loaded when asked for
+ * @param paper writers, and readers of drawings, loaded when asked for
  * @param window the program as a window, made when asked for; empty where no bundle brings one
  * @param texts texts in the language and units asked for
  * @param in where a maker answers what is asked

@@ -28,7 +28,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class OverviewTest {
     private static final List<String> COMMANDS = List.of(
-            "window", "make", "search", "work", "explain", "find", "workshop", "keep", "put-away", "new", "addons");
+            "window",
+            "make",
+            "search",
+            "work",
+            "explain",
+            "find",
+            "outlines",
+            "workshop",
+            "keep",
+            "put-away",
+            "new",
+            "addons");
 
     private final Terminal terminal = new Terminal(new Strap());
 

@@ -15,6 +15,7 @@ import org.hidewright.api.declaration.RecordCalculator;
 import org.hidewright.api.document.Document;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.outline.DrawingReader;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.Paper;
@@ -37,6 +38,7 @@ final class Terminal {
             String.join("\n", rows.stream().map(row -> String.join("|", row)).toList());
     List<DrawingWriter> drawings =
             List.of(new PlainDrawings("svg"), new PlainDrawings("dxf"), new PlainDrawings("old"));
+    List<DrawingReader> readers = List.of();
     AddOns addOns = Mockito.mock(AddOns.class);
     /** None unless a test brings one; no test can have a screen. */
     ProjectWindow window;
@@ -74,6 +76,11 @@ final class Terminal {
             @Override
             public List<DrawingWriter> drawings() {
                 return drawings;
+            }
+
+            @Override
+            public List<DrawingReader> readers() {
+                return readers;
             }
         };
         int code = new CommandLineRun(

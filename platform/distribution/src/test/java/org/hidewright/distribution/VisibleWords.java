@@ -35,6 +35,7 @@ final class VisibleWords {
             "work.",
             "explain.",
             "find.",
+            "outlines.",
             "keep.",
             "put-away.",
             "search.",
