@@ -115,6 +115,10 @@ final class ProjectView extends Composite implements Desk.Round {
         step = project.step();
         drives.show(driving);
         follows.show(following);
+        if (follows.getVisible() == following.isEmpty()) { // nothing follows: its room is the others’
+            follows.setVisible(!following.isEmpty());
+            sash.layout();
+        }
         middle.show(face);
         if (face.slip(toReveal.slip()).isPresent()) {
             reveal(toReveal);

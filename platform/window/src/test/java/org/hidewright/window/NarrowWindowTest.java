@@ -1,9 +1,11 @@
 package org.hidewright.window;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.hidewright.window.kit.Nets;
@@ -65,5 +67,29 @@ class NarrowWindowTest {
     void aTableOfAnswers() {
         real.press("bag/tables");
         isSeen(real.find(Table.class, "tables.punched"));
+    }
+
+    /** Before anything follows from the piece there is a third of the window more for it. */
+    @Test
+    void whereNothingFollowsThePieceHasTheRoom() throws Exception {
+        real.close();
+        Path alone = Nets.write(
+                folder.resolve("alone.json"),
+                "{\"hidewright\": 1, \"slips\": [{\"id\": \"bag\", \"calculator\": \"bag\", \"questions\": {\"width\": \"90 mm\"}}]}");
+        real = RealWindow.at(folder.resolve("settings"), Nets.catalogue(), alone);
+        real.shell.setSize(1024, 700);
+        real.settle();
+        Control middle = real.find(Control.class, "drawing");
+        int whole = right(middle);
+        assertTrue(whole >= real.shell.getClientArea().width - 20, whole + " of " + real.shell.getClientArea().width);
+        real.window.project().orElseThrow().addSlip("cord", "org.example.nets");
+        real.settle();
+        assertTrue(right(middle) < whole - 100, "what follows has its place again: " + right(middle));
+        real.press("deed.undo");
+        assertEquals(whole, right(middle));
+    }
+
+    private int right(Control part) {
+        return real.display().map(part, real.shell, part.getSize().x, 0).x;
     }
 }
