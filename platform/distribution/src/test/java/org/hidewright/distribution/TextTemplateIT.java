@@ -133,7 +133,10 @@ class TextTemplateIT {
         done("new", "template", own.toString());
         done("addons", "install", own.toString(), "--follow");
         Path project = scratch.resolve("lens-case-project.json");
-        done("new", "project", "--template", "lens-case", project.toString(), "--presets");
+        Ended begun = program.run(
+                "new", "project", "--template", "lens-case", project.toString(), "--presets", "--language", "en");
+        assertEquals(0, begun.code(), begun.told());
+        assertTrue(begun.told().contains("Nobody has measured this yet"), begun.told());
         Ended made = program.run(
                 "make", project.toString(), "--into", scratch.resolve("out").toString());
         assertEquals(0, made.code(), made.told());
