@@ -63,13 +63,16 @@ final class PutAwayCommand implements Subcommand {
         away.rows()
                 .forEach(put -> session.out()
                         .println("  " + put.table() + "[" + put.row() + "]  " + became(put.became(), session)));
-        return ExitCode.DONE;
+        return away.rows().stream().anyMatch(put -> put.became() == PutAway.Became.OTHERWISE_NOW)
+                ? ExitCode.REFUSED
+                : ExitCode.DONE;
     }
 
     private static String became(PutAway.Became became, Session session) {
         return switch (became) {
             case CHANGED -> session.texts().text("put-away.changed");
             case ADDED -> session.texts().text("put-away.added");
+            case OTHERWISE_NOW -> session.texts().text("put-away.otherwise-now");
             case THERE_ALREADY -> session.texts().text("put-away.there-already");
         };
     }

@@ -91,6 +91,21 @@ class PutAwayIT {
                 "en");
         assertTrue(refused.told().contains("lies over a hole of first"), refused.told());
 
+        Path second = project("second.json", LAID.replace("40 mm", "140 mm"));
+        Path before = Files.writeString(
+                scratch.resolve("before.json"),
+                Files.readString(workshop)
+                        .replaceAll(", \"flaws\": \"[^\"]*\"", "")
+                        .replace("36.00 EUR", "40 EUR"));
+        assertEquals(
+                0,
+                run("keep", second.toString(), "--workshop", before.toString()).code());
+        String workshopNow = Files.readString(workshop);
+        Ended other = run("put-away", second.toString(), "--workshop", workshop.toString(), "--language", "en");
+        assertEquals(1, other.code(), "the holes of the first would be forgotten: " + other.answer());
+        assertTrue(other.answer().contains("left alone: it is not as this project took it"), other.answer());
+        assertEquals(workshopNow, Files.readString(workshop));
+
         Path next = project("next.json", "");
         Ended searched = run("search", next.toString(), "--workshop", workshop.toString(), "--tries", "20000");
         assertEquals(0, searched.code(), searched.told());

@@ -1,10 +1,13 @@
 package org.hidewright.core.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Kind;
@@ -18,7 +21,8 @@ import org.hidewright.core.workshop.WorkshopText;
 
 /**
  * Rows that answers have for the workshop, such as what is left of leather that was cut, put away into its tables. A row that was taken
- * from there is changed, for that leather is no more what it was; any other is added. Put away again, nothing changes.
+ * from there is changed, for that leather is no more what it was; any other is added. Put away again, nothing changes; and what is not as it
+ * was taken is left alone, or the cuts of another project would be forgotten.
  *
  * @param workshop the workshop with them
  * @param rows which rows they became
@@ -28,7 +32,9 @@ public record PutAway(WorkshopText workshop, List<Put> rows) {
     public enum Became {
         CHANGED,
         ADDED,
-        THERE_ALREADY
+        THERE_ALREADY,
+        /** Left alone, since it is not as the project took it: something else may have been cut from it. */
+        OTHERWISE_NOW
     }
 
     /**
@@ -89,6 +95,9 @@ public record PutAway(WorkshopText workshop, List<Put> rows) {
         if (same.isPresent()) {
             return and(workshop, new Put(table.id(), same.get().id(), Became.THERE_ALREADY));
         }
+        if (taken.isPresent() && !isAsTaken(taken.get(), slip, row, cells.keySet())) {
+            return and(workshop, new Put(table.id(), taken.get().id(), Became.OTHERWISE_NOW));
+        }
         return taken.map(one -> changed(table, one, cells)).orElseGet(() -> added(table, slip, row, cells));
     }
 
@@ -96,6 +105,27 @@ public record PutAway(WorkshopText workshop, List<Put> rows) {
         return cells.entrySet().stream()
                 .allMatch(cell ->
                         row.cell(cell.getKey()).filter(cell.getValue()::equals).isPresent());
+    }
+
+    /**
+     * Whether the cells that would be written over still read as the project took them; what it did not take must be empty, or it
+     * would be lost. A cell beside which something was typed is the maker's own.
+     */
+    private static boolean isAsTaken(Row now, WorkedSlip slip, Values row, Set<String> columns) {
+        Map<String, String> taken = new HashMap<>();
+        Set<String> typed = new HashSet<>();
+        for (AskedLine line : slip.asked()) {
+            if (line.row().equals(row.rowId()) && line.cell().isPresent()) {
+                columns.stream()
+                        .filter(column -> line.cell().get().equals(now + "." + column))
+                        .forEach(column -> taken.put(column, line.text()));
+            } else if (line.row().equals(row.rowId())) {
+                typed.add(line.question().key());
+            }
+        }
+        return columns.stream()
+                .filter(column -> !typed.contains(column))
+                .allMatch(column -> now.cell(column).orElse("").equals(taken.getOrDefault(column, "")));
     }
 
     private PutAway changed(Table table, Row row, Map<String, String> cells) {

@@ -99,4 +99,14 @@ class PutAwayTest {
         assertEquals(List.of(), told(away));
         assertEquals(WORKSHOP, away.workshop().text());
     }
+
+    /** Two projects took the same row: the second would forget what the first has cut from it. */
+    @Test
+    void aRowThatIsNotAsItWasTakenIsLeftAlone() {
+        WorkedProject worked = work(slip("g", "ground", json("'punches': [" + TAKEN + "]")));
+        String since = WORKSHOP.replace("\"3 mm\"", "\"2.5 mm\"");
+        PutAway away = putAway(worked, read(since));
+        assertEquals(List.of("punches p3 OTHERWISE_NOW"), told(away));
+        assertEquals(since, away.workshop().text());
+    }
 }
