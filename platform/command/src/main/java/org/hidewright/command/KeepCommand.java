@@ -12,7 +12,6 @@ import org.hidewright.core.workshop.Copies;
 import org.hidewright.core.workshop.Stock;
 import org.hidewright.core.workshop.WorkshopNotices;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Keeps copies of the rows that a project takes from the workshop in its file. */
@@ -26,13 +25,7 @@ final class KeepCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec, CommandTexts texts) {
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("PROJECT")
-                .type(String.class)
-                .required(true)
-                .arity("1")
-                .description(texts.text("keep.project"))
-                .build());
+        spec.addPositional(SharedOptions.project(texts.text("keep.project")));
         WorkshopOption.describe(spec, texts);
         spec.addOption(SharedOptions.flag(RENEW, texts.text("keep.renew")));
     }

@@ -26,7 +26,6 @@ import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.workshop.Stock;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Works a project out and writes its packet. */
@@ -42,13 +41,7 @@ final class MakeCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec, CommandTexts texts) {
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("PROJECT")
-                .type(String.class)
-                .required(true)
-                .arity("1")
-                .description(texts.text("make.project"))
-                .build());
+        spec.addPositional(SharedOptions.project(texts.text("make.project")));
         spec.addOption(OptionSpec.builder(INTO)
                 .paramLabel("FOLDER")
                 .type(String.class)

@@ -10,7 +10,6 @@ import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.workshop.Copies;
 import org.hidewright.core.workshop.Stock;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /**
@@ -25,13 +24,7 @@ final class PutAwayCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec, CommandTexts texts) {
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("PROJECT")
-                .type(String.class)
-                .required(true)
-                .arity("1")
-                .description(texts.text("put-away.project"))
-                .build());
+        spec.addPositional(SharedOptions.project(texts.text("put-away.project")));
         WorkshopOption.describe(spec, texts);
     }
 

@@ -23,14 +23,7 @@ final class SearchCommand implements Subcommand {
 
     @Override
     public void describe(CommandSpec spec, CommandTexts texts) {
-        spec.addPositional(PositionalParamSpec.builder()
-                .index("0")
-                .paramLabel("PROJECT")
-                .type(String.class)
-                .required(true)
-                .arity("1")
-                .description(texts.text("search.project"))
-                .build());
+        spec.addPositional(SharedOptions.project(texts.text("search.project")));
         spec.addPositional(PositionalParamSpec.builder()
                 .index("1..*")
                 .paramLabel("SLIP")

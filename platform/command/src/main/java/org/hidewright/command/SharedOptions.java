@@ -8,9 +8,10 @@ import org.hidewright.core.wording.UnitSystem;
 import org.hidewright.core.wording.Wording;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
-/** Options that every command takes: language and units, and where the maker’s settings lie. */
+/** What several commands take: language and units, where the maker’s settings lie, the project they are about. */
 final class SharedOptions {
     static final String LANGUAGE = "--language";
     static final String UNITS = "--units";
@@ -40,6 +41,18 @@ final class SharedOptions {
                 .usageHelp(true)
                 .description(texts.text("option.help"))
                 .build());
+    }
+
+    /** The project file that a command is about, which has to be named first. */
+    static PositionalParamSpec project(String description) {
+        return PositionalParamSpec.builder()
+                .index("0")
+                .paramLabel("PROJECT")
+                .type(String.class)
+                .required(true)
+                .arity("1")
+                .description(description)
+                .build();
     }
 
     /** An option that takes nothing after it. */

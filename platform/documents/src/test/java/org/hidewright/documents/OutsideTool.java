@@ -20,6 +20,21 @@ public final class OutsideTool {
         return runOn(pdf, ".pdf", command);
     }
 
+    /** What Chromium makes of a page of HTML once its script has run, as text. */
+    public static String chromium(String page) {
+        return new String(
+                runOn(
+                        page.getBytes(StandardCharsets.UTF_8),
+                        ".html",
+                        "chromium",
+                        "--headless",
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--dump-dom",
+                        "FILE"),
+                StandardCharsets.UTF_8);
+    }
+
     /** Runs a program with a file whose name ends so; the argument {@code FILE} stands for it. */
     public static byte[] runOn(byte[] bytes, String ending, String... command) {
         try {

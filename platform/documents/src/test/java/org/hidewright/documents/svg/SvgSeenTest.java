@@ -88,17 +88,7 @@ class SvgSeenTest {
                 + "const a=Math.min(...x),b=Math.min(...y);"
                 + "told+='['+e.id+' '+[a,b,Math.max(...x)-a,Math.max(...y)-b].join(' ')+']';});"
                 + "document.body.textContent=told;</script></body></html>";
-        String said = new String(
-                OutsideTool.runOn(
-                        html.getBytes(StandardCharsets.UTF_8),
-                        ".html",
-                        "chromium",
-                        "--headless",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--dump-dom",
-                        "FILE"),
-                StandardCharsets.UTF_8);
+        String said = OutsideTool.chromium(html);
         ReadDrawing drawing = ReadLines.of(new SvgReader(), svg);
         Matcher matcher = BOX.matcher(said);
         int found = 0;

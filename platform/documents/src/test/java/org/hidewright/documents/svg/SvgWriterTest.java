@@ -114,17 +114,7 @@ class SvgWriterTest {
                 + "<script>let told='';document.querySelectorAll('g').forEach(g=>{const b=g.getBBox(),m=g.getScreenCTM();"
                 + "told+='['+g.id+' '+[(m.a*b.x+m.e),(m.d*b.y+m.f),m.a*b.width,m.d*b.height].join(' ')+']';});"
                 + "document.body.textContent=told;</script></body></html>";
-        String said = new String(
-                OutsideTool.runOn(
-                        page.getBytes(StandardCharsets.UTF_8),
-                        ".html",
-                        "chromium",
-                        "--headless",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--dump-dom",
-                        "FILE"),
-                StandardCharsets.UTF_8);
+        String said = OutsideTool.chromium(page);
         Map<String, double[]> boxes = new HashMap<>();
         Matcher matcher = CSS_BOX.matcher(said);
         while (matcher.find()) {

@@ -56,6 +56,11 @@ public record QuestionFace(
         return question.kind() == Kind.GROUP || question.kind() == Kind.ROWS;
     }
 
+    /** Whether its answer is taken from another slip or from the workshop. */
+    public boolean isTaken() {
+        return origin == Origin.LINKED || origin == Origin.WORKSHOP;
+    }
+
     /** Whether something is wrong with it or inside its rows. */
     public boolean isWrong() {
         return urgent() > 0;

@@ -28,6 +28,7 @@ final class QuestionRow {
     private final Editing editing;
     private final Label label;
     private final Control editor;
+    private final QuestionWords words;
     private final ToldLine under;
     private final LinkMenu links;
     private final RowsEditor rows;
@@ -63,10 +64,11 @@ final class QuestionRow {
             left.horizontalSpan = 2;
             right.horizontalSpan = 2;
         }
+        words = new QuestionWords(editing, editor);
         under = new ToldLine(parent, editing.inks(), editor, changed);
         under.place(STEP_IN * face.depth(), 2 * EDITOR_WIDTH * editing.inks().em());
         Spoken.labelled(editor, label);
-        Spoken.about(editor, () -> (help(true) + "\n" + under.text()).strip());
+        Spoken.about(editor, () -> (words.help(face, true) + "\n" + under.text()).strip());
         under.control().setData("id", slip + "/" + face.path() + "/told");
         editor.setData("id", slip + "/" + face.path());
         links = face.question().kind() == Kind.ROWS || face.question().kind() == Kind.GROUP
@@ -97,7 +99,7 @@ final class QuestionRow {
 
     /** The toolkit takes the hint away from the field that is being typed into, where it is needed most: there it stands below. */
     private void tellUsual() {
-        if (!editor.isDisposed() && !under.text().equals(told(face))) {
+        if (!editor.isDisposed() && !under.text().equals(words.told(face))) {
             tellUnder();
         }
     }
@@ -111,22 +113,17 @@ final class QuestionRow {
         combo.addListener(
                 SWT.Resize,
                 event -> combo.getDisplay().asyncExec(() -> {
-                    if (!combo.isDisposed() && !under.text().equals(told(face))) {
+                    if (!combo.isDisposed() && !under.text().equals(words.told(face))) {
                         apply();
                         changed.run();
                     }
                 }));
     }
 
-    private boolean isCut() {
-        int room = editor.getSize().x;
-        return editor instanceof Combo && room > 0 && editor.computeSize(SWT.DEFAULT, SWT.DEFAULT).x > room;
-    }
-
     /** Shows what it means right below it, or takes that away. */
     private void turnHelp() {
         if (help == null) {
-            help = new QuestionHelp(editor.getParent(), editing, slip, face, help(false));
+            help = new QuestionHelp(editor.getParent(), editing, slip, face, words.help(face, false));
             help.control().moveBelow(under.control());
         } else {
             help.control().dispose();
@@ -212,7 +209,7 @@ final class QuestionRow {
 
     /** A key that erases takes a link away; what is typed takes its whole place, rather than mixing with what it gives. */
     private void overLink(Text text, Event event) {
-        if (!isTaken() || isBeingTyped()) { // a link that the first letter took away may be shown for a while
+        if (!face.isTaken() || isBeingTyped()) { // a link that the first letter took away may be shown for a while
             return;
         }
         boolean command = (event.stateMask & (SWT.MOD1 | SWT.ALT)) != 0;
@@ -222,10 +219,6 @@ final class QuestionRow {
         } else if (!command && event.character >= ' ' || (event.stateMask & SWT.MOD1) != 0 && event.keyCode == 'v') {
             text.selectAll();
         }
-    }
-
-    private boolean isTaken() {
-        return face.origin() == Origin.LINKED || face.origin() == Origin.WORKSHOP;
     }
 
     private void chosen(int index) {
@@ -244,7 +237,7 @@ final class QuestionRow {
             label.setText(face.label());
             ((GridData) label.getLayoutData()).minimumWidth = Words.longest(label);
         }
-        String tip = help(true);
+        String tip = words.help(face, true);
         if (!tip.equals(editor.getToolTipText())) {
             label.setToolTipText(tip);
             editor.setToolTipText(tip);
@@ -267,7 +260,7 @@ final class QuestionRow {
         int colour = !face.wrong().isEmpty()
                 ? palette.warning()
                 : face.origin() == Origin.LINKED ? palette.accent() : palette.quiet();
-        under.show(told(face), colour);
+        under.show(words.told(face), colour);
     }
 
     /** A label with nothing beside it has the whole line. */
@@ -282,24 +275,6 @@ final class QuestionRow {
         if (!control.getForeground().equals(editing.inks().color(rgb))) {
             control.setForeground(editing.inks().color(rgb));
         }
-    }
-
-    /** @param pointing whether it is told that there is a drawing */
-    private String help(boolean pointing) {
-        StringBuilder text = new StringBuilder(face.help());
-        if (!face.limits().isEmpty()) {
-            text.append('\n').append(editing.texts().text("question.usual.help", face.limits()));
-        }
-        if (isTaken()) {
-            text.append('\n').append(editing.texts().text("question.unlink.help"));
-        }
-        if (pointing && face.question().stock().isPresent() && editing.links().isPresent()) {
-            text.append('\n').append(editing.texts().text("question.take-row.help"));
-        }
-        if (pointing && face.question().picture().isPresent() && editing.links().isPresent()) {
-            text.append('\n').append(editing.texts().text("question.picture.help"));
-        }
-        return text.toString().strip();
     }
 
     private void choose(Combo combo) {
@@ -326,7 +301,7 @@ final class QuestionRow {
         Hint.say(text, editing.inks(), usual);
         colour(
                 text,
-                isTaken()
+                face.isTaken()
                         ? editing.inks().palette().accent()
                         : editing.inks().palette().ink());
         write(text);
@@ -348,7 +323,7 @@ final class QuestionRow {
         boolean left = face.origin() == Origin.PRESET || face.origin() == Origin.OPEN;
         boolean asTyped =
                 face.origin() == Origin.WORKSHOP && face.understood().isEmpty(); // it reads as it stands there
-        String shown = isTaken() && !asTyped
+        String shown = face.isTaken() && !asTyped
                 ? face.understood()
                 : left ? "" : face.text(); // a link that gives nothing stands below
         // while it is being typed into, what is typed counts, also where what is shown has not caught up
@@ -361,36 +336,6 @@ final class QuestionRow {
     /** Whether what stands in the project came from the letters in this field. */
     private boolean isBeingTyped() {
         return own && filed.equals(editing.answers().typed(slip, face.path()));
-    }
-
-    private String told(QuestionFace shown) {
-        String whole = isCut() ? editing.texts().text("question.understood", shown.read()) : "";
-        return lines(whole, toldBeside(shown));
-    }
-
-    private static String lines(String above, String below) {
-        return above.isEmpty() || below.isEmpty() ? above + below : above + "\n" + below;
-    }
-
-    private String toldBeside(QuestionFace shown) {
-        if (!shown.wrong().isEmpty()) {
-            return String.join("\n", shown.wrong());
-        } else if (isTaken()) {
-            String key = shown.origin() == Origin.LINKED ? "question.linked" : "question.workshop";
-            return lines(editing.texts().text(key, shown.text()), String.join("\n", shown.notes()));
-        } else if (!shown.notes().isEmpty()) {
-            return String.join("\n", shown.notes());
-        }
-        if (editor instanceof Text text
-                && text.isFocusControl()
-                && text.getText().isEmpty()
-                && !text.getMessage().isEmpty()) {
-            return editing.texts().text("question.usual.help", text.getMessage());
-        }
-        boolean typed = shown.choices().isEmpty() && !shown.holdsOthers() && shown.origin() == Origin.TYPED;
-        return typed && !shown.understood().isEmpty()
-                ? editing.texts().text("question.understood", shown.understood())
-                : "";
     }
 
     /** Brings its editor to the keyboard; of a table that is its rows. */
