@@ -3,6 +3,7 @@ package org.hidewright.command;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BinaryOperator;
 import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.JsonNode;
 import org.hidewright.core.json.JsonNode.JsonObject;
@@ -19,19 +20,22 @@ import org.hidewright.core.json.JsonTrouble;
  */
 final class QuestionArguments {
     private final CommandTexts texts;
+    private final BinaryOperator<String> units;
     private final Map<String, Object> tree = new LinkedHashMap<>();
 
-    private QuestionArguments(CommandTexts texts) {
+    private QuestionArguments(CommandTexts texts, BinaryOperator<String> units) {
         this.texts = texts;
+        this.units = units;
     }
 
     /**
      * The questions as a JSON object.
      *
+     * @param units from the path of a question and what was typed to what it is read as; not asked of JSON
      * @throws BadArgument if one is no {@code key=value}, is given twice, or names a file or JSON that cannot be read
      */
-    static String json(List<String> arguments, CommandTexts texts) throws BadArgument {
-        QuestionArguments questions = new QuestionArguments(texts);
+    static String json(List<String> arguments, CommandTexts texts, BinaryOperator<String> units) throws BadArgument {
+        QuestionArguments questions = new QuestionArguments(texts, units);
         List<String> files =
                 arguments.stream().filter(argument -> argument.startsWith("@")).toList();
         if (files.size() > 1) {
@@ -92,7 +96,7 @@ final class QuestionArguments {
                 ? FileText.read(written.substring(1), texts).strip()
                 : written;
         if (!text.startsWith("{") && !text.startsWith("[")) {
-            return text;
+            return units.apply(key, text);
         }
         json(key, text);
         return new JsonOut.Raw(text);

@@ -69,7 +69,9 @@ final class WorkCommand implements Subcommand {
             throw new BadArgument(session.texts().text("work.takes-item", id));
         }
         List<String> typed = arguments.matchedPositionalValue(1, List.of());
-        String questions = QuestionArguments.json(typed, session.texts());
+        TypedUnits units = new TypedUnits(
+                installed.get().calculator().declaration(), session.wording().units());
+        String questions = QuestionArguments.json(typed, session.texts(), units::read);
         Stock stock = WorkshopOption.stock(arguments, session);
         WorkedProject worked = work(id, questions, new Bench(session.catalogue(), stock));
         WorkedSlip slip = worked.slips().get(id);

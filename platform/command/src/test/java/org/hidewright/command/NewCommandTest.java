@@ -94,12 +94,12 @@ class NewCommandTest {
         assertTrue(terminal.out.contains("(usual 20-200 mm)"), terminal.out);
     }
 
-    /** By hand: 60 mm are 2.362 in, so 2 3/8 in; 20 mm are 0.787 in and 200 mm 7.87 in; a bare 3 is three inches. */
+    /** By hand: 60 mm are 2.362 in, so 2 3/8 in; 20 mm are 0.7874 in and 200 mm 7.874 in, told as 0.788 and 7.87 to lie within; a bare 3 is three inches. */
     @Test
     void inInchesItAsksAndUnderstandsInches() throws Exception {
         String project = start("1\n\n3\n1\n", "--units", "in");
         assertTrue(terminal.out.contains("[2 3/8 in] > "), terminal.out);
-        assertTrue(terminal.out.contains("(usual 0.787-7.87 in)"), terminal.out);
+        assertTrue(terminal.out.contains("(usual 0.788-7.87 in)"), terminal.out);
         assertTrue(project.contains("\"width\": \"2 3/8 in\""), project);
         assertTrue(project.contains("\"height\": \"3 in\""), project);
         assertTrue(project.replaceAll("\\s+", "").contains("\"show\":{\"units\":\"in\"}"), project);

@@ -164,6 +164,28 @@ class WorkCommandTest {
         assertTrue(terminal.out.contains("0,158\u00A0in"), terminal.out);
     }
 
+    /** What is asked for in inches is typed in inches; JSON and files keep the unit of the question. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "core.inside=2, 50.8",
+        "core.inside=2 mm, 2",
+        "core.inside=1 1/2, 38.1",
+        "core.flat-ring.inside=2, 50.8",
+        "core as JSON, 20",
+    })
+    void whoeverAsksForInchesTypesInches(String typed, double inside) throws Exception {
+        List<String> arguments = new ArrayList<>(List.of("work", "kit-strap", "--json", "--units", "in"));
+        arguments.addAll(List.of("thickness=2 mm", "edge.bevel=1 mm", "sections=[]"));
+        if (typed.equals("core as JSON")) {
+            arguments.add("core={\"is\":\"flat-ring\",\"flat-ring\":{\"inside\":\"20\"}}");
+        } else {
+            arguments.addAll(List.of("core=flat-ring", typed));
+        }
+        assertEquals(0, terminal.run(arguments.toArray(String[]::new)), terminal.out + terminal.err);
+        JsonNode read = new ObjectMapper().readTree(terminal.out).at("/questions/core/value/flat-ring/inside/value");
+        assertEquals(inside, read.asDouble(), 1e-9, terminal.out);
+    }
+
     private String inWords(String... more) {
         List<String> arguments = new ArrayList<>(List.of("work", "kit-strap", "--language=en"));
         for (String enough : ENOUGH) {

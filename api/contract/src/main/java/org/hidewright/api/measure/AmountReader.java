@@ -1,6 +1,7 @@
 package org.hidewright.api.measure;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Reads one quantity as written: a number, a range or a spread, each number with its unit if it has one. */
 final class AmountReader {
@@ -59,9 +60,9 @@ final class AmountReader {
         if (accept("-")) {
             return Spelling.FROM_TO;
         }
-        return cursor.wordIs("to") && accept(cursor.slice(cursor.at(), cursor.at() + 2))
-                ? Spelling.FROM_TO
-                : Spelling.EXACT;
+        OptionalInt after = cursor.afterTo();
+        after.ifPresent(cursor::moveTo);
+        return after.isPresent() ? Spelling.FROM_TO : Spelling.EXACT;
     }
 
     private boolean accept(String sign) {

@@ -1,9 +1,15 @@
 package org.hidewright.api.measure;
 
+import java.util.List;
+import java.util.OptionalInt;
+
 /** A place that moves through a stretch of typed text, seen in plain signs. */
 final class Cursor {
     /** What the cursor sees at the end; it cannot stand in a text that means anything. */
     static final char NOTHING = '\0';
+
+    /** Between two ends of a range. */
+    private static final List<String> TO = List.of("to", "bis");
 
     private final String typed;
     private final String plain;
@@ -78,9 +84,19 @@ final class Cursor {
     }
 
     /** Whether the next word is this one, whatever its case, with no letter after it. */
-    boolean wordIs(String word) {
+    private boolean wordIs(String word) {
         int after = at + word.length();
         return after <= end && plain.regionMatches(true, at, word, 0, word.length()) && !Character.isLetter(see(after));
+    }
+
+    /** The place after the word between two ends of a range, English or German, or empty if none stands here. */
+    OptionalInt afterTo() {
+        for (String word : TO) {
+            if (wordIs(word)) {
+                return OptionalInt.of(at + word.length());
+            }
+        }
+        return OptionalInt.empty();
     }
 
     /** Whether a sign that parts two sides stands at a place. */

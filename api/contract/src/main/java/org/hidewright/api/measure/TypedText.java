@@ -12,7 +12,7 @@ import java.util.Optional;
  * <pre>{@code
  * list     = quantity, { ";", quantity } ;
  * size     = quantity, ( "x" | "×" | "*" ), quantity ;
- * quantity = side, [ ( "-" | "to" ), side | ( "±" | "+-" | "+/-" ), ( side | number, "%" ) ] ;
+ * quantity = side, [ ( "-" | "to" | "bis" ), side | ( "±" | "+-" | "+/-" ), ( side | number, "%" ) ] ;
  * side     = number, [ unit ] | sign, number
  *          | number, "ft", number, "in" | number, "lb", number, "oz" | number, "h", number, "min" ;
  * number   = [ "-" | "+" ], ( decimal | fraction | vulgar | mixed ) ;

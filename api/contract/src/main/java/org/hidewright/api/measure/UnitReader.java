@@ -32,7 +32,7 @@ final class UnitReader {
         int start = cursor.at();
         if (!Character.isLetter(cursor.peek()) && SIGNS_OF_UNITS.indexOf(cursor.peek()) < 0
                 || cursor.crossAt(start)
-                || cursor.wordIs("to")) {
+                || cursor.afterTo().isPresent()) {
             return Optional.empty();
         }
         Unit best = null;

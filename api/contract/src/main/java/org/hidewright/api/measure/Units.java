@@ -21,9 +21,9 @@ public final class Units {
     /** Metre. */
     public static final Unit M = Unit.of(Dimension.LENGTH, "m", 1000, 1, "metre", "metres", "meter", "meters");
     /** Inch, 25.4 mm by definition. */
-    public static final Unit INCH = Unit.of(Dimension.LENGTH, "in", 127, 5, "inch", "inches", "\"", "″", "''");
+    public static final Unit INCH = Unit.of(Dimension.LENGTH, "in", 127, 5, "inch", "inches", "Zoll", "\"", "″", "''");
     /** Foot of 12 inches. */
-    public static final Unit FOOT = Unit.of(Dimension.LENGTH, "ft", 1524, 5, "foot", "feet", "'", "′");
+    public static final Unit FOOT = Unit.of(Dimension.LENGTH, "ft", 1524, 5, "foot", "feet", "Fuß", "Fuss", "'", "′");
     /** Yard of 36 inches. */
     public static final Unit YARD = Unit.of(Dimension.LENGTH, "yd", 4572, 5, "yard", "yards");
     /** Leather ounce: 1/64 inch of thickness, not a mass. */
@@ -32,7 +32,7 @@ public final class Units {
     public static final Unit IRON = Unit.of(Dimension.LENGTH, "iron", 127, 5 * 48, "irons");
 
     /** Degree, 1/360 of a turn. */
-    public static final Unit DEGREE = Unit.of(Dimension.ANGLE, "deg", Math.PI, 180, "°", "degree", "degrees");
+    public static final Unit DEGREE = Unit.of(Dimension.ANGLE, "deg", Math.PI, 180, "°", "degree", "degrees", "Grad");
     /** Radian, the base unit of angles. */
     public static final Unit RADIAN = Unit.of(Dimension.ANGLE, "rad", 1, 1, "radian", "radians");
     /** A full turn of 360 degrees. */
@@ -122,18 +122,19 @@ public final class Units {
             Unit.of(Dimension.VOLUME, "fl oz", 473_176_473, 16_000_000, "oz", "fluid ounce", "fluid ounces");
 
     /** Minute. */
-    public static final Unit MINUTE = Unit.of(Dimension.DURATION, "min", 60, 1, "minute", "minutes");
+    public static final Unit MINUTE = Unit.of(Dimension.DURATION, "min", 60, 1, "minute", "minutes", "Minuten");
     /** Hour. */
-    public static final Unit HOUR = Unit.of(Dimension.DURATION, "h", 3600, 1, "hour", "hours", "hr", "hrs");
+    public static final Unit HOUR =
+            Unit.of(Dimension.DURATION, "h", 3600, 1, "hour", "hours", "hr", "hrs", "Std", "Stunde", "Stunden");
     /** Day of 24 hours. */
-    public static final Unit DAY = Unit.of(Dimension.DURATION, "d", 86_400, 1, "day", "days");
+    public static final Unit DAY = Unit.of(Dimension.DURATION, "d", 86_400, 1, "day", "days", "Tag", "Tage");
     /** Second, the base unit of times. */
     public static final Unit SECOND = Unit.of(Dimension.DURATION, "s", 1, 1, "second", "seconds", "sec");
 
     /** What is only counted has no unit. */
     public static final Unit ONE = Unit.of(Dimension.NUMBER, "", 1, 1);
     /** Hundredth part. */
-    public static final Unit PERCENT = Unit.of(Dimension.NUMBER, "%", 1, 100, "percent", "per cent");
+    public static final Unit PERCENT = Unit.of(Dimension.NUMBER, "%", 1, 100, "percent", "per cent", "Prozent");
 
     private static final List<Unit> ALL = List.of(
             MM,

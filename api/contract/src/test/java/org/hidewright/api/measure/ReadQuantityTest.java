@@ -92,6 +92,14 @@ class ReadQuantityTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "1 1/2 Zoll|LENGTH|38.1",
+                "2 Fuß|LENGTH|609.6",
+                "180 Grad|ANGLE|" + Math.PI,
+                "1,5 Std.|DURATION|5400",
+                "2 Stunden|DURATION|7200",
+                "90 Minuten|DURATION|5400",
+                "1 Tag|DURATION|86400",
+                "19 Prozent|NUMBER|0.19",
                 "22 sq ft|AREA|2043866.88",
                 "22 sq. ft.|AREA|2043866.88",
                 "22 ft2|AREA|2043866.88",
@@ -149,6 +157,8 @@ class ReadQuantityTest {
                 "2 − 3 oz|0.79375|1.190625|0.9921875",
                 "2 to 3 oz|0.79375|1.190625|0.9921875",
                 "2TO3 oz|0.79375|1.190625|0.9921875",
+                "2 bis 3 oz|0.79375|1.190625|0.9921875",
+                "2 mm bis 3 mm|2|3|2.5",
                 "2 oz to 3 oz|0.79375|1.190625|0.9921875",
                 "2 oz - 3|0.79375|1.190625|0.9921875",
                 "2 oz. - 3 oz.|0.79375|1.190625|0.9921875",

@@ -67,15 +67,26 @@ final class HoleList {
             places.add(new Place(names.on(hole), hole.centre(), drawn(hole.diameter())));
         }
         for (Path window : part.cutOuts()) {
-            Box box = window.bounds();
-            places.add(new Place(
-                    wording.host("hole-list.window"),
-                    Point.of((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2),
-                    wording.host("patterns.by", drawn(box.width()), drawn(box.height()))));
+            places.add(Keyhole.in(window).map(this::keyhole).orElseGet(() -> window(window.bounds())));
         }
         places.sort(Comparator.comparingDouble((Place place) -> place.middle().x())
                 .thenComparingDouble(place -> place.middle().y()));
         return places;
+    }
+
+    /** The middle of the punch is what is marked, not that of the whole. */
+    private Place keyhole(Keyhole found) {
+        return new Place(
+                wording.host("hole-list.keyhole"),
+                found.hole(),
+                wording.host("hole-list.keyhole.size", drawn(found.diameter()), drawn(found.reach())));
+    }
+
+    private Place window(Box box) {
+        return new Place(
+                wording.host("hole-list.window"),
+                Point.of((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2),
+                wording.host("patterns.by", drawn(box.width()), drawn(box.height())));
     }
 
     private String drawn(double mm) {

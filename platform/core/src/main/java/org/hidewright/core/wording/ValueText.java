@@ -88,6 +88,11 @@ public final class ValueText {
                 : shown(base, declared, system.shown(declared), OptionalDouble.empty(), Rounding.NEAREST);
     }
 
+    /** A limit, on the side of it that is within. */
+    Shown bound(Bound bound) {
+        return shown(bound.base(), bound.unit(), system.shown(bound.unit()), OptionalDouble.empty(), bound.inward());
+    }
+
     /** Whether two values in the unit of a sentence read as the same number. */
     boolean same(double base, double other, Unit declared) {
         Unit unit = system.shown(declared);

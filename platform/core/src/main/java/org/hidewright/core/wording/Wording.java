@@ -123,6 +123,8 @@ public final class Wording {
             return called(called);
         } else if (arg instanceof InUnit number) {
             return values.of(number.base(), number.unit()).inline();
+        } else if (arg instanceof Bound bound) {
+            return values.bound(bound).inline();
         } else if (arg instanceof Money money) {
             return values.money(money).inline();
         } else if (arg instanceof LocalDate day) {
@@ -163,7 +165,7 @@ public final class Wording {
         return unit(quantity.dimension(), quantity.base());
     }
 
-    private static Unit unit(Dimension dimension, double base) {
+    static Unit unit(Dimension dimension, double base) {
         return switch (dimension) {
             case ANGLE -> Units.DEGREE;
             case DURATION -> from(1, Units.HOUR, base) ? Units.HOUR : Units.MINUTE;

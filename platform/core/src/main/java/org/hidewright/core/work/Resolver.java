@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.hidewright.api.calculator.Notice;
+import org.hidewright.api.calculator.Rounding;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Kind;
@@ -26,6 +27,7 @@ import org.hidewright.core.CoreTexts;
 import org.hidewright.core.json.Place;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.project.ProjectNotices;
+import org.hidewright.core.wording.Bound;
 import org.hidewright.core.wording.InUnit;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
@@ -270,7 +272,7 @@ final class Resolver {
             refuse(
                     ProjectNotices.BELOW_LIMIT.with(
                             told(question, dimension, value),
-                            told(question, dimension, question.min().getAsDouble())),
+                            limit(question, dimension, question.min().getAsDouble(), Rounding.UP)),
                     path,
                     place);
             return false;
@@ -279,7 +281,7 @@ final class Resolver {
             refuse(
                     ProjectNotices.ABOVE_LIMIT.with(
                             told(question, dimension, value),
-                            told(question, dimension, question.max().getAsDouble())),
+                            limit(question, dimension, question.max().getAsDouble(), Rounding.DOWN)),
                     path,
                     place);
             return false;
@@ -324,6 +326,12 @@ final class Resolver {
         return readIn(question, dimension)
                 .<Object>map(unit -> new InUnit(base, unit))
                 .orElseGet(() -> Quantities.of(dimension, base));
+    }
+
+    private static Bound limit(Question question, Dimension dimension, double base, Rounding inward) {
+        return readIn(question, dimension)
+                .map(unit -> new Bound(base, unit, inward))
+                .orElseGet(() -> Bound.of(dimension, base, inward));
     }
 
     private static boolean alike(Question question, Dimension dimension, double value, double limit) {

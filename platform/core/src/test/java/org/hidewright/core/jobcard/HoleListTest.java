@@ -70,6 +70,37 @@ class HoleListTest {
         assertEquals("near rivet | 20.0 mm | 12.0 mm | 3.3 mm", lines(table).get(0));
     }
 
+    /** The head of a stud goes through a hole and the slit that leads out of it: the hole is what is marked and punched. */
+    @Test
+    void aKeyholeIsAHoleToPunchAndTheReachOfItsSlit() {
+        Point middle = Point.of(60, 20);
+        Path keyhole = Path.from(Point.of(60.2, 18))
+                .arcAround(middle, -2 * (Math.PI - Math.asin(0.1)))
+                .lineTo(59.8, 13)
+                .lineTo(60.2, 13)
+                .closed(Role.INNER_CUT);
+        Path slot = Path.from(Point.of(100, 10))
+                .lineTo(110, 10)
+                .arcAround(Point.of(110, 12), Math.PI)
+                .lineTo(100, 14)
+                .arcAround(Point.of(100, 12), Math.PI)
+                .closed(Role.INNER_CUT);
+        Path round = Path.from(Point.of(153, 20))
+                .arcAround(Point.of(150, 20), 2 * Math.PI)
+                .closed(Role.INNER_CUT);
+        Part flap = Part.of("flap", "Flap", Path.rectangle(Role.CUT, Point.of(0, 0), 200, 40))
+                .cutOut(keyhole)
+                .cutOut(slot)
+                .cutOut(round)
+                .build();
+        assertEquals(
+                List.of(
+                        "hole with a slit | 60.0 mm | 20.0 mm | 4.0 mm, slit to 7.0 mm from its middle",
+                        "window | 105.0 mm | 12.0 mm | 14.0 mm × 4.0 mm",
+                        "window | 150.0 mm | 20.0 mm | 6.0 mm × 6.0 mm"),
+                lines(of(Shop.ENGLISH, flap).get(0)));
+    }
+
     @Test
     void holesHaveTheHostsGermanNames() {
         Table table = of(new Wording(Locale.GERMAN, UnitSystem.METRIC), strap().build())
