@@ -31,7 +31,9 @@ final class StudClosing {
         if (slit.mm() > 0) {
             drawing.line(Role.INNER_CUT, Point.of(radius, 0), Point.of(slitEnd, 0))
                     .hole(Point.of(slitEnd, 0), endHole.mm())
-                    .dimension(Point.of(radius, 0), Point.of(slitEnd, 0), half + LETTER_MM, slit, LETTER_MM);
+                    // from the end of the slit: a size too long for its line stands before its start, where leather is
+                    // free
+                    .dimension(Point.of(slitEnd, 0), Point.of(radius, 0), -half - LETTER_MM, slit, LETTER_MM);
         }
         return drawing.dimension(Point.of(tip, 0), Point.of(0, 0), -half - LETTER_MM, closing.fromEdge(), LETTER_MM)
                 .label(Phrase.of(TIP), Point.of(tip, half + LETTER_MM), Anchor.BOTTOM, LETTER_MM)

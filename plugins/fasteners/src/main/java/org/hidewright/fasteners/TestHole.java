@@ -20,6 +20,9 @@ public record TestHole(
     private static final double STEP_MM = 0.2;
     private static final int ROW = 5;
     private static final double LETTER_MM = 3;
+    /** A size with its unit and the room before the next, in letters of that height. */
+    private static final double LABEL_MM = 18;
+
     private static final double LEAST_MM = 0.3;
 
     /** The five punches nearest to what is wanted, or five sizes around it where there are none to choose from. */
@@ -49,10 +52,10 @@ public record TestHole(
         return sizes;
     }
 
-    /** The row at true size, three widths apart, with each size below its hole. */
+    /** The row at true size, three widths apart or as far as their labels need, with each size below its hole. */
     static Drawing drawn(List<TestHole> row) {
         double widest = row.stream().mapToDouble(test -> test.hole().mm()).max().orElse(0);
-        double apart = Math.max(12, 3 * widest);
+        double apart = Math.max(LABEL_MM, 3 * widest);
         double below = -widest / 2 - LETTER_MM;
         Drawing.Builder drawing = Drawing.builder();
         for (int i = 0; i < row.size(); i++) {

@@ -315,7 +315,14 @@ class FittingsTest {
                 List.of(3.5, 3.9, 4.2, 4.4, 5.0),
                 drawn.stream().map(Circle::diameter).toList());
         for (int i = 0; i < 5; i++) {
-            assertEquals(15 * (i + 0.5), drawn.get(i).centre().x(), 1e-9, "three of the widest apart");
+            assertEquals(18 * (i + 0.5), drawn.get(i).centre().x(), 1e-9, "as far apart as their sizes are long");
         }
+        List<TestHole> wide = TestHole.around(ShankHole.of(mm(9), Temper.MEDIUM), lengths(8, 9));
+        assertTrue(
+                TestHole.drawn(wide).shapes().stream()
+                        .filter(Circle.class::isInstance)
+                        .map(Circle.class::cast)
+                        .anyMatch(circle -> Math.abs(circle.centre().x() - 27 * 1.5) < 1e-9),
+                "three of the widest apart");
     }
 }

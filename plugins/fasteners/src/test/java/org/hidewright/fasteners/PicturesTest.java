@@ -63,15 +63,15 @@ class PicturesTest {
                 .format(rounded == 0 ? 0 : rounded);
     }
 
-    /** Widest 4: holes 12 apart, sizes under the lowest hole edge, a frame round all. */
+    /** Widest 4: holes as far apart as a size is long, sizes under the lowest hole edge, a frame round all. */
     @Test
     void theRowOfTestHoles() {
         assertEquals("""
-                hole 6,0 across 3
-                “3” 6,-5 high 3
-                hole 18,0 across 4
-                “4” 18,-5 high 3
-                note 0,-11 to 24,-11, 24,-11 to 24,5, 24,5 to 0,5, 0,5 to 0,-11
+                hole 9,0 across 3
+                “3” 9,-5 high 3
+                hole 27,0 across 4
+                “4” 27,-5 high 3
+                note 0,-11 to 36,-11, 36,-11 to 36,5, 36,5 to 0,5, 0,5 to 0,-11
                 """, told(TestHole.drawn(TestHole.around(ShankHole.of(mm(3), Temper.MEDIUM), lengths(4, 3)))));
     }
 
@@ -88,7 +88,7 @@ class PicturesTest {
                 hole 0,0 across 3.5
                 inner cut 1.75,0 to 5.68,0
                 hole 5.68,0 across 1.5
-                measure 3.93 from 1.75,0 to 5.68,0 beside 13.5
+                measure 3.93 from 5.68,0 to 1.75,0 beside -13.5
                 measure 10.5 from -10.5,0 to 0,0 beside -13.5
                 “tip” -10.5,13.5 high 3
                 “anchored-side” 19.68,13.5 high 3

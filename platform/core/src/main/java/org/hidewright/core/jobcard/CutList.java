@@ -92,10 +92,19 @@ final class CutList {
             inside.merge(wording.host("cut-list.hole", wording.drawn(Length.ofMm(hole.diameter()))), 1, Integer::sum);
         }
         for (Path window : part.cutOuts()) {
-            inside.merge(wording.host("cut-list.window", size(window, 0)), 1, Integer::sum);
+            inside.merge(cutOut(window), 1, Integer::sum);
         }
         List<String> said = new ArrayList<>();
         inside.forEach((what, times) -> said.add(wording.host("cut-list.times", times, what)));
         return String.join("; ", said);
+    }
+
+    private String cutOut(Path window) {
+        return Keyhole.in(window)
+                .map(found -> wording.host(
+                        "cut-list.keyhole",
+                        wording.drawn(Length.ofMm(found.diameter())),
+                        wording.drawn(Length.ofMm(found.reach()))))
+                .orElseGet(() -> wording.host("cut-list.window", size(window, 0)));
     }
 }

@@ -1,6 +1,7 @@
 package org.hidewright.core.jobcard;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hidewright.api.declaration.Answer;
@@ -11,24 +12,34 @@ import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.WorkedSlip;
 
-/**
- * The lengths among a slip’s answers, so that a drawing says of the same length what the tables say. An answer that is rounded further
- * than a knife goes by is left out: what is cut has to be as large as the pattern is drawn, or holes stand off their middle.
- */
+/** The lengths among a slip’s answers, so that a drawing says of the same length what the tables say. */
 final class DrawnLengths {
     private static final double SAME_MM = 1e-6;
+    /** As finely as a knife goes: a pattern that is drawn to it is not listed coarser, or holes stand off their middle. */
     private static final double KNIFE_MM = 0.1;
 
     private record Told(Answer answer, double mm) {}
 
     private final List<Told> told = new ArrayList<>();
     private final Wording wording;
+    private final double coarsest;
 
-    DrawnLengths(WorkedSlip slip, Wording wording) {
+    private DrawnLengths(WorkedSlip slip, Wording wording, double coarsest) {
         this.wording = wording;
+        this.coarsest = coarsest;
         slip.answers()
                 .ifPresent(answers -> slip.installed()
                         .ifPresent(known -> add(known.calculator().declaration().answers(), answers)));
+    }
+
+    /** Of what a drawing shows: each as the slip tells it, however far it is rounded. */
+    static DrawnLengths shown(WorkedSlip slip, Wording wording) {
+        return new DrawnLengths(slip, wording, Double.MAX_VALUE);
+    }
+
+    /** Of what is cut by a pattern. */
+    static DrawnLengths cut(WorkedSlip slip, Wording wording) {
+        return new DrawnLengths(slip, wording, KNIFE_MM);
     }
 
     private void add(List<Answer> declared, Values values) {
@@ -38,7 +49,8 @@ final class DrawnLengths {
     }
 
     private void add(Answer answer, Object value) {
-        boolean drawable = answer.step().orElse(Double.MAX_VALUE) <= KNIFE_MM
+        boolean drawable = answer.step().isPresent()
+                && answer.step().getAsDouble() <= coarsest
                 && answer.unit().equals(Optional.of(Units.MM));
         if (value instanceof Length length && drawable && !answer.keepUnit()) {
             told.add(new Told(answer, length.mm()));
@@ -49,11 +61,11 @@ final class DrawnLengths {
         }
     }
 
-    /** The length as the answer of the same length is shown; empty where the slip has no such answer. */
+    /** As the answer of the same length is shown, the most rounded of several; empty where the slip has no such answer. */
     Optional<Shown> shown(Length drawn) {
         return told.stream()
                 .filter(one -> Math.abs(one.mm() - drawn.mm()) < SAME_MM)
-                .findFirst()
+                .max(Comparator.comparingDouble(one -> one.answer().step().orElseThrow()))
                 .map(one -> wording.values().answer(one.answer(), one.mm()));
     }
 }

@@ -198,7 +198,7 @@ public final class SlipWording {
 
     /** A drawing in words: its phrases, and its quantities as the slip's answers show them. */
     public Drawing drawn(Drawing drawing) {
-        DrawnLengths lengths = new DrawnLengths(slip, wording);
+        DrawnLengths lengths = DrawnLengths.shown(slip, wording);
         Drawing worded = drawing.worded(words -> words instanceof Phrase phrase
                 ? texts().map(texts -> wording.phrase(texts, phrase)).orElse(phrase.key())
                 : drawn((Quantity<?>) words, lengths));
@@ -213,9 +213,9 @@ public final class SlipWording {
                 : shape;
     }
 
-    /** Lengths of what the slip draws, each as its answer of the same length is shown. */
+    /** Lengths of what is cut, each as its answer of the same length is shown unless that is coarser than a knife goes. */
     Function<Length, String> lengths() {
-        DrawnLengths lengths = new DrawnLengths(slip, wording);
+        DrawnLengths lengths = DrawnLengths.cut(slip, wording);
         return length -> drawn(length, lengths);
     }
 

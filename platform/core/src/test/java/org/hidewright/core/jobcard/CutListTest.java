@@ -79,11 +79,16 @@ class CutListTest {
                         part -> part.hole(Hole.of("a", Point.of(60, 60), 5))
                                 .hole(Hole.of("b", Point.of(60, 90), 8))
                                 .hole(Hole.of("c", Point.of(90, 60), 5))
-                                .cutOut(Path.rectangle(Role.INNER_CUT, Point.of(100, 200), 20, 30))),
+                                .cutOut(Path.rectangle(Role.INNER_CUT, Point.of(100, 200), 20, 30))
+                                .cutOut(Path.from(Point.of(120.3, 62.5))
+                                        .arcAround(Point.of(120, 60), -1.9 * Math.PI)
+                                        .lineTo(120, 52)
+                                        .closed(Role.INNER_CUT))),
                 part("pocket", part -> part));
         assertEquals("Holes and windows", head(table).get(4));
         assertEquals(
-                "2 × hole of 5.0 mm; 1 × hole of 8.0 mm; 1 × window of 20.0 mm × 30.0 mm",
+                "2 × hole of 5.0 mm; 1 × hole of 8.0 mm; 1 × window of 20.0 mm × 30.0 mm; "
+                        + "1 × hole of 5.0 mm with a slit to 8.0 mm from its middle",
                 row(table, 0).get(4));
         assertEquals("", row(table, 1).get(4));
     }

@@ -66,6 +66,17 @@ class SlipWordingTest {
         assertEquals("0.096 in", drawn(2.42, INCHES)); // 0.09528 upwards, as the answer
     }
 
+    /** A width that is answered up to the next half millimetre, as coarse as it is: nobody cuts by a drawing of a slip. */
+    @Test
+    void alsoOfALengthThatIsToldRoundedFar() {
+        WorkedSlip slip = new Shop(new CutListTest.Loop()).one("loop", "'round': '75.54 mm'");
+        Drawing drawing = Drawing.builder()
+                .dimension(Point.of(0, 0), Point.of(0, 12.24), -4, Length.ofMm(12.24), 3)
+                .build();
+        Shape only = new SlipWording(slip, Shop.ENGLISH).drawn(drawing).shapes().get(0);
+        assertEquals("12.5\u00A0mm", ((DimensionLine) only).text());
+    }
+
     @Test
     void aLengthThatIsNoAnswerIsDrawnToATenth() {
         assertEquals("7.3 mm", drawn(7.26, Shop.ENGLISH));
