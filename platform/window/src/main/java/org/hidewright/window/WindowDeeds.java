@@ -97,6 +97,8 @@ final class WindowDeeds {
                 SWT.MOD1 | 'R',
                 always,
                 () -> window.workshop().record(Map.of()));
+        PuttingAway puttingAway = new PuttingAway(window, room.texts());
+        deeds.deed(workshop, "put-away", 0, puttingAway::can, puttingAway::run);
         deeds.line(workshop);
         deeds.deed(workshop, "workshop-open", 0, always, window.workshop()::askToOpen);
         deeds.deed(workshop, "workshop-new", 0, always, window.workshop()::askForNew);

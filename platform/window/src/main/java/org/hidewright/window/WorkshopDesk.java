@@ -205,6 +205,20 @@ final class WorkshopDesk implements WorkshopPage.Round {
         }
     }
 
+    /** The workshop that is open, shown or not. */
+    Optional<OpenWorkshop> opened() {
+        return Optional.ofNullable(open);
+    }
+
+    /** Shows a row, and tells what became of it. */
+    void reveal(String table, String row, String told) {
+        show();
+        if (page instanceof WorkshopPage shown) {
+            shown.reveal(table, row);
+            shown.tell(told);
+        }
+    }
+
     /** The answers of a slip that can be recorded. */
     List<Recordable> recordable(String slip) {
         Optional<Table> measured = room.catalogue().tables().find(Recorded.TABLE);

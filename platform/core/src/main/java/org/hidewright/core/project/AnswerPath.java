@@ -2,6 +2,7 @@ package org.hidewright.core.project;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where an answer stands on a slip: a question, and from there inwards the keys of groups and variants and the ids of rows.
@@ -52,6 +53,14 @@ public record AnswerPath(List<Step> steps) {
         List<Step> all = new ArrayList<>(steps);
         all.add(step);
         return new AnswerPath(all);
+    }
+
+    /** What it stands in together with others: a group or a chosen variant; empty for a question of the slip and for a row. */
+    public Optional<AnswerPath> group() {
+        int last = steps.size() - 1;
+        return last > 0 && steps.get(last) instanceof Step.Key
+                ? Optional.of(new AnswerPath(steps.subList(0, last)))
+                : Optional.empty();
     }
 
     /** The question of the slip that it stands in. */

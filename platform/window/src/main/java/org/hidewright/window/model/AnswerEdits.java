@@ -83,6 +83,14 @@ record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, Wording w
         return laidDown(slip, path).answering(path, JsonOut.line(row.written()).strip());
     }
 
+    /** The slip without an answer; of a row that is taken whole nothing is taken any more. */
+    Slip cleared(Slip slip, AnswerPath path) throws JsonTrouble {
+        Optional<AnswerPath> row = path.group()
+                .filter(group -> slip.answer(path).isEmpty())
+                .filter(group -> slip.answer(group).flatMap(StockLink::in).isPresent());
+        return row.isPresent() ? slip.answering(row.get(), "{}") : slip.clearing(path);
+    }
+
     /** The slip with rows added to a table, after its last. */
     Slip withRows(Slip slip, AnswerPath table, List<List<String>> lines, Function<Question, String> labels)
             throws JsonTrouble {

@@ -111,7 +111,7 @@ public final class OpenProject implements Answering {
 
     @Override
     public void clear(String slip, AnswerPath path) {
-        change("", slip, one -> one.clearing(path));
+        change("", slip, one -> answers(slip).cleared(one, path));
     }
 
     /** Puts what a search has found on its slip; all that one search finds is taken back together. */
@@ -130,7 +130,7 @@ public final class OpenProject implements Answering {
 
     /** What its questions can take their answers from as it is now. */
     public LinkChoices choices() {
-        return new LinkChoices(bench.get().shelf(project()), worked(), wording());
+        return new LinkChoices(bench.get().shelf(project()), worked(), face(), wording());
     }
 
     /** What is asked on a slip, as it is shown; nothing where it is not shown yet. */
@@ -237,6 +237,11 @@ public final class OpenProject implements Answering {
     /** Takes the rows of the workshop over as they are now, and keeps copies of all that is taken from it. */
     public void takeFromWorkshop() {
         edit("", project -> project.keeping(new Copies(bench.get().shelf(project), project.stock()).json(true)));
+    }
+
+    /** Keeps copies of all that is taken from the workshop; those that it has stay as they are. */
+    public void keepWhatIsTaken() {
+        edit("", project -> project.keeping(new Copies(bench.get().shelf(project), project.stock()).json(false)));
     }
 
     /** Takes over a text that was not saved the last time. */

@@ -61,6 +61,11 @@ public record SlipFace(
                 .findFirst();
     }
 
+    /** What is asked in a group or variant, directly. */
+    Stream<QuestionFace> inside(AnswerPath group) {
+        return within(questions).filter(question -> question.path().group().equals(Optional.of(group)));
+    }
+
     private static Stream<QuestionFace> within(List<QuestionFace> faces) {
         return faces.stream()
                 .flatMap(face -> Stream.concat(

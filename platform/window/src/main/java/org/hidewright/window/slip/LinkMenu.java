@@ -14,6 +14,7 @@ import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.hidewright.core.project.AnswerPath;
 import org.hidewright.core.project.Link;
 import org.hidewright.core.work.SuitableRows.Fit;
 import org.hidewright.window.look.Mnemonics;
@@ -106,16 +107,11 @@ final class LinkMenu {
             clear.addListener(SWT.Selection, event -> desk.project().clear(slip, face.path()));
         }
         List<Fit> rows = choices.rows(face);
-        if (!rows.isEmpty()) {
-            Menu in = submenus.under(item(menu, SWT.CASCADE, desk.texts().text("question.take-row"), "rows"));
-            rows.forEach(row -> item(
-                            in,
-                            SWT.PUSH,
-                            row.name() + " · " + row.text(),
-                            "row." + row.link().row())
-                    .addListener(SWT.Selection, event -> desk.round().take(slip, face.path(), row.link())));
-            Mnemonics.give(in);
-        }
+        offer(rows, "row", desk.texts().text("question.take-row"), face.path());
+        List<Fit> whole = choices.wholeRows(slip, face);
+        face.path()
+                .group()
+                .ifPresent(group -> offer(whole, "whole-row", desk.texts().text("question.take-whole-row"), group));
         if (bySlip.isEmpty() && rows.isEmpty()) {
             MenuItem none = item(menu, SWT.PUSH, desk.texts().text("question.no-link.help"), "none");
             none.setEnabled(false);
@@ -129,6 +125,21 @@ final class LinkMenu {
             Mnemonics.give(in);
         });
         Mnemonics.give(menu);
+    }
+
+    /** Rows of the workshop that can be taken at a place. */
+    private void offer(List<Fit> rows, String id, String title, AnswerPath at) {
+        if (rows.isEmpty()) {
+            return;
+        }
+        Menu in = submenus.under(item(menu, SWT.CASCADE, title, id + "s"));
+        rows.forEach(row -> item(
+                        in,
+                        SWT.PUSH,
+                        row.name() + " · " + row.text(),
+                        id + "." + row.link().row())
+                .addListener(SWT.Selection, event -> desk.round().take(slip, at, row.link())));
+        Mnemonics.give(in);
     }
 
     private Menu submenu(String from) {

@@ -18,6 +18,8 @@ import org.hidewright.core.wording.AsFiled;
 import org.hidewright.core.wording.FieldWording;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.Wording;
+import org.hidewright.core.work.PutAway;
+import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.workshop.Column;
 import org.hidewright.core.workshop.Row;
 import org.hidewright.core.workshop.Stock;
@@ -314,6 +316,18 @@ public final class OpenWorkshop implements Answering {
             changeRow("", table, id, (text, row) -> text.calling(row, other.strip()));
         }
         return free;
+    }
+
+    /** What is left of a project that is cut, as it would be put away here. */
+    public PutAway left(WorkedProject worked) {
+        return PutAway.of(worked, catalogue.tables(), history.now());
+    }
+
+    /** Puts away what was found to be left, as one change. */
+    public void take(PutAway left) {
+        if (!left.workshop().text().equals(text())) {
+            change("", text -> left.workshop());
+        }
     }
 
     public boolean canUndo() {
