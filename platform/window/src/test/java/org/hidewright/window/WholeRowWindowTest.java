@@ -63,7 +63,7 @@ class WholeRowWindowTest {
                         .orElseThrow()
                         .project()
                         .text()
-                        .contains("\"leather\": {\"workshop\":\"leather\",\"row\":\"bridle\"}"),
+                        .contains("\"leather\": {\"workshop\": \"leather\", \"row\": \"bridle\"}"),
                 real.window.project().orElseThrow().project().text());
         real.press("deed.undo");
         assertEquals(PROJECT, real.window.project().orElseThrow().project().text(), "with one step");

@@ -31,8 +31,7 @@ final class StudClosing {
         if (slit.mm() > 0) {
             drawing.line(Role.INNER_CUT, Point.of(radius, 0), Point.of(slitEnd, 0))
                     .hole(Point.of(slitEnd, 0), endHole.mm())
-                    // from the end of the slit: a size too long for its line stands before its start, where leather is
-                    // free
+                    // a size too long for its line stands before its start: there nothing is drawn
                     .dimension(Point.of(slitEnd, 0), Point.of(radius, 0), -half - LETTER_MM, slit, LETTER_MM);
         }
         return drawing.dimension(Point.of(tip, 0), Point.of(0, 0), -half - LETTER_MM, closing.fromEdge(), LETTER_MM)

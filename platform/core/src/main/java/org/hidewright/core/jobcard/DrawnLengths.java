@@ -61,11 +61,19 @@ final class DrawnLengths {
         }
     }
 
-    /** As the answer of the same length is shown, the most rounded of several; empty where the slip has no such answer. */
+    /**
+     * As the answer of the same length is shown; empty where the slip has none. Of several the most rounded that a knife follows, or
+     * a hole would be told by a coarser length that is as long by chance.
+     */
     Optional<Shown> shown(Length drawn) {
         return told.stream()
                 .filter(one -> Math.abs(one.mm() - drawn.mm()) < SAME_MM)
-                .max(Comparator.comparingDouble(one -> one.answer().step().orElseThrow()))
+                .max(Comparator.comparingDouble(
+                        one -> preference(one.answer().step().orElseThrow())))
                 .map(one -> wording.values().answer(one.answer(), one.mm()));
+    }
+
+    private static double preference(double step) {
+        return step <= KNIFE_MM ? step : -step;
     }
 }

@@ -55,10 +55,10 @@ public record AnswerPath(List<Step> steps) {
         return new AnswerPath(all);
     }
 
-    /** What it stands in together with others: a group or a chosen variant; empty for a question of the slip and for a row. */
+    /** What it stands in together with others: a group or a chosen variant; empty for a question of the slip or of a row. */
     public Optional<AnswerPath> group() {
         int last = steps.size() - 1;
-        return last > 0 && steps.get(last) instanceof Step.Key
+        return last > 0 && steps.get(last) instanceof Step.Key && steps.get(last - 1) instanceof Step.Key
                 ? Optional.of(new AnswerPath(steps.subList(0, last)))
                 : Optional.empty();
     }

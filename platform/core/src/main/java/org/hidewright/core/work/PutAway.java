@@ -129,7 +129,7 @@ public record PutAway(WorkshopText workshop, List<Put> rows) {
     }
 
     private PutAway changed(Table table, Row row, Map<String, String> cells) {
-        List<String> columns = table.columns().stream().map(Column::key).toList();
+        List<String> columns = table.keys();
         WorkshopText changed = workshop;
         for (Map.Entry<String, String> cell : cells.entrySet()) {
             Row now = changed.workshop().rows(table.id()).stream()

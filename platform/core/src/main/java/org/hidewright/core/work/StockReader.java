@@ -318,7 +318,7 @@ final class StockReader {
     }
 
     private Notice noColumn(Table table) {
-        List<String> keys = table.columns().stream().map(Column::key).toList();
+        List<String> keys = table.keys();
         return Nearest.to(link.column(), keys)
                 .map(near -> WorkshopNotices.WORKSHOP_NO_COLUMN_NEAREST.with(link.column(), words(link.table()), near))
                 .orElseGet(() -> WorkshopNotices.WORKSHOP_NO_COLUMN.with(

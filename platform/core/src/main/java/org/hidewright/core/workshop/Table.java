@@ -19,6 +19,11 @@ public record Table(DeclaredTable declared, List<Column> columns) {
         return declared.id();
     }
 
+    /** Keys of the columns, in their order. */
+    public List<String> keys() {
+        return columns.stream().map(Column::key).toList();
+    }
+
     public Optional<Column> column(String key) {
         return columns.stream().filter(column -> column.key().equals(key)).findFirst();
     }

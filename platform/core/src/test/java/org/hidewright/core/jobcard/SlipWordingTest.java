@@ -29,6 +29,8 @@ import org.hidewright.core.wording.Wording;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedSlip;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SlipWordingTest {
     private static String layers(String rows) {
@@ -66,15 +68,19 @@ class SlipWordingTest {
         assertEquals("0.096 in", drawn(2.42, INCHES)); // 0.09528 upwards, as the answer
     }
 
-    /** A width that is answered up to the next half millimetre, as coarse as it is: nobody cuts by a drawing of a slip. */
-    @Test
-    void alsoOfALengthThatIsToldRoundedFar() {
-        WorkedSlip slip = new Shop(new CutListTest.Loop()).one("loop", "'round': '75.54 mm'");
+    /**
+     * A width of 12.24 mm is answered up to the next half millimetre: nobody cuts by a drawing of a slip. But a length that is also
+     * answered to the next tenth is told so, whichever else is as long by chance.
+     */
+    @ParameterizedTest(name = "{0} mm round: {1}")
+    @CsvSource({"75.54, 12.5 mm", "12.24, 12.3 mm"})
+    void alsoOfALengthThatIsToldRoundedFar(String round, String told) {
+        WorkedSlip slip = new Shop(new CutListTest.Loop()).one("loop", "'round': '" + round + " mm'");
         Drawing drawing = Drawing.builder()
                 .dimension(Point.of(0, 0), Point.of(0, 12.24), -4, Length.ofMm(12.24), 3)
                 .build();
         Shape only = new SlipWording(slip, Shop.ENGLISH).drawn(drawing).shapes().get(0);
-        assertEquals("12.5\u00A0mm", ((DimensionLine) only).text());
+        assertEquals(told, ((DimensionLine) only).text().replace('\u00A0', ' '));
     }
 
     @Test

@@ -17,6 +17,8 @@ import org.hidewright.core.project.Slip;
 import org.hidewright.core.wording.AsFiled;
 import org.hidewright.core.wording.Wording;
 import org.hidewright.core.workshop.StockLink;
+import org.hidewright.core.workshop.Table;
+import org.hidewright.core.workshop.Tables;
 
 /**
  * Changes inside the answers of one slip, where presets have to be written down before a part of them can be changed.
@@ -78,17 +80,38 @@ record AnswerEdits(Function<AnswerPath, Optional<QuestionFace>> asked, Wording w
         return laidDown(slip, path).answering(path, JsonOut.line(json).strip());
     }
 
-    /** The slip with an answer taken from the workshop. */
-    Slip stocked(Slip slip, AnswerPath path, StockLink row) throws JsonTrouble {
-        return laidDown(slip, path).answering(path, JsonOut.line(row.written()).strip());
+    /** The slip with an answer taken from the workshop, or with all that a variant asks taken from a row of it. */
+    Slip stocked(Slip slip, AnswerPath path, StockLink row, Tables tables) throws JsonTrouble {
+        return asked.apply(path).isPresent()
+                ? laidDown(slip, path)
+                        .answering(path, JsonOut.line(row.written()).strip())
+                : wholeRow(laidDown(slip, path), path, row, tables);
     }
 
-    /** The slip without an answer; of a row that is taken whole nothing is taken any more. */
+    /** What was typed in the variant for a column of the table gives way to the row; what the table knows nothing of stays. */
+    private static Slip wholeRow(Slip slip, AnswerPath variant, StockLink row, Tables tables) throws JsonTrouble {
+        Slip taking =
+                without(slip, variant, tables.find(row.table()).map(Table::keys).orElse(List.of()));
+        for (Map.Entry<String, Object> part : row.written().entrySet()) {
+            taking = taking.answering(variant.key(part.getKey()), JsonText.quoted((String) part.getValue()));
+        }
+        return taking;
+    }
+
+    /** The slip without an answer; where a row that is taken whole gives it, nothing is taken from that row any more. */
     Slip cleared(Slip slip, AnswerPath path) throws JsonTrouble {
-        Optional<AnswerPath> row = path.group()
+        Optional<AnswerPath> variant = path.group()
                 .filter(group -> slip.answer(path).isEmpty())
                 .filter(group -> slip.answer(group).flatMap(StockLink::in).isPresent());
-        return row.isPresent() ? slip.answering(row.get(), "{}") : slip.clearing(path);
+        return variant.isPresent() ? without(slip, variant.get(), StockLink.KEYS) : slip.clearing(path);
+    }
+
+    private static Slip without(Slip slip, AnswerPath variant, List<String> keys) throws JsonTrouble {
+        Slip left = slip;
+        for (String key : keys) {
+            left = left.clearing(variant.key(key));
+        }
+        return left;
     }
 
     /** The slip with rows added to a table, after its last. */

@@ -33,26 +33,31 @@ public final class LinkChoices {
     }
 
     /**
-     * The rows of the workshop that all that is asked together with a question could take, as a hide is taken with its flaws: those that
-     * suit the question, where others beside it name columns of the same table.
+     * The rows of the workshop that all that is asked in a chosen variant could take, as a hide is taken with its flaws: those that suit
+     * one of its questions, where others beside it are called as columns of the same table are.
      */
     public List<SuitableRows.Fit> wholeRows(String slip, QuestionFace question) {
+        Optional<SlipFace> face = shown.flatMap(known -> known.slip(slip));
         Set<String> tables = question.path().group().stream()
-                .flatMap(group -> shown.flatMap(face -> face.slip(slip)).stream()
-                        .flatMap(face -> face.inside(group))
-                        .filter(beside -> !beside.path().equals(question.path())))
-                .flatMap(beside -> beside.question().stock().stream())
-                .map(LinkChoices::table)
+                .flatMap(group -> face.stream().flatMap(known -> known.insideVariant(group)))
+                .filter(beside -> !beside.path().equals(question.path()))
+                .flatMap(beside -> tableOf(beside).stream())
                 .collect(Collectors.toSet());
         return rows(question).stream()
+                .filter(row -> tableOf(question).equals(Optional.of(row.link().table())))
                 .filter(row -> tables.contains(row.link().table()))
                 .map(row -> new SuitableRows.Fit(
                         new StockLink(row.link().table(), row.link().row(), ""), row.name(), row.text(), row.usual()))
                 .toList();
     }
 
-    private static String table(String column) {
-        return column.substring(0, column.indexOf('.'));
+    /** The table from which a question is answered with others; by their keys, so one that is called otherwise is not. */
+    private static Optional<String> tableOf(QuestionFace face) {
+        String column = "." + face.question().key();
+        return face.question()
+                .stock()
+                .filter(stock -> stock.endsWith(column))
+                .map(stock -> stock.substring(0, stock.length() - column.length()));
     }
 
     /** What a question could be linked to, as far as the project is worked out. */

@@ -26,6 +26,7 @@ import org.hidewright.core.work.WorkedProject;
 import org.hidewright.core.work.WorkedSlip;
 import org.hidewright.core.workshop.Copies;
 import org.hidewright.core.workshop.StockLink;
+import org.hidewright.core.workshop.Tables;
 
 /** A project that is open in a window: what is changed in it, taken back and saved. For the thread of the window. */
 public final class OpenProject implements Answering {
@@ -119,10 +120,15 @@ public final class OpenProject implements Answering {
         edit("search " + search, found::in);
     }
 
-    /** Answers a question with a row of the workshop, and keeps a copy of that row. */
+    /**
+     * Answers a question with a cell of the workshop, or all that a variant asks with a row; a copy of the row is kept.
+     *
+     * @param row without a column, the whole row
+     */
     public void take(String slip, AnswerPath path, StockLink row) {
         edit("", project -> {
-            Project taking = project.with(answers(slip).stocked(slip(slip), path, row));
+            Tables tables = bench.get().shelf(project).tables();
+            Project taking = project.with(answers(slip).stocked(slip(slip), path, row, tables));
             Copies copies = new Copies(bench.get().shelf(taking), taking.stock());
             return taking.keeping(copies.with(row).json(false));
         });

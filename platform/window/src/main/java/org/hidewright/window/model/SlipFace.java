@@ -61,9 +61,11 @@ public record SlipFace(
                 .findFirst();
     }
 
-    /** What is asked in a group or variant, directly. */
-    Stream<QuestionFace> inside(AnswerPath group) {
-        return within(questions).filter(question -> question.path().group().equals(Optional.of(group)));
+    /** What is asked in a variant, directly; nothing where a question stands at the place, as that of a group. */
+    Stream<QuestionFace> insideVariant(AnswerPath variant) {
+        return question(variant).isPresent()
+                ? Stream.empty()
+                : within(questions).filter(question -> question.path().group().equals(Optional.of(variant)));
     }
 
     private static Stream<QuestionFace> within(List<QuestionFace> faces) {

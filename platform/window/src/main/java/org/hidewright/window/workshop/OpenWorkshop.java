@@ -193,10 +193,7 @@ public final class OpenWorkshop implements Answering {
     }
 
     private List<String> columns(String table) {
-        return catalogue.tables().find(table).stream()
-                .flatMap(known -> known.columns().stream())
-                .map(Column::key)
-                .toList();
+        return catalogue.tables().find(table).map(Table::keys).orElse(List.of());
     }
 
     private Optional<Column> column(String table, String key) {

@@ -16,7 +16,7 @@ import org.hidewright.api.measure.Length;
 @Calculates("layered")
 public final class Layered implements Calculator<Layered.Asks, Layered.Gives> {
     /** A layer. */
-    public sealed interface Layer permits Leather, Board {
+    public sealed interface Layer permits Leather, Board, Filler {
         String id();
     }
 
@@ -28,7 +28,9 @@ public final class Layered implements Calculator<Layered.Asks, Layered.Gives> {
             Length thickness,
 
             @Asked(unit = "g/cm³", example = "0.95", stock = "leather.density")
-            Optional<Density> density)
+            Optional<Density> density,
+
+            @Asked(preset = "1") int sheets)
             implements Layer {}
 
     /** Of board. */
@@ -38,8 +40,31 @@ public final class Layered implements Calculator<Layered.Asks, Layered.Gives> {
             @Asked(unit = "mm", example = "1 mm", stock = "leather.thickness")
             Length thickness) implements Layer {}
 
+    /** Of leather, but called otherwise than in the table. */
+    public record Filler(
+            @RowId String id,
+
+            @Asked(unit = "mm", example = "1 mm", stock = "leather.thickness")
+            Length height,
+
+            @Asked(unit = "g/cm³", example = "0.95", stock = "leather.density")
+            Density weight)
+            implements Layer {}
+
+    /** A row that is no variant. */
+    public record Patch(
+            @RowId String id,
+
+            @Asked(unit = "mm", example = "1 mm", stock = "leather.thickness")
+            Length thickness,
+
+            @Asked(unit = "g/cm³", example = "0.95", stock = "leather.density")
+            Density density) {}
+
     /** What is asked. */
-    public record Asks(@Asked(example = "[]") List<Layer> layers) {}
+    public record Asks(
+            @Asked(example = "[]") List<Layer> layers,
+            @Asked(preset = "[]") List<Patch> patches) {}
 
     /** What is answered. */
     public record Gives(

@@ -30,8 +30,10 @@ class WholeRowTest {
     private static final String PROJECT = """
             {"hidewright": 1, "name": "Stack", "slips": [
               {"id": "s", "calculator": "layered", "questions": {"layers": [
-                {"id": "top", "leather": {"thickness": "2 mm"}},
-                {"id": "core", "board": {"thickness": "1 mm"}}]}}]}
+                {"id": "top", "leather": {"thickness": "2 mm", "sheets": 2}},
+                {"id": "core", "board": {"thickness": "1 mm"}},
+                {"id": "fill", "filler": {"height": "1 mm", "weight": "0.9"}}],
+                "patches": [{"id": "worn", "thickness": "1 mm", "density": "0.9"}]}}]}
             """;
 
     private static final AnswerPath TOP = AnswerPath.of("layers").row("top").key("leather");
@@ -91,7 +93,12 @@ class WholeRowTest {
     void rowsAreOfferedWholeWhereMoreThanOneQuestionTakesFromThem() {
         assertEquals(3, offered(TOP.key("thickness")).size());
         assertEquals("", offered(TOP.key("thickness")).get(0).link().column());
-        assertEquals(List.of(), offered(CORE.key("thickness")));
+        assertEquals(List.of(), offered(CORE.key("thickness")), "alone");
+        AnswerPath filler = AnswerPath.of("layers").row("fill").key("filler");
+        assertEquals(
+                List.of(), offered(filler.key("height")), "called otherwise, they would not be answered by the row");
+        AnswerPath patch = AnswerPath.of("patches").row("worn");
+        assertEquals(List.of(), offered(patch.key("thickness")), "a row keeps its id");
     }
 
     @Test
@@ -102,7 +109,7 @@ class WholeRowTest {
         assertEquals(Origin.WORKSHOP, question(TOP.key("thickness")).origin());
         assertEquals(Origin.WORKSHOP, question(TOP.key("density")).origin());
         assertTrue(
-                open.project().text().contains("{\"workshop\":\"leather\",\"row\":\"bridle\"}"),
+                open.project().text().contains("{\"sheets\": 2, \"workshop\": \"leather\", \"row\": \"bridle\"}"),
                 open.project().text());
         assertEquals(1, open.project().kept().orElseThrow().rows("leather").size(), "a copy of it is kept");
     }
@@ -126,6 +133,9 @@ class WholeRowTest {
         work();
         assertEquals(Origin.OPEN, question(TOP.key("density")).origin());
         assertEquals("", question(TOP.key("thickness")).text());
+        assertTrue(
+                open.project().text().contains("\"leather\": {\"sheets\": 2}"),
+                open.project().text());
         open.undo();
         work();
         assertEquals("0.95", question(TOP.key("density")).text());
