@@ -12,6 +12,9 @@ final class StudClosing {
     static final String TIP = "tip";
     static final String ANCHORED = "anchored-side";
     private static final double LETTER_MM = 3;
+    /** From the edge to the line of a size, whose letters stand between. */
+    private static final double BELOW_MM = 3 * LETTER_MM;
+
     private static final double LEAST_WIDTH_MM = 12;
     private static final double BEYOND_MM = 14;
 
@@ -31,10 +34,10 @@ final class StudClosing {
         if (slit.mm() > 0) {
             drawing.line(Role.INNER_CUT, Point.of(radius, 0), Point.of(slitEnd, 0))
                     .hole(Point.of(slitEnd, 0), endHole.mm())
-                    // a size too long for its line stands before its start: there nothing is drawn
-                    .dimension(Point.of(slitEnd, 0), Point.of(radius, 0), -half - LETTER_MM, slit, LETTER_MM);
+                    // below the edge on paper of any scale; a size too long for its line stands before its start
+                    .dimension(Point.of(slitEnd, -half), Point.of(radius, -half), BELOW_MM, slit, LETTER_MM);
         }
-        return drawing.dimension(Point.of(tip, 0), Point.of(0, 0), -half - LETTER_MM, closing.fromEdge(), LETTER_MM)
+        return drawing.dimension(Point.of(tip, -half), Point.of(0, -half), -BELOW_MM, closing.fromEdge(), LETTER_MM)
                 .label(Phrase.of(TIP), Point.of(tip, half + LETTER_MM), Anchor.BOTTOM, LETTER_MM)
                 .label(Phrase.of(ANCHORED), Point.of(end, half + LETTER_MM), Anchor.BOTTOM, LETTER_MM)
                 .build();

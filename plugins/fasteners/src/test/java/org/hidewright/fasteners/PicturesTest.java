@@ -88,8 +88,8 @@ class PicturesTest {
                 hole 0,0 across 3.5
                 inner cut 1.75,0 to 5.68,0
                 hole 5.68,0 across 1.5
-                measure 3.93 from 5.68,0 to 1.75,0 beside -13.5
-                measure 10.5 from -10.5,0 to 0,0 beside -13.5
+                measure 3.93 from 5.68,-10.5 to 1.75,-10.5 beside 9
+                measure 10.5 from -10.5,-10.5 to 0,-10.5 beside -9
                 “tip” -10.5,13.5 high 3
                 “anchored-side” 19.68,13.5 high 3
                 """, told(answers(new Stud(), asked).closing()));
