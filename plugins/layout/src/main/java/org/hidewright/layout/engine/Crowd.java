@@ -12,6 +12,7 @@ final class Crowd {
     final Ground ground;
     final int parts;
     final Form[] form;
+    final ClosePairs pairs;
     final Turned[] turned;
     final double[] x;
     final double[] y;
@@ -28,9 +29,16 @@ final class Crowd {
 
     final double[][] weight;
 
+    /** A crowd by itself. */
     Crowd(Ground ground, Form[] form) {
+        this(ground, form, new ClosePairs(form));
+    }
+
+    /** One of several crowds of the same forms. */
+    Crowd(Ground ground, Form[] form, ClosePairs pairs) {
         this.ground = ground;
         this.form = form;
+        this.pairs = pairs;
         this.parts = form.length;
         this.turned = new Turned[parts];
         this.x = new double[parts];

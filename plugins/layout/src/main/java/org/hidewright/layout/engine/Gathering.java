@@ -13,14 +13,16 @@ final class Gathering {
     private static final int STALL = 80;
 
     private final Form[] forms;
+    private final ClosePairs pairs;
     private final Ground whole;
     private final SplittableRandom random;
     private final Halt halt;
     private double step = WIDEST;
     private long tries;
 
-    Gathering(Form[] forms, Ground whole, SplittableRandom random, Halt halt) {
+    Gathering(Form[] forms, ClosePairs pairs, Ground whole, SplittableRandom random, Halt halt) {
         this.forms = forms;
+        this.pairs = pairs;
         this.whole = whole;
         this.random = random;
         this.halt = halt;
@@ -42,13 +44,13 @@ final class Gathering {
      */
     Stack narrower(Stack stack) {
         Form[] here = stack.parts().stream().map(part -> forms[part]).toArray(Form[]::new);
-        Crowd before = laid(new Crowd(whole, here), stack, Double.POSITIVE_INFINITY);
+        Crowd before = laid(new Crowd(whole, here, pairs), stack, Double.POSITIVE_INFINITY);
         double reach = 0;
         for (double right : before.right) {
             reach = Math.max(reach, right);
         }
         double right = whole.minX() + (reach - whole.minX()) * (1 - step);
-        Crowd crowd = laid(new Crowd(new Narrowed(whole, right), here), stack, right);
+        Crowd crowd = laid(new Crowd(new Narrowed(whole, right), here, pairs), stack, right);
         crowd.measureAll();
         Seeker seeker = new Seeker(crowd, random);
         long from = tries;

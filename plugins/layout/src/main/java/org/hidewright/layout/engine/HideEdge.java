@@ -8,7 +8,7 @@ import org.hidewright.layout.task.Outline;
  */
 final class HideEdge implements Ground {
     private static final int POLES_AROUND = 120;
-    private static final double WEIGHT = 2;
+    private static final double WEIGHT = 6;
 
     private final Turned edge;
 

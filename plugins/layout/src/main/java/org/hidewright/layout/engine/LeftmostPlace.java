@@ -18,6 +18,7 @@ final class LeftmostPlace {
     private final Crowd crowd;
     private final SplittableRandom random;
     private final Turned[] scratch;
+    private final BesideOthers beside;
     private long tries;
 
     /** How far right the best place so far reaches, and that place. */
@@ -32,6 +33,7 @@ final class LeftmostPlace {
         this.crowd = crowd;
         this.random = random;
         this.scratch = Scratch.of(crowd.form);
+        this.beside = new BesideOthers(crowd, scratch);
     }
 
     long tries() {
@@ -49,6 +51,7 @@ final class LeftmostPlace {
         right = Math.min(limit, crowd.ground.maxX());
         inTheCorner(part);
         besideItsLike(part);
+        besideOthers(part);
         for (int draw = 0; draw < draws; draw++) {
             Turned as = Scratch.at(crowd.form[part], scratch[part], crowd.form[part].turning.any(random));
             double fromX = crowd.ground.minX() - as.minX;
@@ -88,6 +91,19 @@ final class LeftmostPlace {
                 Turned as = Scratch.nearest(form, scratch[part], turn);
                 from(part, as, crowd.left[other] - as.minX, crowd.high[other] - as.minY + gap);
                 from(part, as, crowd.right[other] - as.minX + gap, crowd.low[other] - as.minY);
+            }
+        }
+    }
+
+    /** As it lies closely beside each that is laid. */
+    private void besideOthers(int part) {
+        for (int other = 0; other < crowd.parts; other++) {
+            if (other == part || crowd.left[other] < crowd.ground.minX()) {
+                continue;
+            }
+            for (int way = 0; way < beside.ways(part, other); way++) {
+                beside.set(part, other, way);
+                from(part, beside.as(), beside.x(), beside.y());
             }
         }
     }

@@ -5,18 +5,15 @@ package org.hidewright.layout.engine;
  * that no layout of the engine rests on the last digit of a sum.
  *
  * <p>The depth is that of Gardeyn and Wauters, arXiv 2509.13329: for each pair of poles the length by which they
- * overlap, going smoothly to nought where they do not, weighted by the smaller radius; the whole scaled by the size of
- * both parts. It is a surrogate: greater than nought for any two parts, and told only of those that do overlap.
+ * overlap, going smoothly to nought where they do not (here by a parabola that ends soon, so that most pairs of poles need no
+ * root), weighted by the smaller radius; the whole scaled by the size of both parts. It is a surrogate: greater than nought for any two parts, and told only of those that do overlap.
  */
 final class Meeting {
     /** Share of the diameter within which things count as touching. */
     private static final double HAIR = 1e-9;
 
-    /** Share of the greater diameter from which poles that overlap less are smoothed. */
+    /** Share of the greater diameter: poles that overlap less count less, and nothing once they are as far apart. */
     private static final double SMOOTH = 0.01;
-
-    /** Poles farther apart than so many times that length count for nothing. */
-    private static final double FAR = 10;
 
     /** So many of the largest poles are tried first: most places that will not do are told by them. */
     private static final int FIRST_POLES = 10;
@@ -175,7 +172,6 @@ final class Meeting {
         double scale = scale(a.form, b.form);
         double smooth = SMOOTH * Math.max(a.form.diameter, b.form.diameter);
         double square = smooth * smooth;
-        double far = FAR * smooth;
         double most = (enough / scale) * (enough / scale) - square;
         double[] radiusA = a.form.poleRadius;
         double[] radiusB = b.form.poleRadius;
@@ -186,7 +182,13 @@ final class Meeting {
             double x = a.poleX[one] - dx;
             double y = a.poleY[one] - dy;
             double radius = radiusA[one];
-            double reach = radius + far;
+            double reach = radius + smooth;
+            if (x + reach < b.polesMinX
+                    || x - reach > b.polesMaxX
+                    || y + reach < b.polesMinY
+                    || y - reach > b.polesMaxY) {
+                continue;
+            }
             for (int other = 0; other < radiusB.length; other++) {
                 double offX = x - poleX[other];
                 double offY = y - poleY[other];
@@ -195,7 +197,7 @@ final class Meeting {
                 double limit = reach + radiusOther;
                 if (away < limit * limit) {
                     double deep = radius + radiusOther - Math.sqrt(away);
-                    double counted = deep >= smooth ? deep : square / (2 * smooth - deep);
+                    double counted = deep >= smooth ? deep : (deep + smooth) * (deep + smooth) / (4 * smooth);
                     sum += counted * Math.min(radius, radiusOther);
                 }
             }

@@ -3,7 +3,7 @@ package org.hidewright.layout.engine;
 import java.util.SplittableRandom;
 
 /**
- * Seeks a better place for one part among others that stay: places drawn at random, near by and all over, of which the
+ * Seeks a better place for one part among others that stay: places drawn at random, near by, all over and as it pairs with others, of which the
  * best few are bettered along one axis after another. One seeker for each thread.
  *
  * <p>Numbers of draws and lengths of steps as published in arXiv 2509.13329.
@@ -12,6 +12,7 @@ final class Seeker {
     private static final int NEAR = 25;
     private static final int ANYWHERE = 50;
     private static final int ON_EACH_FURTHER = 15;
+    private static final int BESIDE_OTHERS = 16;
     private static final int KEPT = 3;
     private static final double APART = 0.05;
 
@@ -30,6 +31,7 @@ final class Seeker {
     private final Crowd crowd;
     private final SplittableRandom random;
     private final Turned[] scratch;
+    private final BesideOthers beside;
     private final Place[] kept = new Place[KEPT];
     private final Place best = new Place();
     private int size;
@@ -39,6 +41,7 @@ final class Seeker {
         this.crowd = crowd;
         this.random = random;
         this.scratch = Scratch.of(crowd.form);
+        this.beside = new BesideOthers(crowd, scratch);
         for (int index = 0; index < KEPT; index++) {
             kept[index] = new Place();
         }
@@ -80,6 +83,11 @@ final class Seeker {
                     as,
                     between(field.minX() - as.minX, field.maxX() - as.maxX),
                     between(field.minY() - as.minY, field.maxY() - as.maxY));
+        }
+        for (int draw = 0; draw < BESIDE_OTHERS && beside.has(part); draw++) {
+            if (beside.draw(part, random)) {
+                tryOut(part, form, beside.as(), beside.x(), beside.y());
+            }
         }
         best.take(kept[0]);
         for (int index = 0; index < size; index++) {

@@ -22,6 +22,7 @@ public final class SheetLayouts {
     private final List<Piece> pieces;
     private final List<Sheet> sheets;
     private final Form[] forms;
+    private final ClosePairs pairs;
     private final List<Ground> grounds;
     private SheetsFound best;
 
@@ -29,6 +30,7 @@ public final class SheetLayouts {
         this.pieces = List.copyOf(pieces);
         this.sheets = List.copyOf(sheets);
         this.forms = Forms.of(pieces);
+        this.pairs = new ClosePairs(forms);
         double[] extents = java.util.Arrays.stream(forms)
                 .mapToDouble(form -> form.extent)
                 .sorted()
@@ -49,6 +51,7 @@ public final class SheetLayouts {
         this.pieces = List.copyOf(pieces);
         this.sheets = other.sheets;
         this.forms = Forms.of(pieces);
+        this.pairs = new ClosePairs(forms);
         this.grounds = other.grounds;
     }
 
@@ -105,10 +108,19 @@ public final class SheetLayouts {
         SplittableRandom seeds = new SplittableRandom(seed);
         double[] areas = sheets.stream().mapToDouble(Sheet::area).toArray();
         double[] costs = sheets.stream().mapToDouble(Sheet::cost).toArray();
+        BestWhole whole = new BestWhole();
         List<SheetSearch> searches = new ArrayList<>();
         for (int worker = 0; worker < budget.workers(); worker++) {
             searches.add(new SheetSearch(
-                    forms, grounds, areas, costs, seeds.split(), halt, (sheet, places) -> told(sheet, places, better)));
+                    forms,
+                    pairs,
+                    grounds,
+                    areas,
+                    costs,
+                    seeds.split(),
+                    halt,
+                    whole,
+                    (sheet, places) -> told(sheet, places, better)));
         }
         budget.sideBySide(searches);
         return searches;

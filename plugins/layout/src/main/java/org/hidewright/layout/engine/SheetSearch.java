@@ -16,9 +16,6 @@ import java.util.stream.IntStream;
  * Where not all parts can be laid, what is left over grows less in the same way.
  */
 final class SheetSearch implements Runnable {
-    /** Beyond this share of its area a sheet is not even tried. */
-    private static final double FULLEST = 0.98;
-
     /** What leaves in exchange for a part has at most this share of its area. */
     private static final double MORE = 1.2;
 
@@ -32,18 +29,23 @@ final class SheetSearch implements Runnable {
     /** So many exchanges without gain before all sheets are worked at once. */
     private static final int EXCHANGES = 20;
 
+    /** So many rounds of both before another sheet is given up instead. */
+    private static final int ROUNDS = 2;
+
+    /** The share of the budget for fewer sheets; what is left of it draws the parts of the last sheet together. */
+    private static final double EXPLORING = 0.85;
+
     private final Form[] forms;
+    private final ClosePairs pairs;
     private final List<Ground> grounds;
     private final double[] areas;
     private final double[] costs;
     private final SplittableRandom random;
     private final Halt halt;
     private final Offer offer;
-    /** The sheets, the cheapest for its area first. */
-    private final int[] byPrice;
-
-    private final Stack[] stacks;
-    private final boolean[] closed;
+    private final OpenSheets sheets;
+    private final BestWhole whole;
+    private Stack[] stacks;
     private final List<Integer> left = new ArrayList<>();
     private double leastLeft = Double.POSITIVE_INFINITY;
     private long tries;
@@ -62,56 +64,50 @@ final class SheetSearch implements Runnable {
      */
     SheetSearch(
             Form[] forms,
+            ClosePairs pairs,
             List<Ground> grounds,
             double[] areas,
             double[] costs,
             SplittableRandom random,
             Halt halt,
+            BestWhole whole,
             Offer offer) {
         this.forms = forms;
+        this.pairs = pairs;
         this.grounds = grounds;
         this.areas = areas;
         this.costs = costs;
         this.random = random;
         this.halt = halt;
+        this.whole = whole;
         this.offer = offer;
+        this.sheets = new OpenSheets(areas, costs, random);
         this.stacks = new Stack[grounds.size()];
-        this.closed = new boolean[grounds.size()];
         Arrays.setAll(stacks, sheet -> Stack.EMPTY);
-        this.byPrice = IntStream.range(0, grounds.size())
-                .boxed()
-                .sorted(Comparator.comparingDouble(sheet -> costs[sheet] / areas[sheet]))
-                .mapToInt(Integer::intValue)
-                .toArray();
     }
 
     long tries() {
         return tries;
     }
 
+    /** Whether the time for fewer sheets is over; as long as parts are left over, that is all of it. */
     private boolean over() {
-        return halt.spent(tries) >= 1;
+        return halt.spent(tries) >= (whole.cost() < Double.POSITIVE_INFINITY ? EXPLORING : 1);
     }
 
     @Override
     public void run() {
-        List<Integer> all = new ArrayList<>();
-        for (int part = 0; part < forms.length; part++) {
-            all.add(part);
-        }
-        layFreely(all);
-        FitsNowhere alone = new FitsNowhere(forms, grounds, random);
-        left.removeAll(alone.of(left));
-        tries += alone.tries();
-        for (int sheet = 0; sheet < stacks.length; sheet++) {
-            closed[sheet] = left.isEmpty() && stacks[sheet].parts().isEmpty();
-        }
-        leastLeft = area(left);
+        layAll();
         tell();
-        while (!over()) {
-            if (left.isEmpty() && !giveUpASheet()) {
-                gather();
-                return;
+        boolean mayGoOn = true;
+        for (int round = 0; mayGoOn && !over(); round++) {
+            if (left.isEmpty()) {
+                whole.offer(stacks, cost());
+                round = 0;
+                mayGoOn = whole.cost() < cost() ? giveUpAnother() : giveUpTheDearest();
+            } else if (round > ROUNDS && whole.cost() < Double.POSITIVE_INFINITY) {
+                round = 0;
+                mayGoOn = giveUpAnother();
             }
             for (int without = 0; without < EXCHANGES && !left.isEmpty() && !over(); without++) {
                 if (exchange()) {
@@ -123,6 +119,36 @@ final class SheetSearch implements Runnable {
                 tell();
             }
         }
+        if (left.isEmpty()) {
+            whole.offer(stacks, cost());
+        }
+        if (whole.cost() < Double.POSITIVE_INFINITY) {
+            takeUpTheWhole();
+            gather();
+        }
+    }
+
+    private void layAll() {
+        List<Integer> all = new ArrayList<>();
+        for (int part = 0; part < forms.length; part++) {
+            all.add(part);
+        }
+        layFreely(all);
+        FitsNowhere alone = new FitsNowhere(forms, grounds, random);
+        left.removeAll(alone.of(left));
+        tries += alone.tries();
+        if (left.isEmpty()) {
+            sheets.onlyThoseInUse(stacks);
+        }
+        leastLeft = area(left);
+    }
+
+    /** Of the sheets on which something lies. */
+    private double cost() {
+        return IntStream.range(0, stacks.length)
+                .filter(sheet -> !stacks[sheet].parts().isEmpty())
+                .mapToDouble(sheet -> costs[sheet])
+                .sum();
     }
 
     /** Draws the parts of the sheet that carries least together, so that most is left of it. */
@@ -136,7 +162,8 @@ final class SheetSearch implements Runnable {
             return;
         }
         long before = tries;
-        Gathering gathering = new Gathering(forms, grounds.get(last), random, tried -> halt.spent(before + tried));
+        Gathering gathering =
+                new Gathering(forms, pairs, grounds.get(last), random, tried -> halt.spent(before + tried));
         while (gathering.mayGoOn()) {
             Stack narrower = gathering.narrower(stacks[last]);
             tries = before + gathering.tries();
@@ -152,9 +179,8 @@ final class SheetSearch implements Runnable {
         parts.sort(Comparator.comparingDouble((Integer part) -> -forms[part].hullArea * forms[part].diameter));
         for (Integer part : parts) {
             boolean laid = false;
-            for (int index = 0; index < stacks.length && !laid; index++) {
-                int sheet = byPrice[index];
-                laid = !closed[sheet] && layFreely(part, sheet, stacks);
+            for (int sheet : sheets.open()) {
+                laid = laid || layFreely(part, sheet, stacks);
             }
             if (!laid) {
                 left.add(part);
@@ -181,7 +207,7 @@ final class SheetSearch implements Runnable {
     /** The parts of a stack where they lie, and further ones out of the way. */
     private Crowd crowd(int sheet, List<Integer> parts, Stack from) {
         Ground ground = grounds.get(sheet);
-        Crowd crowd = new Crowd(ground, parts.stream().map(part -> forms[part]).toArray(Form[]::new));
+        Crowd crowd = new Crowd(ground, parts.stream().map(part -> forms[part]).toArray(Form[]::new), pairs);
         for (int index = 0; index < parts.size(); index++) {
             int at = from.parts().indexOf(parts.get(index));
             if (at >= 0) {
@@ -198,54 +224,41 @@ final class SheetSearch implements Runnable {
         return parts.stream().mapToDouble(part -> forms[part].area).sum();
     }
 
-    /**
-     * Closes the sheet that saves most for the area of parts it carries, as far as the others may hold all parts.
-     *
-     * @return whether there is one
-     */
-    private boolean giveUpASheet() {
-        double open = 0;
-        double laid = 0;
-        for (int sheet = 0; sheet < stacks.length; sheet++) {
-            open += closed[sheet] ? 0 : areas[sheet];
-            laid += stacks[sheet].area();
+    private boolean giveUpTheDearest() {
+        boolean closed = sheets.closeTheDearest(stacks);
+        if (closed) {
+            layAgain();
         }
-        int least = -1;
-        for (int sheet = 0; sheet < stacks.length; sheet++) {
-            boolean may = !closed[sheet] && laid <= FULLEST * (open - areas[sheet] + cheaper(sheet));
-            if (may && (least < 0 || costs[sheet] * stacks[least].area() > costs[least] * stacks[sheet].area())) {
-                least = sheet;
-            }
-        }
-        if (least < 0) {
-            return false;
-        }
-        closed[least] = true;
-        double cost = 0;
-        for (int sheet : byPrice) {
-            if (closed[sheet] && cost + costs[sheet] < costs[least]) {
-                cost += costs[sheet];
-                closed[sheet] = false;
-            }
-        }
-        List<Integer> parts = new ArrayList<>(stacks[least].parts());
-        stacks[least] = Stack.EMPTY;
-        layFreely(parts);
-        leastLeft = area(left);
-        return true;
+        return closed;
     }
 
-    /** The area of sheets not used that together cost less than this one. */
-    private double cheaper(int than) {
-        double cost = 0;
-        double area = 0;
-        for (int sheet : byPrice) {
-            if (closed[sheet] && cost + costs[sheet] < costs[than]) {
-                cost += costs[sheet];
-                area += areas[sheet];
+    /** Goes back to the best layout of all parts and gives up another of its sheets than the time before. */
+    private boolean giveUpAnother() {
+        takeUpTheWhole();
+        boolean closed = sheets.closeAnother(stacks) || sheets.closeTheDearest(stacks);
+        if (closed) {
+            layAgain();
+        }
+        return closed;
+    }
+
+    private void takeUpTheWhole() {
+        stacks = whole.take();
+        left.clear();
+        sheets.onlyThoseInUse(stacks);
+    }
+
+    /** Lays the parts of sheets that were closed on those that are open. */
+    private void layAgain() {
+        List<Integer> parts = new ArrayList<>();
+        for (int sheet = 0; sheet < stacks.length; sheet++) {
+            if (sheets.isClosed(sheet)) {
+                parts.addAll(stacks[sheet].parts());
+                stacks[sheet] = Stack.EMPTY;
             }
         }
-        return area;
+        layFreely(parts);
+        leastLeft = area(left);
     }
 
     /**
@@ -261,7 +274,7 @@ final class SheetSearch implements Runnable {
         Stack stack = stacks[sheet];
         List<Integer> parts = new ArrayList<>(stack.parts());
         List<Integer> leaving = new ArrayList<>();
-        double room = areas[sheet] * FULLEST - stack.area() - forms[part].area;
+        double room = areas[sheet] * OpenSheets.FULLEST - stack.area() - forms[part].area;
         boolean crowded = room < 0 || random.nextInt(3) == 0;
         if (crowded) {
             Collections.shuffle(parts, new Random(random.nextLong()));
@@ -310,11 +323,9 @@ final class SheetSearch implements Runnable {
      * @return whether less is left over than before
      */
     private boolean separateAll() {
-        int[] open = IntStream.range(0, stacks.length)
-                .filter(sheet -> !closed[sheet])
-                .toArray();
+        int[] open = sheets.open();
         double room = Arrays.stream(open)
-                .mapToDouble(sheet -> areas[sheet] * FULLEST - stacks[sheet].area())
+                .mapToDouble(sheet -> areas[sheet] * OpenSheets.FULLEST - stacks[sheet].area())
                 .sum();
         List<Integer> joining = new ArrayList<>();
         for (Integer part : left) {
@@ -327,7 +338,7 @@ final class SheetSearch implements Runnable {
             tries++;
             return false;
         }
-        Together together = new Together(forms, random);
+        Together together = new Together(forms, pairs, random);
         for (int sheet : open) {
             together.add(grounds.get(sheet), areas[sheet], stacks[sheet]);
         }
@@ -347,9 +358,7 @@ final class SheetSearch implements Runnable {
 
     /** An open sheet; of two drawn the one with more room. */
     private int openSheet() {
-        int[] open = IntStream.range(0, stacks.length)
-                .filter(sheet -> !closed[sheet])
-                .toArray();
+        int[] open = sheets.open();
         int one = open[random.nextInt(open.length)];
         int other = open[random.nextInt(open.length)];
         return areas[one] - stacks[one].area() >= areas[other] - stacks[other].area() ? one : other;
@@ -365,7 +374,7 @@ final class SheetSearch implements Runnable {
         for (Integer part : rest) {
             boolean laid = false;
             for (int sheet = 0; sheet < whole.length && !laid; sheet++) {
-                laid = closed[sheet] && layFreely(part, sheet, whole);
+                laid = sheets.isClosed(sheet) && layFreely(part, sheet, whole);
             }
         }
         Places places = new Places(forms.length);

@@ -58,11 +58,13 @@ public final class StripLayouts {
      */
     public long search(Budget budget, Consumer<Found> better) {
         Incumbent incumbent = new Incumbent(forms.length, (length, places) -> offer(length, places, better));
+        ClosePairs pairs = new ClosePairs(forms);
         SplittableRandom seeds = new SplittableRandom(budget.seed());
         List<StripSearch> searches = new ArrayList<>();
         for (int worker = 0; worker < budget.workers(); worker++) {
             Rectangle strip = Rectangle.strip(height);
-            searches.add(new StripSearch(new Crowd(strip, forms), strip, seeds.split(), budget::spent, incumbent));
+            searches.add(
+                    new StripSearch(new Crowd(strip, forms, pairs), strip, seeds.split(), budget::spent, incumbent));
         }
         budget.sideBySide(searches);
         return searches.stream().mapToLong(StripSearch::tries).sum();

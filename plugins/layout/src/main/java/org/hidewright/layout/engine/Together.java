@@ -11,6 +11,7 @@ final class Together {
     private static final int ATTEMPTS = 3;
 
     private final Form[] forms;
+    private final ClosePairs pairs;
     private final SplittableRandom random;
     private final List<Ground> grounds = new ArrayList<>();
     private final List<Double> areas = new ArrayList<>();
@@ -20,8 +21,9 @@ final class Together {
     private Crowd crowd;
     private Seeker seeker;
 
-    Together(Form[] forms, SplittableRandom random) {
+    Together(Form[] forms, ClosePairs pairs, SplittableRandom random) {
         this.forms = forms;
+        this.pairs = pairs;
         this.random = random;
     }
 
@@ -48,7 +50,7 @@ final class Together {
             apart = Math.max(apart, 2 * form.diameter);
         }
         row = new Row(grounds, areas.stream().mapToDouble(Double::doubleValue).toArray(), apart);
-        crowd = new Crowd(row, parts.stream().map(part -> forms[part]).toArray(Form[]::new));
+        crowd = new Crowd(row, parts.stream().map(part -> forms[part]).toArray(Form[]::new), pairs);
         lay();
         seeker = new Seeker(crowd, random);
         Separation separation = new Separation(crowd, seeker, random, () -> halt.spent(seeker.tries()) >= 1);

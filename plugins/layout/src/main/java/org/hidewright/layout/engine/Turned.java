@@ -39,6 +39,13 @@ final class Turned {
     double maxX;
     double maxY;
 
+    /** The box about its poles. */
+    double polesMinX;
+
+    double polesMinY;
+    double polesMaxX;
+    double polesMaxY;
+
     Turned(Form form) {
         this.form = form;
         this.inner = Arrays.stream(form.inner).map(Turned::new).toArray(Turned[]::new);
@@ -75,6 +82,7 @@ final class Turned {
             poleX[pole] = cos * form.poleX[pole] - sin * form.poleY[pole];
             poleY[pole] = sin * form.poleX[pole] + cos * form.poleY[pole];
         }
+        boxPoles();
         for (int leaf = 0; leaf < leaves; leaf++) {
             int last = firstEdge[leaf + 1];
             double lowX = Double.POSITIVE_INFINITY;
@@ -110,6 +118,24 @@ final class Turned {
         }
     }
 
+    private void boxPoles() {
+        double lowX = Double.POSITIVE_INFINITY;
+        double lowY = Double.POSITIVE_INFINITY;
+        double highX = Double.NEGATIVE_INFINITY;
+        double highY = Double.NEGATIVE_INFINITY;
+        double[] radius = form.poleRadius;
+        for (int pole = 0; pole < radius.length; pole++) {
+            lowX = Math.min(lowX, poleX[pole] - radius[pole]);
+            lowY = Math.min(lowY, poleY[pole] - radius[pole]);
+            highX = Math.max(highX, poleX[pole] + radius[pole]);
+            highY = Math.max(highY, poleY[pole] + radius[pole]);
+        }
+        polesMinX = lowX;
+        polesMinY = lowY;
+        polesMaxX = highX;
+        polesMaxY = highY;
+    }
+
     /** Takes over the angle and all that follows from it from another turn of the same form. */
     void take(Turned other) {
         angle = other.angle;
@@ -118,6 +144,10 @@ final class Turned {
         System.arraycopy(other.poleX, 0, poleX, 0, poleX.length);
         System.arraycopy(other.poleY, 0, poleY, 0, poleY.length);
         System.arraycopy(other.box, 0, box, 0, box.length);
+        polesMinX = other.polesMinX;
+        polesMinY = other.polesMinY;
+        polesMaxX = other.polesMaxX;
+        polesMaxY = other.polesMaxY;
         minX = other.minX;
         minY = other.minY;
         maxX = other.maxX;

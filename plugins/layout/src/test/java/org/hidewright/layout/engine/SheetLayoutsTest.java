@@ -58,6 +58,24 @@ class SheetLayoutsTest {
         assertTrue(found.cost() <= fewest + more, found.cost() + " of " + fewest);
     }
 
+    /** By their areas all would fit one panel; they do not, and what lies on the second is drawn together all the same. */
+    @Test
+    void wherePanelsCannotBeGivenUpTheLastIsLeftWide() {
+        List<Piece> pieces = new ArrayList<>();
+        for (int number = 0; number < 2; number++) {
+            pieces.add(new Piece("large " + number, Outline.rectangle(0, 0, 60, 60), Turning.free(), 0));
+        }
+        for (int number = 0; number < 4; number++) {
+            pieces.add(new Piece("long " + number, Outline.rectangle(0, 0, 45, 10), Turning.free(), 0));
+        }
+        Outline panel = Outline.rectangle(0, 0, 100, 100);
+        List<Sheet> panels = List.of(Sheet.plain("one", panel), Sheet.plain("other", panel));
+        SheetsFound found = last(search(pieces, panels, 1, 1_000_000));
+        assertEquals(List.of(), found.leftOver());
+        assertEquals(2, found.laid().stream().map(Laid::sheet).distinct().count());
+        assertTrue(found.lastReach() < 75, "reach " + found.lastReach());
+    }
+
     /** A hide with a bay, a hole and a scar: what may not lie on the scar does not, and what may does. */
     @Test
     void onAHidePiecesKeepToTheLeatherTheyAskFor() {

@@ -47,8 +47,9 @@ public final class LayoutBenchmark {
 
     private static void run(OpenInstance instance, Clock clock, long seed, int workers, boolean json, PrintStream out)
             throws Exception {
-        Run run = instance.stripHeight().isPresent() ? new StripRun(instance, clock) : new SheetsRun(instance, clock);
-        long tried = run.search(new RunBudget(seed, workers, places -> clock.spent()));
+        Run run = Run.of(instance, clock);
+        CountedBudget budget = new CountedBudget(new RunBudget(seed, workers, places -> clock.spent()));
+        long tried = run.search(budget);
         double elapsed = clock.elapsed();
         ObjectNode result = new ObjectMapper().createObjectNode();
         result.put("instance", instance.name());
@@ -58,10 +59,9 @@ public final class LayoutBenchmark {
         result.put("workers", workers);
         result.put("elapsed", elapsed);
         result.put("placesTriedEachSecond", tried / elapsed);
+        result.put("bytesAllocatedForEachPlace", (double) budget.bytes().sum() / tried);
         run.tell(result);
-        // the check once more, of the layout as it is printed
-        List<LayoutFault> faults = LayoutCheck.faults(instance.pieces(), run.sheets(), run.laid(), 0);
-        result.put("verdict", faults.isEmpty() ? "can be cut" : "cannot be cut: " + faults);
+        result.put("verdict", verdict(instance, run));
         ArrayNode placed = result.putArray("placed");
         for (Laid laid : run.laid()) {
             placed.addObject()
@@ -81,6 +81,12 @@ public final class LayoutBenchmark {
                         : writer.writerWithDefaultPrettyPrinter().writeValueAsString(result));
     }
 
+    /** What the check says once more, of the layout as it is told. */
+    static String verdict(OpenInstance instance, Run run) {
+        List<LayoutFault> faults = LayoutCheck.faults(instance.pieces(), run.sheets(), run.laid(), 0);
+        return faults.isEmpty() ? "can be cut" : "cannot be cut: " + faults;
+    }
+
     /** The time that a run may take, from when it was made. */
     record Clock(double seconds, long started) {
         Clock(double seconds) {
@@ -98,6 +104,10 @@ public final class LayoutBenchmark {
 
     /** A search of one kind of instance. */
     interface Run {
+        static Run of(OpenInstance instance, Clock clock) {
+            return instance.stripHeight().isPresent() ? new StripRun(instance, clock) : new SheetsRun(instance, clock);
+        }
+
         long search(Budget budget);
 
         /** The best layout. */
@@ -105,6 +115,12 @@ public final class LayoutBenchmark {
 
         /** What it lies on. */
         List<Sheet> sheets();
+
+        /** When the first layout was found, in seconds. */
+        double first();
+
+        /** What this kind of instance is judged by, of the best layout found until then. */
+        String at(double seconds);
 
         /** Writes what this kind of instance is judged by, and how it came about. */
         void tell(ObjectNode result);

@@ -50,6 +50,20 @@ final class SheetsRun implements LayoutBenchmark.Run {
     }
 
     @Override
+    public double first() {
+        return marks.get(0).seconds();
+    }
+
+    @Override
+    public String at(double seconds) {
+        return marks.stream()
+                .filter(mark -> mark.seconds() <= seconds)
+                .reduce((before, after) -> after)
+                .map(mark -> used(mark.found()) + "/" + mark.found().leftOver().size())
+                .orElse("–");
+    }
+
+    @Override
     public void tell(ObjectNode result) {
         result.put("sheetsUsed", used(best));
         result.put("cost", best.cost());

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.engine.Found;
 import org.hidewright.layout.engine.StripLayouts;
@@ -38,10 +39,6 @@ final class StripRun implements LayoutBenchmark.Run {
         marks.add(new Mark(clock.elapsed(), density()));
     }
 
-    List<Mark> marks() {
-        return marks;
-    }
-
     private double density() {
         return 100 * instance.area() / (height * best.length());
     }
@@ -54,6 +51,21 @@ final class StripRun implements LayoutBenchmark.Run {
     @Override
     public List<Sheet> sheets() {
         return List.of(Sheet.plain("strip", Outline.rectangle(0, 0, best.length(), height)));
+    }
+
+    @Override
+    public double first() {
+        return marks.get(0).seconds();
+    }
+
+    @Override
+    public String at(double seconds) {
+        double density = marks.stream()
+                .filter(mark -> mark.seconds() <= seconds)
+                .mapToDouble(Mark::density)
+                .max()
+                .orElse(0);
+        return String.format(Locale.ROOT, "%.2f", density);
     }
 
     @Override
