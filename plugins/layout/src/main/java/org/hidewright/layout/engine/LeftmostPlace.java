@@ -48,7 +48,9 @@ final class LeftmostPlace {
      */
     boolean settle(int part, double limit, int draws) {
         found = false;
-        right = Math.min(limit, crowd.ground.maxX());
+        // a part as long as the ground reaches to its end, to the last digit of a sum
+        double rounding = 2 * Rectangle.ROUNDING * crowd.form[part].diameter;
+        right = Math.min(limit, crowd.ground.maxX() + rounding);
         inTheCorner(part);
         besideItsLike(part);
         besideOthers(part);
@@ -58,8 +60,10 @@ final class LeftmostPlace {
             double fromY = crowd.ground.minY() - as.minY;
             double roomX = right - as.maxX - fromX;
             double roomY = crowd.ground.maxY() - as.maxY - fromY;
-            if (roomX > 0 && roomY >= 0) {
-                from(part, as, fromX + random.nextDouble() * roomX, fromY + random.nextDouble() * roomY);
+            if (roomX > 0 && roomY >= -rounding) {
+                double overX = Math.max(0, roomX - rounding);
+                double overY = Math.max(0, roomY);
+                from(part, as, fromX + random.nextDouble() * overX, fromY + random.nextDouble() * overY);
             }
         }
         if (found) {

@@ -45,10 +45,14 @@ final class SheetSearch implements Runnable {
     private final Offer offer;
     private final OpenSheets sheets;
     private final BestWhole whole;
+    private final Fullness fullness = new Fullness();
     private Stack[] stacks;
     private final List<Integer> left = new ArrayList<>();
     private double leastLeft = Double.POSITIVE_INFINITY;
     private long tries;
+
+    /** How many were tried since the last one that was of use. */
+    private int exchanges;
 
     /** Told each layout of this search that can be cut. */
     interface Offer {
@@ -109,9 +113,10 @@ final class SheetSearch implements Runnable {
                 round = 0;
                 mayGoOn = giveUpAnother();
             }
-            for (int without = 0; without < EXCHANGES && !left.isEmpty() && !over(); without++) {
+            exchanges = 0;
+            while (exchanges < EXCHANGES && !left.isEmpty() && !over()) {
                 if (exchange()) {
-                    without = 0;
+                    exchanges = 0;
                     tell();
                 }
             }
@@ -289,11 +294,13 @@ final class SheetSearch implements Runnable {
                 }
             }
         }
-        if (room < 0) {
+        double full = OpenSheets.FULLEST - room / areas[sheet];
+        if (room < 0 || !fullness.isWorthATry(full, random)) {
             // counts as a try, so that a search without any prospect comes to its end
             tries++;
             return false;
         }
+        exchanges++;
         parts.add(part);
         Crowd crowd = crowd(sheet, parts, stack);
         crowd.measureAll();
@@ -303,6 +310,7 @@ final class SheetSearch implements Runnable {
         Separation separation = new Separation(crowd, seeker, random, () -> halt.spent(before + seeker.tries()) >= 1);
         boolean separated = separation.run(STRIKES, STALL) == 0;
         tries += seeker.tries();
+        fullness.remember(full, separated);
         if (!separated) {
             return false;
         }

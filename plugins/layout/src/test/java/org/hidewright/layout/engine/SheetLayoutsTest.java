@@ -58,6 +58,23 @@ class SheetLayoutsTest {
         assertTrue(found.cost() <= fewest + more, found.cost() + " of " + fewest);
     }
 
+    /** Three straps as long as the panel: their ends are flush with its edges, and no digit of a sum may keep them off. */
+    @ParameterizedTest
+    @CsvSource({"1000, 600, 0", "279.4, 215.9, 90", "0.7, 0.3, 0"})
+    void piecesAsLongAsThePanelAreLaid(double length, double height, double turned) {
+        Outline strap = new Outline(
+                new double[] {0, length, length, length / 3, 0},
+                new double[] {0, 0, height / 4, height / 4, height / 5});
+        List<Piece> pieces = new ArrayList<>();
+        for (int number = 0; number < 3; number++) {
+            pieces.add(new Piece("strap " + number, strap, Turning.steps(List.of(turned)), 0));
+        }
+        boolean upright = turned == 90;
+        Outline panel = Outline.rectangle(0, 0, upright ? height : length, upright ? length : height);
+        SheetsFound found = last(search(pieces, List.of(Sheet.plain("panel", panel)), 1, 100_000));
+        assertEquals(List.of(), found.leftOver());
+    }
+
     /** By their areas all would fit one panel; they do not, and what lies on the second is drawn together all the same. */
     @Test
     void wherePanelsCannotBeGivenUpTheLastIsLeftWide() {

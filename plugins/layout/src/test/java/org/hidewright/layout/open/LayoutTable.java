@@ -5,7 +5,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.hidewright.layout.task.Laid;
+import org.hidewright.layout.task.Sheet;
 
 /**
  * Searches all instances of a folder, one after another, and prints for each what its layout was after so many seconds: for strips
@@ -14,10 +18,15 @@ import java.util.stream.Stream;
 public final class LayoutTable {
     private final double seconds;
     private final List<Double> looks;
+    private final BestKnown best;
 
-    private LayoutTable(double seconds, List<Double> looks) {
+    /** How many rows of panels used so many sheets more than their area asks for; "left over" where not all had room. */
+    private final Map<String, Integer> beyond = new TreeMap<>();
+
+    private LayoutTable(double seconds, List<Double> looks, BestKnown best) {
         this.seconds = seconds;
         this.looks = looks;
+        this.best = best;
     }
 
     /** Called with the folder, how long each is searched in seconds, how many seeds, and the seconds that are looked at. */
@@ -42,12 +51,29 @@ public final class LayoutTable {
                     .sorted()
                     .toList();
         }
-        LayoutTable table = new LayoutTable(Double.parseDouble(arguments[1]), looks);
+        BestKnown best = BestKnown.beside(Path.of(arguments[0]));
+        LayoutTable table = new LayoutTable(Double.parseDouble(arguments[1]), looks, best);
         for (Path file : files) {
             for (int seed = 1; seed <= seeds; seed++) {
                 table.row(OpenInstance.read(file), seed);
             }
         }
+        table.summary();
+    }
+
+    private void summary() {
+        if (best.instances() > 0) {
+            StringBuilder median =
+                    new StringBuilder("median of " + best.instances() + " in % of the best known\t\t\t\t\t");
+            StringBuilder worst = new StringBuilder("worst of them, mean of its seeds\t\t\t\t\t");
+            for (int look = 0; look < looks.size(); look++) {
+                median.append(String.format(Locale.ROOT, "\t%.2f", best.median(look)));
+                worst.append(String.format(Locale.ROOT, "\t%.2f", best.worst(look)));
+            }
+            System.out.println(median);
+            System.out.println(worst);
+        }
+        beyond.forEach((sheets, rows) -> System.out.println("sheets beyond their area: " + sheets + "\t" + rows));
     }
 
     private void row(OpenInstance instance, int seed) {
@@ -66,5 +92,24 @@ public final class LayoutTable {
                         run.at(run.first())));
         looks.forEach(look -> row.append('\t').append(run.at(look)));
         System.out.println(row);
+        if (instance.stripHeight().isPresent()) {
+            best.add(
+                    instance.name(),
+                    looks.stream()
+                            .mapToDouble(look -> Double.parseDouble(run.at(look)))
+                            .toArray());
+        } else {
+            count(instance, run.laid());
+        }
+    }
+
+    private void count(OpenInstance instance, List<Laid> laid) {
+        double largest =
+                instance.sheets().stream().mapToDouble(Sheet::area).max().orElseThrow();
+        // to the last digit: Terashima's pieces fill their panels exactly
+        long least = (long) Math.ceil(instance.area() / largest - 1e-9);
+        long used = laid.stream().mapToInt(Laid::sheet).distinct().count();
+        String more = laid.size() < instance.pieces().size() ? "left over" : Long.toString(used - least);
+        beyond.merge(more, 1, Integer::sum);
     }
 }
