@@ -43,6 +43,11 @@ final class BesideOthers {
         return kind[part] >= 0;
     }
 
+    /** Whether pairs are known among all kinds, so that a part has many places beside others. */
+    boolean amongAllKinds() {
+        return crowd.pairs.amongAllKinds();
+    }
+
     /** In how many ways a part lies beside another one. */
     int ways(int part, int other) {
         return has(part) && has(other) ? crowd.pairs.beside(kind[part]).ways()[kind[other]].length : 0;

@@ -51,6 +51,11 @@ final class ClosePairs {
         beside = new AtomicReferenceArray<>(forms.length);
     }
 
+    /** Whether every kind is paired with every other one. */
+    boolean amongAllKinds() {
+        return forms.length <= MOST_KINDS;
+    }
+
     /** The number of the kind of a form; -1 when there are no copies of it. */
     int kind(Form form) {
         return kinds.getOrDefault(form, -1);
@@ -75,7 +80,7 @@ final class ClosePairs {
     }
 
     private PairSearch.Way[] ways(int first, int second) {
-        if (first != second && forms.length > MOST_KINDS) {
+        if (first != second && !amongAllKinds()) {
             return NONE;
         }
         // the same whoever asks first: the pair is always looked into from the same side

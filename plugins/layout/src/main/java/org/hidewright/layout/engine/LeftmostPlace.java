@@ -99,9 +99,12 @@ final class LeftmostPlace {
         }
     }
 
-    /** As it lies closely beside each that is laid. */
+    /**
+     * As it lies closely beside each that is laid; not with very many kinds, of which there are few copies each: a first layout should not
+     * wait for their pairs.
+     */
     private void besideOthers(int part) {
-        for (int other = 0; other < crowd.parts; other++) {
+        for (int other = 0; other < crowd.parts && beside.amongAllKinds(); other++) {
             if (other == part || crowd.left[other] < crowd.ground.minX()) {
                 continue;
             }
