@@ -8,6 +8,7 @@ import org.hidewright.layout.task.Outline;
  */
 final class HideEdge implements Ground {
     private static final int POLES_AROUND = 120;
+    /** Tried on open instances: with less, parts are left reaching over the edge. */
     private static final double WEIGHT = 6;
 
     private final Turned edge;

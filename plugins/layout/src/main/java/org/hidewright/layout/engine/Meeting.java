@@ -6,7 +6,8 @@ package org.hidewright.layout.engine;
  *
  * <p>The depth is that of Gardeyn and Wauters, arXiv 2509.13329: for each pair of poles the length by which they
  * overlap, going smoothly to nought where they do not (here by a parabola that ends soon, so that most pairs of poles need no
- * root), weighted by the smaller radius; the whole scaled by the size of both parts. It is a surrogate: greater than nought for any two parts, and told only of those that do overlap.
+ * root), weighted by the smaller radius; the whole scaled by the size of both parts. It is a surrogate: greater than nought for
+ * any two parts, and told only of those that do overlap.
  */
 final class Meeting {
     /** Share of the diameter within which things count as touching. */

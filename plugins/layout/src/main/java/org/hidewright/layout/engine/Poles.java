@@ -92,14 +92,14 @@ record Poles(double[] x, double[] y, double[] radius) {
                 break;
             }
             int before = size;
-            Within free = (px, py) -> {
-                double distance = within.at(px, py);
+            Within beside = (px, py) -> {
+                double distance = Double.POSITIVE_INFINITY;
                 for (int pole = 0; pole < before; pole++) {
                     distance = Math.min(distance, Math.hypot(px - x[pole], py - y[pole]) - radius[pole]);
                 }
                 return distance;
             };
-            Square next = deepest(free, box);
+            Square next = deepest(within, beside, box);
             if (next.distance() <= (size > 0 ? 0.01 * radius[0] : 0)) {
                 break;
             }
@@ -118,8 +118,11 @@ record Poles(double[] x, double[] y, double[] radius) {
         }
     }
 
-    /** The point farthest within, to a two-hundredth of the box's lesser side. */
-    private static Square deepest(Within within, Box box) {
+    /**
+     * The point farthest within and from the poles there are, to a two-hundredth of the box's lesser side. Poles are asked first: most
+     * squares are told by them, and edges are many.
+     */
+    private static Square deepest(Within within, Within beside, Box box) {
         double side = Math.min(box.width(), box.height());
         double precision = Math.max(side / 200, Math.max(box.width(), box.height()) / 2000);
         PriorityQueue<Square> squares =
@@ -128,7 +131,7 @@ record Poles(double[] x, double[] y, double[] radius) {
         Square best = null;
         for (double cx = box.minX() + half; cx - half < box.maxX(); cx += side) {
             for (double cy = box.minY() + half; cy - half < box.maxY(); cy += side) {
-                Square square = new Square(cx, cy, half, within.at(cx, cy));
+                Square square = new Square(cx, cy, half, Math.min(beside.at(cx, cy), within.at(cx, cy)));
                 squares.add(square);
                 if (best == null || square.distance() > best.distance()) {
                     best = square;
@@ -141,7 +144,13 @@ record Poles(double[] x, double[] y, double[] radius) {
             for (int corner = 0; corner < 4; corner++) {
                 double cx = square.x() + ((corner & 1) == 0 ? -quarter : quarter);
                 double cy = square.y() + ((corner & 2) == 0 ? -quarter : quarter);
-                Square part = new Square(cx, cy, quarter, within.at(cx, cy));
+                double fromPoles = beside.at(cx, cy);
+                boolean neitherBetterNorLeadingThere = fromPoles <= best.distance()
+                        && new Square(cx, cy, quarter, fromPoles).bound() <= best.distance() + precision;
+                if (neitherBetterNorLeadingThere) {
+                    continue;
+                }
+                Square part = new Square(cx, cy, quarter, Math.min(fromPoles, within.at(cx, cy)));
                 if (part.distance() > best.distance()) {
                     best = part;
                 }

@@ -24,13 +24,14 @@ final class SheetSearch implements Runnable {
 
     private static final int STRIKES = 1;
     private static final int STALL = 60;
-    private static final int DRAWS = 300;
 
-    /** So many exchanges without gain before all sheets are worked at once. */
+    /** So many exchanges without gain before all sheets are worked at once, or so many drawn of which few could be made. */
     private static final int EXCHANGES = 20;
 
+    private static final int EXCHANGES_DRAWN = 400;
+
     /** So many rounds of both before another sheet is given up instead. */
-    private static final int ROUNDS = 2;
+    private static final int ROUNDS = 3;
 
     /** The share of the budget for fewer sheets; what is left of it draws the parts of the last sheet together. */
     private static final double EXPLORING = 0.85;
@@ -44,6 +45,7 @@ final class SheetSearch implements Runnable {
     private final Halt halt;
     private final Offer offer;
     private final OpenSheets sheets;
+    private final FreeRoom room;
     private final BestWhole whole;
     private final Fullness fullness = new Fullness();
     private Stack[] stacks;
@@ -86,50 +88,59 @@ final class SheetSearch implements Runnable {
         this.whole = whole;
         this.offer = offer;
         this.sheets = new OpenSheets(areas, costs, random);
+        this.room = new FreeRoom(forms, pairs, grounds, areas, random);
         this.stacks = new Stack[grounds.size()];
         Arrays.setAll(stacks, sheet -> Stack.EMPTY);
     }
 
     long tries() {
-        return tries;
+        return tries + room.tries();
     }
 
     /** Whether the time for fewer sheets is over; as long as parts are left over, that is all of it. */
     private boolean over() {
-        return halt.spent(tries) >= (whole.cost() < Double.POSITIVE_INFINITY ? EXPLORING : 1);
+        return overAt(tries());
+    }
+
+    private boolean overAt(long tried) {
+        return halt.spent(tried) >= (whole.cost() < Double.POSITIVE_INFINITY ? EXPLORING : 1);
     }
 
     @Override
     public void run() {
         layAll();
         tell();
+        int rounds = 0;
         boolean mayGoOn = true;
-        for (int round = 0; mayGoOn && !over(); round++) {
+        while (mayGoOn && !over()) {
             if (left.isEmpty()) {
-                whole.offer(stacks, cost());
-                round = 0;
-                mayGoOn = whole.cost() < cost() ? giveUpAnother() : giveUpTheDearest();
-            } else if (round > ROUNDS && whole.cost() < Double.POSITIVE_INFINITY) {
-                round = 0;
+                rounds = 0;
+                mayGoOn = whole.cost() < cost(stacks) ? giveUpAnother() : giveUpTheDearest();
+            } else if (rounds >= ROUNDS && whole.cost() < Double.POSITIVE_INFINITY) {
+                rounds = 0;
                 mayGoOn = giveUpAnother();
             }
-            exchanges = 0;
-            while (exchanges < EXCHANGES && !left.isEmpty() && !over()) {
-                if (exchange()) {
-                    exchanges = 0;
-                    tell();
-                }
-            }
+            rounds++;
+            exchangeAll();
             if (!left.isEmpty() && !over() && separateAll()) {
                 tell();
             }
         }
-        if (left.isEmpty()) {
-            whole.offer(stacks, cost());
-        }
         if (whole.cost() < Double.POSITIVE_INFINITY) {
             takeUpTheWhole();
             gather();
+        }
+    }
+
+    /** Exchanges as long as something comes of it. */
+    private void exchangeAll() {
+        exchanges = 0;
+        for (int drawn = 0; drawn < EXCHANGES_DRAWN && exchanges < EXCHANGES && !left.isEmpty() && !over(); drawn++) {
+            if (exchange()) {
+                exchanges = 0;
+                drawn = 0;
+                tell();
+            }
         }
     }
 
@@ -149,9 +160,9 @@ final class SheetSearch implements Runnable {
     }
 
     /** Of the sheets on which something lies. */
-    private double cost() {
-        return IntStream.range(0, stacks.length)
-                .filter(sheet -> !stacks[sheet].parts().isEmpty())
+    private double cost(Stack[] onSheets) {
+        return IntStream.range(0, onSheets.length)
+                .filter(sheet -> !onSheets[sheet].parts().isEmpty())
                 .mapToDouble(sheet -> costs[sheet])
                 .sum();
     }
@@ -166,12 +177,13 @@ final class SheetSearch implements Runnable {
         if (last < 0) {
             return;
         }
-        long before = tries;
+        long before = tries();
+        long own = tries;
         Gathering gathering =
                 new Gathering(forms, pairs, grounds.get(last), random, tried -> halt.spent(before + tried));
         while (gathering.mayGoOn()) {
             Stack narrower = gathering.narrower(stacks[last]);
-            tries = before + gathering.tries();
+            tries = own + gathering.tries();
             if (narrower != stacks[last]) {
                 stacks[last] = narrower;
                 tell();
@@ -183,46 +195,10 @@ final class SheetSearch implements Runnable {
     private void layFreely(List<Integer> parts) {
         parts.sort(Comparator.comparingDouble((Integer part) -> -forms[part].hullArea * forms[part].diameter));
         for (Integer part : parts) {
-            boolean laid = false;
-            for (int sheet : sheets.open()) {
-                laid = laid || layFreely(part, sheet, stacks);
-            }
-            if (!laid) {
+            if (Arrays.stream(sheets.open()).noneMatch(sheet -> room.lay(part, sheet, stacks))) {
                 left.add(part);
             }
         }
-    }
-
-    private boolean layFreely(int part, int sheet, Stack[] onto) {
-        if (onto[sheet].area() + forms[part].area > areas[sheet]) {
-            return false;
-        }
-        List<Integer> parts = new ArrayList<>(onto[sheet].parts());
-        parts.add(part);
-        Crowd crowd = crowd(sheet, parts, onto[sheet]);
-        LeftmostPlace leftmost = new LeftmostPlace(crowd, random);
-        boolean found = leftmost.settle(parts.size() - 1, Double.MAX_VALUE, DRAWS);
-        tries += leftmost.tries();
-        if (found) {
-            onto[sheet] = Stack.of(parts, crowd);
-        }
-        return found;
-    }
-
-    /** The parts of a stack where they lie, and further ones out of the way. */
-    private Crowd crowd(int sheet, List<Integer> parts, Stack from) {
-        Ground ground = grounds.get(sheet);
-        Crowd crowd = new Crowd(ground, parts.stream().map(part -> forms[part]).toArray(Form[]::new), pairs);
-        for (int index = 0; index < parts.size(); index++) {
-            int at = from.parts().indexOf(parts.get(index));
-            if (at >= 0) {
-                crowd.lay(index, from.places().angle[at], from.places().x[at], from.places().y[at]);
-            } else {
-                double off = crowd.form[index].diameter;
-                crowd.lay(index, crowd.form[index].turning.from(0), ground.minX() - 2 * off, ground.minY() - 2 * off);
-            }
-        }
-        return crowd;
     }
 
     private double area(List<Integer> parts) {
@@ -264,6 +240,9 @@ final class SheetSearch implements Runnable {
         }
         layFreely(parts);
         leastLeft = area(left);
+        if (left.isEmpty()) {
+            tell();
+        }
     }
 
     /**
@@ -279,35 +258,35 @@ final class SheetSearch implements Runnable {
         Stack stack = stacks[sheet];
         List<Integer> parts = new ArrayList<>(stack.parts());
         List<Integer> leaving = new ArrayList<>();
-        double room = areas[sheet] * OpenSheets.FULLEST - stack.area() - forms[part].area;
-        boolean crowded = room < 0 || random.nextInt(3) == 0;
+        double space = areas[sheet] * OpenSheets.FULLEST - stack.area() - forms[part].area;
+        boolean crowded = space < 0 || random.nextInt(3) == 0;
         if (crowded) {
             Collections.shuffle(parts, new Random(random.nextLong()));
             // the area left over may grow a little above the least there was, so that a search does not end in a corner
             double most = Math.min(forms[part].area * MORE, leastLeft * WORSE - area(left) + forms[part].area);
             for (Integer may : List.copyOf(parts)) {
-                if (forms[may].area <= most && (room < 0 || leaving.isEmpty())) {
+                if (forms[may].area <= most && (space < 0 || leaving.isEmpty())) {
                     leaving.add(may);
                     parts.remove(may);
                     most -= forms[may].area;
-                    room += forms[may].area;
+                    space += forms[may].area;
                 }
             }
         }
-        double full = OpenSheets.FULLEST - room / areas[sheet];
-        if (room < 0 || !fullness.isWorthATry(full, random)) {
+        double full = OpenSheets.FULLEST - space / areas[sheet];
+        if (space < 0 || !fullness.isWorthATry(full, random)) {
             // counts as a try, so that a search without any prospect comes to its end
             tries++;
             return false;
         }
         exchanges++;
         parts.add(part);
-        Crowd crowd = crowd(sheet, parts, stack);
+        Crowd crowd = room.crowd(sheet, parts, stack);
         crowd.measureAll();
         Seeker seeker = new Seeker(crowd, random);
         seeker.improve(parts.size() - 1);
-        long before = tries;
-        Separation separation = new Separation(crowd, seeker, random, () -> halt.spent(before + seeker.tries()) >= 1);
+        long before = tries();
+        Separation separation = new Separation(crowd, seeker, random, () -> overAt(before + seeker.tries()));
         boolean separated = separation.run(STRIKES, STALL) == 0;
         tries += seeker.tries();
         fullness.remember(full, separated);
@@ -332,14 +311,14 @@ final class SheetSearch implements Runnable {
      */
     private boolean separateAll() {
         int[] open = sheets.open();
-        double room = Arrays.stream(open)
+        double space = Arrays.stream(open)
                 .mapToDouble(sheet -> areas[sheet] * OpenSheets.FULLEST - stacks[sheet].area())
                 .sum();
         List<Integer> joining = new ArrayList<>();
         for (Integer part : left) {
-            if (forms[part].area <= room) {
+            if (forms[part].area <= space) {
                 joining.add(part);
-                room -= forms[part].area;
+                space -= forms[part].area;
             }
         }
         if (joining.isEmpty()) {
@@ -350,8 +329,8 @@ final class SheetSearch implements Runnable {
         for (int sheet : open) {
             together.add(grounds.get(sheet), areas[sheet], stacks[sheet]);
         }
-        long before = tries;
-        boolean separated = together.separate(joining, tried -> halt.spent(before + tried));
+        long before = tries();
+        boolean separated = together.separate(joining, tried -> overAt(before + tried) ? 1 : 0);
         tries += together.tries();
         if (!separated) {
             return false;
@@ -374,26 +353,25 @@ final class SheetSearch implements Runnable {
 
     /** Hands over the layout, with what is left over on closed sheets where it has room there. */
     private void tell() {
-        Stack[] whole = stacks.clone();
+        Stack[] all = stacks.clone();
         List<Integer> rest = new ArrayList<>(left);
         rest.sort(Comparator.comparingDouble((Integer part) -> -forms[part].area));
         int[] sheetOf = new int[forms.length];
         Arrays.fill(sheetOf, -1);
-        for (Integer part : rest) {
-            boolean laid = false;
-            for (int sheet = 0; sheet < whole.length && !laid; sheet++) {
-                laid = sheets.isClosed(sheet) && layFreely(part, sheet, whole);
-            }
+        rest.removeIf(part ->
+                IntStream.range(0, all.length).anyMatch(sheet -> sheets.isClosed(sheet) && room.lay(part, sheet, all)));
+        if (rest.isEmpty()) {
+            whole.offer(all, cost(all));
         }
         Places places = new Places(forms.length);
-        for (int sheet = 0; sheet < whole.length; sheet++) {
-            List<Integer> parts = whole[sheet].parts();
+        for (int sheet = 0; sheet < all.length; sheet++) {
+            List<Integer> parts = all[sheet].parts();
             for (int index = 0; index < parts.size(); index++) {
                 int part = parts.get(index);
                 sheetOf[part] = sheet;
-                places.angle[part] = whole[sheet].places().angle[index];
-                places.x[part] = whole[sheet].places().x[index];
-                places.y[part] = whole[sheet].places().y[index];
+                places.angle[part] = all[sheet].places().angle[index];
+                places.x[part] = all[sheet].places().x[index];
+                places.y[part] = all[sheet].places().y[index];
             }
         }
         offer.told(sheetOf, places);

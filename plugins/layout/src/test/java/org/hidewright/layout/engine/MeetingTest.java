@@ -233,6 +233,25 @@ class MeetingTest {
         assertEquals(size * sizeOfOther, Meeting.depth(one, other, 0, 0, 0.5 * size * sizeOfOther), 1e-12);
     }
 
+    /** Of two equal discs the depth grows all the way until they lie upon one another. */
+    @Test
+    void depthOfDiscsGrowsToTheEnd() {
+        double[] x = new double[40];
+        double[] y = new double[40];
+        for (int corner = 0; corner < 40; corner++) {
+            x[corner] = 5 * Math.cos(2 * Math.PI * corner / 40);
+            y[corner] = 5 * Math.sin(2 * Math.PI * corner / 40);
+        }
+        Turned disc = new Turned(new Form(x, y, Turning.free()));
+        disc.turn(0);
+        double before = 0;
+        for (double away = 9.9; away >= 0; away -= 0.3) {
+            double deep = Meeting.depth(disc, disc, away, 0, Double.POSITIVE_INFINITY);
+            assertTrue(deep > before, away + ": " + deep + " after " + before);
+            before = deep;
+        }
+    }
+
     @Test
     void depthGrowsTheDeeperAndStopsBeyondWhatIsEnough() {
         SplittableRandom random = new SplittableRandom(2);
