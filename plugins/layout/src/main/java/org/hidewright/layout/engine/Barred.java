@@ -23,7 +23,9 @@ final class Barred extends GroundWithin {
      * @param margin how far parts may get beyond the box about the sheet while they are moved
      */
     static Ground of(Sheet sheet, double extent, double margin) {
-        Ground whole = whole(sheet.outline(), extent, margin);
+        Ground whole = Rectangle.of(sheet.outline())
+                .<Ground>map(panel -> panel)
+                .orElseGet(() -> new HideEdge(sheet.outline(), extent, margin));
         if (sheet.holes().isEmpty() && sheet.zones().isEmpty()) {
             return whole;
         }
@@ -35,17 +37,6 @@ final class Barred extends GroundWithin {
             barred.barriers.add(barrier(zone.outline(), extent, 1L << zone.kind()));
         }
         return barred;
-    }
-
-    private static Ground whole(Outline outline, double extent, double margin) {
-        double[] x = outline.xs();
-        double[] y = outline.ys();
-        boolean upright = x.length == 4
-                && (x[0] == x[1] && y[1] == y[2] && x[2] == x[3] && y[3] == y[0]
-                        || y[0] == y[1] && x[1] == x[2] && y[2] == y[3] && x[3] == x[0]);
-        return upright
-                ? new Rectangle(Math.min(x[0], x[2]), Math.min(y[0], y[2]), Math.max(x[0], x[2]), Math.max(y[0], y[2]))
-                : new HideEdge(outline, extent, margin);
     }
 
     private static Turned barrier(Outline outline, double extent, long kind) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
+import org.hidewright.api.calculator.Budget;
 
 /**
  * How parts of two forms lie closely together, kept for forms of which there are several: what is found once serves all their
@@ -49,6 +50,16 @@ final class ClosePairs {
         kinds.forEach((form, kind) -> forms[kind] = form);
         pairs = new AtomicReferenceArray<>(forms.length * forms.length);
         beside = new AtomicReferenceArray<>(forms.length);
+    }
+
+    /** Looks into all pairs, by all workers of a budget, where a first layout asks for all of them. */
+    void prepare(Budget budget) {
+        if (amongAllKinds()) {
+            int[] each = IntStream.range(0, pairs.length())
+                    .filter(pair -> pair / forms.length <= pair % forms.length)
+                    .toArray();
+            Shared.among(budget, each.length, at -> ways(each[at] / forms.length, each[at] % forms.length));
+        }
     }
 
     /** Whether every kind is paired with every other one. */

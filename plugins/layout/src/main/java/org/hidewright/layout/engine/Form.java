@@ -1,5 +1,6 @@
 package org.hidewright.layout.engine;
 
+import java.util.Arrays;
 import java.util.List;
 import org.hidewright.layout.task.Inner;
 import org.hidewright.layout.task.Piece;
@@ -46,6 +47,9 @@ final class Form {
 
     final double referenceY;
 
+    /** At its full size: a search works with parts a little smaller where they may touch. */
+    final Form whole;
+
     /** The kinds of places it may not lie on, a bit for each; of such a place, its own kind. */
     final long avoids;
 
@@ -76,6 +80,7 @@ final class Form {
         this.x = simpler[0];
         this.y = simpler[1];
         this.area = Math.abs(Rings.area(ringX, ringY));
+        this.whole = this;
         this.turning = turning;
         this.avoids = avoids;
         double[][] hull = Rings.hull(x, y);
@@ -88,15 +93,7 @@ final class Form {
         this.poleX = poles.x();
         this.poleY = poles.y();
         this.poleRadius = poles.radius();
-        if (turning.stepwise()) {
-            listed = new Turned[turning.windows()];
-            for (int step = 0; step < listed.length; step++) {
-                listed[step] = new Turned(this);
-                listed[step].turn(turning.from(step));
-            }
-        } else {
-            listed = new Turned[0];
-        }
+        this.listed = listed();
     }
 
     /**
@@ -117,6 +114,7 @@ final class Form {
         this.area = Math.abs(Rings.area(ringX, ringY));
         this.turning = Turning.steps(List.of(0.0));
         this.avoids = kind;
+        this.whole = this;
         this.hullArea = 0;
         this.extent = extent;
         this.diameter = 0;
@@ -125,8 +123,51 @@ final class Form {
         this.poleX = poles.x();
         this.poleY = poles.y();
         this.poleRadius = poles.radius();
-        this.listed = new Turned[] {new Turned(this)};
-        listed[0].turn(0);
+        this.listed = listed();
+    }
+
+    private Form(Form whole, double by) {
+        double[][] ring = Rings.inset(whole.x, whole.y, by);
+        this.x = ring[0];
+        this.y = ring[1];
+        this.whole = whole;
+        this.area = whole.area;
+        this.hullArea = whole.hullArea;
+        this.diameter = whole.diameter;
+        this.extent = whole.extent;
+        this.least = whole.least;
+        this.longestEdge = whole.longestEdge;
+        this.poleX = whole.poleX;
+        this.poleY = whole.poleY;
+        this.poleRadius = Arrays.stream(whole.poleRadius)
+                .map(radius -> Math.max(radius - by, radius / 2))
+                .toArray();
+        this.turning = whole.turning;
+        this.referenceX = whole.referenceX;
+        this.referenceY = whole.referenceY;
+        this.avoids = whole.avoids;
+        this.inner =
+                Arrays.stream(whole.inner).map(place -> new Form(place, by)).toArray(Form[]::new);
+        this.listed = listed();
+    }
+
+    /** The same form, its edges further in by a length so small that it measures as before. */
+    Form smaller(double by) {
+        return new Form(this, by);
+    }
+
+    /** Whether the part may touch others, so that this form is a little smaller. */
+    boolean touches() {
+        return whole != this;
+    }
+
+    private Turned[] listed() {
+        Turned[] turns = new Turned[turning.stepwise() ? turning.windows() : 0];
+        for (int step = 0; step < turns.length; step++) {
+            turns[step] = new Turned(this);
+            turns[step].turn(turning.from(step));
+        }
+        return turns;
     }
 
     /** Corners counter-clockwise, about a point. */

@@ -1,9 +1,9 @@
 package org.hidewright.layout.engine;
 
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.task.Inner;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
@@ -16,34 +16,53 @@ final class Forms {
 
     private Forms() {}
 
-    private record Kind(Turning turning, long avoids, List<Inner> inner) {}
+    /** What pieces have in common that share a form; their outline is the same, not merely equal. */
+    private record Kind(Outline outline, Turning turning, long avoids, List<Inner> inner) {
+        static Kind of(Piece piece) {
+            return new Kind(piece.outline(), piece.turning(), piece.avoids(), piece.inner());
+        }
+
+        Form form() {
+            return new Form(outline.xs(), outline.ys(), turning, avoids, inner);
+        }
+    }
 
     static Form[] of(List<Piece> pieces) {
-        Map<Outline, Map<Kind, Form>> made = new IdentityHashMap<>();
-        return pieces.stream()
-                .map(piece -> made.computeIfAbsent(piece.outline(), outline -> new HashMap<>())
-                        .computeIfAbsent(
-                                new Kind(piece.turning(), piece.avoids(), piece.inner()),
-                                kind -> new Form(
-                                        piece.outline().xs(),
-                                        piece.outline().ys(),
-                                        kind.turning(),
-                                        kind.avoids(),
-                                        kind.inner())))
-                .toArray(Form[]::new);
+        Kind[] kinds = pieces.stream().map(Kind::of).distinct().toArray(Kind[]::new);
+        Form[] made = new Form[kinds.length];
+        for (int kind = 0; kind < kinds.length; kind++) {
+            made[kind] = kinds[kind].form();
+        }
+        return each(pieces, kinds, made);
+    }
+
+    /** The same, by all workers of a budget: the circles of many kinds take longer than a first layout of them should. */
+    static Form[] of(List<Piece> pieces, Budget budget) {
+        Kind[] kinds = pieces.stream().map(Kind::of).distinct().toArray(Kind[]::new);
+        Form[] made = new Form[kinds.length];
+        Shared.among(budget, kinds.length, kind -> made[kind] = kinds[kind].form());
+        return each(pieces, kinds, made);
+    }
+
+    private static Form[] each(List<Piece> pieces, Kind[] kinds, Form[] made) {
+        Map<Kind, Form> forms = new HashMap<>();
+        for (int kind = 0; kind < kinds.length; kind++) {
+            forms.put(kinds[kind], made[kind]);
+        }
+        return pieces.stream().map(piece -> forms.get(Kind.of(piece))).toArray(Form[]::new);
     }
 
     /** A place about the form's point of reference as one about the piece's own origin. */
-    static Laid laid(int piece, int sheet, Form form, Places places) {
-        double angle = places.angle[piece];
+    static Laid laid(int piece, int sheet, Form form, Places places, int at) {
+        double angle = places.angle[at];
         double cos = Turning.cos(angle);
         double sin = Turning.sin(angle);
         return new Laid(
                 piece,
                 sheet,
                 angle,
-                places.x[piece] - cos * form.referenceX + sin * form.referenceY,
-                places.y[piece] - sin * form.referenceX - cos * form.referenceY);
+                places.x[at] - cos * form.referenceX + sin * form.referenceY,
+                places.y[at] - sin * form.referenceX - cos * form.referenceY);
     }
 
     /**

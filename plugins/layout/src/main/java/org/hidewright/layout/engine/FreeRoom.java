@@ -2,23 +2,24 @@ package org.hidewright.layout.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** Lays single parts on sheets where there is room for them beside those that lie there, which stay. */
 final class FreeRoom {
     private static final int DRAWS = 300;
 
+    private final FullSize full;
     private final Form[] forms;
     private final ClosePairs pairs;
-    private final List<Ground> grounds;
     private final double[] areas;
     private final SplittableRandom random;
     private long tries;
 
-    FreeRoom(Form[] forms, ClosePairs pairs, List<Ground> grounds, double[] areas, SplittableRandom random) {
-        this.forms = forms;
+    FreeRoom(FullSize full, ClosePairs pairs, double[] areas, SplittableRandom random) {
+        this.full = full;
+        this.forms = full.forms();
         this.pairs = pairs;
-        this.grounds = grounds;
         this.areas = areas;
         this.random = random;
     }
@@ -43,15 +44,14 @@ final class FreeRoom {
         LeftmostPlace leftmost = new LeftmostPlace(crowd, random);
         boolean found = leftmost.settle(parts.size() - 1, Double.MAX_VALUE, DRAWS);
         tries += leftmost.tries();
-        if (found) {
-            onto[sheet] = Stack.of(parts, crowd);
-        }
-        return found;
+        Optional<Stack> gained = found ? full.stack(sheet, parts, crowd.places(), random) : Optional.empty();
+        gained.ifPresent(stack -> onto[sheet] = stack);
+        return gained.isPresent();
     }
 
     /** The parts of a stack where they lie, and further ones out of the way. */
     Crowd crowd(int sheet, List<Integer> parts, Stack from) {
-        Ground ground = grounds.get(sheet);
+        Ground ground = full.ground(sheet);
         Crowd crowd = new Crowd(ground, parts.stream().map(part -> forms[part]).toArray(Form[]::new), pairs);
         for (int index = 0; index < parts.size(); index++) {
             int at = from.parts().indexOf(parts.get(index));

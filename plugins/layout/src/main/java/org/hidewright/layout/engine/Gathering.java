@@ -1,5 +1,7 @@
 package org.hidewright.layout.engine;
 
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -15,15 +17,19 @@ final class Gathering {
     private final Form[] forms;
     private final ClosePairs pairs;
     private final Ground whole;
+    private final int sheet;
+    private final FullSize full;
     private final SplittableRandom random;
     private final Halt halt;
     private double step = WIDEST;
     private long tries;
 
-    Gathering(Form[] forms, ClosePairs pairs, Ground whole, SplittableRandom random, Halt halt) {
-        this.forms = forms;
+    Gathering(FullSize full, ClosePairs pairs, int sheet, SplittableRandom random, Halt halt) {
+        this.full = full;
+        this.sheet = sheet;
+        this.forms = full.forms();
         this.pairs = pairs;
-        this.whole = whole;
+        this.whole = full.ground(sheet);
         this.random = random;
         this.halt = halt;
     }
@@ -45,10 +51,7 @@ final class Gathering {
     Stack narrower(Stack stack) {
         Form[] here = stack.parts().stream().map(part -> forms[part]).toArray(Form[]::new);
         Crowd before = laid(new Crowd(whole, here, pairs), stack, Double.POSITIVE_INFINITY);
-        double reach = 0;
-        for (double right : before.right) {
-            reach = Math.max(reach, right);
-        }
+        double reach = reach(before);
         double right = whole.minX() + (reach - whole.minX()) * (1 - step);
         Crowd crowd = laid(new Crowd(new Narrowed(whole, right), here, pairs), stack, right);
         crowd.measureAll();
@@ -57,11 +60,20 @@ final class Gathering {
         double rest =
                 new Separation(crowd, seeker, random, () -> halt.spent(from + seeker.tries()) >= 1).run(STRIKES, STALL);
         tries += seeker.tries();
-        if (rest > 0) {
+        // on a grid they may be where they were
+        Optional<Stack> narrower = rest > 0
+                ? Optional.empty()
+                : full.stack(sheet, stack.parts(), crowd.places(), random)
+                        .filter(gained ->
+                                reach(laid(new Crowd(whole, here, pairs), gained, Double.POSITIVE_INFINITY)) < reach);
+        if (narrower.isEmpty()) {
             step /= 2;
-            return stack;
         }
-        return Stack.of(stack.parts(), crowd);
+        return narrower.orElse(stack);
+    }
+
+    private static double reach(Crowd crowd) {
+        return Arrays.stream(crowd.right).max().orElse(0);
     }
 
     /** The parts where they lie, but none further to the right than so. */

@@ -4,7 +4,7 @@ import java.util.SplittableRandom;
 
 /**
  * Finds a part a place that is free, as far to the left as can be: beside parts of its own form, where equal parts make rows and columns,
- * and at places drawn at random; each is bettered by moving left and down.
+ * corner to corner where it may touch others, and at places drawn at random; each is bettered by moving left and down.
  */
 final class LeftmostPlace {
     private static final double LEAST_STEP = 1e-3;
@@ -15,10 +15,14 @@ final class LeftmostPlace {
     /** So many of the parts of its own form that were laid last are looked beside. */
     private static final int NEIGHBOURS = 12;
 
+    /** So many corners of others are tried where a part may touch them. */
+    private static final int CORNERS = 200;
+
     private final Crowd crowd;
     private final SplittableRandom random;
     private final Turned[] scratch;
     private final BesideOthers beside;
+    private final CornerToCorner corners;
     private long tries;
 
     /** How far right the best place so far reaches, and that place. */
@@ -34,6 +38,7 @@ final class LeftmostPlace {
         this.random = random;
         this.scratch = Scratch.of(crowd.form);
         this.beside = new BesideOthers(crowd, scratch);
+        this.corners = new CornerToCorner(crowd, scratch);
     }
 
     long tries() {
@@ -54,6 +59,7 @@ final class LeftmostPlace {
         inTheCorner(part);
         besideItsLike(part);
         besideOthers(part);
+        atCorners(part);
         for (int draw = 0; draw < draws; draw++) {
             Turned as = Scratch.at(crowd.form[part], scratch[part], crowd.form[part].turning.any(random));
             double fromX = crowd.ground.minX() - as.minX;
@@ -110,7 +116,18 @@ final class LeftmostPlace {
             }
             for (int way = 0; way < beside.ways(part, other); way++) {
                 beside.set(part, other, way);
-                from(part, beside.as(), beside.x(), beside.y());
+                // as close as it comes already: moving on gains little
+                if (beside.as().maxX + beside.x() < right) {
+                    from(part, beside.as(), beside.x(), beside.y());
+                }
+            }
+        }
+    }
+
+    private void atCorners(int part) {
+        for (int draw = 0; draw < CORNERS && corners.has(part); draw++) {
+            if (corners.draw(part, random)) {
+                from(part, corners.as(), corners.x(), corners.y());
             }
         }
     }

@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 
 /** Which sheets parts may be laid on while a layout on fewer or cheaper ones is sought. */
 final class OpenSheets {
-    /** Beyond this share of its area a sheet is not even tried. */
-    static final double FULLEST = 0.98;
+    /** Beyond this share of its area a sheet is not even tried, unless parts may touch. */
+    private static final double FULLEST = 0.98;
 
     private static final int DRAWS = 20;
 
@@ -18,13 +18,16 @@ final class OpenSheets {
     /** The sheets, the cheapest for its area first. */
     private final int[] byPrice;
 
+    private final double fullest;
     private boolean[] closed;
 
     /**
      * @param areas of the sheets, what can be cut from
      * @param costs of the sheets
+     * @param touching whether parts may lie edge to edge
      */
-    OpenSheets(double[] areas, double[] costs, SplittableRandom random) {
+    OpenSheets(double[] areas, double[] costs, boolean touching, SplittableRandom random) {
+        this.fullest = touching ? 1 : FULLEST;
         this.areas = areas;
         this.costs = costs;
         this.random = random;
@@ -34,6 +37,11 @@ final class OpenSheets {
                 .sorted(Comparator.comparingDouble(sheet -> costs[sheet] / areas[sheet]))
                 .mapToInt(Integer::intValue)
                 .toArray();
+    }
+
+    /** How much parts may cover of a sheet at most, in area. */
+    double most(int sheet) {
+        return areas[sheet] * fullest;
     }
 
     boolean isClosed(int sheet) {
@@ -113,7 +121,7 @@ final class OpenSheets {
             open += closed[each] ? 0 : areas[each];
             laid += stacks[each].area();
         }
-        return !closed[sheet] && laid <= FULLEST * (open - areas[sheet] + cheaper(sheet));
+        return !closed[sheet] && laid <= fullest * (open - areas[sheet] + cheaper(sheet));
     }
 
     private void close(int sheet) {

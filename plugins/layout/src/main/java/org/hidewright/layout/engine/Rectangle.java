@@ -1,5 +1,8 @@
 package org.hidewright.layout.engine;
 
+import java.util.Optional;
+import org.hidewright.layout.task.Outline;
+
 /** A strip or a panel: an upright rectangle, to whose edges parts may come up flush. Its length may change. */
 final class Rectangle implements Ground {
     /** Share of the part's box that counts as outside as soon as anything does. */
@@ -23,6 +26,19 @@ final class Rectangle implements Ground {
         this.minY = minY;
         this.maxX = maxX;
         this.maxY = maxY;
+    }
+
+    /** The rectangle that an outline is; empty where it is none, or not upright. */
+    static Optional<Rectangle> of(Outline outline) {
+        double[] x = outline.xs();
+        double[] y = outline.ys();
+        boolean upright = x.length == 4
+                && (x[0] == x[1] && y[1] == y[2] && x[2] == x[3] && y[3] == y[0]
+                        || y[0] == y[1] && x[1] == x[2] && y[2] == y[3] && x[3] == x[0]);
+        return upright
+                ? Optional.of(new Rectangle(
+                        Math.min(x[0], x[2]), Math.min(y[0], y[2]), Math.max(x[0], x[2]), Math.max(y[0], y[2])))
+                : Optional.empty();
     }
 
     /** A strip from x = 0, as long as it need be. */

@@ -5,6 +5,9 @@ import java.util.Comparator;
 
 /** Measures of a ring of corners whose first is not repeated. */
 final class Rings {
+    /** One and the cosine between two edges that turn back so sharply that their inner ones meet no further away. */
+    private static final double SHARPEST = 1e-3;
+
     private Rings() {}
 
     /** Area, positive when the ring runs counter-clockwise. */
@@ -32,6 +35,26 @@ final class Rings {
             sumY += (y0 + y1) * cross;
         }
         return new double[] {x[0] + sumX / (3 * twice), y[0] + sumY / (3 * twice)};
+    }
+
+    /** A ring that runs counter-clockwise with every edge further in by a length that is small beside them all. */
+    static double[][] inset(double[] x, double[] y, double by) {
+        int corners = x.length;
+        double[][] inset = new double[2][corners];
+        for (int corner = 0; corner < corners; corner++) {
+            int before = (corner + corners - 1) % corners;
+            int after = (corner + 1) % corners;
+            double length = Math.hypot(x[corner] - x[before], y[corner] - y[before]);
+            double next = Math.hypot(x[after] - x[corner], y[after] - y[corner]);
+            double nx = -(y[corner] - y[before]) / length;
+            double ny = (x[corner] - x[before]) / length;
+            double mx = -(y[after] - y[corner]) / next;
+            double my = (x[after] - x[corner]) / next;
+            double meeting = by / Math.max(SHARPEST, 1 + nx * mx + ny * my);
+            inset[0][corner] = x[corner] + meeting * (nx + mx);
+            inset[1][corner] = y[corner] + meeting * (ny + my);
+        }
+        return inset;
     }
 
     /** The convex hull, counter-clockwise (monotone chain, Andrew 1979). */

@@ -4,7 +4,8 @@ import java.util.SplittableRandom;
 
 /**
  * Seeks a better place for one part among others that stay: places drawn at random, near by, all over and as it pairs with
- * others, of which the best few are bettered along one axis after another. One seeker for each thread.
+ * others, or corner to corner where it may touch them, of which the best few are bettered along one axis after another. One seeker for
+ * each thread.
  *
  * <p>Numbers of draws and lengths of steps as published in arXiv 2509.13329; how many are drawn beside others was tried on open
  * instances.
@@ -14,6 +15,7 @@ final class Seeker {
     private static final int ANYWHERE = 50;
     private static final int ON_EACH_FURTHER = 15;
     private static final int BESIDE_OTHERS = 16;
+    private static final int CORNER_TO_CORNER = 96;
     private static final int KEPT = 3;
     private static final double APART = 0.05;
 
@@ -33,6 +35,7 @@ final class Seeker {
     private final SplittableRandom random;
     private final Turned[] scratch;
     private final BesideOthers beside;
+    private final CornerToCorner corners;
     private final Place[] kept = new Place[KEPT];
     private final Place best = new Place();
     private int size;
@@ -43,6 +46,7 @@ final class Seeker {
         this.random = random;
         this.scratch = Scratch.of(crowd.form);
         this.beside = new BesideOthers(crowd, scratch);
+        this.corners = new CornerToCorner(crowd, scratch);
         for (int index = 0; index < KEPT; index++) {
             kept[index] = new Place();
         }
@@ -88,6 +92,11 @@ final class Seeker {
         for (int draw = 0; draw < BESIDE_OTHERS && beside.has(part); draw++) {
             if (beside.draw(part, random)) {
                 tryOut(part, form, beside.as(), beside.x(), beside.y());
+            }
+        }
+        for (int draw = 0; draw < CORNER_TO_CORNER && corners.has(part); draw++) {
+            if (corners.draw(part, random)) {
+                tryOut(part, form, corners.as(), corners.x(), corners.y());
             }
         }
         best.take(kept[0]);

@@ -21,7 +21,7 @@ import org.hidewright.layout.task.Sheet;
 public final class SheetLayouts {
     private final List<Piece> pieces;
     private final List<Sheet> sheets;
-    private final Form[] forms;
+    private final FullSize full;
     private final ClosePairs pairs;
     private final List<Ground> grounds;
     private SheetsFound best;
@@ -29,8 +29,7 @@ public final class SheetLayouts {
     public SheetLayouts(List<Piece> pieces, List<Sheet> sheets) {
         this.pieces = List.copyOf(pieces);
         this.sheets = List.copyOf(sheets);
-        this.forms = Forms.of(pieces);
-        this.pairs = new ClosePairs(forms);
+        Form[] forms = Forms.of(pieces);
         double[] extents = java.util.Arrays.stream(forms)
                 .mapToDouble(form -> form.extent)
                 .sorted()
@@ -45,14 +44,16 @@ public final class SheetLayouts {
         this.grounds = sheets.stream()
                 .map(sheet -> made.computeIfAbsent(sheet, each -> Barred.of(each, middle, margin)))
                 .toList();
+        this.full = new FullSize(this.pieces, this.sheets, grounds, forms);
+        this.pairs = new ClosePairs(full.forms());
     }
 
     private SheetLayouts(List<Piece> pieces, SheetLayouts other) {
         this.pieces = List.copyOf(pieces);
         this.sheets = other.sheets;
-        this.forms = Forms.of(pieces);
-        this.pairs = new ClosePairs(forms);
         this.grounds = other.grounds;
+        this.full = new FullSize(this.pieces, sheets, grounds, Forms.of(pieces));
+        this.pairs = new ClosePairs(full.forms());
     }
 
     /** The same sheets for more or fewer pieces of the same parts. */
@@ -105,6 +106,7 @@ public final class SheetLayouts {
 
     private List<SheetSearch> run(Budget budget, long seed, Halt halt, Consumer<SheetsFound> better) {
         best = null;
+        pairs.prepare(budget);
         SplittableRandom seeds = new SplittableRandom(seed);
         double[] areas = sheets.stream().mapToDouble(Sheet::area).toArray();
         double[] costs = sheets.stream().mapToDouble(Sheet::cost).toArray();
@@ -112,7 +114,7 @@ public final class SheetLayouts {
         List<SheetSearch> searches = new ArrayList<>();
         for (int worker = 0; worker < budget.workers(); worker++) {
             searches.add(new SheetSearch(
-                    forms,
+                    full,
                     pairs,
                     grounds,
                     areas,
@@ -128,10 +130,9 @@ public final class SheetLayouts {
 
     private synchronized void told(int[] sheet, Places places, Consumer<SheetsFound> better) {
         List<Laid> laid = new ArrayList<>();
-        for (int piece = 0; piece < forms.length; piece++) {
+        for (int piece = 0; piece < pieces.size(); piece++) {
             if (sheet[piece] >= 0) {
-                Laid lies = Forms.laid(piece, sheet[piece], forms[piece], places);
-                laid.add(Forms.flush(lies, pieces.get(piece), grounds.get(sheet[piece])));
+                laid.add(full.laid(piece, sheet[piece], places, piece));
             }
         }
         SheetsFound found = SheetsFound.of(pieces, sheets, laid);

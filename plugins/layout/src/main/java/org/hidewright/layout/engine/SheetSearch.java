@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -23,7 +24,12 @@ final class SheetSearch implements Runnable {
     private static final double WORSE = 1.3;
 
     private static final int STRIKES = 1;
-    private static final int STALL = 60;
+
+    /** An exchange is given up after so many rounds without gain, and so many more for each part: there are many to be tried. */
+    private static final int STALL = 10;
+
+    private static final int STALL_FOR_EACH_PART = 2;
+    private static final int LONGEST_STALL = 60;
 
     /** So many exchanges without gain before all sheets are worked at once, or so many drawn of which few could be made. */
     private static final int EXCHANGES = 20;
@@ -36,6 +42,7 @@ final class SheetSearch implements Runnable {
     /** The share of the budget for fewer sheets; what is left of it draws the parts of the last sheet together. */
     private static final double EXPLORING = 0.85;
 
+    private final FullSize full;
     private final Form[] forms;
     private final ClosePairs pairs;
     private final List<Ground> grounds;
@@ -69,7 +76,7 @@ final class SheetSearch implements Runnable {
      * @param costs of the sheets
      */
     SheetSearch(
-            Form[] forms,
+            FullSize full,
             ClosePairs pairs,
             List<Ground> grounds,
             double[] areas,
@@ -78,7 +85,8 @@ final class SheetSearch implements Runnable {
             Halt halt,
             BestWhole whole,
             Offer offer) {
-        this.forms = forms;
+        this.full = full;
+        this.forms = full.forms();
         this.pairs = pairs;
         this.grounds = grounds;
         this.areas = areas;
@@ -87,8 +95,8 @@ final class SheetSearch implements Runnable {
         this.halt = halt;
         this.whole = whole;
         this.offer = offer;
-        this.sheets = new OpenSheets(areas, costs, random);
-        this.room = new FreeRoom(forms, pairs, grounds, areas, random);
+        this.sheets = new OpenSheets(areas, costs, full.touching(), random);
+        this.room = new FreeRoom(full, pairs, areas, random);
         this.stacks = new Stack[grounds.size()];
         Arrays.setAll(stacks, sheet -> Stack.EMPTY);
     }
@@ -179,8 +187,7 @@ final class SheetSearch implements Runnable {
         }
         long before = tries();
         long own = tries;
-        Gathering gathering =
-                new Gathering(forms, pairs, grounds.get(last), random, tried -> halt.spent(before + tried));
+        Gathering gathering = new Gathering(full, pairs, last, random, tried -> halt.spent(before + tried));
         while (gathering.mayGoOn()) {
             Stack narrower = gathering.narrower(stacks[last]);
             tries = own + gathering.tries();
@@ -258,7 +265,7 @@ final class SheetSearch implements Runnable {
         Stack stack = stacks[sheet];
         List<Integer> parts = new ArrayList<>(stack.parts());
         List<Integer> leaving = new ArrayList<>();
-        double space = areas[sheet] * OpenSheets.FULLEST - stack.area() - forms[part].area;
+        double space = sheets.most(sheet) - stack.area() - forms[part].area;
         boolean crowded = space < 0 || random.nextInt(3) == 0;
         if (crowded) {
             Collections.shuffle(parts, new Random(random.nextLong()));
@@ -273,8 +280,8 @@ final class SheetSearch implements Runnable {
                 }
             }
         }
-        double full = OpenSheets.FULLEST - space / areas[sheet];
-        if (space < 0 || !fullness.isWorthATry(full, random)) {
+        double filled = (sheets.most(sheet) - space) / areas[sheet];
+        if (space < 0 || !fullness.isWorthATry(filled, random)) {
             // counts as a try, so that a search without any prospect comes to its end
             tries++;
             return false;
@@ -287,13 +294,15 @@ final class SheetSearch implements Runnable {
         seeker.improve(parts.size() - 1);
         long before = tries();
         Separation separation = new Separation(crowd, seeker, random, () -> overAt(before + seeker.tries()));
-        boolean separated = separation.run(STRIKES, STALL) == 0;
+        int stall = Math.min(LONGEST_STALL, STALL + STALL_FOR_EACH_PART * parts.size());
+        boolean separated = separation.run(STRIKES, stall) == 0;
         tries += seeker.tries();
-        fullness.remember(full, separated);
-        if (!separated) {
+        Optional<Stack> gained = separated ? full.stack(sheet, parts, crowd.places(), random) : Optional.empty();
+        fullness.remember(filled, gained.isPresent());
+        if (gained.isEmpty()) {
             return false;
         }
-        stacks[sheet] = Stack.of(parts, crowd);
+        stacks[sheet] = gained.get();
         left.remove(part);
         layFreely(leaving);
         double now = area(left);
@@ -312,7 +321,7 @@ final class SheetSearch implements Runnable {
     private boolean separateAll() {
         int[] open = sheets.open();
         double space = Arrays.stream(open)
-                .mapToDouble(sheet -> areas[sheet] * OpenSheets.FULLEST - stacks[sheet].area())
+                .mapToDouble(sheet -> sheets.most(sheet) - stacks[sheet].area())
                 .sum();
         List<Integer> joining = new ArrayList<>();
         for (Integer part : left) {
@@ -335,9 +344,15 @@ final class SheetSearch implements Runnable {
         if (!separated) {
             return false;
         }
+        Stack[] worked = stacks.clone();
         for (int place = 0; place < open.length; place++) {
-            stacks[open[place]] = together.stack(place);
+            Optional<Stack> stack = together.stack(place, open[place], full);
+            if (stack.isEmpty()) {
+                return false;
+            }
+            worked[open[place]] = stack.get();
         }
+        stacks = worked;
         left.removeAll(joining);
         leastLeft = area(left);
         return true;

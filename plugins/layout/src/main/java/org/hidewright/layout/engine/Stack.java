@@ -13,13 +13,4 @@ record Stack(List<Integer> parts, Places places, double area) {
     Stack {
         parts = List.copyOf(parts);
     }
-
-    /** The parts of a crowd, in its order, where they lie. */
-    static Stack of(List<Integer> parts, Crowd crowd) {
-        double area = 0;
-        for (Form form : crowd.form) {
-            area += form.area;
-        }
-        return new Stack(parts, crowd.places(), area);
-    }
 }

@@ -16,9 +16,10 @@ import org.hidewright.layout.task.Sheet;
  * before is handed over once the check has passed it; the search goes on until its budget is spent.
  */
 public final class StripLayouts {
+    private static final double ONE_DEGREE = Math.toRadians(1);
+
     private final List<Piece> pieces;
     private final double height;
-    private final Form[] forms;
 
     /**
      * @throws IllegalArgumentException when a piece is too tall for the strip at every angle tried
@@ -26,27 +27,19 @@ public final class StripLayouts {
     public StripLayouts(List<Piece> pieces, double height) {
         this.pieces = List.copyOf(pieces);
         this.height = height;
-        this.forms = Forms.of(pieces);
-        for (int piece = 0; piece < forms.length; piece++) {
-            if (!fits(forms[piece])) {
-                throw new IllegalArgumentException(pieces.get(piece).name() + " is too tall for a strip of " + height
-                        + " at every angle it may lie at.");
+        for (Piece piece : pieces) {
+            if (!fits(piece)) {
+                throw new IllegalArgumentException(
+                        piece.name() + " is too tall for a strip of " + height + " at every angle it may lie at.");
             }
         }
     }
 
-    private boolean fits(Form form) {
-        Turned turned = new Turned(form);
-        int looks = form.listed.length > 0 ? form.listed.length : 360;
-        for (int look = 0; look < looks; look++) {
-            double angle =
-                    form.listed.length > 0 ? form.listed[look].angle : form.turning.nearest(Math.toRadians(look));
-            turned.turn(angle);
-            if (turned.maxY - turned.minY <= height) {
-                return true;
-            }
-        }
-        return false;
+    private boolean fits(Piece piece) {
+        return piece.turning().spread(ONE_DEGREE).anyMatch(angle -> {
+            double[] box = Forms.box(new Laid(0, 0, angle, 0, 0), piece);
+            return box[3] - box[1] <= height;
+        });
     }
 
     /**
@@ -57,8 +50,10 @@ public final class StripLayouts {
      * @return how many places were tried by all
      */
     public long search(Budget budget, Consumer<Found> better) {
-        Incumbent incumbent = new Incumbent(forms.length, (length, places) -> offer(length, places, better));
+        Form[] forms = Forms.of(pieces, budget);
+        Incumbent incumbent = new Incumbent(forms.length, (length, places) -> offer(forms, length, places, better));
         ClosePairs pairs = new ClosePairs(forms);
+        pairs.prepare(budget);
         SplittableRandom seeds = new SplittableRandom(budget.seed());
         List<StripSearch> searches = new ArrayList<>();
         for (int worker = 0; worker < budget.workers(); worker++) {
@@ -71,12 +66,12 @@ public final class StripLayouts {
     }
 
     /** Hands over a layout if the check passes it; the engine's own word is not taken for it. */
-    private boolean offer(double length, Places places, Consumer<Found> better) {
+    private boolean offer(Form[] forms, double length, Places places, Consumer<Found> better) {
         Rectangle strip = new Rectangle(0, 0, length, height);
         List<Laid> laid = new ArrayList<>();
         double right = 0;
         for (int piece = 0; piece < forms.length; piece++) {
-            Laid flush = Forms.flush(Forms.laid(piece, 0, forms[piece], places), pieces.get(piece), strip);
+            Laid flush = Forms.flush(Forms.laid(piece, 0, forms[piece], places, piece), pieces.get(piece), strip);
             laid.add(flush);
             right = Math.max(right, Forms.box(flush, pieces.get(piece))[2]);
         }

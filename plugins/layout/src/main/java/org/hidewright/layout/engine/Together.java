@@ -2,6 +2,7 @@ package org.hidewright.layout.engine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** Several sheets with their parts worked as one, so that each part may move to any of them. */
@@ -84,15 +85,13 @@ final class Together {
     }
 
     /** What lies on a sheet now, by the order in which sheets were added. */
-    Stack stack(int place) {
+    Optional<Stack> stack(int place, int sheet, FullSize full) {
         List<Integer> here = new ArrayList<>();
         List<Integer> indices = new ArrayList<>();
-        double area = 0;
         for (int index = 0; index < crowd.parts; index++) {
             if (row.sheet(crowd.x[index]) == place) {
                 here.add(parts.get(index));
                 indices.add(index);
-                area += crowd.form[index].area;
             }
         }
         Places places = new Places(here.size());
@@ -102,6 +101,6 @@ final class Together {
             places.x[at] = crowd.x[index] - row.shift(place);
             places.y[at] = crowd.y[index];
         }
-        return new Stack(here, places, area);
+        return full.stack(sheet, here, places, random);
     }
 }

@@ -76,6 +76,13 @@ public final class Turning {
         return stepwise;
     }
 
+    /** Whether there are only whole quarters of a turn, so that what is square to the sheet stays so. */
+    public boolean square() {
+        double quarter = Math.PI / 2;
+        return stepwise
+                && DoubleStream.of(from).allMatch(angle -> Math.abs(Math.IEEEremainder(angle, quarter)) < 1e-12);
+    }
+
     public int windows() {
         return from.length;
     }

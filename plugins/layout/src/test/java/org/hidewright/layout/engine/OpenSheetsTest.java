@@ -20,7 +20,7 @@ class OpenSheetsTest {
     }
 
     private static OpenSheets sheets(double[] areas, double[] costs) {
-        return new OpenSheets(areas, costs, new SplittableRandom(4));
+        return new OpenSheets(areas, costs, false, new SplittableRandom(4));
     }
 
     @Test
@@ -46,6 +46,20 @@ class OpenSheetsTest {
         assertFalse(sheets.closeTheDearest(stacks));
         assertFalse(sheets.closeAnother(stacks));
         assertEquals(2, sheets.open().length);
+    }
+
+    /** Parts that touch may fill a panel to its edges; others are kept from trying so. */
+    @Test
+    void onlyWhatTouchesFillsASheet() {
+        Stack[] stacks = carrying(60, 40);
+        double[] areas = {100, 100};
+        double[] costs = {5, 5};
+        OpenSheets touching = new OpenSheets(areas, costs, true, new SplittableRandom(4));
+        assertEquals(100, touching.most(0));
+        assertTrue(touching.closeTheDearest(stacks));
+        OpenSheets apart = sheets(areas, costs);
+        assertEquals(98, apart.most(0));
+        assertFalse(apart.closeTheDearest(stacks));
     }
 
     /** A hide for 10 is given up for a remnant for 3 that was not used, but not for two that cost 10 together. */

@@ -135,4 +135,19 @@ class RingsTest {
         Poles triangle = Poles.within(new double[] {0, 4, 0}, new double[] {0, 0, 3}, 1);
         assertEquals(1, triangle.radius()[0], 0.02);
     }
+
+    /** A bracket of arms one wide, by hand: each edge comes in by a tenth, at the inner corner too. */
+    @Test
+    void everyEdgeOfAnInsetRingLiesFurtherIn() {
+        double[][] inset = Rings.inset(new double[] {0, 5, 5, 1, 1, 0}, new double[] {0, 0, 1, 1, 5, 5}, 0.1);
+        assertArrayEquals(new double[] {0.1, 4.9, 4.9, 0.9, 0.9, 0.1}, inset[0], 1e-12);
+        assertArrayEquals(new double[] {0.1, 0.1, 0.9, 0.9, 4.9, 4.9}, inset[1], 1e-12);
+    }
+
+    /** The right triangle of 3 and 4: its inner one has a radius less by the inset, and the area of the square of their ratio. */
+    @Test
+    void anInsetTriangleIsSmallerByItsRadius() {
+        double[][] inset = Rings.inset(new double[] {0, 3, 0}, new double[] {0, 0, 4}, 0.25);
+        assertEquals(6 * 0.75 * 0.75, Rings.area(inset[0], inset[1]), 1e-12);
+    }
 }

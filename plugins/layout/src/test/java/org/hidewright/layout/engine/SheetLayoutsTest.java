@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
@@ -45,17 +46,46 @@ class SheetLayoutsTest {
     }
 
     /**
-     * What fills panels exactly needs more of them with a hair between the pieces (open/terashima/SOURCE.md): one more where they are
-     * small, two where three large ones fill a panel and the budget is small as here; the benchmark has more time.
+     * What fills panels exactly by its known best layout (open/terashima/SOURCE.md) takes one more at most, within a budget that is
+     * small.
      */
     @ParameterizedTest
-    @CsvSource({"TA001.txt, 3, 1", "TB002.txt, 10, 2"})
-    void piecesThatFillPanelsTakeFewMore(String name, int fewest, int more) throws IOException {
+    @CsvSource({"TA001.txt, 3", "TB002.txt, 10"})
+    void piecesThatFillPanelsTakeAtMostOneMore(String name, int fewest) throws IOException {
         OpenInstance instance = OpenInstance.read(FilledPanels.folder().resolve(name));
         assertEquals(fewest * 1e6, instance.area(), 1e-3);
         SheetsFound found = last(search(instance.pieces(), instance.sheets(), 2, 2_000_000));
         assertEquals(List.of(), found.leftOver());
-        assertTrue(found.cost() <= fewest + more, found.cost() + " of " + fewest);
+        assertTrue(found.cost() <= fewest + 1, found.cost() + " of " + fewest);
+    }
+
+    /**
+     * Two panels cut up by straight lines, worked by hand: a strap of half the height, two triangles and a square; and a trapezium of
+     * half the panel with what is left beside it. They take two panels again, without a hair between them.
+     */
+    @ParameterizedTest
+    @CsvSource({"1", "0.25", "12.5"})
+    void panelsCutIntoPiecesAreFilledAgain(double scale) {
+        double[][][] rings = {
+            {{0, 240, 240, 0}, {0, 0, 50, 50}},
+            {{0, 140, 0}, {0, 0, 50}},
+            {{140, 140, 0}, {0, 50, 50}},
+            {{0, 100, 100, 0}, {0, 0, 50, 50}},
+            {{0, 160, 80, 0}, {0, 0, 100, 100}},
+            {{160, 240, 240, 80}, {0, 0, 100, 100}}
+        };
+        List<Piece> pieces = new ArrayList<>();
+        for (double[][] ring : rings) {
+            Outline outline = new Outline(
+                    Arrays.stream(ring[0]).map(x -> x * scale).toArray(),
+                    Arrays.stream(ring[1]).map(y -> y * scale).toArray());
+            pieces.add(
+                    new Piece("piece " + pieces.size(), outline, Turning.steps(List.of(0.0, 90.0, 180.0, 270.0)), 0));
+        }
+        Sheet panel = Sheet.plain("panel", Outline.rectangle(0, 0, 240 * scale, 100 * scale));
+        SheetsFound found = last(search(pieces, Collections.nCopies(4, panel), 1, 1_000_000));
+        assertEquals(List.of(), found.leftOver());
+        assertEquals(2, found.cost());
     }
 
     /** Three straps as long as the panel: their ends are flush with its edges, and no digit of a sum may keep them off. */
@@ -95,7 +125,7 @@ class SheetLayoutsTest {
         }
         Outline panel = Outline.rectangle(0, 0, 100, 100);
         List<Sheet> panels = List.of(Sheet.plain("one", panel), Sheet.plain("other", panel));
-        SheetsFound found = last(search(pieces, panels, 1, 600_000));
+        SheetsFound found = last(search(pieces, panels, 1, 1_000_000));
         assertEquals(List.of(), found.leftOver());
         assertEquals(3 * disc.area(), found.lastArea(), 1e-6);
         assertTrue(found.lastReach() < 66, "reach " + found.lastReach());
