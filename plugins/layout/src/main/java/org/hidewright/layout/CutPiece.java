@@ -13,9 +13,10 @@ import org.hidewright.layout.task.Piece;
  * @param toMiddle from the drawing of the part to where its middle is the origin, turned over where the piece is
  * @param outline as it is cut, about its middle
  * @param exact the same for the check
- * @param grown with half the gap round it, for the search
+ * @param grown with half the gap round it and a little more, for the search
+ * @param tight with just half the gap round it, at quarter turns where it may lie so, to be laid edge to edge
  */
-record CutPiece(String id, Part part, Motion toMiddle, Curve outline, Piece exact, Piece grown) {
+record CutPiece(String id, Part part, Motion toMiddle, Curve outline, Piece exact, Piece grown, Piece tight) {
     /** Square millimetres. */
     double area() {
         return Math.abs(outline.area());

@@ -17,7 +17,8 @@ import org.hidewright.layout.task.Sheet;
  * @param flaws what is drawn on it
  * @param frame how the search and the check see it
  * @param exact for the check
- * @param shrunk with half the gap off its edges, for the search; its cost is that of the leather
+ * @param shrunk with half the gap and a little more off its edges, for the search; its cost is that of the leather
+ * @param tight with just half the gap off its edges, for pieces that are laid edge to edge
  * @param price of one; empty where none is given
  */
 record CutSheet(
@@ -28,6 +29,7 @@ record CutSheet(
         Frame frame,
         Sheet exact,
         Sheet shrunk,
+        Sheet tight,
         Optional<Money> price) {
     /** Square millimetres of leather, with its rim and what is poor of it; a hole is none. */
     double area() {

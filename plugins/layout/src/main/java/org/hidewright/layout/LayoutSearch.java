@@ -2,10 +2,12 @@ package org.hidewright.layout;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.hidewright.api.calculator.Budget;
 import org.hidewright.api.calculator.Refusal;
@@ -25,8 +27,11 @@ import org.hidewright.layout.task.Sheet;
  * typed, checked as it is written down, and handed on if it is better than what stands there.
  */
 final class LayoutSearch {
-    /** Steps of a millimetre and of a degree in which places are written down; half of one is far less than the room left between pieces. */
-    private static final double STEPS = 1e4;
+    /** Steps of a degree in which places are written down; half of one is far less than the room left between pieces that turn so. */
+    private static final double STEPS_OF_A_DEGREE = 1e4;
+
+    /** The share of a budget for pieces edge to edge, where there is such a search. */
+    private static final double EDGE_TO_EDGE = 0.5;
 
     private final LayoutTask task;
     private final List<Placed> held = new ArrayList<>();
@@ -55,12 +60,65 @@ final class LayoutSearch {
             return;
         }
         List<Piece> pieces = searched();
-        Optional<SheetsFound> toBeat = standing(pieces);
-        layouts().search(budget, found -> {
-            if (toBeat.isEmpty() || found.betterThan(toBeat.get())) {
-                written(found).ifPresent(better);
+        Best best = new Best(standing(pieces), better);
+        Layouts layouts = layouts();
+        Budget rest = budget;
+        if (layouts.touching().isPresent()) {
+            long tried = layouts.touching()
+                    .get()
+                    .search(new BudgetPart(budget, 0, 0, EDGE_TO_EDGE), found -> best.offer(inMm(found, pieces)));
+            rest = new BudgetPart(budget, tried / budget.workers(), EDGE_TO_EDGE, 1);
+        }
+        layouts.apart().search(rest, best::offer);
+    }
+
+    /** Hands on what is better than all before. */
+    private final class Best {
+        private final Consumer<Places> better;
+        private Optional<SheetsFound> best;
+
+        Best(Optional<SheetsFound> toBeat, Consumer<Places> better) {
+            this.best = toBeat;
+            this.better = better;
+        }
+
+        void offer(SheetsFound found) {
+            if (best.isEmpty() || found.betterThan(best.get())) {
+                written(found).ifPresent(places -> {
+                    best = Optional.of(found);
+                    better.accept(places);
+                });
             }
-        });
+        }
+    }
+
+    /** What was found in steps, judged as what is found in millimetres. */
+    private SheetsFound inMm(SheetsFound found, List<Piece> pieces) {
+        return SheetsFound.of(
+                pieces,
+                sheets(CutSheet::shrunk, CutPiece::grown),
+                found.laid().stream().map(Steps::inMm).toList());
+    }
+
+    /**
+     * What lays pieces on sheets.
+     *
+     * @param touching edge to edge, in {@link Steps}; empty where pieces or sheets are not such that whole numbers tell where they touch
+     * @param apart with a little more room between them than the gap, at any angle at which they may lie
+     */
+    record Layouts(Optional<SheetLayouts> touching, SheetLayouts apart) {}
+
+    /** What lays the pieces on the sheets as they are. */
+    Layouts layouts() {
+        List<Piece> pieces = tight();
+        List<Sheet> sheets = sheets(CutSheet::tight, CutPiece::tight).stream()
+                .map(new Same()::steps)
+                .toList();
+        return new Layouts(
+                SheetLayouts.mayTouch(pieces, sheets)
+                        ? Optional.of(new SheetLayouts(pieces, sheets))
+                        : Optional.empty(),
+                new SheetLayouts(searched(), sheets(CutSheet::shrunk, CutPiece::grown)));
     }
 
     /**
@@ -73,18 +131,24 @@ final class LayoutSearch {
     record Whole(Optional<Places> places, long tried, boolean hopeless) {}
 
     /** Searches until all pieces have a place: see {@link SheetLayouts#all}. */
-    Whole whole(SheetLayouts layouts, Budget budget, long attempt, long before, long most) {
-        SheetLayouts.Attempt ended = layouts.of(searched()).all(budget, attempt, before, most);
-        boolean spent = ended.tried() >= most || budget.spent(before + ended.tried()) >= 1;
+    Whole whole(Layouts layouts, Budget budget, long attempt, long before, long most) {
+        long tried = 0;
+        if (layouts.touching().isPresent()) {
+            SheetLayouts.Attempt ended = layouts.touching().get().of(tight()).all(budget, attempt, before, most / 2);
+            Optional<Places> places =
+                    ended.found().map(found -> inMm(found, searched())).flatMap(this::written);
+            tried = ended.tried();
+            if (places.isPresent()) {
+                return new Whole(places, tried, false);
+            }
+        }
+        // a first layout may take more than its half
+        long rest = Math.max(most / 2, most - tried);
+        SheetLayouts.Attempt ended = layouts.apart().of(searched()).all(budget, attempt, before + tried, rest);
+        tried += ended.tried();
+        boolean spent = ended.tried() >= rest || budget.spent(before + tried) >= 1;
         return new Whole(
-                ended.found().flatMap(this::written),
-                ended.tried(),
-                ended.found().isEmpty() && !spent);
-    }
-
-    /** What lays pieces on the sheets as they are. */
-    SheetLayouts layouts() {
-        return new SheetLayouts(searched(), sheets());
+                ended.found().flatMap(this::written), tried, ended.found().isEmpty() && !spent);
     }
 
     private List<Piece> searched() {
@@ -93,25 +157,46 @@ final class LayoutSearch {
                 .toList();
     }
 
+    /** In {@link Steps}; those of one outline share it again. */
+    private List<Piece> tight() {
+        Same same = new Same();
+        return IntStream.of(open)
+                .mapToObj(piece -> same.steps(task.pieces().get(piece).tight()))
+                .toList();
+    }
+
+    /** Makes of the same outline and of the same sheet the same in steps: what is the same has one form in a search. */
+    private static final class Same {
+        private final Map<Outline, Piece> pieces = new IdentityHashMap<>();
+        private final Map<Sheet, Sheet> sheets = new IdentityHashMap<>();
+
+        Piece steps(Piece piece) {
+            Piece made = pieces.computeIfAbsent(piece.outline(), outline -> Steps.of(piece));
+            return new Piece(piece.name(), made.outline(), piece.turning(), piece.avoids(), made.inner());
+        }
+
+        Sheet steps(Sheet sheet) {
+            return sheets.computeIfAbsent(sheet, Steps::of);
+        }
+    }
+
     /** The sheets with what is held as holes in them; one that is cut from already costs nothing more. */
-    private List<Sheet> sheets() {
+    private List<Sheet> sheets(Function<CutSheet, Sheet> made, Function<CutPiece, Piece> held) {
         List<Sheet> sheets = new ArrayList<>();
         Map<Sheet, Sheet> same = new HashMap<>();
         for (int number = 0; number < task.sheets().size(); number++) {
             int sheet = number;
-            Sheet shrunk = task.sheets().get(sheet).shrunk();
-            List<Outline> holes = new ArrayList<>(shrunk.holes());
+            Sheet whole = made.apply(task.sheets().get(sheet));
+            List<Outline> holes = new ArrayList<>(whole.holes());
             heldLaid.stream()
                     .filter(laid -> laid.sheet() == sheet)
-                    .forEach(laid -> holes.add(task.pieces()
-                            .get(laid.piece())
-                            .grown()
+                    .forEach(laid -> holes.add(held.apply(task.pieces().get(laid.piece()))
                             .outline()
                             .moved(laid.angle(), laid.dx(), laid.dy())));
             sheets.add(
-                    holes.size() == shrunk.holes().size()
-                            ? same.computeIfAbsent(shrunk, whole -> whole)
-                            : new Sheet(shrunk.name(), shrunk.outline(), holes, shrunk.zones(), 0));
+                    holes.size() == whole.holes().size()
+                            ? same.computeIfAbsent(whole, each -> each)
+                            : new Sheet(whole.name(), whole.outline(), holes, whole.zones(), 0));
         }
         return sheets;
     }
@@ -141,7 +226,7 @@ final class LayoutSearch {
                     .ifPresent(
                             lies -> searched.add(new Laid(number, lies.sheet(), lies.angle(), lies.dx(), lies.dy())));
         }
-        return SheetsFound.of(pieces, sheets(), searched);
+        return SheetsFound.of(pieces, sheets(CutSheet::shrunk, CutPiece::grown), searched);
     }
 
     /** What was found as it is written down; empty where nothing is laid, or rounding spoils it. */
@@ -171,13 +256,13 @@ final class LayoutSearch {
         return new Placed(
                 task.pieces().get(open[found.piece()]).id(),
                 sheet.id(),
-                Length.ofMm(rounded(drawn.dx())),
-                Length.ofMm(rounded(drawn.dy())),
-                Angle.ofRadians(rounded(degrees) * Math.PI / 180),
+                Length.ofMm(rounded(drawn.dx(), Steps.IN_A_MM)),
+                Length.ofMm(rounded(drawn.dy(), Steps.IN_A_MM)),
+                Angle.ofRadians(rounded(degrees, STEPS_OF_A_DEGREE) * Math.PI / 180),
                 false);
     }
 
-    private static double rounded(double number) {
-        return Math.rint(number * STEPS) / STEPS;
+    private static double rounded(double number, double steps) {
+        return Math.rint(number * steps) / steps;
     }
 }

@@ -84,14 +84,6 @@ final class LayoutTask {
         return notices;
     }
 
-    List<Piece> exactPieces() {
-        return pieces.stream().map(CutPiece::exact).toList();
-    }
-
-    List<Sheet> exactSheets() {
-        return sheets.stream().map(CutSheet::exact).toList();
-    }
-
     /** A place as it is typed, as the check takes it. */
     Laid laid(Placed placed) throws Refusal {
         Integer piece = pieceNumbers.get(placed.id());
@@ -119,7 +111,11 @@ final class LayoutTask {
      * @throws Refusal with the first that cannot
      */
     void check(List<Laid> layout) throws Refusal {
-        for (LayoutFault fault : LayoutCheck.faults(exactPieces(), exactSheets(), layout, gap)) {
+        List<Piece> exact = pieces.stream().map(CutPiece::exact).map(Steps::of).toList();
+        List<Sheet> leather =
+                sheets.stream().map(CutSheet::exact).map(Steps::of).toList();
+        List<Laid> places = layout.stream().map(Steps::of).toList();
+        for (LayoutFault fault : LayoutCheck.faults(exact, leather, places, gap * Steps.IN_A_MM)) {
             throw new Refusal(told(fault, layout));
         }
     }

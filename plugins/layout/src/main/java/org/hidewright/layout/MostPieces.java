@@ -5,9 +5,9 @@ import java.util.function.Consumer;
 import org.hidewright.api.calculator.Budget;
 import org.hidewright.api.calculator.Refusal;
 import org.hidewright.layout.CuttingLayout.Places;
+import org.hidewright.layout.LayoutSearch.Layouts;
 import org.hidewright.layout.LayoutSearch.Whole;
 import org.hidewright.layout.PiecesFromLeather.Stock;
-import org.hidewright.layout.engine.SheetLayouts;
 
 /**
  * Searches for as many whole pieces as the leather gives: first by halves between what was found and what cannot be, then one more, with
@@ -20,7 +20,7 @@ final class MostPieces {
     private final Stock stock;
     private final int atMost;
     /** Made once for all attempts: what is known of hides takes its time. */
-    private SheetLayouts layouts;
+    private Layouts layouts;
 
     private int found;
     private long tried;

@@ -138,6 +138,7 @@ final class PiecesToCut {
         private final Curve outline;
         private final Outline exact;
         private final Outline grown;
+        private final Outline tight;
         private final Turning turning;
         private final long avoids;
         private final List<Inner> inner;
@@ -151,10 +152,9 @@ final class PiecesToCut {
             toMiddle = turnedOver ? middled.then(Motion.mirror(Point.of(0, 0), Point.of(0, 1))) : middled;
             outline = Region.of(asDrawn.moved(toMiddle)).outline();
             exact = Flattened.of(outline);
-            double round = cut.gap().mm() / 2 + 2 * Flattened.OFF;
-            grown = Flattened.of(largest(Region.of(outline).grown(round, Corner.POINTED).stream()
-                    .map(Region::outline)
-                    .toList()));
+            double gap = cut.gap().mm();
+            grown = grown(gap / 2 + 2 * Flattened.OFF);
+            tight = gap == 0 ? exact : grown(gap / 2);
             turning = turning(turnedOver);
             Leather leather = rule().flatMap(PartRule::leather).orElse(Leather.FAULTLESS);
             long never = regions.avoids(named(rule().flatMap(PartRule::neverOn)));
@@ -162,6 +162,12 @@ final class PiecesToCut {
             boolean seenInside = rim > 0 && leather == Leather.FAULTLESS;
             avoids = never | Regions.avoids(seenInside ? Leather.SOUND : leather);
             inner = seenInside ? seenInside(rim) : List.of();
+        }
+
+        private Outline grown(double round) {
+            return Flattened.of(largest(Region.of(outline).grown(round, Corner.POINTED).stream()
+                    .map(Region::outline)
+                    .toList()));
         }
 
         /** What is seen of a part whose rim is hidden. */
@@ -201,7 +207,8 @@ final class PiecesToCut {
                     toMiddle,
                     outline,
                     new Piece(id, exact, turning, avoids, inner),
-                    new Piece(id, grown, turning, avoids, inner));
+                    new Piece(id, grown, turning, avoids, inner),
+                    new Piece(id, tight, turning.quarters().orElse(turning), avoids, inner));
         }
     }
 

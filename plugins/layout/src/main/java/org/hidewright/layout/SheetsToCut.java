@@ -134,6 +134,7 @@ final class SheetsToCut {
         private final Frame frame;
         private final Sheet exact;
         private final Sheet shrunk;
+        private final Sheet tight;
         private final Optional<Money> price;
 
         Made(
@@ -169,6 +170,9 @@ final class SheetsToCut {
             }
             exact = new Sheet(row, frame.seen(Flattened.of(usable)), holes, zones, cost);
             shrunk = new Sheet(row, frame.seen(Flattened.of(inside(usable, margin))), wideHoles, zones, cost);
+            double gap = cut.gap().mm();
+            Curve flush = gap == 0 ? usable : inside(usable, gap / 2);
+            tight = new Sheet(row, frame.seen(Flattened.of(flush)), wideHoles, zones, cost);
         }
 
         private Curve inside(Curve around, double distance) throws Refusal {
@@ -180,7 +184,7 @@ final class SheetsToCut {
         }
 
         CutSheet sheet(String id) {
-            return new CutSheet(id, row, outline, drawn, frame, exact, shrunk, price);
+            return new CutSheet(id, row, outline, drawn, frame, exact, shrunk, tight, price);
         }
     }
 

@@ -27,6 +27,8 @@ import org.hidewright.layout.CuttingLayout.Places;
 import org.hidewright.layout.open.RunBudget;
 import org.hidewright.layout.task.Outline;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -76,6 +78,8 @@ class LayoutSearchTest {
             for (int other = 0; other < one; other++) {
                 double distance = pieces.get(one).distance(pieces.get(other));
                 assertTrue(distance >= gap - 1e-6, one + " and " + other + " are " + distance + " apart");
+                double shared = pieces.get(one).intersection(pieces.get(other)).getArea();
+                assertEquals(0, shared, 1e-6, one + " and " + other);
             }
         }
     }
@@ -94,6 +98,41 @@ class LayoutSearchTest {
         assertEquals(9, answers.laid());
         assertEquals(1, answers.sheetsUsed());
         assertApart(2, answers);
+    }
+
+    /**
+     * Plain arithmetic: 3 by 2 squares of 100 on 300 by 200; two halves of a panel of 8½ by 11 in; with a gap of 2 between them and to the
+     * edges, 3 by 2 of 98. None says how it has to lie, and all lie edge to edge.
+     */
+    @ParameterizedTest
+    @CsvSource({"100, 100, 6, 300, 200, 0", "107.95, 279.4, 2, 215.9, 279.4, 0", "98, 98, 6, 302, 202, 2"})
+    void whatFillsAPanelExactlyLiesThereEdgeToEdge(
+            double width, double height, int count, double across, double up, double gap) {
+        Cuts cuts = best(
+                Cuts.of(rectangle("tag", width, height)).times(count).apart(gap).on(panel("panel", across, up, 2)));
+        LaidOut answers = answers(cuts);
+        assertEquals(count, answers.laid());
+        assertEquals(1, answers.sheetsUsed());
+        assertApart(gap, answers);
+    }
+
+    /** A panel of 240 by 100 cut up by straight lines is put together again; one strap is held where it was. */
+    @Test
+    void piecesLieEdgeToEdgeWithOneThatIsHeld() {
+        Part.Builder wedge = Part.of(
+                "wedge",
+                "Wedge",
+                Outlines.polygon(Point.of(0, 0), Point.of(160, 0), Point.of(80, 50), Point.of(0, 50))
+                        .path(Role.CUT));
+        Cuts cuts = best(Cuts.of(wedge, rectangle("strap", 240, 25))
+                .times(2)
+                .apart(0)
+                .on(panel("panel", 240, 100, 1))
+                .laid(held(at("strap-1", "panel", 120, 12.5, 0))));
+        LaidOut answers = answers(cuts);
+        assertEquals(4, answers.laid());
+        assertEquals(1, answers.yield().orElseThrow(), 1e-12);
+        assertApart(0, answers);
     }
 
     @Test

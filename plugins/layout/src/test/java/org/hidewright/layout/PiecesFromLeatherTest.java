@@ -19,6 +19,8 @@ import org.hidewright.layout.PiecesFromLeather.Gives;
 import org.hidewright.layout.PiecesFromLeather.Stock;
 import org.hidewright.layout.open.RunBudget;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** How many whole pieces leather gives: where rectangles fill it exactly, that is plain arithmetic. */
 class PiecesFromLeatherTest {
@@ -48,7 +50,17 @@ class PiecesFromLeatherTest {
         return found.get(found.size() - 1);
     }
 
-    /** 4 columns of 48 and 2, and 5 rows of 38 and 2, with 2 to the edges, in 202 by 202 and a little. */
+    /** 4 columns of 48 and 2, and 5 rows of 38 and 2, with 2 to the edges, in 202 by 202; and edge to edge, with no gap. */
+    @ParameterizedTest
+    @CsvSource({"202, 2", "240, 0"})
+    void rectanglesEdgeToEdgeAreAllFound(double side, double gap) {
+        int count = gap == 0 ? 5 * 6 : 4 * 5;
+        double height = gap == 0 ? 40 : 38;
+        Cuts cuts = Cuts.of(rectangle("tag", 48, height)).apart(gap).on(panel("panel", side, side, 1));
+        assertEquals(count, last(search(cuts, TRIES)).pieces());
+    }
+
+    /** The same in 204 by 204: 4 columns of 48 and 2, and 5 rows of 38 and 2, with 2 to the edges. */
     @Test
     void rectanglesThatFillAPanelAreAllFound() {
         Cuts cuts = Cuts.of(rectangle("tag", 48, 38)).on(priced(panel("panel", 204, 204, 1), 30));

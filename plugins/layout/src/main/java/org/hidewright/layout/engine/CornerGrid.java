@@ -22,6 +22,9 @@ record CornerGrid(double step, double widest) {
     /** A finer grid than so, as a share of the sheet, is no help: a search does not tell its places apart. */
     private static final double FINEST = 2e-4;
 
+    /** Of the longer side of a sheet; far more than what counts as touching while parts are searched a place ({@link Meeting}). */
+    private static final double HAIR = 1e-6;
+
     /** Fractions of one that are tried: halves, quarters and so on are exact, tenths are not. */
     private static final int FRACTIONS = 1 << 10;
 
@@ -74,10 +77,11 @@ record CornerGrid(double step, double widest) {
 
     /**
      * A length by which parts on the grid may be smaller without hiding an overlap: a tenth of the least distance of a corner from an edge
-     * that it does not touch, which is the step's square divided by the length of the edge. Nought where there is no grid.
+     * that it does not touch, which is the step's square divided by the length of the edge, and no more than needed. Nought where there is no
+     * grid.
      */
     double hair() {
-        return exists() ? 0.1 * step * step / widest : 0;
+        return exists() ? Math.min(0.1 * step * step / widest, HAIR * widest) : 0;
     }
 
     /** The number on the grid that is nearest. */

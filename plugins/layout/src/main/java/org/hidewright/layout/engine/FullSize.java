@@ -21,6 +21,9 @@ final class FullSize {
     /** By so much of the grid's step each edge lies further in while parts are searched a place: less than lets places be mistaken. */
     private static final double SMALLER = 0.1;
 
+    /** And by no more than so much of the longer side of a sheet: a search tells finer places apart. */
+    private static final double MOST_SMALLER = 2e-4;
+
     /** So many moves for each part until it is given up to find them places. */
     private static final int MOVES = 12;
 
@@ -38,7 +41,7 @@ final class FullSize {
         this.sheets = sheets;
         this.grounds = grounds;
         this.grid = CornerGrid.of(pieces, sheets);
-        this.search = smaller(forms, SMALLER * grid.step());
+        this.search = smaller(forms, Math.min(SMALLER * grid.step(), MOST_SMALLER * grid.widest()));
         this.close = smaller(forms, grid.hair());
     }
 

@@ -15,8 +15,10 @@ final class LeftmostPlace {
     /** So many of the parts of its own form that were laid last are looked beside. */
     private static final int NEIGHBOURS = 12;
 
-    /** So many corners of others are tried where a part may touch them. */
+    /** Where a part may touch others, so many corners are tried, or so many for each part that lies there. */
     private static final int CORNERS = 200;
+
+    private static final int CORNERS_OF_EACH = 40;
 
     private final Crowd crowd;
     private final SplittableRandom random;
@@ -125,7 +127,8 @@ final class LeftmostPlace {
     }
 
     private void atCorners(int part) {
-        for (int draw = 0; draw < CORNERS && corners.has(part); draw++) {
+        int draws = Math.max(CORNERS, CORNERS_OF_EACH * crowd.parts);
+        for (int draw = 0; draw < draws && corners.has(part); draw++) {
             if (corners.draw(part, random)) {
                 from(part, corners.as(), corners.x(), corners.y());
             }

@@ -56,6 +56,11 @@ public final class SheetLayouts {
         this.pairs = new ClosePairs(full.forms());
     }
 
+    /** Whether pieces on these sheets can be searched for edge to edge: all corners lie on one grid, and pieces turn by quarters. */
+    public static boolean mayTouch(List<Piece> pieces, List<Sheet> sheets) {
+        return CornerGrid.of(pieces, sheets).exists();
+    }
+
     /** The same sheets for more or fewer pieces of the same parts. */
     public SheetLayouts of(List<Piece> others) {
         return new SheetLayouts(others, this);

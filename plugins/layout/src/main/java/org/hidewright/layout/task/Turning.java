@@ -1,9 +1,11 @@
 package org.hidewright.layout.task;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The angles at which a part may lie: one or more windows, in radians, counter-clockwise. A window without width is one
@@ -74,6 +76,14 @@ public final class Turning {
     /** Whether there are only single angles, so that a part has no more shapes than {@link #windows()}. */
     public boolean stepwise() {
         return stepwise;
+    }
+
+    /** Those whole quarters of a turn that are allowed; empty where none is. */
+    public Optional<Turning> quarters() {
+        List<Double> quarters = Stream.of(0.0, 90.0, 180.0, 270.0)
+                .filter(quarter -> allows(Math.toRadians(quarter)))
+                .toList();
+        return quarters.isEmpty() ? Optional.empty() : Optional.of(steps(quarters));
     }
 
     /** Whether there are only whole quarters of a turn, so that what is square to the sheet stays so. */

@@ -105,4 +105,25 @@ class TurningTest {
         assertEquals(Math.sin(0.3), Turning.sin(0.3));
         assertEquals(Math.cos(0.3), Turning.cos(0.3), 1e-15);
     }
+
+    @Test
+    void wholeQuartersAreSquareToTheSheet() {
+        assertTrue(Turning.steps(List.of(0.0, 270.0)).square());
+        assertTrue(Turning.steps(List.of(-90.0)).square());
+        assertFalse(Turning.steps(List.of(0.0, 45.0)).square());
+        assertFalse(Turning.free().square());
+        assertFalse(Turning.about(List.of(0.0), 5).square());
+    }
+
+    /** Of what is allowed: all four, the two along the backbone, the one within its angle, none. */
+    @Test
+    void quartersAreThoseThatAreAllowed() {
+        assertEquals(4, Turning.free().quarters().orElseThrow().windows());
+        Turning along = Turning.about(List.of(0.0, 180.0), 10).quarters().orElseThrow();
+        assertTrue(along.square());
+        assertTrue(along.allows(0) && along.allows(Math.PI));
+        assertFalse(along.allows(Math.PI / 2) || along.allows(0.01));
+        assertEquals(1, Turning.about(List.of(95.0), 6).quarters().orElseThrow().windows());
+        assertTrue(Turning.steps(List.of(45.0, 225.0)).quarters().isEmpty());
+    }
 }
