@@ -61,15 +61,19 @@ final class LayoutSearch {
         }
         List<Piece> pieces = searched();
         Best best = new Best(standing(pieces), better);
-        Layouts layouts = layouts();
+        Optional<SheetLayouts> touching = touching();
         Budget rest = budget;
-        if (layouts.touching().isPresent()) {
-            long tried = layouts.touching()
-                    .get()
+        if (touching.isPresent()) {
+            long tried = touching.get()
                     .search(new BudgetPart(budget, 0, 0, EDGE_TO_EDGE), found -> best.offer(inMm(found, pieces)));
-            rest = new BudgetPart(budget, tried / budget.workers(), EDGE_TO_EDGE, 1);
+            long before = tried / budget.workers();
+            if (budget.spent(before) >= 1) {
+                // stopped meanwhile: another first layout would keep the maker waiting
+                return;
+            }
+            rest = new BudgetPart(budget, before, EDGE_TO_EDGE, 1);
         }
-        layouts.apart().search(rest, best::offer);
+        apart().search(rest, best::offer);
     }
 
     /** Hands on what is better than all before. */
@@ -110,15 +114,19 @@ final class LayoutSearch {
 
     /** What lays the pieces on the sheets as they are. */
     Layouts layouts() {
+        return new Layouts(touching(), apart());
+    }
+
+    private Optional<SheetLayouts> touching() {
         List<Piece> pieces = tight();
         List<Sheet> sheets = sheets(CutSheet::tight, CutPiece::tight).stream()
                 .map(new Same()::steps)
                 .toList();
-        return new Layouts(
-                SheetLayouts.mayTouch(pieces, sheets)
-                        ? Optional.of(new SheetLayouts(pieces, sheets))
-                        : Optional.empty(),
-                new SheetLayouts(searched(), sheets(CutSheet::shrunk, CutPiece::grown)));
+        return SheetLayouts.mayTouch(pieces, sheets) ? Optional.of(new SheetLayouts(pieces, sheets)) : Optional.empty();
+    }
+
+    private SheetLayouts apart() {
+        return new SheetLayouts(searched(), sheets(CutSheet::shrunk, CutPiece::grown));
     }
 
     /**

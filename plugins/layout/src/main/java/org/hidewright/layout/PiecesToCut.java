@@ -13,6 +13,7 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.geometry.Corner;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Motion;
@@ -154,7 +155,9 @@ final class PiecesToCut {
             exact = Flattened.of(outline);
             double gap = cut.gap().mm();
             grown = grown(gap / 2 + 2 * Flattened.OFF);
-            tight = gap == 0 ? exact : grown(gap / 2);
+            // what is curved never lies edge to edge
+            boolean straight = outline.segments().stream().allMatch(Segment.Line.class::isInstance);
+            tight = !straight ? grown : gap == 0 ? exact : grown(gap / 2);
             turning = turning(turnedOver);
             Leather leather = rule().flatMap(PartRule::leather).orElse(Leather.FAULTLESS);
             long never = regions.avoids(named(rule().flatMap(PartRule::neverOn)));

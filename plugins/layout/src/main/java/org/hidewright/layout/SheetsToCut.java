@@ -170,9 +170,15 @@ final class SheetsToCut {
             }
             exact = new Sheet(row, frame.seen(Flattened.of(usable)), holes, zones, cost);
             shrunk = new Sheet(row, frame.seen(Flattened.of(inside(usable, margin))), wideHoles, zones, cost);
+            // on a hide nothing lies edge to edge
+            tight = flaws.isEmpty() && exact.outline().corners() == 4
+                    ? new Sheet(row, frame.seen(Flattened.of(flush(usable))), holes, zones, cost)
+                    : shrunk;
+        }
+
+        private Curve flush(Curve usable) throws Refusal {
             double gap = cut.gap().mm();
-            Curve flush = gap == 0 ? usable : inside(usable, gap / 2);
-            tight = new Sheet(row, frame.seen(Flattened.of(flush)), wideHoles, zones, cost);
+            return gap == 0 ? usable : inside(usable, gap / 2);
         }
 
         private Curve inside(Curve around, double distance) throws Refusal {

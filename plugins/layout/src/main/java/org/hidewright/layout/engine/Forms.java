@@ -3,6 +3,9 @@ package org.hidewright.layout.engine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import org.hidewright.api.calculator.Budget;
 import org.hidewright.layout.task.Inner;
 import org.hidewright.layout.task.Laid;
@@ -28,26 +31,21 @@ final class Forms {
     }
 
     static Form[] of(List<Piece> pieces) {
-        Kind[] kinds = pieces.stream().map(Kind::of).distinct().toArray(Kind[]::new);
-        Form[] made = new Form[kinds.length];
-        for (int kind = 0; kind < kinds.length; kind++) {
-            made[kind] = kinds[kind].form();
-        }
-        return each(pieces, kinds, made);
+        return of(pieces, (count, work) -> IntStream.range(0, count).forEach(work));
     }
 
     /** The same, by all workers of a budget: the circles of many kinds take longer than a first layout of them should. */
     static Form[] of(List<Piece> pieces, Budget budget) {
-        Kind[] kinds = pieces.stream().map(Kind::of).distinct().toArray(Kind[]::new);
-        Form[] made = new Form[kinds.length];
-        Shared.among(budget, kinds.length, kind -> made[kind] = kinds[kind].form());
-        return each(pieces, kinds, made);
+        return of(pieces, (count, work) -> Shared.among(budget, count, work));
     }
 
-    private static Form[] each(List<Piece> pieces, Kind[] kinds, Form[] made) {
+    private static Form[] of(List<Piece> pieces, BiConsumer<Integer, IntConsumer> each) {
+        List<Kind> kinds = pieces.stream().map(Kind::of).distinct().toList();
+        Form[] made = new Form[kinds.size()];
+        each.accept(made.length, kind -> made[kind] = kinds.get(kind).form());
         Map<Kind, Form> forms = new HashMap<>();
-        for (int kind = 0; kind < kinds.length; kind++) {
-            forms.put(kinds[kind], made[kind]);
+        for (int kind = 0; kind < made.length; kind++) {
+            forms.put(kinds.get(kind), made[kind]);
         }
         return pieces.stream().map(piece -> forms.get(Kind.of(piece))).toArray(Form[]::new);
     }
