@@ -100,6 +100,7 @@ public final class WindowBenchmark {
                 new WindowTexts(Locale.ENGLISH),
                 new SystemFileAsking(shell),
                 new Writers(Optional.empty(), Optional.empty(), List.of(), Optional.empty()),
+                List.of(),
                 Optional.empty(),
                 scratch.resolve("samples"),
                 work);

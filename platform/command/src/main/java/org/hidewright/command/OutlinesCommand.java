@@ -12,6 +12,7 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.core.json.JsonOut;
 import org.hidewright.core.outline.DrawingReader;
 import org.hidewright.core.outline.HideOutlines;
+import org.hidewright.core.outline.HideRow;
 import org.hidewright.core.outline.Outlined;
 import org.hidewright.core.store.FileTrouble;
 import org.hidewright.core.store.TextFile;
@@ -50,7 +51,7 @@ final class OutlinesCommand implements Subcommand {
         Session session = asked.in(SharedOptions.wording(arguments, asked, Optional.empty(), Optional.empty()));
         String name = arguments.matchedPositionalValue(0, "");
         Path file = FileText.named(name, session.texts());
-        DrawingReader reader = reader(name, session);
+        DrawingReader reader = reader(file, session);
         HideOutlines outlines = new HideOutlines(reader.read(TextFile.bytes(file)));
         outlines.remarks().forEach(remark -> session.tell(session.err(), remark));
         if (outlines.hide().isEmpty()) {
@@ -65,29 +66,19 @@ final class OutlinesCommand implements Subcommand {
         return ExitCode.DONE;
     }
 
-    private static DrawingReader reader(String name, Session session) throws BadArgument {
+    private static DrawingReader reader(Path file, Session session) throws BadArgument {
         List<DrawingReader> readers = session.paper().readers();
         if (readers.isEmpty()) {
             throw new BadArgument(session.texts().text("outlines.no-reader"));
         }
-        return readers.stream()
-                .filter(reader -> name.toLowerCase(Locale.ROOT).endsWith(reader.ending()))
-                .findFirst()
-                .orElseThrow(() -> new BadArgument(session.texts()
-                        .text(
-                                "outlines.other-kind",
-                                name,
-                                String.join(
-                                        ", ",
-                                        readers.stream()
-                                                .map(DrawingReader::ending)
-                                                .toList()))));
+        return DrawingReader.of(readers, file)
+                .orElseThrow(() -> new BadArgument(
+                        session.texts().text("outlines.other-kind", file, DrawingReader.endings(readers))));
     }
 
     /** What the row of a project is called: as the file is. */
     private static String id(Path file, DrawingReader reader) {
-        String name = file.getFileName().toString();
-        String words = name.substring(0, name.length() - reader.ending().length())
+        String words = reader.title(file)
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z0-9]+", "-")
                 .replaceAll("^-|-$", "");
@@ -96,8 +87,8 @@ final class OutlinesCommand implements Subcommand {
 
     private static Map<String, Object> row(String id, Outlined hide, List<Outlined> flaws) {
         Map<String, Object> outlines = new LinkedHashMap<>();
-        outlines.put("outline", hide.text());
-        outlines.put("flaws", flaws.stream().map(Outlined::text).toList());
+        outlines.put(HideRow.OUTLINE, hide.text());
+        outlines.put(HideRow.FLAWS, flaws.stream().map(Outlined::text).toList());
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("id", id);
         row.put("hide", outlines);

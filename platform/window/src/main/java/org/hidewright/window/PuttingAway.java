@@ -44,7 +44,8 @@ final class PuttingAway {
                 .reveal(
                         first.table(),
                         first.row(),
-                        left.rows().stream().map(put -> told(put, workshop)).collect(Collectors.joining("\n")));
+                        left.rows().stream().map(put -> told(put, workshop)).collect(Collectors.joining("\n")),
+                        true);
     }
 
     private String told(PutAway.Put put, OpenWorkshop workshop) {

@@ -99,6 +99,8 @@ final class WindowDeeds {
                 () -> window.workshop().record(Map.of()));
         PuttingAway puttingAway = new PuttingAway(window, room.texts());
         deeds.deed(workshop, "put-away", 0, puttingAway::can, puttingAway::run);
+        DrawnHide drawnHide = window.workshop().drawnHide();
+        deeds.deed(workshop, "hide-drawn", 0, drawnHide::can, drawnHide::ask);
         deeds.line(workshop);
         deeds.deed(workshop, "workshop-open", 0, always, window.workshop()::askToOpen);
         deeds.deed(workshop, "workshop-new", 0, always, window.workshop()::askForNew);

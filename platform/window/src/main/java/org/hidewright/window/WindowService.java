@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.addons.CatalogueWithAddOns;
 import org.hidewright.core.catalogue.Catalogue;
+import org.hidewright.core.outline.DrawingReader;
 import org.hidewright.core.paper.CsvWriter;
 import org.hidewright.core.paper.DrawingWriter;
 import org.hidewright.core.paper.PagePictures;
@@ -50,6 +51,9 @@ public final class WindowService implements ProjectWindow {
     @Reference(policyOption = ReferencePolicyOption.GREEDY)
     private List<ServiceReference<DrawingWriter>> drawings;
 
+    @Reference(policyOption = ReferencePolicyOption.GREEDY)
+    private List<ServiceReference<DrawingReader>> drawingReaders;
+
     @Activate
     public WindowService(BundleContext context, @Reference Catalogue catalogue, @Reference AddOns addOns) {
         this.context = context;
@@ -84,6 +88,7 @@ public final class WindowService implements ProjectWindow {
                 new WindowTexts(opening.language()),
                 new SystemFileAsking(shell),
                 writers(),
+                readers(),
                 Optional.of(addOns),
                 Path.of(context.getProperty("hidewright.home")).resolve("samples"),
                 work);
@@ -117,6 +122,13 @@ public final class WindowService implements ProjectWindow {
                         .sorted(Comparator.comparing(DrawingWriter::kind))
                         .toList(),
                 service(pictures));
+    }
+
+    private List<DrawingReader> readers() {
+        return drawingReaders.stream()
+                .map(context::getService)
+                .sorted(Comparator.comparing(DrawingReader::ending))
+                .toList();
     }
 
     private <S> Optional<S> service(ServiceReference<S> reference) {

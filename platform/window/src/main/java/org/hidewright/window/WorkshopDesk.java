@@ -46,6 +46,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
     private final StackLayout bodies;
     private final KnownProjects known = new KnownProjects();
     private final Copies copies;
+    private final DrawnHide drawnHide;
     private final Runnable copy = this::keepCopy;
     private OpenWorkshop open;
     /** Null while it is not shown. */
@@ -63,6 +64,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
         this.body = body;
         this.bodies = bodies;
         this.copies = copies;
+        this.drawnHide = new DrawnHide(window, this, room);
         body.getShell().addListener(SWT.Activate, event -> look(open));
     }
 
@@ -210,13 +212,36 @@ final class WorkshopDesk implements WorkshopPage.Round {
         return Optional.ofNullable(open);
     }
 
-    /** Shows a row, and tells what became of it. */
-    void reveal(String table, String row, String told) {
+    /**
+     * Shows a row, and tells what became of it.
+     *
+     * @param sound whether nothing of that is to be looked at
+     */
+    void reveal(String table, String row, String told, boolean sound) {
         show();
         if (page instanceof WorkshopPage shown) {
             shown.reveal(table, row);
-            shown.tell(told);
+            if (sound) {
+                shown.tell(told);
+            } else {
+                shown.warn(told);
+            }
         }
+    }
+
+    /** Reads hides from drawings into the workshop that is open. */
+    DrawnHide drawnHide() {
+        return drawnHide;
+    }
+
+    @Override
+    public boolean hidesGoInto(String table) {
+        return drawnHide.goesInto(table);
+    }
+
+    @Override
+    public void readHide() {
+        drawnHide.ask();
     }
 
     /** The answers of a slip that can be recorded. */
@@ -249,7 +274,7 @@ final class WorkshopDesk implements WorkshopPage.Round {
         tell(open.readAgain());
     }
 
-    private void tell(List<Remark> remarks) {
+    void tell(List<Remark> remarks) {
         if (!remarks.isEmpty()) {
             String told = remarks.stream().map(texts::told).collect(Collectors.joining("\n"));
             if (page == null) {
@@ -257,6 +282,15 @@ final class WorkshopDesk implements WorkshopPage.Round {
             } else {
                 tellOnPage(told);
             }
+        }
+    }
+
+    /** Tells something that is to be looked at. */
+    void tell(String text) {
+        if (page == null) {
+            window.tell(text);
+        } else {
+            tellOnPage(text);
         }
     }
 

@@ -35,6 +35,7 @@ import org.eclipse.swt.widgets.Widget;
 import org.hidewright.core.addons.AddOns;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.workshop.Stock;
+import org.hidewright.documents.svg.SvgReader;
 import org.hidewright.window.kit.FakeWriters;
 import org.hidewright.window.look.ClearLines;
 import org.hidewright.window.look.Inks;
@@ -127,6 +128,7 @@ final class RealWindow implements AutoCloseable {
                 new WindowTexts(language),
                 asks,
                 writers,
+                List.of(new SvgReader()),
                 Optional.ofNullable(addOns),
                 settings.resolveSibling("samples"),
                 work);

@@ -241,7 +241,7 @@ public final class OpenWorkshop implements Answering {
      *
      * @return its id
      */
-    String add(String table, Map<String, String> cells) {
+    public String add(String table, Map<String, String> cells) {
         String id = OwnRow.id(history.now(), table, cells);
         change("", text -> text.adding(table, id, cells));
         return id;

@@ -9,8 +9,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
 import org.hidewright.core.project.AnswerPath;
 import org.hidewright.window.look.Inks;
 import org.hidewright.window.look.Tools;
@@ -41,6 +43,7 @@ public final class WorkshopPage extends Composite {
     private final RowsTable rows;
     private final RowPane row;
     private final UsesPane uses;
+    private final Link readHide;
     private WorkshopFace face;
     private String table = "";
     /** The uses of an earlier row are not shown any more. */
@@ -61,6 +64,12 @@ public final class WorkshopPage extends Composite {
 
         /** Opens a project. */
         void openProject(Path project);
+
+        /** Whether hides that are read from drawings go into a table. */
+        boolean hidesGoInto(String table);
+
+        /** Asks for the drawing of a hide, and adds it. */
+        void readHide();
 
         /** Asks for a folder of projects that are to be known too. */
         void look();
@@ -116,6 +125,8 @@ public final class WorkshopPage extends Composite {
         new RowDeeds(editing, OpenWorkshop.PLACE, () -> AnswerPath.of(table), this::ownRow, rows.control())
                 .into(deeds, "workshop");
         deeds.words(texts.text("workshop.copy"), "workshop.copy", this::copy);
+        readHide = deeds.words(texts.text("deed.hide-drawn"), "workshop.hide-drawn", round::readHide);
+        readHide.setLayoutData(new RowData());
         uses = new UsesPane(down, inks, texts, round::openProject, round::look);
         down.setWeights(DOWN);
         row = new RowPane(across, editing, workshop, this::copy);
@@ -220,9 +231,19 @@ public final class WorkshopPage extends Composite {
                 purpose.setText(now.purpose());
                 purpose.getParent().layout();
             }
+            offerToReadHides(round.hidesGoInto(table));
             rows.show(now);
             rowChosen();
         });
+    }
+
+    private void offerToReadHides(boolean here) {
+        RowData place = (RowData) readHide.getLayoutData();
+        if (place.exclude == here) {
+            place.exclude = !here;
+            readHide.setVisible(here);
+            readHide.requestLayout();
+        }
     }
 
     private void rowChosen() {

@@ -4,12 +4,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hidewright.api.declaration.DeclaredTable;
 import org.hidewright.core.catalogue.Catalogue;
 import org.hidewright.core.catalogue.Contributor;
 import org.hidewright.core.catalogue.Installed;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.workshop.Bringer;
 import org.hidewright.core.workshop.Tables;
+import org.hidewright.core.workshop.Tables.Brought;
 import org.hidewright.core.workshop.Tables.BroughtRow;
 import org.hidewright.core.workshop.Workshop;
 import org.hidewright.core.workshop.WorkshopReader;
@@ -66,7 +68,9 @@ public final class Bench {
         rows.rows("punches")
                 .forEach(row -> brought.add(new BroughtRow(
                         row, Optional.empty(), new Bringer("org.example.punches", "measured by the smith"))));
-        Tables tables = Tables.of(StandardTables.brought()).with(brought);
+        Tables tables = Tables.of(StandardTables.brought())
+                .and(List.of(new Brought(DeclaredTable.of(new Skins()), "org.example.skins")))
+                .with(brought);
         return new Catalogue() {
             @Override
             public Optional<Installed> find(String id) {
