@@ -2,10 +2,10 @@ package org.hidewright.layout.check;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.hidewright.layout.task.Outline;
 
 /**
@@ -128,7 +128,14 @@ final class Ring {
 
     /** The edges that reach into the box about another ring: all others have nothing to do with it. */
     private int[] edgesNear(Ring other) {
-        return IntStream.range(0, corners).filter(edge -> reaches(edge, other)).toArray();
+        int[] near = new int[corners];
+        int count = 0;
+        for (int edge = 0; edge < corners; edge++) {
+            if (reaches(edge, other)) {
+                near[count++] = edge;
+            }
+        }
+        return Arrays.copyOf(near, count);
     }
 
     private boolean reaches(int edge, Ring other) {
@@ -136,6 +143,14 @@ final class Ring {
                 && Math.max(x[edge], x[edge + 1]) >= other.minX
                 && Math.min(y[edge], y[edge + 1]) <= other.maxY
                 && Math.max(y[edge], y[edge + 1]) >= other.minY;
+    }
+
+    /** Whether the boxes about two edges have no point in common. */
+    private boolean apart(int edge, Ring other, int with) {
+        return Math.max(x[edge], x[edge + 1]) < Math.min(other.x[with], other.x[with + 1])
+                || Math.max(other.x[with], other.x[with + 1]) < Math.min(x[edge], x[edge + 1])
+                || Math.max(y[edge], y[edge + 1]) < Math.min(other.y[with], other.y[with + 1])
+                || Math.max(other.y[with], other.y[with + 1]) < Math.min(y[edge], y[edge + 1]);
     }
 
     /** Whether two edges cross in a point that is an end of neither. */
@@ -148,13 +163,8 @@ final class Ring {
         double cy = other.y[with];
         double dx = other.x[with + 1];
         double dy = other.y[with + 1];
-        if (Math.max(ax, bx) < Math.min(cx, dx)
-                || Math.max(cx, dx) < Math.min(ax, bx)
-                || Math.max(ay, by) < Math.min(cy, dy)
-                || Math.max(cy, dy) < Math.min(ay, by)) {
-            return false;
-        }
-        return Exactly.side(ax, ay, bx, by, cx, cy) * Exactly.side(ax, ay, bx, by, dx, dy) < 0
+        return !apart(edge, other, with)
+                && Exactly.side(ax, ay, bx, by, cx, cy) * Exactly.side(ax, ay, bx, by, dx, dy) < 0
                 && Exactly.side(cx, cy, dx, dy, ax, ay) * Exactly.side(cx, cy, dx, dy, bx, by) < 0;
     }
 
@@ -185,9 +195,11 @@ final class Ring {
     /** Whether an edge has a point in common with the border of the other. */
     private boolean touches(int edge, Ring other, int[] near) {
         for (int with : near) {
-            if (isOn(edge, other.x[with], other.y[with])
-                    || other.isOn(with, x[edge], y[edge])
-                    || other.isOn(with, x[edge + 1], y[edge + 1])) {
+            boolean meets = !apart(edge, other, with)
+                    && (isOn(edge, other.x[with], other.y[with])
+                            || other.isOn(with, x[edge], y[edge])
+                            || other.isOn(with, x[edge + 1], y[edge + 1]));
+            if (meets) {
                 return true;
             }
         }

@@ -1,7 +1,9 @@
 package org.hidewright.layout.engine;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.PriorityQueue;
 
 /**
@@ -67,16 +69,16 @@ record Poles(double[] x, double[] y, double[] radius) {
             return new Box(minX - by, minY - by, maxX + by, maxY + by);
         }
 
-        double width() {
-            return maxX - minX;
+        double lesser() {
+            return Math.min(maxX - minX, maxY - minY);
         }
 
-        double height() {
-            return maxY - minY;
+        double greater() {
+            return Math.max(maxX - minX, maxY - minY);
         }
 
         double area() {
-            return width() * height();
+            return lesser() * greater();
         }
     }
 
@@ -84,6 +86,8 @@ record Poles(double[] x, double[] y, double[] radius) {
         double[] x = new double[most];
         double[] y = new double[most];
         double[] radius = new double[most];
+        List<Square> squares = squares(within, box);
+        double precision = Math.max(box.lesser() / 200, box.greater() / 2000);
         double covered = 0;
         int size = 0;
         while (size < most) {
@@ -95,16 +99,21 @@ record Poles(double[] x, double[] y, double[] radius) {
             Within beside = (px, py) -> {
                 double distance = Double.POSITIVE_INFINITY;
                 for (int pole = 0; pole < before; pole++) {
-                    distance = Math.min(distance, Math.hypot(px - x[pole], py - y[pole]) - radius[pole]);
+                    double dx = Math.abs(px - x[pole]);
+                    double dy = Math.abs(py - y[pole]);
+                    // most poles are too far already along one axis
+                    if (Math.max(dx, dy) - radius[pole] < distance) {
+                        distance = Math.min(distance, Math.hypot(dx, dy) - radius[pole]);
+                    }
                 }
                 return distance;
             };
-            Square next = deepest(within, beside, box);
+            Middle next = deepest(squares, beside, precision);
             if (next.distance() <= (size > 0 ? 0.01 * radius[0] : 0)) {
                 break;
             }
-            x[size] = next.x();
-            y[size] = next.y();
+            x[size] = next.square().x;
+            y[size] = next.square().y;
             radius[size] = next.distance();
             covered += Math.PI * next.distance() * next.distance();
             size++;
@@ -112,50 +121,95 @@ record Poles(double[] x, double[] y, double[] radius) {
         return new Poles(Arrays.copyOf(x, size), Arrays.copyOf(y, size), Arrays.copyOf(radius, size));
     }
 
-    private record Square(double x, double y, double half, double distance) {
-        double bound() {
+    /** The box, in squares as large as its lesser side. */
+    private static List<Square> squares(Within within, Box box) {
+        List<Square> squares = new ArrayList<>();
+        double half = box.lesser() / 2;
+        for (double cx = box.minX() + half; cx - half < box.maxX(); cx += 2 * half) {
+            for (double cy = box.minY() + half; cy - half < box.maxY(); cy += 2 * half) {
+                squares.add(new Square(within, cx, cy, half));
+            }
+        }
+        return squares;
+    }
+
+    /** A square that is parted where poles are sought; how far its middle lies within is asked once for all poles. */
+    private static final class Square {
+        private final Within within;
+        private final double x;
+        private final double y;
+        private final double half;
+        private double distance = Double.NaN;
+        private Square[] quarters;
+
+        Square(Within within, double x, double y, double half) {
+            this.within = within;
+            this.x = x;
+            this.y = y;
+            this.half = half;
+        }
+
+        double distance() {
+            if (Double.isNaN(distance)) {
+                distance = within.at(x, y);
+            }
+            return distance;
+        }
+
+        Square[] quarters() {
+            if (quarters == null) {
+                double quarter = half / 2;
+                quarters = new Square[] {
+                    new Square(within, x - quarter, y - quarter, quarter),
+                    new Square(within, x + quarter, y - quarter, quarter),
+                    new Square(within, x - quarter, y + quarter, quarter),
+                    new Square(within, x + quarter, y + quarter, quarter)
+                };
+            }
+            return quarters;
+        }
+
+        /** The most that a point of it can be at, where its middle is at a distance. */
+        double bound(double distance) {
             return distance + half * Math.sqrt(2);
         }
     }
 
+    /** The middle of a square, and how far it lies within and from the poles there are. */
+    private record Middle(Square square, double distance) {
+        double bound() {
+            return square.bound(distance);
+        }
+    }
+
     /**
-     * The point farthest within and from the poles there are, to a two-hundredth of the box's lesser side. Poles are asked first: most
-     * squares are told by them, and edges are many.
+     * The point farthest within and from the poles there are. Poles are asked first: most squares are told by them, and edges are many.
      */
-    private static Square deepest(Within within, Within beside, Box box) {
-        double side = Math.min(box.width(), box.height());
-        double precision = Math.max(side / 200, Math.max(box.width(), box.height()) / 2000);
-        PriorityQueue<Square> squares =
-                new PriorityQueue<>(Comparator.comparingDouble(Square::bound).reversed());
-        double half = side / 2;
-        Square best = null;
-        for (double cx = box.minX() + half; cx - half < box.maxX(); cx += side) {
-            for (double cy = box.minY() + half; cy - half < box.maxY(); cy += side) {
-                Square square = new Square(cx, cy, half, Math.min(beside.at(cx, cy), within.at(cx, cy)));
-                squares.add(square);
-                if (best == null || square.distance() > best.distance()) {
-                    best = square;
-                }
+    private static Middle deepest(List<Square> squares, Within beside, double precision) {
+        PriorityQueue<Middle> open =
+                new PriorityQueue<>(Comparator.comparingDouble(Middle::bound).reversed());
+        Middle best = null;
+        for (Square square : squares) {
+            Middle middle = new Middle(square, Math.min(beside.at(square.x, square.y), square.distance()));
+            open.add(middle);
+            if (best == null || middle.distance() > best.distance()) {
+                best = middle;
             }
         }
-        while (!squares.isEmpty() && squares.peek().bound() > best.distance() + precision) {
-            Square square = squares.poll();
-            double quarter = square.half() / 2;
-            for (int corner = 0; corner < 4; corner++) {
-                double cx = square.x() + ((corner & 1) == 0 ? -quarter : quarter);
-                double cy = square.y() + ((corner & 2) == 0 ? -quarter : quarter);
-                double fromPoles = beside.at(cx, cy);
-                boolean neitherBetterNorLeadingThere = fromPoles <= best.distance()
-                        && new Square(cx, cy, quarter, fromPoles).bound() <= best.distance() + precision;
+        while (!open.isEmpty() && open.peek().bound() > best.distance() + precision) {
+            for (Square quarter : open.poll().square().quarters()) {
+                double fromPoles = beside.at(quarter.x, quarter.y);
+                boolean neitherBetterNorLeadingThere =
+                        fromPoles <= best.distance() && quarter.bound(fromPoles) <= best.distance() + precision;
                 if (neitherBetterNorLeadingThere) {
                     continue;
                 }
-                Square part = new Square(cx, cy, quarter, Math.min(fromPoles, within.at(cx, cy)));
-                if (part.distance() > best.distance()) {
-                    best = part;
+                Middle middle = new Middle(quarter, Math.min(fromPoles, quarter.distance()));
+                if (middle.distance() > best.distance()) {
+                    best = middle;
                 }
-                if (part.bound() > best.distance() + precision) {
-                    squares.add(part);
+                if (middle.bound() > best.distance() + precision) {
+                    open.add(middle);
                 }
             }
         }

@@ -1,7 +1,6 @@
 package org.hidewright.layout.task;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 
 /** A closed line of straight stretches that does not cross itself: what the knife or the edge of a sheet follows. */
 public final class Outline {
@@ -17,26 +16,27 @@ public final class Outline {
             throw new IllegalArgumentException(
                     "An outline has as many x as y: here " + x.length + " and " + y.length + ".");
         }
-        List<Integer> kept = new ArrayList<>();
+        double[] keptX = new double[x.length];
+        double[] keptY = new double[x.length];
+        int kept = 0;
         for (int corner = 0; corner < x.length; corner++) {
             if (!Double.isFinite(x[corner]) || !Double.isFinite(y[corner])) {
                 throw new IllegalArgumentException("Corner " + (corner + 1) + " of the outline is no number.");
             }
-            int last = kept.isEmpty() ? -1 : kept.get(kept.size() - 1);
-            if (last < 0 || x[last] != x[corner] || y[last] != y[corner]) {
-                kept.add(corner);
+            if (kept == 0 || keptX[kept - 1] != x[corner] || keptY[kept - 1] != y[corner]) {
+                keptX[kept] = x[corner];
+                keptY[kept] = y[corner];
+                kept++;
             }
         }
-        while (kept.size() > 1
-                && x[kept.get(0)] == x[kept.get(kept.size() - 1)]
-                && y[kept.get(0)] == y[kept.get(kept.size() - 1)]) {
-            kept.remove(kept.size() - 1);
+        while (kept > 1 && keptX[0] == keptX[kept - 1] && keptY[0] == keptY[kept - 1]) {
+            kept--;
         }
-        if (kept.size() < 3) {
-            throw new IllegalArgumentException("An outline needs three corners that differ: here " + kept.size() + ".");
+        if (kept < 3) {
+            throw new IllegalArgumentException("An outline needs three corners that differ: here " + kept + ".");
         }
-        this.x = kept.stream().mapToDouble(corner -> x[corner]).toArray();
-        this.y = kept.stream().mapToDouble(corner -> y[corner]).toArray();
+        this.x = Arrays.copyOf(keptX, kept);
+        this.y = Arrays.copyOf(keptY, kept);
     }
 
     public static Outline rectangle(double left, double low, double right, double high) {
