@@ -13,6 +13,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.hidewright.api.calculator.Budget;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Path;
@@ -133,6 +136,40 @@ class LayoutSearchTest {
         assertEquals(4, answers.laid());
         assertEquals(1, answers.yield().orElseThrow(), 1e-12);
         assertApart(0, answers);
+    }
+
+    /** Stopped when a first layout is there, edge to edge: nothing is begun any more at other angles, nor made ready for that. */
+    @Test
+    void aSearchThatIsStoppedBeginsNoOther() {
+        AtomicBoolean stopped = new AtomicBoolean();
+        AtomicInteger begun = new AtomicInteger();
+        RunBudget whole = RunBudget.ofTries(1, 1, TRIES);
+        Budget budget = new Budget() {
+            @Override
+            public int workers() {
+                return 1;
+            }
+
+            @Override
+            public void sideBySide(List<? extends Runnable> searches) {
+                begun.addAndGet(stopped.get() ? 1 : 0);
+                whole.sideBySide(searches);
+            }
+
+            @Override
+            public long seed() {
+                return 1;
+            }
+
+            @Override
+            public double spent(long tried) {
+                return stopped.get() ? 1 : whole.spent(tried);
+            }
+        };
+        Cuts cuts = Cuts.of(rectangle("tag", 100, 100)).times(6).apart(0).on(panel("panel", 300, 200, null));
+        new CuttingLayout().search(cuts.cut(), budget, found -> stopped.set(true));
+        assertTrue(stopped.get(), "there was a first layout");
+        assertEquals(0, begun.get(), "searches begun after that");
     }
 
     @Test
