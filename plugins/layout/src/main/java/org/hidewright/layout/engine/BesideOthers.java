@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import org.hidewright.layout.task.Turning;
 
 /** Places for a part of a crowd beside another one, as the two would lie in a close pair. One for each thread. */
-final class BesideOthers {
+final class BesideOthers implements DrawnPlaces {
     /** So many other parts are drawn until one is taken. */
     private static final int DRAWS = 16;
 
@@ -26,20 +26,24 @@ final class BesideOthers {
     }
 
     /** The part as it lies at the place that was set or drawn last. */
-    Turned as() {
+    @Override
+    public Turned as() {
         return as;
     }
 
-    double x() {
+    @Override
+    public double x() {
         return x;
     }
 
-    double y() {
+    @Override
+    public double y() {
         return y;
     }
 
     /** Whether there are pairs for a part. */
-    boolean has(int part) {
+    @Override
+    public boolean has(int part) {
         return kind[part] >= 0;
     }
 
@@ -64,12 +68,9 @@ final class BesideOthers {
         y = crowd.y[other] + sin * lies.dx() + cos * lies.dy();
     }
 
-    /**
-     * Draws a place for a part: other parts and ways by chance, the closer the rather (by the fourth power of their gain).
-     *
-     * @return false when none was taken
-     */
-    boolean draw(int part, SplittableRandom random) {
+    /** Other parts and ways by chance, the closer the rather (by the fourth power of their gain). */
+    @Override
+    public boolean draw(int part, SplittableRandom random) {
         ClosePairs.Beside beside = crowd.pairs.beside(kind[part]);
         for (int draw = 0; draw < DRAWS; draw++) {
             int other = random.nextInt(crowd.parts);

@@ -6,7 +6,7 @@ import java.util.SplittableRandom;
  * Places for a part of a crowd that may touch others: with a corner at a corner of another part or of the sheet, and an edge along one of
  * its edges, as parts lie that fill a panel edge to edge. One for each thread.
  */
-final class CornerToCorner {
+final class CornerToCorner implements DrawnPlaces {
     /** So many corners are drawn until one is taken. */
     private static final int DRAWS = 16;
 
@@ -26,30 +26,29 @@ final class CornerToCorner {
         this.scratch = scratch;
     }
 
-    /** The part as it lies at the place that was drawn last. */
-    Turned as() {
+    @Override
+    public Turned as() {
         return as;
     }
 
-    double x() {
+    @Override
+    public double x() {
         return x;
     }
 
-    double y() {
+    @Override
+    public double y() {
         return y;
     }
 
     /** Whether a part may touch others. */
-    boolean has(int part) {
+    @Override
+    public boolean has(int part) {
         return crowd.form[part].touches();
     }
 
-    /**
-     * Draws a place for a part.
-     *
-     * @return false when none was taken
-     */
-    boolean draw(int part, SplittableRandom random) {
+    @Override
+    public boolean draw(int part, SplittableRandom random) {
         Form form = crowd.form[part];
         as = Scratch.at(form, scratch[part], form.turning.any(random));
         whole = whole(as);

@@ -34,8 +34,8 @@ final class Seeker {
     private final Crowd crowd;
     private final SplittableRandom random;
     private final Turned[] scratch;
-    private final BesideOthers beside;
-    private final CornerToCorner corners;
+    private final DrawnPlaces beside;
+    private final DrawnPlaces corners;
     private final Place[] kept = new Place[KEPT];
     private final Place best = new Place();
     private int size;
@@ -89,16 +89,8 @@ final class Seeker {
                     between(field.minX() - as.minX, field.maxX() - as.maxX),
                     between(field.minY() - as.minY, field.maxY() - as.maxY));
         }
-        for (int draw = 0; draw < BESIDE_OTHERS && beside.has(part); draw++) {
-            if (beside.draw(part, random)) {
-                tryOut(part, form, beside.as(), beside.x(), beside.y());
-            }
-        }
-        for (int draw = 0; draw < CORNER_TO_CORNER && corners.has(part); draw++) {
-            if (corners.draw(part, random)) {
-                tryOut(part, form, corners.as(), corners.x(), corners.y());
-            }
-        }
+        tryOut(part, form, beside, BESIDE_OTHERS);
+        tryOut(part, form, corners, CORNER_TO_CORNER);
         best.take(kept[0]);
         for (int index = 0; index < size; index++) {
             Place place = kept[index];
@@ -129,6 +121,14 @@ final class Seeker {
 
     private static double within(double from, double to, double value) {
         return from >= to ? (from + to) / 2 : Math.max(from, Math.min(to, value));
+    }
+
+    private void tryOut(int part, Form form, DrawnPlaces places, int draws) {
+        for (int draw = 0; draw < draws && places.has(part); draw++) {
+            if (places.draw(part, random)) {
+                tryOut(part, form, places.as(), places.x(), places.y());
+            }
+        }
     }
 
     private void tryOut(int part, Form form, Turned as, double tx, double ty) {
