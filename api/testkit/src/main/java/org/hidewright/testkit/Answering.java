@@ -62,7 +62,7 @@ final class Answering {
                     "Nobody reads more than " + MOST_NOTICES + "; put those that are alike into one");
         }
         told.answers()
-                .ifPresent(answers -> answers(trials.calculator().declaration().answers(), answers, "", told));
+                .ifPresent(answers -> answers(trials.calculator().declaration().answers(), answers, "", true, told));
     }
 
     /** Where it was thrown: the innermost line that is neither of Java nor of the contract. */
@@ -89,26 +89,28 @@ final class Answering {
                         "Give what can be printed"));
     }
 
-    private void answers(List<Answer> declared, Values given, String path, Told told) {
+    /** @param onPaper whether it is for pages; what is put away into the workshop may be longer than one */
+    private void answers(List<Answer> declared, Values given, String path, boolean onPaper, Told told) {
         for (Answer answer : declared) {
+            boolean shown = onPaper && answer.stock().isEmpty();
             Object value = given.entries().get(answer.key());
             String place = path + answer.key();
             if (value == null && given.entries().containsKey(answer.key())) {
                 add("the answer " + place + " is missing", told, "Give it, or declare it Optional");
             } else if (value instanceof List<?> several) {
-                several.forEach(one -> one(answer, one, place, told));
+                several.forEach(one -> one(answer, one, place, shown, told));
             } else if (value != null) {
-                one(answer, value, place, told);
+                one(answer, value, place, shown, told);
             }
         }
     }
 
-    private void one(Answer answer, Object value, String place, Told told) {
+    private void one(Answer answer, Object value, String place, boolean shown, Told told) {
         if (value == null) {
             add("among " + place + " one is missing", told, "Leave it out");
         } else if (value instanceof Values row) {
-            answers(answer.columns(), row, place + ".", told);
-        } else {
+            answers(answer.columns(), row, place + ".", shown, told);
+        } else if (shown || !(value instanceof String)) {
             unsayable(value).ifPresent(what -> add("the answer " + place + " is " + what, told, "Mend it or refuse"));
             if (value instanceof Phrase phrase
                     && !trials.calculator().declaration().phrases().contains(phrase.key())) {

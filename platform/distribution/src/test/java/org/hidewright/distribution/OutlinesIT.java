@@ -85,6 +85,39 @@ class OutlinesIT {
         }
     }
 
+    /**
+     * An ellipse of 1,200 by 900 mm and a round hole in it: some hundred corners each, as a hide that somebody has drawn has. Its rest has the
+     * same corners and is put away; what is left is the ellipse without the hole, and without twelve pieces of 8.0 dm² together, as the
+     * sample says.
+     */
+    @Test
+    void aHideOfManyCornersIsLaidOutAndItsRestPutAway() throws Exception {
+        BuiltProgram program = BuiltProgram.inPlace(scratch);
+        JsonNode row = row(program, "round side.svg", """
+                <svg xmlns="http://www.w3.org/2000/svg" width="1300mm" height="1000mm" viewBox="0 0 1300 1000">
+                  <ellipse cx="650" cy="500" rx="600" ry="450"/>
+                  <circle id="hole" cx="650" cy="500" r="100"/>
+                </svg>
+                """);
+        String outline = row.get("hide").get("outline").asText();
+        assertTrue(outline.length() > 4000, "longer than a page shows: " + outline.length());
+        Path project = project(row);
+        BuiltProgram.Ended searched =
+                program.run("search", project.toString(), "layout", "--tries", "3000", "--seed", "3");
+        assertEquals(0, searched.code(), searched.told());
+        String answer = searched.answer().replace('\u00a0', ' ');
+        assertTrue(answer.matches("(?s).*Laid +12\n.*"), answer);
+        double leather = Math.PI * (600 * 450 - 100 * 100) / 10_000;
+        assertTrue(answer.contains(String.format(Locale.ROOT, "Leather taken          %.1f dm²", leather)), answer);
+        Path workshop = Files.writeString(scratch.resolve("workshop.json"), "{\"workshop\": 1}");
+        BuiltProgram.Ended away = program.run("put-away", project.toString(), "--workshop", workshop.toString());
+        assertEquals(0, away.code(), away.told());
+        JsonNode rest =
+                json.readTree(workshop.toFile()).get("tables").get("hides").get(0);
+        assertEquals(outline, rest.get("outline").asText());
+        assertEquals(13, rest.get("flaws").asText().split("hole", -1).length - 1, "the hole and those of the pieces");
+    }
+
     /** A sample project that lays out pieces, on this hide in place of its own; nothing is laid yet. */
     private Path project(JsonNode row) throws Exception {
         ObjectNode project = (ObjectNode) json.readTree(

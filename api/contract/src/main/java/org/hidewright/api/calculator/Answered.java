@@ -37,7 +37,8 @@ public @interface Answered {
 
     /**
      * Of rows, the table of the workshop that they can be put away into, such as {@code hides} for what is left of leather that was cut: each
-     * column has the key of one of the table. They are for the workshop, and not shown on paper.
+     * column has the key of one of the table. They are for the workshop, and not shown on paper; so a text in them may be
+     * longer than a page, as the outline of a hide is.
      */
     String stock() default "";
 

@@ -23,13 +23,21 @@ final class Completeness {
     /** Some hundred pages. */
     static final int MOST_CHARACTERS = 200_000;
 
+    /** What is put away into the workshop goes onto no page: the outline of a hide, and a hole in it for every piece. */
+    static final int MOST_PUT_AWAY = 5_000_000;
+
+    private final int longestText;
+    private final int mostCharacters;
     private long characters;
 
-    private Completeness() {}
+    private Completeness(int longestText, int mostCharacters) {
+        this.longestText = longestText;
+        this.mostCharacters = mostCharacters;
+    }
 
     /** @throws BundleFault naming the first answer that is null, no finite number, of another kind, or too much */
     static void check(List<Answer> declared, Values answers) {
-        new Completeness().checkAll(declared, answers);
+        new Completeness(Sayable.LONGEST_TEXT, MOST_CHARACTERS).checkAll(declared, answers);
     }
 
     private void checkAll(List<Answer> declared, Values answers) {
@@ -38,7 +46,9 @@ final class Completeness {
                     .filter(candidate -> candidate.key().equals(entry.getKey()))
                     .findFirst()
                     .orElseThrow(() -> Nonsense.of("undeclared", entry.getKey()));
-            check(answer, entry.getValue());
+            boolean putAway = answer.stock().isPresent();
+            Completeness by = putAway ? new Completeness(MOST_PUT_AWAY, MOST_PUT_AWAY) : this;
+            by.check(answer, entry.getValue());
         }
     }
 
@@ -75,12 +85,12 @@ final class Completeness {
     }
 
     private void text(Answer answer, String text) {
-        if (text.length() > Sayable.LONGEST_TEXT) {
-            throw Nonsense.of("text", answer.key(), text.length(), Sayable.LONGEST_TEXT);
+        if (text.length() > longestText) {
+            throw Nonsense.of("text", answer.key(), text.length(), longestText);
         }
         characters += text.length();
-        if (characters > MOST_CHARACTERS) {
-            throw Nonsense.of("characters", MOST_CHARACTERS);
+        if (characters > mostCharacters) {
+            throw Nonsense.of("characters", mostCharacters);
         }
     }
 
