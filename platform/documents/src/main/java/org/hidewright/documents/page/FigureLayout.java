@@ -12,6 +12,10 @@ final class FigureLayout {
     private static final double CAPTION_GAP = 3;
     private static final double BESIDE = 8;
     private static final double FITTED_HEIGHT = 90;
+    private static final double LEGEND_GAP = 3;
+    private static final double ROUNDING = 0.01;
+    /** A few lines stand under one another however narrow they are. */
+    private static final int FEWEST_ROWS = 6;
     /** A small thing is shown larger than life, but not more than this. */
     private static final double[] LARGER = {4, 3, 2.5, 2, 1.5, 1};
 
@@ -125,14 +129,30 @@ final class FigureLayout {
         piece.text(ratio, 0, y, ratioWidth, Style.REASON);
         double x = ratioWidth + 6;
         y = piece.text(caption, x, y, width - x, Style.REASON);
-        List<String> legend = plan.legend();
-        for (int i = 0; i < legend.size(); i++) {
-            double number = typeface.widthMm(Style.REASON, Integer.toString(legend.size()));
-            double start = i == 0 && caption.isEmpty() ? y : piece.bottom();
-            piece.text(Integer.toString(i + 1), x, start, number, Style.REASON);
-            piece.text(legend.get(i), x + number + 3, start, width - x - number - 3, Style.REASON);
+        if (!plan.legend().isEmpty()) {
+            legend(plan.legend(), piece, x, caption.isEmpty() ? y : piece.bottom());
         }
         return piece.build(BEFORE);
+    }
+
+    /** Each text beside its number, down one column after another: some dozen names are as many pieces on a hide. */
+    private void legend(List<String> legend, PieceBuilder piece, double left, double top) {
+        double number = typeface.widthMm(Style.REASON, Integer.toString(legend.size())) + LEGEND_GAP;
+        double widest = legend.stream()
+                .mapToDouble(text -> typeface.widthMm(Style.REASON, text))
+                .max()
+                .orElse(0);
+        int fitting = Math.max(1, (int) ((width - left + BESIDE) / (number + widest + BESIDE)));
+        int rows = Math.max(Math.min(legend.size(), FEWEST_ROWS), (legend.size() + fitting - 1) / fitting);
+        double across = rows >= legend.size() ? width - left : number + widest + ROUNDING;
+        for (int first = 0; first < legend.size(); first += rows) {
+            double x = left + first / rows * (across + BESIDE);
+            double y = top;
+            for (int i = first; i < Math.min(first + rows, legend.size()); i++) {
+                piece.text(Integer.toString(i + 1), x, y, number - LEGEND_GAP, Style.REASON);
+                y = piece.text(legend.get(i), x + number, y, across - number, Style.REASON);
+            }
+        }
     }
 
     /** The drawing itself, at the top left of its piece. */

@@ -11,12 +11,16 @@ import org.hidewright.api.drawing.Shape;
 
 /**
  * A drawing in its size on paper, with every text at a place where it meets no other. Texts that would meet, or are too
- * long, are replaced by numbers, and stand under the figure beside their number.
+ * long, are replaced by numbers, and stand under the figure beside their number. Where that becomes of most names, it becomes of all:
+ * among numbers a name that happens to have room is taken for that of its neighbour.
  */
 public final class FigurePlan {
     private static final double[][] NEARBY = {
         {0, 0}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}, {0, 2}, {0, -2}, {2, 0}, {-2, 0}
     };
+
+    /** The share of the names from which on all are numbers. */
+    private static final double MOST = 0.5;
 
     private final Typeface typeface;
     private final double mostTextMm;
@@ -68,7 +72,7 @@ public final class FigurePlan {
                 meant(measures.of(dimension), true, all);
             }
         }
-        List<Meant> numbered = all.stream().filter(one -> isNumbered(one, all)).toList();
+        List<Meant> numbered = numbered(all);
         all.stream().filter(one -> !numbered.contains(one)).forEach(one -> texts.add(one.text()));
         for (Meant one : numbered) {
             legend.add(one.text().text());
@@ -81,6 +85,17 @@ public final class FigurePlan {
         if (!text.isBlank()) {
             all.add(new Meant(label, FigureText.of(label, text, typeface), measure));
         }
+    }
+
+    private List<Meant> numbered(List<Meant> all) {
+        List<Meant> numbered = all.stream().filter(one -> isNumbered(one, all)).toList();
+        long names = all.stream().filter(one -> !one.measure()).count();
+        long numbers = numbered.stream().filter(one -> !one.measure()).count();
+        return numbers > MOST * names
+                ? all.stream()
+                        .filter(one -> !one.measure() || numbered.contains(one))
+                        .toList()
+                : numbered;
     }
 
     private boolean isNumbered(Meant one, List<Meant> all) {

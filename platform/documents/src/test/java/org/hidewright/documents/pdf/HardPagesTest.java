@@ -262,6 +262,22 @@ class HardPagesTest {
         assertEquals(Set.of(0, 1), pages, "the line crosses the foot of the page");
     }
 
+    /** Sixty strips on a hide, whose names have no room: under one another their list alone would be longer than the page. */
+    @ParameterizedTest
+    @EnumSource(names = {"A4", "LETTER"})
+    void manyNamesUnderAFigureStandInColumns(Paper paper) {
+        Drawing.Builder drawing = Drawing.builder();
+        for (int i = 1; i <= 60; i++) {
+            drawing.line(Role.CUT, Point.of(20 * i, 0), Point.of(20 * i, 500))
+                    .label("Riemen-" + i, Point.of(20 * i, 250), Anchor.CENTRE, 2.2);
+        }
+        PrintedWords words = held(of(Figure.fitted(drawing.build(), "Haut"), Paragraph.of("Danach")), paper);
+        assertEquals(1, words.pages().size());
+        List<String> texts =
+                words.pages().get(0).words().stream().map(Word::text).toList();
+        IntStream.rangeClosed(1, 60).forEach(i -> assertTrue(texts.contains("Riemen-" + i), "Riemen-" + i));
+    }
+
     @Test
     void roomForNotesStandsOnThePageOfTheSourcesAboveIt() {
         Set<Integer> pages = new HashSet<>();
