@@ -32,12 +32,12 @@ final class SheetSearch implements Runnable {
     private static final int LONGEST_STALL = 60;
 
     /** So many exchanges without gain before all sheets are worked at once, or so many drawn of which few could be made. */
-    private static final int EXCHANGES = 20;
+    private static final int EXCHANGES = 40;
 
-    private static final int EXCHANGES_DRAWN = 400;
+    private static final int EXCHANGES_DRAWN = 800;
 
     /** So many rounds of both before another sheet is given up instead. */
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = 5;
 
     /** The share of the budget for fewer sheets; what is left of it draws the parts of the last sheet together. */
     private static final double EXPLORING = 0.85;

@@ -7,9 +7,10 @@ import java.util.SplittableRandom;
 
 /** Several sheets with their parts worked as one, so that each part may move to any of them. */
 final class Together {
-    private static final int STRIKES = 2;
-    private static final int STALL = 60;
-    private static final int ATTEMPTS = 3;
+    /** Given up soon: of all parts at once, a round takes as long as an exchange on one sheet, and few come apart so. */
+    private static final int STRIKES = 1;
+
+    private static final int STALL = 30;
 
     private final Form[] forms;
     private final ClosePairs pairs;
@@ -55,14 +56,7 @@ final class Together {
         lay();
         seeker = new Seeker(crowd, random);
         Separation separation = new Separation(crowd, seeker, random, () -> halt.spent(seeker.tries()) >= 1);
-        Exchange exchange = new Exchange(crowd, random);
-        double rest = separation.run(STRIKES, STALL);
-        for (int attempt = 1; attempt < ATTEMPTS && rest > 0 && halt.spent(seeker.tries()) < 1; attempt++) {
-            exchange.run();
-            crowd.levelWeights();
-            rest = separation.run(STRIKES, STALL);
-        }
-        return rest == 0;
+        return separation.run(STRIKES, STALL) == 0;
     }
 
     private void lay() {
