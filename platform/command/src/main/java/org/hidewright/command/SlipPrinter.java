@@ -18,6 +18,7 @@ import org.hidewright.core.jobcard.RangeTable;
 import org.hidewright.core.jobcard.RangeWords;
 import org.hidewright.core.jobcard.SlipWording;
 import org.hidewright.core.jobcard.SlipWorking;
+import org.hidewright.core.wording.LongText;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.wording.ValueText.Shown;
 import org.hidewright.core.work.WorkedProject;
@@ -72,7 +73,10 @@ final class SlipPrinter {
             return;
         }
         List<List<String>> stocked = TakenLines.of(
-                slip, words, line -> line.cell().map(cell -> line.text().isEmpty() ? cell : cell + ": " + line.text()));
+                slip,
+                words,
+                line -> line.cell()
+                        .map(cell -> line.text().isEmpty() ? cell : cell + ": " + LongText.cutNumbers(line.text())));
         if (!stocked.isEmpty()) {
             out.println();
             out.println(session.texts().text("work.stocked"));

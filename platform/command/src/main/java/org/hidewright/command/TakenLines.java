@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.hidewright.api.declaration.Chosen;
 import org.hidewright.api.declaration.Kind;
 import org.hidewright.core.jobcard.SlipWording;
+import org.hidewright.core.wording.LongText;
 import org.hidewright.core.work.AskedLine;
 import org.hidewright.core.work.WorkedSlip;
 
@@ -42,7 +43,9 @@ final class TakenLines {
     }
 
     private List<String> line(AskedLine line, Object value, String from) {
-        return List.of(path(line), words.label(line.question()), words.text(line.question(), value), from);
+        String text = words.text(line.question(), value);
+        boolean typed = line.question().itemKind() == Kind.TEXT;
+        return List.of(path(line), words.label(line.question()), typed ? LongText.cutNumbers(text) : text, from);
     }
 
     /** The keys of all that hold a question, and its own; a row by its id, a variant by its key. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.hidewright.core.store.FileTrouble;
+import org.hidewright.core.wording.LongText;
 import org.hidewright.core.wording.Remark;
 import org.hidewright.core.work.StockCheck;
 import org.hidewright.core.workshop.Bringer;
@@ -109,7 +110,7 @@ final class WorkshopCommand implements Subcommand {
         return stock.sound() && remarks.stream().noneMatch(Remark::stops) ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
-    /** The rows as they are written; columns that no row fills are left out. */
+    /** The rows as they are written, corners of hides by their beginning; columns that no row fills are left out. */
     private static void list(Table table, List<Row> rows, Session session) {
         List<Column> filled = table.columns().stream()
                 .filter(column ->
@@ -122,7 +123,8 @@ final class WorkshopCommand implements Subcommand {
         lines.add(head);
         for (Row row : rows) {
             List<String> line = new ArrayList<>(List.of(row.id()));
-            filled.forEach(column -> line.add(row.cell(column.key()).orElse("")));
+            filled.forEach(column ->
+                    line.add(LongText.cutNumbers(row.cell(column.key()).orElse(""))));
             lines.add(line);
         }
         new TextTable(lines).print(session.out());

@@ -117,8 +117,12 @@ final class PiecesToCut {
             named(rules.get(id).neverOn())
                     .filter(name -> !regions.names().contains(name))
                     .forEach(name -> notices.add(LayoutNotices.NO_SUCH_REGION.at(
-                            "rules[" + id + "].never-on", name, String.join(", ", regions.names()))));
+                            "rules[" + id + "].never-on", name, drawnRegions())));
         }
+    }
+
+    private String drawnRegions() {
+        return regions.names().isEmpty() ? "–" : String.join(", ", regions.names());
     }
 
     private void add(Part part, List<CutPiece> pieces) {

@@ -280,6 +280,12 @@ class CuttingLayoutTest {
         Notice unknown = outcome(cuts.rules(never("neck; belly"))).notices().get(0);
         assertEquals("layout-no-such-region", unknown.kind().key());
         assertEquals(List.of("neck", "belly"), unknown.args());
+        Notice none = outcome(Cuts.of(rectangle("front", 100, 80))
+                        .on(panel("panel", 300, 200, 1))
+                        .rules(never("belly")))
+                .notices()
+                .get(0);
+        assertEquals(List.of("belly", "–"), none.args());
     }
 
     @Test

@@ -40,7 +40,8 @@ public final class HideOutlines {
                 drawing.lines().stream().filter(DrawnLine::closed).toList();
         Optional<DrawnLine> largest = closed.stream()
                 .max(Comparator.comparingDouble(DrawnLine::area))
-                .filter(line -> line.area() >= LEAST_MM2);
+                .filter(line -> line.area() >= LEAST_MM2)
+                .or(() -> closed.stream().filter(HideOutlines::crosses).findFirst());
         if (largest.isEmpty()) {
             remarks.add(Remark.of(OutlineNotices.NO_OUTLINE.with(), CoreTexts.TEXTS));
         }
@@ -90,6 +91,12 @@ public final class HideOutlines {
                 OutlineNotices.HIDE_CROSSES_ITSELF.with(line.entity(), Length.ofMm(place.x()), Length.ofMm(place.y())),
                 line.at()));
         return crossing.isPresent() ? Optional.empty() : Optional.of(outlined("", line, corners));
+    }
+
+    /** Of a line that crosses itself in its middle, one half takes the area of the other away. */
+    private static boolean crosses(DrawnLine line) {
+        Corners corners = Corners.of(line.places());
+        return corners.isOutline() && crossing(corners).isPresent();
     }
 
     private static Optional<Point> crossing(Corners corners) {

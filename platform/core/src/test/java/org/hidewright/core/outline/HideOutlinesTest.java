@@ -45,6 +45,14 @@ class HideOutlinesTest {
                 .toList();
     }
 
+    /** A bow tie, whose halves are equal: by the shoelace formula it has no area at all. */
+    @Test
+    void aHideThatCrossesItselfInItsMiddleIsToldAsOne() {
+        HideOutlines outlines = of(line("hide", 50, 50, 900, 700, 900, 50, 50, 700));
+        assertTrue(outlines.hide().isEmpty());
+        assertEquals(List.of("hide-crosses-itself"), told(outlines));
+    }
+
     @Test
     void theLargestOutlineIsTheHideAndTheOthersAreSeenFromItsLowerLeftCorner() {
         HideOutlines outlines = of(
