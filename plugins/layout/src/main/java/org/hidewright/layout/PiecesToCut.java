@@ -116,8 +116,8 @@ final class PiecesToCut {
             }
             named(rules.get(id).neverOn())
                     .filter(name -> !regions.names().contains(name))
-                    .forEach(name -> notices.add(LayoutNotices.NO_SUCH_REGION.at(
-                            "rules[" + id + "].never-on", name, drawnRegions())));
+                    .forEach(name -> notices.add(
+                            LayoutNotices.NO_SUCH_REGION.at("rules[" + id + "].never-on", name, drawnRegions())));
         }
     }
 

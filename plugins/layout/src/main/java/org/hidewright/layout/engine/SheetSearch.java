@@ -31,14 +31,6 @@ final class SheetSearch implements Runnable {
     private static final int STALL_FOR_EACH_PART = 2;
     private static final int LONGEST_STALL = 60;
 
-    /** So many exchanges without gain before all sheets are worked at once, or so many drawn of which few could be made. */
-    private static final int EXCHANGES = 40;
-
-    private static final int EXCHANGES_DRAWN = 800;
-
-    /** So many rounds of both before another sheet is given up instead. */
-    private static final int ROUNDS = 5;
-
     /** The share of the budget for fewer sheets; what is left of it draws the parts of the last sheet together. */
     private static final double EXPLORING = 0.85;
 
@@ -51,6 +43,7 @@ final class SheetSearch implements Runnable {
     private final SplittableRandom random;
     private final Halt halt;
     private final Offer offer;
+    private final Effort effort;
     private final OpenSheets sheets;
     private final FreeRoom room;
     private final BestWhole whole;
@@ -95,6 +88,7 @@ final class SheetSearch implements Runnable {
         this.halt = halt;
         this.whole = whole;
         this.offer = offer;
+        this.effort = full.touching() ? Effort.EDGE_TO_EDGE : Effort.APART;
         this.sheets = new OpenSheets(areas, costs, full.touching(), random);
         this.room = new FreeRoom(full, pairs, areas, random);
         this.stacks = new Stack[grounds.size()];
@@ -124,7 +118,7 @@ final class SheetSearch implements Runnable {
             if (left.isEmpty()) {
                 rounds = 0;
                 mayGoOn = whole.cost() < cost(stacks) ? giveUpAnother() : giveUpTheDearest();
-            } else if (rounds >= ROUNDS && whole.cost() < Double.POSITIVE_INFINITY) {
+            } else if (rounds >= effort.rounds() && whole.cost() < Double.POSITIVE_INFINITY) {
                 rounds = 0;
                 mayGoOn = giveUpAnother();
             }
@@ -143,7 +137,9 @@ final class SheetSearch implements Runnable {
     /** Exchanges as long as something comes of it. */
     private void exchangeAll() {
         exchanges = 0;
-        for (int drawn = 0; drawn < EXCHANGES_DRAWN && exchanges < EXCHANGES && !left.isEmpty() && !over(); drawn++) {
+        for (int drawn = 0;
+                drawn < effort.drawn() && exchanges < effort.exchanges() && !left.isEmpty() && !over();
+                drawn++) {
             if (exchange()) {
                 exchanges = 0;
                 drawn = 0;
@@ -334,7 +330,7 @@ final class SheetSearch implements Runnable {
             tries++;
             return false;
         }
-        Together together = new Together(forms, pairs, random);
+        Together together = new Together(forms, pairs, effort, random);
         for (int sheet : open) {
             together.add(grounds.get(sheet), areas[sheet], stacks[sheet]);
         }

@@ -7,13 +7,9 @@ import java.util.SplittableRandom;
 
 /** Several sheets with their parts worked as one, so that each part may move to any of them. */
 final class Together {
-    /** Given up soon: of all parts at once, a round takes as long as an exchange on one sheet, and few come apart so. */
-    private static final int STRIKES = 1;
-
-    private static final int STALL = 30;
-
     private final Form[] forms;
     private final ClosePairs pairs;
+    private final Effort effort;
     private final SplittableRandom random;
     private final List<Ground> grounds = new ArrayList<>();
     private final List<Double> areas = new ArrayList<>();
@@ -23,7 +19,8 @@ final class Together {
     private Crowd crowd;
     private Seeker seeker;
 
-    Together(Form[] forms, ClosePairs pairs, SplittableRandom random) {
+    Together(Form[] forms, ClosePairs pairs, Effort effort, SplittableRandom random) {
+        this.effort = effort;
         this.forms = forms;
         this.pairs = pairs;
         this.random = random;
@@ -56,7 +53,14 @@ final class Together {
         lay();
         seeker = new Seeker(crowd, random);
         Separation separation = new Separation(crowd, seeker, random, () -> halt.spent(seeker.tries()) >= 1);
-        return separation.run(STRIKES, STALL) == 0;
+        Exchange exchange = new Exchange(crowd, random);
+        double rest = separation.run(effort.strikes(), effort.stall());
+        for (int attempt = 1; attempt < effort.attempts() && rest > 0 && halt.spent(seeker.tries()) < 1; attempt++) {
+            exchange.run();
+            crowd.levelWeights();
+            rest = separation.run(effort.strikes(), effort.stall());
+        }
+        return rest == 0;
     }
 
     private void lay() {
