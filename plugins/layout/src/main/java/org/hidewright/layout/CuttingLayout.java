@@ -195,6 +195,7 @@ public final class CuttingLayout
 
             @Answered(unit = "mm", by = "layout-arithmetic") Length rim,
 
+            @Answered Backbone backbone,
             @Answered List<String> flaws,
             @Answered(by = "layout-arithmetic") Optional<Money> price) {}
 

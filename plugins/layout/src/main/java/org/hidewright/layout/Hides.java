@@ -23,6 +23,8 @@ public final class Hides implements WorkshopTable<Hides.Row> {
             @Asked(unit = "mm", min = "0 mm", max = "500 mm", usual = "0-50 mm", example = "10 mm")
             Optional<Length> rim,
 
+            @Asked(example = "up-the-sheet") Optional<Backbone> backbone,
+
             @Asked(example = "marked 300,300 340,300 340,420")
             Optional<List<String>> flaws,
 

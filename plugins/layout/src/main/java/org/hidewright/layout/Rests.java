@@ -41,13 +41,16 @@ final class Rests {
         List<String> flaws = new ArrayList<>();
         String outline = "";
         double rim = 0;
+        Backbone backbone = Backbone.UP_THE_SHEET;
         for (SheetOfLeather row : task.leather()) {
             if (row.id().equals(sheet.kind()) && row instanceof Hide hide) {
                 outline = hide.outline();
                 rim = hide.rim().mm();
+                backbone = hide.backbone();
                 flaws.addAll(hide.flaws().orElse(List.of()));
-            } else if (row.id().equals(sheet.kind()) && row instanceof Panel) {
+            } else if (row.id().equals(sheet.kind()) && row instanceof Panel panel) {
                 outline = corners(sheet.outline());
+                backbone = panel.backbone();
             }
         }
         double left = sheet.area();
@@ -62,6 +65,7 @@ final class Rests {
                 sheet.id(),
                 outline,
                 Length.ofMm(rim),
+                backbone,
                 flaws,
                 sheet.price().map(price -> price.times(share).rounded()));
     }

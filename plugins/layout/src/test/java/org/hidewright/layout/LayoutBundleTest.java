@@ -13,7 +13,7 @@ class LayoutBundleTest extends BundleContract {
 
     @Override
     protected Set<String> otherTexts() {
-        return Stream.of("name", "outline", "rim", "flaws", "price", "note")
+        return Stream.of("name", "outline", "rim", "backbone", "flaws", "price", "note")
                 .flatMap(column -> Stream.of("hides." + column, "hides." + column + ".help"))
                 .collect(Collectors.toCollection(() -> new TreeSet<>(Set.of("hides.title", "hides.purpose"))));
     }

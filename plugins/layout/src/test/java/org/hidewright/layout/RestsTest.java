@@ -39,6 +39,7 @@ class RestsTest {
         assertEquals("panel", rest.id());
         assertEquals("0,0 210,0 210,297 0,297", rest.outline());
         assertEquals(0, rest.rim().mm());
+        assertEquals(Backbone.ACROSS_THE_SHEET, rest.backbone(), "as on the panel, though a hide has it up");
         assertEquals(List.of("hole 10,10 110,10 110,90 10,90", "hole 100,100 100,200 20,200 20,100"), rest.flaws());
         // 12.60 x (62370 - 16000) / 62370 = 9.3677
         assertEquals("9.37", rest.price().orElseThrow().amount().toPlainString());
@@ -52,6 +53,7 @@ class RestsTest {
                 .get(0);
         assertEquals("0,0 600,0 600,400 0,400", rest.outline());
         assertEquals(10, rest.rim().mm());
+        assertEquals(Backbone.ACROSS_THE_SHEET, rest.backbone());
         assertEquals(List.of("marked 300,300 340,300 340,340", "hole 30,30 90,30 90,50 30,50"), rest.flaws());
         assertTrue(rest.price().isEmpty());
     }

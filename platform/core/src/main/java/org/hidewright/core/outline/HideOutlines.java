@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.drawing.Box;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.geometry.Fault;
 import org.hidewright.api.geometry.Faults;
 import org.hidewright.api.geometry.Region;
@@ -113,13 +114,16 @@ public final class HideOutlines {
         for (DrawnLine line : lines) {
             Corners corners = Corners.of(line.places()).from(drawn.left(), drawn.bottom());
             Optional<Notice> trouble = corners.isOutline() ? trouble(line, corners) : Optional.empty();
-            if (trouble.isPresent()) {
-                tell(trouble.get(), line.at());
-            } else if (!corners.isOutline() || line.area() < LEAST_MM2) {
+            trouble.ifPresent(notice -> tell(notice, line.at()));
+            if (trouble.filter(notice -> notice.kind() != OutlineNotices.FLAW_CROSSES_EDGE)
+                    .isPresent()) {
+                continue;
+            }
+            if (!corners.isOutline() || line.area() < LEAST_MM2) {
                 specks.add(line);
             } else {
                 Optional<String> kind = Kind.of(line.names());
-                flaws.add(outlined(kind.orElse(Kind.UNNAMED), line, corners));
+                flaws.addAll(onLeather(outlined(kind.orElse(Kind.UNNAMED), line, corners), trouble.isPresent()));
                 if (kind.isEmpty()) {
                     unnamed.add(line);
                 }
@@ -135,6 +139,20 @@ public final class HideOutlines {
                     OutlineNotices.SPECKS.with(specks.size(), Area.ofMm2(LEAST_MM2), named(specks)),
                     specks.get(0).at());
         }
+    }
+
+    /** What of a flaw lies on the hide, by itself where it reaches over the edge. */
+    private List<Outlined> onLeather(Outlined flaw, boolean overTheEdge) {
+        if (!overTheEdge) {
+            return List.of(flaw);
+        }
+        return hide.orElseThrow().region().common(flaw.region()).stream()
+                .map(part -> Corners.of(
+                        part.outline().segments().stream().map(Segment::start).toList()))
+                .filter(Corners::isOutline)
+                .map(corners -> outlined(flaw.kind(), flaw.line(), corners))
+                .filter(part -> part.region().area() >= LEAST_MM2)
+                .toList();
     }
 
     private static String named(List<DrawnLine> lines) {
@@ -173,7 +191,10 @@ public final class HideOutlines {
             return Optional.of(OutlineNotices.FLAW_OUTSIDE.with(line.entity()));
         }
         return within < flaw.area() - hair
-                ? Optional.of(OutlineNotices.FLAW_CROSSES_EDGE.with(line.entity(), Area.ofMm2(flaw.area() - within)))
+                ? Optional.of(OutlineNotices.FLAW_CROSSES_EDGE.with(
+                        line.entity(),
+                        Area.ofMm2(flaw.area() - within),
+                        Kind.of(line.names()).orElse(Kind.UNNAMED)))
                 : Optional.empty();
     }
 }
