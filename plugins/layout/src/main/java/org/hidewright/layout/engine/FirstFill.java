@@ -64,7 +64,7 @@ final class FirstFill {
         for (int draw = 0; draw < 64; draw++) {
             double angle = form.turning.stepwise()
                     ? form.turning.from(draw % form.turning.windows())
-                    : form.turning.any(random);
+                    : form.angles.any(random);
             turn.turn(angle);
             double tall = turn.maxY - turn.minY;
             double value = tall <= height ? turn.maxX - turn.minX : tall * 1e6;

@@ -38,6 +38,7 @@ final class Form {
     final double[] poleY;
     final double[] poleRadius;
     final Turning turning;
+    final EdgeAngles angles;
 
     /** Its shape at each single angle, or nothing where it turns freely. */
     final Turned[] listed;
@@ -84,6 +85,7 @@ final class Form {
         this.turning = turning;
         this.avoids = avoids;
         double[][] hull = Rings.hull(x, y);
+        this.angles = new EdgeAngles(turning, x, y);
         this.hullArea = Math.abs(Rings.area(hull[0], hull[1]));
         this.extent = Math.sqrt(Math.sqrt(hullArea));
         this.diameter = Rings.diameter(hull[0], hull[1]);
@@ -113,6 +115,7 @@ final class Form {
         this.y = about[1];
         this.area = Math.abs(Rings.area(ringX, ringY));
         this.turning = Turning.steps(List.of(0.0));
+        this.angles = new EdgeAngles(turning, x, y);
         this.avoids = kind;
         this.whole = this;
         this.hullArea = 0;
@@ -143,6 +146,7 @@ final class Form {
                 .map(radius -> Math.max(radius - by, radius / 2))
                 .toArray();
         this.turning = whole.turning;
+        this.angles = whole.angles;
         this.referenceX = whole.referenceX;
         this.referenceY = whole.referenceY;
         this.avoids = whole.avoids;

@@ -63,7 +63,7 @@ final class LeftmostPlace {
         besideOthers(part);
         atCorners(part);
         for (int draw = 0; draw < draws; draw++) {
-            Turned as = Scratch.at(crowd.form[part], scratch[part], crowd.form[part].turning.any(random));
+            Turned as = Scratch.at(crowd.form[part], scratch[part], crowd.form[part].angles.any(random));
             double fromX = crowd.ground.minX() - as.minX;
             double fromY = crowd.ground.minY() - as.minY;
             double roomX = right - as.maxX - fromX;

@@ -1,5 +1,6 @@
 package org.hidewright.layout.engine;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
@@ -38,8 +39,10 @@ final class Seeker {
     private final DrawnPlaces corners;
     private final Place[] kept = new Place[KEPT];
     private final Place best = new Place();
+    private final boolean turning;
     private int size;
     private long tries;
+    private boolean edgewise;
 
     Seeker(Crowd crowd, SplittableRandom random) {
         this.crowd = crowd;
@@ -47,9 +50,18 @@ final class Seeker {
         this.scratch = Scratch.of(crowd.form);
         this.beside = new BesideOthers(crowd, scratch);
         this.corners = new CornerToCorner(crowd, scratch);
+        this.turning = Arrays.stream(crowd.form).anyMatch(form -> !form.turning.stepwise());
         for (int index = 0; index < KEPT; index++) {
             kept[index] = new Place();
         }
+    }
+
+    /**
+     * Begins another attempt. In every other one parts that turn through a range are only laid with an edge along the sheet's, and not
+     * turned from there: most of what lies densely lies so, and there is far less to try.
+     */
+    void begin() {
+        edgewise = turning && random.nextBoolean();
     }
 
     /** How many places were tried since the start. */
@@ -80,7 +92,7 @@ final class Seeker {
         }
         int draws = ANYWHERE + ON_EACH_FURTHER * (crowd.ground.fields() - 1);
         for (int draw = 0; draw < draws; draw++) {
-            Turned as = at(part, form.turning.any(random));
+            Turned as = at(part, angle(form));
             Ground field = crowd.ground.field(random);
             tryOut(
                     part,
@@ -109,10 +121,14 @@ final class Seeker {
     }
 
     private double nearAngle(Form form, double angle) {
-        if (form.turning.stepwise() || random.nextInt(2) == 0) {
-            return form.turning.any(random);
+        if (form.turning.stepwise() || edgewise || random.nextInt(2) == 0) {
+            return angle(form);
         }
         return form.turning.nearest(angle + (random.nextDouble() - 0.5) * 4 * COARSE_TURN);
+    }
+
+    private double angle(Form form) {
+        return edgewise ? form.angles.edgewise(random) : form.angles.any(random);
     }
 
     private double between(double from, double to) {
@@ -178,7 +194,7 @@ final class Seeker {
     private void descend(int part, Form form, Place place, double from, double to, double turnFrom, double turnTo) {
         double stepX = from * form.least;
         double stepY = stepX;
-        double turn = form.turning.stepwise() ? 0 : turnFrom;
+        double turn = form.turning.stepwise() || edgewise ? 0 : turnFrom;
         double limit = to * form.least;
         boolean turns = turn > 0;
         int axis = random.nextInt(turns ? 5 : 4);

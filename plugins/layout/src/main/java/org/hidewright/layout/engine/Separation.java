@@ -35,6 +35,7 @@ final class Separation {
     double run(int strikes, int stall) {
         double least = crowd.total();
         crowd.keep(best);
+        seeker.begin();
         int struck = 0;
         while (struck < strikes && least > 0) {
             double before = least;

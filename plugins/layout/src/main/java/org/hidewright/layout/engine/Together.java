@@ -75,7 +75,7 @@ final class Together {
             Ground field = row.field(random);
             crowd.lay(
                     index,
-                    crowd.form[index].turning.any(random),
+                    crowd.form[index].angles.any(random),
                     field.minX() + random.nextDouble() * (field.maxX() - field.minX()),
                     field.minY() + random.nextDouble() * (field.maxY() - field.minY()));
         }
