@@ -122,6 +122,7 @@ public final class CuttingLayout
             Optional<Length> hiddenRim,
 
             @Asked(example = "belly") Optional<String> neverOn,
+            @Asked(example = "bend") Optional<String> onlyOn,
             @Asked(example = "back") Optional<String> matches) {}
 
     /** Where the pieces lie. */
@@ -159,6 +160,9 @@ public final class CuttingLayout
             @Answered(unit = "%", step = "0.1 %", by = "layout-waste")
             Optional<Double> waste,
 
+            @Answered(unit = "%", step = "0.1 %", by = "layout-waste-rest-kept")
+            Optional<Double> wasteRestKept,
+
             @Answered(unit = "dm²", step = "0.1 dm²", by = "layout-arithmetic")
             Area partsArea,
 
@@ -181,7 +185,10 @@ public final class CuttingLayout
             double yield,
 
             @Answered(unit = "dm²", step = "0.1 dm²", by = "layout-arithmetic")
-            Area left) {}
+            Area left,
+
+            @Answered(unit = "dm²", step = "0.1 dm²", by = "layout-in-one-piece")
+            Area inOnePiece) {}
 
     /** A part some of whose pieces have no place. */
     public record LeftOver(
@@ -197,7 +204,7 @@ public final class CuttingLayout
 
             @Answered Backbone backbone,
             @Answered List<String> flaws,
-            @Answered(by = "layout-arithmetic") Optional<Money> price) {}
+            @Answered(by = "layout-in-one-piece") Optional<Money> price) {}
 
     /** Two pieces of one item that are seen together, and how far they lie from places that match: nothing where on two sheets. */
     public record PairLaid(

@@ -26,7 +26,10 @@ final class LayoutAnswers {
     private static final Formula TAKEN = Formula.of("layout-taken", "A = Σ(A_s)", Origins.ARITHMETIC);
     private static final Formula YIELD = Formula.of("layout-yield", "y = N / A", Origins.ARITHMETIC);
     private static final Formula WASTE = Formula.of("layout-waste", "w = 1 - y", Origins.ARITHMETIC);
-    static final List<Formula> FORMULAS = List.of(PARTS, TAKEN, YIELD, WASTE);
+    private static final Formula IN_ONE_PIECE = Formula.of("layout-in-one-piece", "R = Σ(A_c)", Origins.ARITHMETIC);
+    private static final Formula REST_KEPT =
+            Formula.of("layout-waste-rest-kept", "v = 1 - N / (A - R)", Origins.ARITHMETIC);
+    static final List<Formula> FORMULAS = List.of(PARTS, TAKEN, YIELD, WASTE, IN_ONE_PIECE, REST_KEPT);
 
     private final LayoutTask task;
     private final List<Laid> laid = new ArrayList<>();
@@ -67,11 +70,16 @@ final class LayoutAnswers {
                         .mapToDouble(sheet -> task.sheets().get(sheet).area())
                         .sum()));
         Optional<Double> yield = taken.map(area -> parts.mm2() / area.mm2());
+        Area inOnePiece =
+                Area.ofMm2(IntStream.of(used).mapToDouble(this::inOnePiece).sum());
+        Optional<Double> restKept = taken.map(area -> 1 - parts.mm2() / (area.mm2() - inOnePiece.mm2()));
         working.step(PARTS, all);
         taken.ifPresent(area -> {
             working.step(TAKEN, area);
             working.step(YIELD, yield.orElseThrow(), "N", parts, "A", area);
             working.step(WASTE, 1 - yield.orElseThrow(), "y", yield.orElseThrow());
+            working.step(IN_ONE_PIECE, inOnePiece);
+            working.step(REST_KEPT, restKept.orElseThrow(), "N", parts, "A", area, "R", inOnePiece);
         });
         return Outcome.of(
                 new CuttingLayout.LaidOut(
@@ -80,6 +88,7 @@ final class LayoutAnswers {
                         used.length,
                         yield,
                         yield.map(share -> 1 - share),
+                        restKept,
                         all,
                         taken,
                         cost(used),
@@ -104,6 +113,10 @@ final class LayoutAnswers {
                 .toList();
     }
 
+    private double inOnePiece(int sheet) {
+        return InOnePiece.of(task, laid, sheet);
+    }
+
     private double area(Laid piece) {
         return task.pieces().get(piece.piece()).area();
     }
@@ -122,6 +135,11 @@ final class LayoutAnswers {
         List<Laid> here = laid.stream().filter(lies -> lies.sheet() == sheet).toList();
         double parts = here.stream().mapToDouble(this::area).sum();
         double whole = task.sheets().get(sheet).area();
-        return new SheetUsed(task.sheets().get(sheet).id(), here.size(), parts / whole, Area.ofMm2(whole - parts));
+        return new SheetUsed(
+                task.sheets().get(sheet).id(),
+                here.size(),
+                parts / whole,
+                Area.ofMm2(whole - parts),
+                Area.ofMm2(inOnePiece(sheet)));
     }
 }

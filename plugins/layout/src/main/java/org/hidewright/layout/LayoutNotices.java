@@ -9,6 +9,7 @@ final class LayoutNotices {
     static final NoticeKind NO_SUCH_LEATHER = NoticeKind.stop("layout-no-such-leather");
     static final NoticeKind NO_SUCH_PART = NoticeKind.check("layout-no-such-part");
     static final NoticeKind NO_SUCH_REGION = NoticeKind.check("layout-no-such-region");
+    static final NoticeKind ONLY_NOWHERE = NoticeKind.check("layout-only-nowhere");
     static final NoticeKind TOO_MANY_REGIONS = NoticeKind.stop("layout-too-many-regions");
     static final NoticeKind TOO_MANY = NoticeKind.stop("layout-too-many");
     static final NoticeKind UNREADABLE = NoticeKind.stop("layout-unreadable");
@@ -35,6 +36,7 @@ final class LayoutNotices {
             NO_SUCH_LEATHER,
             NO_SUCH_PART,
             NO_SUCH_REGION,
+            ONLY_NOWHERE,
             TOO_MANY_REGIONS,
             TOO_MANY,
             UNREADABLE,

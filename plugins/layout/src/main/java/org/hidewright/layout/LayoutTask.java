@@ -41,10 +41,9 @@ final class LayoutTask {
     /** @throws Refusal where the leather or the parts cannot be as they are asked for */
     static LayoutTask of(Cut cut) throws Refusal {
         List<Notice> notices = new ArrayList<>();
-        Regions regions = new Regions(cut.sheets());
-        if (regions.names().size() > Regions.MOST) {
-            throw new Refusal(
-                    LayoutNotices.TOO_MANY_REGIONS.at("sheets", regions.names().size(), Regions.MOST));
+        Regions regions = new Regions(cut);
+        if (regions.kinds() > Regions.MOST) {
+            throw new Refusal(LayoutNotices.TOO_MANY_REGIONS.at("sheets", regions.kinds(), Regions.MOST));
         }
         List<CutPiece> pieces = new PiecesToCut(cut, regions, notices).pieces();
         List<CutSheet> sheets = new SheetsToCut(cut, regions, pieces).sheets();

@@ -62,7 +62,7 @@ final class PiecesToCut {
     }
 
     private List<Part> parts() throws Refusal {
-        List<String> named = named(cut.leather()).toList();
+        List<String> named = Regions.named(cut.leather()).toList();
         List<Part> parts = cut.item().parts().stream()
                 .filter(part -> part.pieces() > 0)
                 .filter(part -> named.isEmpty() || named.stream().anyMatch(part::isCalled))
@@ -94,14 +94,6 @@ final class PiecesToCut {
         return part.thickness().orElseThrow();
     }
 
-    /** Names with semicolons between them. */
-    private static Stream<String> named(Optional<String> text) {
-        return text.stream()
-                .flatMap(names -> Stream.of(names.split(";")))
-                .map(String::strip)
-                .filter(name -> !name.isEmpty());
-    }
-
     private String known() {
         return cut.item().parts().stream()
                 .map(Part::id)
@@ -114,11 +106,17 @@ final class PiecesToCut {
             if (cut.item().part(id).isEmpty()) {
                 notices.add(LayoutNotices.NO_SUCH_PART.at("rules[" + id + "]", id, known()));
             }
-            named(rules.get(id).neverOn())
-                    .filter(name -> !regions.names().contains(name))
+            notDrawn(rules.get(id).neverOn())
                     .forEach(name -> notices.add(
                             LayoutNotices.NO_SUCH_REGION.at("rules[" + id + "].never-on", name, drawnRegions())));
+            notDrawn(rules.get(id).onlyOn())
+                    .forEach(name -> notices.add(
+                            LayoutNotices.ONLY_NOWHERE.at("rules[" + id + "].only-on", name, id, drawnRegions())));
         }
+    }
+
+    private Stream<String> notDrawn(Optional<String> names) {
+        return Regions.named(names).filter(name -> !regions.names().contains(name));
     }
 
     private String drawnRegions() {
@@ -164,7 +162,7 @@ final class PiecesToCut {
             tight = !straight ? grown : gap == 0 ? exact : grown(gap / 2);
             turning = turning(turnedOver);
             Leather leather = rule().flatMap(PartRule::leather).orElse(Leather.FAULTLESS);
-            long never = regions.avoids(named(rule().flatMap(PartRule::neverOn)));
+            long never = rule().map(regions::avoids).orElse(0L);
             double rim = rule().flatMap(PartRule::hiddenRim).map(Length::mm).orElse(0.0);
             boolean seenInside = rim > 0 && leather == Leather.FAULTLESS;
             avoids = never | Regions.avoids(seenInside ? Leather.SOUND : leather);

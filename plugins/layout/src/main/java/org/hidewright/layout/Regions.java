@@ -2,13 +2,22 @@ package org.hidewright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.hidewright.layout.CuttingLayout.Cut;
 import org.hidewright.layout.CuttingLayout.Hide;
-import org.hidewright.layout.CuttingLayout.SheetOfLeather;
+import org.hidewright.layout.CuttingLayout.PartRule;
+import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Zone;
 
-/** The regions that are drawn on hides, each name a kind of zone beside weak and marked places. */
+/**
+ * The regions that are drawn on hides, each name a kind of zone beside weak and marked places. What lies outside regions on which alone
+ * some part may lie is a kind too.
+ */
 final class Regions {
     private static final int WEAK = 0;
     private static final int MARKED = 1;
@@ -18,18 +27,43 @@ final class Regions {
 
     private final List<String> names;
 
-    Regions(List<SheetOfLeather> sheets) {
-        names = new ArrayList<>(new TreeSet<>(sheets.stream()
+    /** The regions on which alone some part may lie, those of each rule that has others. */
+    private final List<Set<String>> alone;
+
+    Regions(Cut cut) {
+        names = new ArrayList<>(new TreeSet<>(cut.sheets().stream()
                 .filter(Hide.class::isInstance)
                 .flatMap(sheet -> ((Hide) sheet).flaws().stream().flatMap(List::stream))
                 .flatMap(flaw -> Flaw.read(flaw).stream())
                 .map(Flaw::name)
                 .filter(name -> !name.isEmpty())
                 .toList()));
+        alone = cut.rules().orElse(List.of()).stream()
+                .map(Regions::alone)
+                .filter(only -> !only.isEmpty())
+                .distinct()
+                .toList();
+    }
+
+    private static Set<String> alone(PartRule rule) {
+        return named(rule.onlyOn()).collect(Collectors.toSet());
+    }
+
+    /** Names with semicolons between them. */
+    static Stream<String> named(Optional<String> text) {
+        return text.stream()
+                .flatMap(names -> Stream.of(names.split(";")))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty());
     }
 
     List<String> names() {
         return names;
+    }
+
+    /** How many kinds of zones there are beside weak and marked places. */
+    int kinds() {
+        return names.size() + alone.size();
     }
 
     /** The kind of a place that is no hole. */
@@ -41,6 +75,25 @@ final class Regions {
         };
     }
 
+    /** What of a sheet lies outside the regions on which alone some part may lie. */
+    List<Zone> elsewhere(Outline sheet, List<Zone> zones) {
+        return IntStream.range(0, alone.size())
+                .boxed()
+                .flatMap(only -> {
+                    List<Outline> there = zones.stream()
+                            .filter(zone ->
+                                    zone.kind() >= FIRST && alone.get(only).contains(names.get(zone.kind() - FIRST)))
+                            .map(Zone::outline)
+                            .toList();
+                    return Elsewhere.than(there, sheet).stream().map(outline -> new Zone(outline, elsewhere(only)));
+                })
+                .toList();
+    }
+
+    private int elsewhere(int only) {
+        return FIRST + names.size() + only;
+    }
+
     /** What a part avoids by the leather it takes. */
     static long avoids(Leather leather) {
         return switch (leather) {
@@ -50,10 +103,13 @@ final class Regions {
         };
     }
 
-    /** What a part avoids that may never lie on some regions; those that nobody has drawn are passed over. */
-    long avoids(Stream<String> regions) {
-        return regions.filter(names::contains)
+    /** What a part avoids by the regions of its rule; never one that nobody has drawn. */
+    long avoids(PartRule rule) {
+        long avoids = named(rule.neverOn())
+                .filter(names::contains)
                 .mapToLong(name -> 1L << FIRST + names.indexOf(name))
                 .reduce(0, (one, other) -> one | other);
+        int only = alone.indexOf(alone(rule));
+        return only < 0 ? avoids : avoids | 1L << elsewhere(only);
     }
 }

@@ -53,14 +53,13 @@ final class Rests {
                 backbone = panel.backbone();
             }
         }
-        double left = sheet.area();
         for (Laid piece : laid) {
             if (piece.sheet() == number) {
                 flaws.add(HOLE + corners(onSheet(piece, sheet)));
-                left -= task.pieces().get(piece.piece()).area();
             }
         }
-        double share = left / sheet.area();
+        // what is left beside the pieces was paid for with them
+        double share = InOnePiece.of(task, laid, number) / sheet.area();
         return new Rest(
                 sheet.id(),
                 outline,

@@ -168,6 +168,7 @@ final class SheetsToCut {
                     zones.add(new Zone(seen, regions.kind(flaws.get(flaw))));
                 }
             }
+            zones.addAll(regions.elsewhere(frame.seen(Flattened.of(outline)), zones));
             exact = new Sheet(row, frame.seen(Flattened.of(usable)), holes, zones, cost);
             shrunk = new Sheet(row, frame.seen(Flattened.of(inside(usable, margin))), wideHoles, zones, cost);
             // on a hide nothing lies edge to edge

@@ -84,7 +84,21 @@ record Cuts(
                 Optional.ofNullable(leather),
                 Optional.ofNullable(rim).map(Length::ofMm),
                 Optional.ofNullable(never),
+                Optional.empty(),
                 Optional.ofNullable(matches));
+    }
+
+    /** A rule by which a part lies on some regions alone. */
+    static PartRule only(String part, String regions) {
+        return new PartRule(
+                part,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(regions),
+                Optional.empty());
     }
 
     static PartRule matches(String part, String other) {

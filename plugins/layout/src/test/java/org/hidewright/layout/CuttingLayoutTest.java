@@ -2,6 +2,7 @@ package org.hidewright.layout;
 
 import static org.hidewright.layout.Cuts.at;
 import static org.hidewright.layout.Cuts.hide;
+import static org.hidewright.layout.Cuts.only;
 import static org.hidewright.layout.Cuts.panel;
 import static org.hidewright.layout.Cuts.priced;
 import static org.hidewright.layout.Cuts.rectangle;
@@ -286,6 +287,38 @@ class CuttingLayoutTest {
                 .notices()
                 .get(0);
         assertEquals(List.of("belly", "–"), none.args());
+    }
+
+    /** The halves of a bend, on both sides of the backbone at 300: across it a part lies in both, over their outer edge in neither. */
+    @Test
+    void aPartMayLieOnSomeRegionsAlone() {
+        Cuts cuts = Cuts.of(rectangle("strap", 100, 80))
+                .on(hide(
+                        "0,0 1000,0 1000,600 0,600",
+                        0,
+                        "region bend 400,100 1000,100 1000,300 400,300",
+                        "region bend 400,300 1000,300 1000,500 400,500",
+                        "region shoulder 0,100 400,100 400,500 0,500"))
+                .rules(only("strap", "bend"));
+        assertEquals(1, answers(cuts.laid(at("strap", "hide", 450, 300, 0))).laid());
+        assertEquals(1, answers(cuts.laid(at("strap", "hide", 600, 460, 0))).laid());
+        assertRefused("layout-on-flaw", "layout.pieces[strap]", cuts.laid(at("strap", "hide", 600, 461, 0)));
+        assertRefused("layout-on-flaw", "layout.pieces[strap]", cuts.laid(at("strap", "hide", 449, 300, 0)));
+        assertRefused("layout-on-flaw", "layout.pieces[strap]", cuts.laid(at("strap", "hide", 200, 550, 0)));
+        Cuts both = cuts.rules(only("strap", "bend ; shoulder"));
+        assertEquals(1, answers(both.laid(at("strap", "hide", 400, 300, 0))).laid());
+        assertRefused("layout-on-flaw", "layout.pieces[strap]", both.laid(at("strap", "hide", 400, 545, 0)));
+    }
+
+    @Test
+    void leatherWithoutTheRegionIsPassedOver() {
+        Cuts cuts = Cuts.of(rectangle("strap", 100, 80))
+                .on(panel("panel", 300, 200, 1))
+                .rules(only("strap", "bend"));
+        Notice nowhere = outcome(cuts).notices().get(0);
+        assertEquals("layout-only-nowhere rules[strap].only-on", nowhere.kind().key() + " " + nowhere.place());
+        assertEquals(List.of("bend", "strap", "–"), nowhere.args());
+        assertRefused("layout-on-flaw", "layout.pieces[strap]", cuts.laid(at("strap", "panel", 150, 100, 0)));
     }
 
     @Test

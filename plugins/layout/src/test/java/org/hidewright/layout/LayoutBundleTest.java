@@ -22,6 +22,11 @@ class LayoutBundleTest extends BundleContract {
     @Override
     protected Set<String> refusedTogether() {
         return Set.of(
-                "layout-no-such-piece", "layout-no-such-sheet", "layout-off-sheet", "layout-overlap", "layout-turned");
+                "layout-no-such-piece",
+                "layout-no-such-sheet",
+                "layout-off-sheet",
+                "layout-on-flaw",
+                "layout-overlap",
+                "layout-turned");
     }
 }

@@ -41,8 +41,8 @@ class RestsTest {
         assertEquals(0, rest.rim().mm());
         assertEquals(Backbone.ACROSS_THE_SHEET, rest.backbone(), "as on the panel, though a hide has it up");
         assertEquals(List.of("hole 10,10 110,10 110,90 10,90", "hole 100,100 100,200 20,200 20,100"), rest.flaws());
-        // 12.60 x (62370 - 16000) / 62370 = 9.3677
-        assertEquals("9.37", rest.price().orElseThrow().amount().toPlainString());
+        // right of a cut at 110 lie 100 by 297: 12.60 x 29700 / 62370 = 6
+        assertEquals("6.00", rest.price().orElseThrow().amount().toPlainString());
     }
 
     @Test
