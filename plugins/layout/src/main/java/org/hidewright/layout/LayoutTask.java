@@ -17,6 +17,9 @@ import org.hidewright.layout.task.Sheet;
 
 /** What is laid on what, and the check of it. */
 final class LayoutTask {
+    /** Where more is wrong than so, the first will do to begin with. */
+    private static final int MOST_FAULTS = 5;
+
     private final double gap;
     private final List<SheetOfLeather> leather;
     private final List<CutPiece> pieces;
@@ -107,15 +110,20 @@ final class LayoutTask {
     /**
      * Looks whether pieces can be cut where they lie.
      *
-     * @throws Refusal with the first that cannot
+     * @throws Refusal with the first few that cannot
      */
     void check(List<Laid> layout) throws Refusal {
         List<Piece> exact = pieces.stream().map(CutPiece::exact).map(Steps::of).toList();
         List<Sheet> leather =
                 sheets.stream().map(CutSheet::exact).map(Steps::of).toList();
         List<Laid> places = layout.stream().map(Steps::of).toList();
-        for (LayoutFault fault : LayoutCheck.faults(exact, leather, places, gap * Steps.IN_A_MM)) {
-            throw new Refusal(told(fault, layout));
+        List<Notice> faults = LayoutCheck.faults(exact, leather, places, gap * Steps.IN_A_MM).stream()
+                .map(fault -> told(fault, layout))
+                .distinct()
+                .limit(MOST_FAULTS)
+                .toList();
+        if (!faults.isEmpty()) {
+            throw new Refusal(faults);
         }
     }
 

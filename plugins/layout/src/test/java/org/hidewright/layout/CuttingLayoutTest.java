@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
@@ -21,6 +22,7 @@ import org.hidewright.api.measure.Length;
 import org.hidewright.layout.CuttingLayout.LaidOut;
 import org.hidewright.layout.CuttingLayout.LeftOver;
 import org.hidewright.layout.CuttingLayout.PartRule;
+import org.hidewright.layout.CuttingLayout.Placed;
 import org.hidewright.layout.CuttingLayout.SheetUsed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,6 +120,23 @@ class CuttingLayoutTest {
         } else {
             assertRefused(key, "layout.pieces[front]", moved);
         }
+    }
+
+    /** Off the panel to the left, and on the other one: each is told once, five at most. */
+    @Test
+    void allThatIsWrongIsTold() {
+        Outcome<LaidOut> wrong =
+                outcome(twoOnA4.laid(at("back", "panel", 52, 129, 0), at("front", "panel", 40, 43.1, 0)));
+        assertEquals(
+                List.of("layout-off-sheet layout.pieces[front]", "layout-overlap layout.pieces[front]"),
+                wrong.notices().stream()
+                        .map(notice -> notice.kind().key() + " " + notice.place())
+                        .toList());
+        Cuts heap = Cuts.of(rectangle("tab", 60, 20)).times(8).on(panel("panel", 300, 200, 1));
+        List<Placed> onOnePlace = IntStream.rangeClosed(1, 8)
+                .mapToObj(number -> at("tab-" + number, "panel", 100, 100, 0))
+                .toList();
+        assertEquals(5, outcome(heap.laid(onOnePlace)).notices().size());
     }
 
     @Test

@@ -1,6 +1,6 @@
 package org.hidewright.api.calculator;
 
-import java.util.Objects;
+import java.util.List;
 
 /**
  * Thrown inside a calculator where something typed leaves no answer, and caught by it, so that what is read deep inside can
@@ -9,21 +9,32 @@ import java.util.Objects;
 public final class Refusal extends Exception {
     private static final long serialVersionUID = 1;
 
-    private final transient Notice notice;
+    private final transient List<Notice> reasons;
 
     /** @param notice the reason, a stop */
     public Refusal(Notice notice) {
-        super(notice.toString());
-        this.notice = Objects.requireNonNull(notice, "notice");
+        this(List.of(notice));
     }
 
-    /** Why there is no answer. */
+    /**
+     * @param reasons one at least, stops, in the order in which they are told
+     * @throws IllegalArgumentException when there is none
+     */
+    public Refusal(List<Notice> reasons) {
+        super(reasons.toString());
+        if (reasons.isEmpty()) {
+            throw new IllegalArgumentException("A refusal has a reason.");
+        }
+        this.reasons = List.copyOf(reasons);
+    }
+
+    /** Why there is no answer: the first reason. */
     public Notice notice() {
-        return notice;
+        return reasons.get(0);
     }
 
-    /** No answer, for this reason. */
+    /** No answer, for these reasons. */
     public <A> Outcome<A> outcome() {
-        return Outcome.refuse(notice);
+        return Outcome.refuse(reasons);
     }
 }
