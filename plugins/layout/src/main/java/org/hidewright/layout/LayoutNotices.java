@@ -9,6 +9,7 @@ final class LayoutNotices {
     static final NoticeKind NO_SUCH_LEATHER = NoticeKind.stop("layout-no-such-leather");
     static final NoticeKind NO_SUCH_PART = NoticeKind.check("layout-no-such-part");
     static final NoticeKind NO_SUCH_REGION = NoticeKind.check("layout-no-such-region");
+    static final NoticeKind NO_DIRECTION = NoticeKind.check("layout-no-direction");
     static final NoticeKind ONLY_NOWHERE = NoticeKind.check("layout-only-nowhere");
     static final NoticeKind TOO_MANY_REGIONS = NoticeKind.stop("layout-too-many-regions");
     static final NoticeKind TOO_MANY = NoticeKind.stop("layout-too-many");
@@ -36,6 +37,7 @@ final class LayoutNotices {
             NO_SUCH_LEATHER,
             NO_SUCH_PART,
             NO_SUCH_REGION,
+            NO_DIRECTION,
             ONLY_NOWHERE,
             TOO_MANY_REGIONS,
             TOO_MANY,

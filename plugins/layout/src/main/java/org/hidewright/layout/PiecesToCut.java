@@ -106,12 +106,25 @@ final class PiecesToCut {
             if (cut.item().part(id).isEmpty()) {
                 notices.add(LayoutNotices.NO_SUCH_PART.at("rules[" + id + "]", id, known()));
             }
+            directionThere(id);
             notDrawn(rules.get(id).neverOn())
                     .forEach(name -> notices.add(
                             LayoutNotices.NO_SUCH_REGION.at("rules[" + id + "].never-on", name, drawnRegions())));
             notDrawn(rules.get(id).onlyOn())
                     .forEach(name -> notices.add(
                             LayoutNotices.ONLY_NOWHERE.at("rules[" + id + "].only-on", name, id, drawnRegions())));
+        }
+    }
+
+    private void directionThere(String id) {
+        boolean asked = rules.get(id)
+                .lies()
+                .filter(lies -> lies == Lies.ALONG_BACKBONE || lies == Lies.ACROSS_BACKBONE)
+                .isPresent();
+        boolean without =
+                cut.item().part(id).filter(part -> part.direction().isEmpty()).isPresent();
+        if (asked && without) {
+            notices.add(LayoutNotices.NO_DIRECTION.at("rules[" + id + "].lies", id));
         }
     }
 
@@ -188,12 +201,14 @@ final class PiecesToCut {
 
         private Turning turning(boolean turnedOver) {
             Lies lies = rule().flatMap(PartRule::lies).orElse(Lies.ALONG_BACKBONE);
+            // whoever asks for a direction means one: that from left to right, and is told so
+            boolean asked = rule().flatMap(PartRule::lies).isPresent();
             double slack = Math.toDegrees(
                     rule().flatMap(PartRule::within).orElse(cut.within()).radians());
             double drawn = Math.toDegrees(part.direction().orElse(0));
             double direction = turnedOver ? 180 - drawn : drawn;
             boolean heeded = lies == Lies.AS_DRAWN
-                    || lies != Lies.AT_ANY_ANGLE && part.direction().isPresent();
+                    || lies != Lies.AT_ANY_ANGLE && (part.direction().isPresent() || asked);
             if (!heeded) {
                 return Turning.free();
             }

@@ -308,6 +308,29 @@ class CuttingLayoutTest {
         assertEquals(List.of("belly", "–"), none.args());
     }
 
+    /** The parts of this test are rectangles without a direction. */
+    @Test
+    void whereARuleAsksForADirectionAndNoneIsDrawnItIsFromLeftToRight() {
+        Cuts along = Cuts.of(rectangle("strap", 100, 30))
+                .on(panel("panel", 300, 200, 1))
+                .rules(Cuts.rule("strap", Lies.ALONG_BACKBONE, null, null, null, null));
+        Outcome<LaidOut> told = outcome(along.laid(at("strap", "panel", 150, 100, 0)));
+        assertEquals(1, told.answers().orElseThrow().laid());
+        assertEquals(
+                List.of("layout-no-direction rules[strap].lies"),
+                told.notices().stream()
+                        .map(notice -> notice.kind().key() + " " + notice.place())
+                        .toList());
+        assertRefused("layout-turned", "layout.pieces[strap].turned", along.laid(at("strap", "panel", 150, 100, 90)));
+        Cuts across = along.rules(Cuts.rule("strap", Lies.ACROSS_BACKBONE, null, null, null, null));
+        assertEquals(1, answers(across.laid(at("strap", "panel", 150, 100, 90))).laid());
+        Cuts drawn = Cuts.of(rectangle("strap", 100, 30).direction(Math.PI / 2))
+                .on(panel("panel", 300, 200, 1))
+                .rules(Cuts.rule("strap", Lies.ALONG_BACKBONE, null, null, null, null))
+                .laid(at("strap", "panel", 150, 100, 90));
+        assertEquals(List.of(), outcome(drawn).notices());
+    }
+
     /** The halves of a bend, on both sides of the backbone at 300: across it a part lies in both, over their outer edge in neither. */
     @Test
     void aPartMayLieOnSomeRegionsAlone() {

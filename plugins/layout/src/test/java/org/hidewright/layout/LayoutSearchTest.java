@@ -194,6 +194,28 @@ class LayoutSearchTest {
         assertApart(2, answers);
     }
 
+    /** There is room to spare: what may lie up to 10 degrees off lies along the backbone all the same. */
+    @Test
+    void wherePartsMayLieAskewTheyLieStraightIfThereIsRoom() {
+        Cuts cuts = Cuts.of(rectangle("strap", 300, 30).direction(0))
+                .times(5)
+                .on(hide("0,0 420,20 400,260 -20,240", 5, "marked 150,100 190,100 170,120"));
+        LaidOut answers = answers(best(cuts));
+        assertEquals(5, answers.laid());
+        for (Placed placed : best(cuts).placed()) {
+            assertEquals(0, Math.sin(placed.turned().radians()), 1e-9, placed.id());
+        }
+    }
+
+    /** Straight it is too long for the panel, and only somewhat askew it fits: sqrt(300² + 30²) = 301.5. */
+    @Test
+    void aPartLiesAskewWhereItFitsOnlySo() {
+        Cuts cuts = Cuts.of(rectangle("strap", 300, 10).direction(0)).on(panel("panel", 302, 90, 1));
+        LaidOut answers = answers(best(cuts));
+        assertEquals(1, answers.laid());
+        assertTrue(Math.abs(Math.sin(best(cuts).placed().get(0).turned().radians())) > Math.sin(Math.toRadians(6)));
+    }
+
     @Test
     void theCheaperLeatherIsTaken() {
         Cuts cuts = best(Cuts.of(rectangle("front", 90, 60))

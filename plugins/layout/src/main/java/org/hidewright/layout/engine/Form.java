@@ -129,11 +129,11 @@ final class Form {
         this.listed = listed();
     }
 
-    private Form(Form whole, double by) {
+    private Form(Form whole, double by, Turning turning) {
         double[][] ring = Rings.inset(whole.x, whole.y, by);
         this.x = ring[0];
         this.y = ring[1];
-        this.whole = whole;
+        this.whole = by == 0 ? this : whole;
         this.area = whole.area;
         this.hullArea = whole.hullArea;
         this.diameter = whole.diameter;
@@ -145,19 +145,25 @@ final class Form {
         this.poleRadius = Arrays.stream(whole.poleRadius)
                 .map(radius -> Math.max(radius - by, radius / 2))
                 .toArray();
-        this.turning = whole.turning;
-        this.angles = whole.angles;
+        this.turning = turning;
+        this.angles = turning == whole.turning ? whole.angles : new EdgeAngles(turning, x, y);
         this.referenceX = whole.referenceX;
         this.referenceY = whole.referenceY;
         this.avoids = whole.avoids;
-        this.inner =
-                Arrays.stream(whole.inner).map(place -> new Form(place, by)).toArray(Form[]::new);
+        this.inner = Arrays.stream(whole.inner)
+                .map(place -> new Form(place, by, turning))
+                .toArray(Form[]::new);
         this.listed = listed();
     }
 
     /** The same form, its edges further in by a length so small that it measures as before. */
     Form smaller(double by) {
-        return new Form(this, by);
+        return new Form(this, by, turning);
+    }
+
+    /** The same form in the directions alone that are asked for. */
+    Form straightened() {
+        return new Form(this, 0, turning.straightened());
     }
 
     /** Whether the part may touch others, so that this form is a little smaller. */

@@ -53,6 +53,14 @@ final class OpenSheets {
         return Arrays.stream(byPrice).filter(sheet -> !closed[sheet]).toArray();
     }
 
+    /** An open sheet drawn by chance; of two drawn the one with more room. */
+    int roomier(Stack[] stacks) {
+        int[] open = open();
+        int one = open[random.nextInt(open.length)];
+        int other = open[random.nextInt(open.length)];
+        return areas[one] - stacks[one].area() >= areas[other] - stacks[other].area() ? one : other;
+    }
+
     /** Closes those on which nothing lies, and no others. */
     void onlyThoseInUse(Stack[] stacks) {
         for (int sheet = 0; sheet < stacks.length; sheet++) {

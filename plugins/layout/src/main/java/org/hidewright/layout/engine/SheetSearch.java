@@ -31,8 +31,10 @@ final class SheetSearch implements Runnable {
     private static final int STALL_FOR_EACH_PART = 2;
     private static final int LONGEST_STALL = 60;
 
-    /** The share of the budget for fewer sheets; what is left of it draws the parts of the last sheet together. */
+    /** The shares of the budget at which the search for fewer sheets ends, and the drawing together of the parts of the last sheet. */
     private static final double EXPLORING = 0.85;
+
+    private static final double GATHERED = 0.95;
 
     private final FullSize full;
     private final Form[] forms;
@@ -132,6 +134,7 @@ final class SheetSearch implements Runnable {
             takeUpTheWhole();
             gather();
         }
+        straighten();
     }
 
     /** Exchanges as long as something comes of it. */
@@ -183,12 +186,27 @@ final class SheetSearch implements Runnable {
         }
         long before = tries();
         long own = tries;
-        Gathering gathering = new Gathering(full, pairs, last, random, tried -> halt.spent(before + tried));
+        Gathering gathering = new Gathering(full, pairs, last, random, tried -> halt.spent(before + tried) / GATHERED);
         while (gathering.mayGoOn()) {
             Stack narrower = gathering.narrower(stacks[last]);
             tries = own + gathering.tries();
             if (narrower != stacks[last]) {
                 stacks[last] = narrower;
+                tell();
+            }
+        }
+    }
+
+    /** Turns parts that lie askew to the direction that is asked for, as far as the others let them. */
+    private void straighten() {
+        for (int sheet = 0; sheet < stacks.length; sheet++) {
+            long before = tries();
+            Straightening straightening =
+                    new Straightening(full, pairs, sheet, random, tried -> halt.spent(before + tried));
+            Stack straighter = straightening.straighter(stacks[sheet]);
+            tries += straightening.tries();
+            if (straighter != stacks[sheet]) {
+                stacks[sheet] = straighter;
                 tell();
             }
         }
@@ -257,7 +275,7 @@ final class SheetSearch implements Runnable {
         int one = left.get(random.nextInt(left.size()));
         int other = left.get(random.nextInt(left.size()));
         Integer part = forms[one].area >= forms[other].area ? one : other;
-        int sheet = openSheet();
+        int sheet = sheets.roomier(stacks);
         Stack stack = stacks[sheet];
         List<Integer> parts = new ArrayList<>(stack.parts());
         List<Integer> leaving = new ArrayList<>();
@@ -352,14 +370,6 @@ final class SheetSearch implements Runnable {
         left.removeAll(joining);
         leastLeft = area(left);
         return true;
-    }
-
-    /** An open sheet; of two drawn the one with more room. */
-    private int openSheet() {
-        int[] open = sheets.open();
-        int one = open[random.nextInt(open.length)];
-        int other = open[random.nextInt(open.length)];
-        return areas[one] - stacks[one].area() >= areas[other] - stacks[other].area() ? one : other;
     }
 
     /** Hands over the layout, with what is left over on closed sheets where it has room there. */

@@ -78,6 +78,45 @@ public final class Turning {
         return stepwise;
     }
 
+    /**
+     * The middle of the window nearest to this angle, in radians: the direction that is asked for. The angle itself where any is as good as
+     * any other.
+     */
+    public double straight(double angle) {
+        double best = angle;
+        double least = Double.POSITIVE_INFINITY;
+        for (int window = 0; window < from.length; window++) {
+            if (to[window] - from[window] >= FULL) {
+                return angle;
+            }
+            double middle = (from[window] + to[window]) / 2;
+            double off = Math.abs(Math.IEEEremainder(angle - middle, FULL));
+            if (off < least) {
+                least = off;
+                best = middle;
+            }
+        }
+        return best;
+    }
+
+    /** How far an angle is off the direction that is asked for, in radians; nought where any angle is as good as any other. */
+    public double askew(double angle) {
+        return Math.abs(Math.IEEEremainder(angle - straight(angle), FULL));
+    }
+
+    /** The directions that are asked for alone; the same where any angle is as good as any other. */
+    public Turning straightened() {
+        for (int window = 0; window < from.length; window++) {
+            if (to[window] - from[window] >= FULL) {
+                return this;
+            }
+        }
+        double[] middles = IntStream.range(0, from.length)
+                .mapToDouble(window -> (from[window] + to[window]) / 2)
+                .toArray();
+        return new Turning(middles, middles);
+    }
+
     /** Those whole quarters of a turn that are allowed; empty where none is. */
     public Optional<Turning> quarters() {
         List<Double> quarters = Stream.of(0.0, 90.0, 180.0, 270.0)

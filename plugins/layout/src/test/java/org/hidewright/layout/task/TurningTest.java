@@ -2,6 +2,7 @@ package org.hidewright.layout.task;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -125,5 +126,28 @@ class TurningTest {
         assertFalse(along.allows(Math.PI / 2) || along.allows(0.01));
         assertEquals(1, Turning.about(List.of(95.0), 6).quarters().orElseThrow().windows());
         assertTrue(Turning.steps(List.of(45.0, 225.0)).quarters().isEmpty());
+    }
+
+    @Test
+    void theDirectionThatIsAskedForIsTheMiddleOfAWindow() {
+        Turning along = Turning.about(List.of(0.0, 180.0), 10);
+        assertEquals(0, along.straight(Math.toRadians(7)), 1e-12);
+        assertEquals(Math.toRadians(7), along.askew(Math.toRadians(7)), 1e-12);
+        assertEquals(Math.PI, along.straight(Math.toRadians(-175)), 1e-12);
+        assertEquals(Math.toRadians(5), along.askew(Math.toRadians(-175)), 1e-12);
+        assertTrue(along.straightened().stepwise());
+        assertEquals(2, along.straightened().windows());
+        assertTrue(along.straightened().allows(Math.PI));
+        assertFalse(along.straightened().allows(Math.toRadians(1)));
+    }
+
+    @Test
+    void whereAnyAngleIsAsGoodNoneIsAskew() {
+        Turning free = Turning.free();
+        assertEquals(1.25, free.straight(1.25));
+        assertEquals(0, free.askew(1.25));
+        assertSame(free, free.straightened());
+        Turning quarters = Turning.steps(List.of(0.0, 90.0));
+        assertEquals(0, quarters.askew(Math.PI / 2), 1e-12);
     }
 }
