@@ -25,7 +25,7 @@ record CutSheet(
         String id,
         String kind,
         Curve outline,
-        List<Curve> flaws,
+        List<DrawnFlaw> flaws,
         Frame frame,
         Sheet exact,
         Sheet shrunk,

@@ -1,5 +1,6 @@
 package org.hidewright.layout;
 
+import java.util.Comparator;
 import java.util.List;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Box;
@@ -34,7 +35,11 @@ final class LayoutDrawing {
             Box box = sheet.outline().bounds();
             Motion moved = Motion.shift(left - box.minX(), -box.minY());
             sheet(sheet, moved);
-            laid.stream().filter(piece -> piece.sheet() == number).forEach(piece -> piece(piece, sheet, moved));
+            List<Region> pieces = laid.stream()
+                    .filter(piece -> piece.sheet() == number)
+                    .map(piece -> piece(piece, sheet, moved))
+                    .toList();
+            sheet.flaws().forEach(flaw -> named(flaw, moved, pieces));
             left += box.maxX() - box.minX() + BETWEEN;
         }
         return drawing.build();
@@ -42,8 +47,8 @@ final class LayoutDrawing {
 
     private void sheet(CutSheet sheet, Motion moved) {
         drawing.add(sheet.outline().moved(moved).path(Role.SHEET));
-        for (Curve flaw : sheet.flaws()) {
-            drawing.add(flaw.moved(moved).path(Role.MARK));
+        for (DrawnFlaw drawn : sheet.flaws()) {
+            drawing.add(drawn.outline().moved(moved).path(Role.MARK));
         }
         Box box = sheet.outline().moved(moved).bounds();
         drawing.label(sheet.id(), Point.of(box.minX(), box.minY()), Anchor.TOP_LEFT, LETTERS);
@@ -54,7 +59,22 @@ final class LayoutDrawing {
                 Role.DIRECTION, middle.towards(direction, -length / 2), middle.towards(direction, length / 2)));
     }
 
-    private void piece(Laid seen, CutSheet sheet, Motion moved) {
+    /** The name of a region, in its roomiest place beside the pieces. */
+    private void named(DrawnFlaw drawn, Motion moved, List<Region> pieces) {
+        if (drawn.flaw().damage() != Damage.REGION) {
+            return;
+        }
+        List<Region> free = List.of(Region.of(drawn.outline().moved(moved)));
+        for (Region piece : pieces) {
+            free = free.stream().flatMap(part -> part.minus(piece).stream()).toList();
+        }
+        free.stream()
+                .max(Comparator.comparingDouble(Region::area))
+                .ifPresent(part -> drawing.label(drawn.flaw().name(), part.roomiest(), Anchor.CENTRE, LETTERS));
+    }
+
+    /** What it covers. */
+    private Region piece(Laid seen, CutSheet sheet, Motion moved) {
         CutPiece piece = task.pieces().get(seen.piece());
         Laid drawn = sheet.frame().drawn(seen);
         Motion onSheet = Motion.turn(Point.of(0, 0), drawn.angle())
@@ -65,6 +85,8 @@ final class LayoutDrawing {
         for (Path cutOut : piece.part().cutOuts()) {
             drawing.add(Curve.of(cutOut).moved(piece.toMiddle().then(onSheet)).path(Role.INNER_CUT));
         }
-        drawing.label(piece.id(), Region.of(outline).roomiest(), Anchor.CENTRE, LETTERS);
+        Region covered = Region.of(outline);
+        drawing.label(piece.id(), covered.roomiest(), Anchor.CENTRE, LETTERS);
+        return covered;
     }
 }

@@ -6,12 +6,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.hidewright.api.geometry.Curve;
 import org.hidewright.layout.CuttingLayout.Cut;
 import org.hidewright.layout.CuttingLayout.Hide;
 import org.hidewright.layout.CuttingLayout.PartRule;
-import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Zone;
 
 /**
@@ -75,19 +74,20 @@ final class Regions {
         };
     }
 
-    /** What of a sheet lies outside the regions on which alone some part may lie. */
-    List<Zone> elsewhere(Outline sheet, List<Zone> zones) {
-        return IntStream.range(0, alone.size())
-                .boxed()
-                .flatMap(only -> {
-                    List<Outline> there = zones.stream()
-                            .filter(zone ->
-                                    zone.kind() >= FIRST && alone.get(only).contains(names.get(zone.kind() - FIRST)))
-                            .map(Zone::outline)
-                            .toList();
-                    return Elsewhere.than(there, sheet).stream().map(outline -> new Zone(outline, elsewhere(only)));
-                })
-                .toList();
+    /** What of a sheet lies outside the regions on which alone some part may lie, as a search and the check see it. */
+    List<Zone> elsewhere(Curve sheet, List<DrawnFlaw> flaws, Frame frame) {
+        List<Zone> zones = new ArrayList<>();
+        for (int only = 0; only < alone.size(); only++) {
+            Set<String> there = alone.get(only);
+            List<Curve> regions = flaws.stream()
+                    .filter(drawn -> there.contains(drawn.flaw().name()))
+                    .map(DrawnFlaw::outline)
+                    .toList();
+            for (Curve piece : Elsewhere.than(regions, sheet)) {
+                zones.add(new Zone(frame.seen(Flattened.of(piece)), elsewhere(only)));
+            }
+        }
+        return zones;
     }
 
     private int elsewhere(int only) {

@@ -82,7 +82,7 @@ final class SheetsToCut {
         int enough = (int) Math.min(
                 pieces, Math.ceil(ROOM * partsArea / panel.size().area().mm2()) + 1);
         int count = panel.count().orElse(enough);
-        Made made = new Made(panel.id(), outline, List.of(), List.of(), 0, panel.backbone(), panel.price());
+        Made made = new Made(panel.id(), outline, List.of(), 0, panel.backbone(), panel.price());
         for (int number = 1; number <= count; number++) {
             sheets.add(made.sheet(count == 1 ? panel.id() : panel.id() + "-" + number));
         }
@@ -91,16 +91,13 @@ final class SheetsToCut {
     private CutSheet hide(Hide hide) throws Refusal {
         String row = "sheets[" + hide.id() + "].hide";
         Curve outline = read(hide.outline(), row + OUTLINE);
-        List<Flaw> flaws = new ArrayList<>();
-        List<Curve> drawn = new ArrayList<>();
+        List<DrawnFlaw> flaws = new ArrayList<>();
         for (String text : hide.flaws().orElse(List.of())) {
             String place = row + ".flaws";
             Flaw flaw = Flaw.read(text).orElseThrow(() -> new Refusal(LayoutNotices.NO_SUCH_FLAW.at(place, text)));
-            flaws.add(flaw);
-            drawn.add(read(flaw.outline(), place));
+            flaws.add(new DrawnFlaw(flaw, read(flaw.outline(), place)));
         }
-        return new Made(hide.id(), outline, flaws, drawn, hide.rim().mm(), hide.backbone(), hide.price())
-                .sheet(hide.id());
+        return new Made(hide.id(), outline, flaws, hide.rim().mm(), hide.backbone(), hide.price()).sheet(hide.id());
     }
 
     /** A closed line, as the path data of SVG or as the corners alone. */
@@ -130,25 +127,18 @@ final class SheetsToCut {
     private final class Made {
         private final String row;
         private final Curve outline;
-        private final List<Curve> drawn;
+        private final List<DrawnFlaw> flaws;
         private final Frame frame;
         private final Sheet exact;
         private final Sheet shrunk;
         private final Sheet tight;
         private final Optional<Money> price;
 
-        Made(
-                String row,
-                Curve outline,
-                List<Flaw> flaws,
-                List<Curve> drawn,
-                double rim,
-                Backbone backbone,
-                Optional<Money> price)
+        Made(String row, Curve outline, List<DrawnFlaw> flaws, double rim, Backbone backbone, Optional<Money> price)
                 throws Refusal {
             this.row = row;
             this.outline = outline;
-            this.drawn = drawn;
+            this.flaws = flaws;
             this.frame = Frame.of(backbone);
             this.price = price;
             double cost = priced
@@ -158,17 +148,17 @@ final class SheetsToCut {
             List<Outline> holes = new ArrayList<>();
             List<Outline> wideHoles = new ArrayList<>();
             List<Zone> zones = new ArrayList<>();
-            for (int flaw = 0; flaw < flaws.size(); flaw++) {
-                Outline seen = frame.seen(Flattened.of(drawn.get(flaw)));
-                if (flaws.get(flaw).damage() == Damage.HOLE) {
+            for (DrawnFlaw drawn : flaws) {
+                Outline seen = frame.seen(Flattened.of(drawn.outline()));
+                if (drawn.flaw().damage() == Damage.HOLE) {
                     holes.add(seen);
                     wideHoles.add(frame.seen(
-                            Flattened.of(largest(Region.of(drawn.get(flaw)).grown(margin, Corner.POINTED)))));
+                            Flattened.of(largest(Region.of(drawn.outline()).grown(margin, Corner.POINTED)))));
                 } else {
-                    zones.add(new Zone(seen, regions.kind(flaws.get(flaw))));
+                    zones.add(new Zone(seen, regions.kind(drawn.flaw())));
                 }
             }
-            zones.addAll(regions.elsewhere(frame.seen(Flattened.of(outline)), zones));
+            zones.addAll(regions.elsewhere(outline, flaws, frame));
             exact = new Sheet(row, frame.seen(Flattened.of(usable)), holes, zones, cost);
             shrunk = new Sheet(row, frame.seen(Flattened.of(inside(usable, margin))), wideHoles, zones, cost);
             // on a hide nothing lies edge to edge
@@ -191,7 +181,7 @@ final class SheetsToCut {
         }
 
         CutSheet sheet(String id) {
-            return new CutSheet(id, row, outline, drawn, frame, exact, shrunk, tight, price);
+            return new CutSheet(id, row, outline, flaws, frame, exact, shrunk, tight, price);
         }
     }
 

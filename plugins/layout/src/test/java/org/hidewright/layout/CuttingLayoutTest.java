@@ -17,6 +17,8 @@ import java.util.stream.IntStream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Label;
+import org.hidewright.api.drawing.Point;
 import org.hidewright.api.item.Face;
 import org.hidewright.api.measure.Length;
 import org.hidewright.layout.CuttingLayout.LaidOut;
@@ -350,6 +352,27 @@ class CuttingLayoutTest {
         Cuts both = cuts.rules(only("strap", "bend ; shoulder"));
         assertEquals(1, answers(both.laid(at("strap", "hide", 400, 300, 0))).laid());
         assertRefused("layout-on-flaw", "layout.pieces[strap]", both.laid(at("strap", "hide", 400, 545, 0)));
+    }
+
+    /** Of a belly 1000 by 200 a piece in its middle leaves most to the left and right; a scar has no name. */
+    @Test
+    void aRegionIsNamedOnTheDrawingBesideThePieces() {
+        LaidOut answers = answers(Cuts.of(rectangle("front", 100, 80))
+                .on(hide(
+                        "0,0 1000,0 1000,600 0,600",
+                        0,
+                        "region belly 0,0 1000,0 1000,200 0,200",
+                        "marked 700,400 720,400 710,420"))
+                .laid(at("front", "hide", 600, 100, 0)));
+        List<Label> labels = answers.drawing().orElseThrow().shapes().stream()
+                .filter(Label.class::isInstance)
+                .map(Label.class::cast)
+                .toList();
+        assertEquals(
+                List.of("hide", "front", "belly"),
+                labels.stream().map(Label::text).toList());
+        Point place = labels.get(2).at();
+        assertTrue(place.y() > 0 && place.y() < 200 && place.x() > 50 && place.x() < 500, place.toString());
     }
 
     @Test
