@@ -1,7 +1,9 @@
 package org.hidewright.layout.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.hidewright.layout.check.LayoutFault.Kind;
 import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
@@ -18,6 +20,17 @@ public final class LayoutCheck {
     private final List<Sheet> sheets;
     private final double gap;
     private final List<LayoutFault> faults = new ArrayList<>();
+    private final Map<Integer, Edges> edges = new HashMap<>();
+
+    /** The rings of a sheet, made once for all pieces that lie on it. */
+    private record Edges(Ring outline, List<Ring> holes, List<Ring> zones) {
+        static Edges of(Sheet sheet) {
+            return new Edges(
+                    new Ring(sheet.outline()),
+                    sheet.holes().stream().map(Ring::new).toList(),
+                    sheet.zones().stream().map(zone -> new Ring(zone.outline())).toList());
+        }
+    }
 
     private LayoutCheck(List<Piece> pieces, List<Sheet> sheets, double gap) {
         this.pieces = pieces;
@@ -78,26 +91,25 @@ public final class LayoutCheck {
 
     private void onItsSheet(Laid laid, Ring ring) {
         Sheet sheet = sheets.get(laid.sheet());
-        Ring edge = new Ring(sheet.outline());
-        if (!ring.liesWithin(edge) || gap > 0 && ring.distanceTo(edge) < nearest()) {
+        Edges here = edges.computeIfAbsent(laid.sheet(), number -> Edges.of(sheets.get(number)));
+        if (!ring.liesWithin(here.outline()) || gap > 0 && ring.distanceTo(here.outline()) < nearest()) {
             faults.add(new LayoutFault(Kind.OFF_THE_SHEET, laid.piece(), -1));
         }
-        for (int hole = 0; hole < sheet.holes().size(); hole++) {
-            if (tooNear(ring, new Ring(sheet.holes().get(hole)))) {
+        for (int hole = 0; hole < here.holes().size(); hole++) {
+            if (tooNear(ring, here.holes().get(hole))) {
                 faults.add(new LayoutFault(Kind.OVER_A_HOLE, laid.piece(), hole));
             }
         }
         for (int index = 0; index < sheet.zones().size(); index++) {
-            if (bars(sheet.zones().get(index), laid, ring)) {
+            if (bars(sheet.zones().get(index), here.zones().get(index), laid, ring)) {
                 faults.add(new LayoutFault(Kind.ON_POOR_LEATHER, laid.piece(), index));
             }
         }
     }
 
     /** Whether a piece, or a place within it, lies on a zone that it avoids. */
-    private boolean bars(Zone zone, Laid laid, Ring ring) {
+    private boolean bars(Zone zone, Ring place, Laid laid, Ring ring) {
         Piece piece = pieces.get(laid.piece());
-        Ring place = new Ring(zone.outline());
         return zone.bars(piece.avoids()) && ring.sharesInsideWith(place)
                 || piece.inner().stream()
                         .filter(inner -> zone.bars(inner.avoids()))
