@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Region;
 import org.hidewright.api.measure.Money;
+import org.hidewright.layout.engine.InOnePiece;
 import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Sheet;
 
@@ -31,6 +32,12 @@ record CutSheet(
         Sheet shrunk,
         Sheet tight,
         Optional<Money> price) {
+    /** Square millimetres left in one piece beside outlines that lie on it, as the search and the check see them. */
+    double inOnePiece(List<Outline> laid) {
+        Sheet whole = new Sheet(id, frame.seen(Flattened.of(outline)), exact.holes(), List.of(), 0);
+        return InOnePiece.area(whole, laid);
+    }
+
     /** Square millimetres of leather, with its rim and what is poor of it; a hole is none. */
     double area() {
         return Region.of(outline).area()

@@ -30,6 +30,13 @@ record Flaw(Damage damage, String name, String outline) {
                 .flatMap(damage -> damage == Damage.REGION ? region(rest) : Optional.of(new Flaw(damage, "", rest)));
     }
 
+    /** What it is called where it is told of: a region by its name, any other by what it is and its first corner. */
+    String called() {
+        return damage == Damage.REGION
+                ? name
+                : damage.name().toLowerCase(Locale.ROOT) + " " + outline.strip().split("\\s+")[0];
+    }
+
     private static Optional<Flaw> region(String rest) {
         Matcher named = NAMED.matcher(rest);
         return named.matches()

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.hidewright.api.calculator.Formula;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
@@ -26,7 +27,7 @@ final class LayoutAnswers {
     private static final Formula TAKEN = Formula.of("layout-taken", "A = Σ(A_s)", Origins.ARITHMETIC);
     private static final Formula YIELD = Formula.of("layout-yield", "y = N / A", Origins.ARITHMETIC);
     private static final Formula WASTE = Formula.of("layout-waste", "w = 1 - y", Origins.ARITHMETIC);
-    private static final Formula IN_ONE_PIECE = Formula.of("layout-in-one-piece", "R = Σ(A_c)", Origins.ARITHMETIC);
+    private static final Formula IN_ONE_PIECE = Formula.of("layout-in-one-piece", "R = max(A_c)", Origins.ARITHMETIC);
     private static final Formula REST_KEPT =
             Formula.of("layout-waste-rest-kept", "v = 1 - N / (A - R)", Origins.ARITHMETIC);
     static final List<Formula> FORMULAS = List.of(PARTS, TAKEN, YIELD, WASTE, IN_ONE_PIECE, REST_KEPT);
@@ -39,10 +40,20 @@ final class LayoutAnswers {
     LayoutAnswers(LayoutTask task, Optional<Places> there) throws Refusal {
         this.task = task;
         this.notices = new ArrayList<>(task.notices());
+        List<Notice> wrong = new ArrayList<>();
         for (Placed placed : there.map(Places::pieces).orElse(List.of())) {
-            laid.add(task.laid(placed));
+            try {
+                laid.add(task.laid(placed));
+            } catch (Refusal notThere) {
+                wrong.add(notThere.notice());
+            }
         }
-        task.check(laid);
+        wrong.addAll(task.faults(laid));
+        if (!wrong.isEmpty()) {
+            // what is to be looked at in the rules may be why
+            throw new Refusal(Stream.concat(LayoutTask.first(wrong).stream(), notices.stream())
+                    .toList());
+        }
         this.pairs = task.pairs().laid(there.map(Places::pieces).orElse(List.of()));
         for (PairLaid pair : pairs) {
             if (pair.apart().isEmpty()) {
@@ -70,8 +81,7 @@ final class LayoutAnswers {
                         .mapToDouble(sheet -> task.sheets().get(sheet).area())
                         .sum()));
         Optional<Double> yield = taken.map(area -> parts.mm2() / area.mm2());
-        Area inOnePiece =
-                Area.ofMm2(IntStream.of(used).mapToDouble(this::inOnePiece).sum());
+        Area inOnePiece = Area.ofMm2(laid.isEmpty() ? 0 : task.inOnePiece(laid, task.last(laid)));
         Optional<Double> restKept = taken.map(area -> 1 - parts.mm2() / (area.mm2() - inOnePiece.mm2()));
         working.step(PARTS, all);
         taken.ifPresent(area -> {
@@ -113,10 +123,6 @@ final class LayoutAnswers {
                 .toList();
     }
 
-    private double inOnePiece(int sheet) {
-        return InOnePiece.of(task, laid, sheet);
-    }
-
     private double area(Laid piece) {
         return task.pieces().get(piece.piece()).area();
     }
@@ -140,6 +146,6 @@ final class LayoutAnswers {
                 here.size(),
                 parts / whole,
                 Area.ofMm2(whole - parts),
-                Area.ofMm2(inOnePiece(sheet)));
+                Area.ofMm2(task.inOnePiece(laid, sheet)));
     }
 }

@@ -22,6 +22,10 @@ final class LayoutNotices {
     static final NoticeKind OFF_SHEET = NoticeKind.stop("layout-off-sheet");
     static final NoticeKind OVER_HOLE = NoticeKind.stop("layout-over-hole");
     static final NoticeKind ON_FLAW = NoticeKind.stop("layout-on-flaw");
+    static final NoticeKind OFF_REGION = NoticeKind.stop("layout-off-region");
+    static final NoticeKind MORE_FAULTS = NoticeKind.stop("layout-more-faults");
+    static final NoticeKind FLAW_OUTSIDE = NoticeKind.stop("layout-flaw-outside");
+    static final NoticeKind AGAINST_ITSELF = NoticeKind.check("layout-rule-against-itself");
     static final NoticeKind TURNED = NoticeKind.stop("layout-turned");
     static final NoticeKind NO_SUCH_PIECE = NoticeKind.stop("layout-no-such-piece");
     static final NoticeKind NO_SUCH_SHEET = NoticeKind.stop("layout-no-such-sheet");
@@ -50,6 +54,10 @@ final class LayoutNotices {
             OFF_SHEET,
             OVER_HOLE,
             ON_FLAW,
+            OFF_REGION,
+            MORE_FAULTS,
+            FLAW_OUTSIDE,
+            AGAINST_ITSELF,
             TURNED,
             NO_SUCH_PIECE,
             NO_SUCH_SHEET,

@@ -111,8 +111,16 @@ final class PiecesToCut {
                     .forEach(name -> notices.add(
                             LayoutNotices.NO_SUCH_REGION.at("rules[" + id + "].never-on", name, drawnRegions())));
             notDrawn(rules.get(id).onlyOn())
-                    .forEach(name -> notices.add(
-                            LayoutNotices.ONLY_NOWHERE.at("rules[" + id + "].only-on", name, id, drawnRegions())));
+                    .forEach(name -> notices.add(LayoutNotices.ONLY_NOWHERE.at(
+                            "rules[" + id + "].only-on",
+                            name,
+                            id,
+                            drawnRegions(),
+                            rules.get(id).onlyOn().orElseThrow())));
+            Regions.named(rules.get(id).onlyOn())
+                    .filter(name -> Regions.named(rules.get(id).neverOn()).anyMatch(name::equals))
+                    .forEach(name ->
+                            notices.add(LayoutNotices.AGAINST_ITSELF.at("rules[" + id + "].never-on", id, name)));
         }
     }
 

@@ -58,8 +58,8 @@ final class Rests {
                 flaws.add(HOLE + corners(onSheet(piece, sheet)));
             }
         }
-        // what is left beside the pieces was paid for with them
-        double share = InOnePiece.of(task, laid, number) / sheet.area();
+        // all else was paid for with the pieces
+        double share = number == task.last(laid) ? task.inOnePiece(laid, number) / sheet.area() : 0;
         return new Rest(
                 sheet.id(),
                 outline,

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Segment;
 import org.hidewright.api.geometry.Corner;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Faults;
@@ -31,6 +32,12 @@ final class SheetsToCut {
     private static final double LEAST_MM2 = 1;
 
     private static final String OUTLINE = ".outline";
+
+    /** A closed line of straight stretches has so many corners at least. */
+    private static final int CORNERS = 3;
+
+    /** So much of an outline is told to say which one is meant. */
+    private static final int BEGINNING = 30;
 
     private final Cut cut;
     private final Regions regions;
@@ -95,7 +102,11 @@ final class SheetsToCut {
         for (String text : hide.flaws().orElse(List.of())) {
             String place = row + ".flaws";
             Flaw flaw = Flaw.read(text).orElseThrow(() -> new Refusal(LayoutNotices.NO_SUCH_FLAW.at(place, text)));
-            flaws.add(new DrawnFlaw(flaw, read(flaw.outline(), place)));
+            DrawnFlaw drawn = new DrawnFlaw(flaw, read(flaw.outline(), place));
+            if (Region.of(outline).common(Region.of(drawn.outline())).isEmpty()) {
+                throw new Refusal(LayoutNotices.FLAW_OUTSIDE.at(place, flaw.called()));
+            }
+            flaws.add(drawn);
         }
         return new Made(hide.id(), outline, flaws, hide.rim().mm(), hide.backbone(), hide.price()).sheet(hide.id());
     }
@@ -110,17 +121,28 @@ final class SheetsToCut {
             data += " Z";
         }
         try {
-            Curve curve = Region.of(PathData.read(data)).outline();
+            Curve read = PathData.read(data);
+            if (read.segments().size() < CORNERS && read.segments().stream().allMatch(Segment.Line.class::isInstance)) {
+                throw new Refusal(LayoutNotices.UNREADABLE.at(place, text));
+            }
+            Curve curve = Region.of(read).outline();
             if (!Faults.of(curve).isEmpty()) {
-                throw new Refusal(LayoutNotices.CROSSES.at(place));
+                throw new Refusal(LayoutNotices.CROSSES.at(place, beginning(text)));
             }
             if (Region.of(curve).area() < LEAST_MM2) {
                 throw new Refusal(LayoutNotices.UNREADABLE.at(place, text));
             }
             return curve;
         } catch (PathData.Unreadable e) {
-            throw new Refusal(LayoutNotices.UNREADABLE.at(place, e.near().isEmpty() ? text : e.near()));
+            // the closing letter may be ours
+            String near = e.near().replaceFirst("\\s*[Zz]$", "");
+            throw new Refusal(LayoutNotices.UNREADABLE.at(place, near.isEmpty() ? text : near));
         }
+    }
+
+    private static String beginning(String text) {
+        String typed = text.strip();
+        return typed.length() <= BEGINNING ? typed : typed.substring(0, BEGINNING) + "…";
     }
 
     /** What all sheets of one row have in common. */

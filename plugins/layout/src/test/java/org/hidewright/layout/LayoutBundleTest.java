@@ -25,7 +25,7 @@ class LayoutBundleTest extends BundleContract {
                 "layout-no-such-piece",
                 "layout-no-such-sheet",
                 "layout-off-sheet",
-                "layout-on-flaw",
+                "layout-off-region",
                 "layout-overlap",
                 "layout-turned");
     }

@@ -216,6 +216,27 @@ class LayoutSearchTest {
         assertTrue(Math.abs(Math.sin(best(cuts).placed().get(0).turned().radians())) > Math.sin(Math.toRadians(6)));
     }
 
+    /** Three squares in a column leave 490 by 400 of a hide that is 600 wide; side by side, as parts were drawn together along the backbone, less. */
+    @Test
+    void aLayoutThatLeavesMoreInOnePieceIsNotGivenUp() {
+        Cuts column = Cuts.of(rectangle("square", 100, 100))
+                .times(3)
+                .on(upwards(panel("panel", 600, 400, 1)))
+                .laid(
+                        at("square-1", "panel", 53, 53, 0),
+                        at("square-2", "panel", 53, 157, 0),
+                        at("square-3", "panel", 53, 261, 0));
+        double standing = answers(column).sheets().get(0).inOnePiece().mm2();
+        for (Places found : search(column)) {
+            double left = answers(column.laid(found.pieces()))
+                    .sheets()
+                    .get(0)
+                    .inOnePiece()
+                    .mm2();
+            assertTrue(left > standing - 100, left + " mm² in place of " + standing);
+        }
+    }
+
     @Test
     void theCheaperLeatherIsTaken() {
         Cuts cuts = best(Cuts.of(rectangle("front", 90, 60))

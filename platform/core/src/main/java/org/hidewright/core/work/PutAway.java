@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.hidewright.api.declaration.Answer;
 import org.hidewright.api.declaration.DeclaredCalculator;
 import org.hidewright.api.declaration.Kind;
@@ -89,7 +90,12 @@ public record PutAway(WorkshopText workshop, List<Put> rows) {
                                         .filter(cell -> cell.startsWith(one.toString()))
                                         .isPresent()))
                 .findFirst();
-        Optional<Row> same = (taken.isPresent() ? taken.stream() : there.stream())
+        // of several alike each is a row of its own
+        Stream<Row> others = there.stream()
+                .filter(one -> rows.stream()
+                        .noneMatch(put ->
+                                put.table().equals(table.id()) && put.row().equals(one.id())));
+        Optional<Row> same = (taken.isPresent() ? taken.stream() : others)
                 .filter(one -> holds(one, cells))
                 .findFirst();
         if (same.isPresent()) {

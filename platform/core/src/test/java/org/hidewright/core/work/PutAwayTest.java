@@ -89,6 +89,16 @@ class PutAwayTest {
         assertEquals(once.workshop().text(), twice.workshop().text());
     }
 
+    /** As the rests of four panels that were cut alike. */
+    @Test
+    void rowsThatAreAlikeAreEachARowOfTheirOwn() {
+        String alike = json("'punches': [{'id': 'a', 'diameter': '5 mm'}, {'id': 'b', 'diameter': '5 mm'}]");
+        PutAway once = putAway(work(slip("g", "ground", alike)), read(WORKSHOP));
+        assertEquals(List.of("punches a-rest ADDED", "punches b-rest ADDED"), told(once));
+        PutAway twice = putAway(work(slip("g", "ground", alike)), once.workshop());
+        assertEquals(List.of("punches a-rest THERE_ALREADY", "punches b-rest THERE_ALREADY"), told(twice));
+    }
+
     @Test
     void whatOnlyTriesSomethingOutAndWhatIsNotWorkedLeavesNothing() {
         String trial =

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.hidewright.layout.check.LayoutCheck;
 import org.hidewright.layout.task.Laid;
+import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Piece;
 import org.hidewright.layout.task.Sheet;
 import org.hidewright.layout.task.Turning;
@@ -90,6 +91,17 @@ final class FullSize {
         }
         Stack stack = new Stack(parts, places, area);
         return grid.exists() ? onTheGrid(sheet, stack, random) : Optional.of(stack);
+    }
+
+    /** What is left of a sheet in one piece. */
+    double inOnePiece(int sheet, Stack stack) {
+        List<Outline> lie = new ArrayList<>();
+        for (int index = 0; index < stack.parts().size(); index++) {
+            int part = stack.parts().get(index);
+            Laid laid = laid(part, sheet, stack.places(), index);
+            lie.add(pieces.get(part).outline().moved(laid.angle(), laid.dx(), laid.dy()));
+        }
+        return InOnePiece.area(sheets.get(sheet), lie);
     }
 
     private Optional<Stack> onTheGrid(int sheet, Stack stack, SplittableRandom random) {

@@ -1,17 +1,32 @@
 package org.hidewright.layout.engine;
 
-/** A sheet of which only what lies left of a line may be used. */
+/** A sheet of which only an upright rectangle may be used. */
 final class Narrowed extends GroundWithin {
     private final Rectangle used;
 
-    Narrowed(Ground whole, double right) {
+    Narrowed(Ground whole, Rectangle used) {
         super(whole);
-        this.used = new Rectangle(whole.minX(), whole.minY(), right, whole.maxY());
+        this.used = used;
+    }
+
+    @Override
+    public double minX() {
+        return used.minX();
+    }
+
+    @Override
+    public double minY() {
+        return used.minY();
     }
 
     @Override
     public double maxX() {
         return used.maxX();
+    }
+
+    @Override
+    public double maxY() {
+        return used.maxY();
     }
 
     @Override

@@ -31,10 +31,8 @@ final class SheetSearch implements Runnable {
     private static final int STALL_FOR_EACH_PART = 2;
     private static final int LONGEST_STALL = 60;
 
-    /** The shares of the budget at which the search for fewer sheets ends, and the drawing together of the parts of the last sheet. */
+    /** The share of the budget for fewer sheets; what is left of it finishes the layout. */
     private static final double EXPLORING = 0.85;
-
-    private static final double GATHERED = 0.95;
 
     private final FullSize full;
     private final Form[] forms;
@@ -130,11 +128,21 @@ final class SheetSearch implements Runnable {
                 tell();
             }
         }
-        if (whole.cost() < Double.POSITIVE_INFINITY) {
+        finish();
+    }
+
+    private void finish() {
+        boolean all = whole.cost() < Double.POSITIVE_INFINITY;
+        if (all) {
             takeUpTheWhole();
-            gather();
         }
-        straighten();
+        long before = tries();
+        Finishing finishing = new Finishing(full, pairs, random, tried -> halt.spent(before + tried), this::tell);
+        if (all) {
+            finishing.gather(stacks);
+        }
+        finishing.straighten(stacks);
+        tries += finishing.tries();
     }
 
     /** Exchanges as long as something comes of it. */
@@ -172,44 +180,6 @@ final class SheetSearch implements Runnable {
                 .filter(sheet -> !onSheets[sheet].parts().isEmpty())
                 .mapToDouble(sheet -> costs[sheet])
                 .sum();
-    }
-
-    /** Draws the parts of the sheet that carries least together, so that most is left of it. */
-    private void gather() {
-        int last = IntStream.range(0, stacks.length)
-                .filter(sheet -> stacks[sheet].area() > 0)
-                .boxed()
-                .min(Comparator.comparingDouble(sheet -> stacks[sheet].area()))
-                .orElse(-1);
-        if (last < 0) {
-            return;
-        }
-        long before = tries();
-        long own = tries;
-        Gathering gathering = new Gathering(full, pairs, last, random, tried -> halt.spent(before + tried) / GATHERED);
-        while (gathering.mayGoOn()) {
-            Stack narrower = gathering.narrower(stacks[last]);
-            tries = own + gathering.tries();
-            if (narrower != stacks[last]) {
-                stacks[last] = narrower;
-                tell();
-            }
-        }
-    }
-
-    /** Turns parts that lie askew to the direction that is asked for, as far as the others let them. */
-    private void straighten() {
-        for (int sheet = 0; sheet < stacks.length; sheet++) {
-            long before = tries();
-            Straightening straightening =
-                    new Straightening(full, pairs, sheet, random, tried -> halt.spent(before + tried));
-            Stack straighter = straightening.straighter(stacks[sheet]);
-            tries += straightening.tries();
-            if (straighter != stacks[sheet]) {
-                stacks[sheet] = straighter;
-                tell();
-            }
-        }
     }
 
     /** Lays parts where there is room, the largest first; the others are left over. */

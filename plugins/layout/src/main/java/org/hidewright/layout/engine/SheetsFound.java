@@ -3,7 +3,9 @@ package org.hidewright.layout.engine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.hidewright.layout.task.Laid;
+import org.hidewright.layout.task.Outline;
 import org.hidewright.layout.task.Piece;
 import org.hidewright.layout.task.Sheet;
 
@@ -14,7 +16,7 @@ import org.hidewright.layout.task.Sheet;
  * @param leftOver the numbers of the pieces that found no room
  * @param cost of the sheets that are used
  * @param lastArea the area of the pieces on the sheet that carries least; the less, the more of it is left
- * @param lastReach how far to the right they reach; the less, the larger is what is left of it in one piece
+ * @param lastRest what is left of that sheet in one piece
  * @param askew how far all pieces are off the direction that is asked for, in radians, each times its area
  */
 public record SheetsFound(
@@ -23,9 +25,9 @@ public record SheetsFound(
         double leftOverArea,
         double cost,
         double lastArea,
-        double lastReach,
+        double lastRest,
         double askew) {
-    /** A gain in reach that is worth telling, as a share of it. */
+    /** A gain in what is left that is worth telling, as a share of what is laid there; and one in direction, as a share of it. */
     private static final double LEAST_GAIN = 1e-3;
 
     private static final double ROUNDING = 1e-3;
@@ -40,7 +42,9 @@ public record SheetsFound(
         Laid[] where = new Laid[pieces.size()];
         laid.forEach(lies -> where[lies.piece()] = lies);
         double[] used = new double[sheets.size()];
-        double[] reach = new double[sheets.size()];
+        List<List<Outline>> lie = Stream.generate(() -> (List<Outline>) new ArrayList<Outline>())
+                .limit(sheets.size())
+                .toList();
         List<Integer> leftOver = new ArrayList<>();
         double leftOverArea = 0;
         double askew = 0;
@@ -51,8 +55,10 @@ public record SheetsFound(
                 leftOverArea += area;
             } else {
                 int sheet = where[piece].sheet();
-                double right = Forms.box(where[piece], pieces.get(piece))[2];
-                reach[sheet] = used[sheet] == 0 ? right : Math.max(reach[sheet], right);
+                lie.get(sheet)
+                        .add(pieces.get(piece)
+                                .outline()
+                                .moved(where[piece].angle(), where[piece].dx(), where[piece].dy()));
                 used[sheet] += area;
                 askew += area * pieces.get(piece).turning().askew(where[piece].angle());
             }
@@ -65,7 +71,13 @@ public record SheetsFound(
             last = last < 0 || used[sheet] < used[last] ? sheet : last;
         }
         return new SheetsFound(
-                laid, leftOver, leftOverArea, cost, last < 0 ? 0 : used[last], last < 0 ? 0 : reach[last], askew);
+                laid,
+                leftOver,
+                leftOverArea,
+                cost,
+                last < 0 ? 0 : used[last],
+                last < 0 ? 0 : InOnePiece.area(sheets.get(last), lie.get(last)),
+                askew);
     }
 
     /** Whether it is better than another: less left over, then cheaper sheets, then more left of the last one, in one piece, then less askew. */
@@ -79,9 +91,9 @@ public record SheetsFound(
         if (lastArea != other.lastArea) {
             return lastArea < other.lastArea;
         }
-        double gain = other.lastReach - lastReach;
-        double worth = LEAST_GAIN * Math.abs(other.lastReach);
-        // what a digit of a sum adds to the reach is no loss
+        double gain = lastRest - other.lastRest;
+        double worth = LEAST_GAIN * lastArea;
+        // what a digit of a sum takes from the rest is no loss
         return gain > worth || gain > -ROUNDING * worth && askew < other.askew * (1 - LEAST_GAIN);
     }
 }

@@ -7,7 +7,7 @@ import java.util.SplittableRandom;
 
 /**
  * Turns the parts of a sheet to the direction that is asked for where they may lie askew: all at once, and where they do not come apart so
- * one after another, as many as do. None reaches further to the right than all did before.
+ * one after another, as many as do. None goes beyond the box that was about all before.
  */
 final class Straightening {
     /** An angle off by less, in radians, is straight: no maker cuts to a thousandth of a degree. */
@@ -87,7 +87,7 @@ final class Straightening {
 
     /** The parts with some of them straight, or the stack itself where they do not come apart, or the others lie more askew for it. */
     private Stack separated(Stack stack, boolean[] straight, int stall) {
-        Crowd crowd = new Crowd(new Narrowed(whole, reach(stack)), formsOf(stack, straight), pairs);
+        Crowd crowd = new Crowd(new Narrowed(whole, box(stack)), formsOf(stack, straight), pairs);
         for (int part = 0; part < crowd.parts; part++) {
             double angle = stack.places().angle[part];
             crowd.lay(
@@ -109,14 +109,21 @@ final class Straightening {
                 .orElse(stack);
     }
 
-    private double reach(Stack stack) {
-        double reach = Double.NEGATIVE_INFINITY;
+    /** About all parts: where none goes beyond, no less is left in one piece. */
+    private Rectangle box(Stack stack) {
+        double left = Double.POSITIVE_INFINITY;
+        double low = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
         for (int part = 0; part < stack.parts().size(); part++) {
             Turned as = new Turned(form(stack, part));
             as.turn(stack.places().angle[part]);
-            reach = Math.max(reach, as.maxX + stack.places().x[part]);
+            left = Math.min(left, as.minX + stack.places().x[part]);
+            low = Math.min(low, as.minY + stack.places().y[part]);
+            right = Math.max(right, as.maxX + stack.places().x[part]);
+            high = Math.max(high, as.maxY + stack.places().y[part]);
         }
-        return reach;
+        return new Rectangle(left, low, right, high);
     }
 
     /** The forms of a stack, those that are to be straight in the directions alone that are asked for. */

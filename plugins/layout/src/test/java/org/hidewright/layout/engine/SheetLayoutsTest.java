@@ -128,7 +128,7 @@ class SheetLayoutsTest {
         SheetsFound found = last(search(pieces, panels, 1, 1_000_000));
         assertEquals(List.of(), found.leftOver());
         assertEquals(3 * disc.area(), found.lastArea(), 1e-6);
-        assertTrue(found.lastReach() < 66, "reach " + found.lastReach());
+        assertTrue(found.lastRest() > (100 - 66) * 100, "left " + found.lastRest());
     }
 
     /** A hide with a bay, a hole and a scar: what may not lie on the scar does not, and what may does. */
@@ -188,8 +188,19 @@ class SheetLayoutsTest {
         Piece any = new Piece("any", Outline.rectangle(0, 0, 20, 20), Turning.steps(List.of(0.0)), 0);
         Sheet panel = Sheet.plain("panel", Outline.rectangle(0, 0, 200, 82));
         List<SheetsFound> found = search(Collections.nCopies(16, any), List.of(panel), 1, 1_000_000);
-        assertTrue(last(found).lastReach() < 84, "reaches " + last(found).lastReach());
+        assertTrue(
+                last(found).lastRest() > (200 - 84) * 82, "left " + last(found).lastRest());
         assertEquals(16 * 400, last(found).lastArea(), 1e-9);
+    }
+
+    /** Three squares of 100 side by side along a short edge of 600 by 400 leave 500 by 400, along a long one 600 by 300. */
+    @ParameterizedTest
+    @CsvSource({"600, 400", "400, 600"})
+    void mostIsLeftInOnePieceOnWhicheverSide(double width, double height) {
+        Piece any = new Piece("any", Outline.rectangle(0, 0, 100, 100), Turning.free(), 0);
+        Sheet panel = Sheet.plain("panel", Outline.rectangle(0, 0, width, height));
+        SheetsFound found = last(search(Collections.nCopies(3, any), List.of(panel), 1, 400_000));
+        assertTrue(found.lastRest() > 495 * 400, "left " + found.lastRest());
     }
 
     /** Two cheap panels hold what one dear one would. */

@@ -1,34 +1,24 @@
-package org.hidewright.layout;
+package org.hidewright.layout.engine;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import org.hidewright.layout.task.Laid;
 import org.hidewright.layout.task.Outline;
+import org.hidewright.layout.task.Sheet;
 
 /**
  * What is left of a sheet in one piece: the most there is beyond one straight cut, along or across the backbone, past all that is laid on
  * it. What lies between the pieces is left too, but good for little.
  */
-final class InOnePiece {
+public final class InOnePiece {
     private InOnePiece() {}
 
-    /** Its area in square millimetres, of a sheet on which a piece lies at least. */
-    static double of(LayoutTask task, List<Laid> laid, int sheet) {
-        return area(
-                task.sheets().get(sheet),
-                laid.stream()
-                        .filter(piece -> piece.sheet() == sheet)
-                        .map(piece -> task.pieces()
-                                .get(piece.piece())
-                                .exact()
-                                .outline()
-                                .moved(piece.angle(), piece.dx(), piece.dy()))
-                        .toList());
-    }
-
-    private static double area(CutSheet sheet, List<Outline> laid) {
-        Outline outline = sheet.frame().seen(Flattened.of(sheet.outline()));
+    /**
+     * Its area; holes of the sheet are no leather.
+     *
+     * @param laid the outlines that lie on the sheet, one at least
+     */
+    public static double area(Sheet sheet, List<Outline> laid) {
         DoubleStream.Builder beyond = DoubleStream.builder();
         for (boolean upright : new boolean[] {true, false}) {
             for (double sign : new double[] {1, -1}) {
@@ -36,10 +26,10 @@ final class InOnePiece {
                         .flatMapToDouble(piece -> Arrays.stream(along(piece, upright, sign)))
                         .max()
                         .orElseThrow();
-                double holes = sheet.exact().holes().stream()
+                double holes = sheet.holes().stream()
                         .mapToDouble(hole -> beyond(hole, upright, sign, cut))
                         .sum();
-                beyond.add(beyond(outline, upright, sign, cut) - holes);
+                beyond.add(beyond(sheet.outline(), upright, sign, cut) - holes);
             }
         }
         return beyond.build().max().orElseThrow();
