@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.hidewright.api.drawing.Anchor;
 import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Circle;
 import org.hidewright.api.drawing.Drawing;
 import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
@@ -11,6 +12,7 @@ import org.hidewright.api.drawing.Role;
 import org.hidewright.api.geometry.Curve;
 import org.hidewright.api.geometry.Motion;
 import org.hidewright.api.geometry.Region;
+import org.hidewright.api.item.Hole;
 import org.hidewright.layout.task.Laid;
 
 /** The sheets that are cut from side by side, with the pieces on them. */
@@ -82,8 +84,12 @@ final class LayoutDrawing {
                 .then(moved);
         Curve outline = piece.outline().moved(onSheet);
         drawing.add(outline.path(Role.CUT));
+        Motion toPlace = piece.toMiddle().then(onSheet);
         for (Path cutOut : piece.part().cutOuts()) {
-            drawing.add(Curve.of(cutOut).moved(piece.toMiddle().then(onSheet)).path(Role.INNER_CUT));
+            drawing.add(Curve.of(cutOut).moved(toPlace).path(Role.INNER_CUT));
+        }
+        for (Hole hole : piece.part().holes()) {
+            drawing.add(Circle.hole(toPlace.apply(hole.centre()), hole.diameter()));
         }
         Region covered = Region.of(outline);
         drawing.label(piece.id(), covered.roomiest(), Anchor.CENTRE, LETTERS);

@@ -17,9 +17,13 @@ import java.util.stream.IntStream;
 import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Circle;
 import org.hidewright.api.drawing.Label;
 import org.hidewright.api.drawing.Point;
+import org.hidewright.api.drawing.Role;
 import org.hidewright.api.item.Face;
+import org.hidewright.api.item.Hole;
+import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
 import org.hidewright.layout.CuttingLayout.LaidOut;
 import org.hidewright.layout.CuttingLayout.LeftOver;
@@ -377,6 +381,23 @@ class CuttingLayoutTest {
                 labels.stream().map(Label::text).toList());
         Point place = labels.get(2).at();
         assertTrue(place.y() > 0 && place.y() < 200 && place.x() > 50 && place.x() < 500, place.toString());
+    }
+
+    /** 30 to the right of the middle and 10 above it; turned by a quarter to the left, 10 to the left of it and 30 above. */
+    @Test
+    void holesArePunchedWhereThePieceLies() {
+        Part.Builder front = rectangle("front", 100, 80).hole(Hole.of("stud", Point.of(5 + 50 + 30, 7 + 40 + 10), 4));
+        Cuts cuts = Cuts.of(front).on(panel("panel", 300, 200, 1));
+        LaidOut answers = answers(cuts.laid(at("front", "panel", 150, 100, 90)));
+        Circle hole = answers.drawing().orElseThrow().shapes().stream()
+                .filter(Circle.class::isInstance)
+                .map(Circle.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Role.INNER_CUT, hole.role());
+        assertEquals(140, hole.centre().x(), 1e-9);
+        assertEquals(130, hole.centre().y(), 1e-9);
+        assertEquals(4, hole.diameter(), 1e-9);
     }
 
     @Test
