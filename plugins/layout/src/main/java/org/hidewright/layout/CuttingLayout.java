@@ -172,6 +172,7 @@ public final class CuttingLayout
             @Answered(by = "layout-arithmetic") Optional<Money> cost,
             @Answered List<SheetUsed> sheets,
             @Answered List<LeftOver> leftOver,
+            @Answered List<LiesAt> lie,
             @Answered List<PairLaid> pairs,
             @Answered(stock = "hides") List<Rest> rest,
             @Answered(asFile = true) Optional<Drawing> drawing) {}
@@ -189,6 +190,20 @@ public final class CuttingLayout
 
             @Answered(unit = "dm²", step = "0.1 dm²", by = "layout-in-one-piece")
             Area inOnePiece) {}
+
+    /** Where a piece lies: how far its own left and lower end are from those of the sheet as it is drawn, turned counter-clockwise. */
+    public record LiesAt(
+            @RowId String id,
+            @Answered String sheet,
+
+            @Answered(unit = "mm", step = "1 mm", by = "layout-arithmetic")
+            Length left,
+
+            @Answered(unit = "mm", step = "1 mm", by = "layout-arithmetic")
+            Length below,
+
+            @Answered(unit = "°", step = "0.1°", by = "layout-arithmetic")
+            Angle turned) {}
 
     /** A part some of whose pieces have no place. */
     public record LeftOver(

@@ -12,9 +12,15 @@ import org.hidewright.api.calculator.Notice;
 import org.hidewright.api.calculator.Outcome;
 import org.hidewright.api.calculator.Refusal;
 import org.hidewright.api.calculator.Working;
+import org.hidewright.api.drawing.Box;
+import org.hidewright.api.drawing.Point;
+import org.hidewright.api.geometry.Motion;
+import org.hidewright.api.measure.Angle;
 import org.hidewright.api.measure.Area;
+import org.hidewright.api.measure.Length;
 import org.hidewright.api.measure.Money;
 import org.hidewright.layout.CuttingLayout.LeftOver;
+import org.hidewright.layout.CuttingLayout.LiesAt;
 import org.hidewright.layout.CuttingLayout.PairLaid;
 import org.hidewright.layout.CuttingLayout.Placed;
 import org.hidewright.layout.CuttingLayout.Places;
@@ -104,6 +110,7 @@ final class LayoutAnswers {
                         cost(used),
                         IntStream.of(used).mapToObj(this::used).toList(),
                         leftOver,
+                        laid.stream().map(this::lies).toList(),
                         pairs,
                         new Rests(task, laid).of(used),
                         used.length == 0 ? Optional.empty() : Optional.of(new LayoutDrawing(task, laid).of(used))),
@@ -121,6 +128,22 @@ final class LayoutAnswers {
         return counts.entrySet().stream()
                 .map(part -> new LeftOver(part.getKey(), part.getValue()))
                 .toList();
+    }
+
+    private LiesAt lies(Laid seen) {
+        CutSheet sheet = task.sheets().get(seen.sheet());
+        CutPiece piece = task.pieces().get(seen.piece());
+        Laid drawn = sheet.frame().drawn(seen);
+        Box box = piece.outline()
+                .moved(Motion.turn(Point.of(0, 0), drawn.angle()).then(Motion.shift(drawn.dx(), drawn.dy())))
+                .bounds();
+        Box whole = sheet.outline().bounds();
+        return new LiesAt(
+                piece.id(),
+                sheet.id(),
+                Length.ofMm(box.minX() - whole.minX()),
+                Length.ofMm(box.minY() - whole.minY()),
+                Angle.ofRadians(Math.IEEEremainder(drawn.angle(), 2 * Math.PI)));
     }
 
     private double area(Laid piece) {

@@ -25,8 +25,10 @@ import org.hidewright.api.item.Face;
 import org.hidewright.api.item.Hole;
 import org.hidewright.api.item.Part;
 import org.hidewright.api.measure.Length;
+import org.hidewright.layout.CuttingLayout.Hide;
 import org.hidewright.layout.CuttingLayout.LaidOut;
 import org.hidewright.layout.CuttingLayout.LeftOver;
+import org.hidewright.layout.CuttingLayout.LiesAt;
 import org.hidewright.layout.CuttingLayout.PartRule;
 import org.hidewright.layout.CuttingLayout.Placed;
 import org.hidewright.layout.CuttingLayout.SheetUsed;
@@ -381,6 +383,22 @@ class CuttingLayoutTest {
                 labels.stream().map(Label::text).toList());
         Point place = labels.get(2).at();
         assertTrue(place.y() > 0 && place.y() < 200 && place.x() > 50 && place.x() < 500, place.toString());
+    }
+
+    /** 100 by 80 turned by a quarter is 80 by 100; the hide begins at 20, 10, and its backbone runs up. */
+    @Test
+    void eachPieceHasItsPlaceFromTheEndsOfTheSheet() {
+        Hide drawn = hide("20,10 1020,10 1020,610 20,610", 0);
+        Hide up =
+                new Hide(drawn.id(), drawn.outline(), drawn.rim(), Backbone.UP_THE_SHEET, drawn.flaws(), drawn.price());
+        LiesAt lies = answers(Cuts.of(rectangle("front", 100, 80)).on(up).laid(at("front", "hide", 320, 210, -90)))
+                .lie()
+                .get(0);
+        assertEquals("front", lies.id());
+        assertEquals("hide", lies.sheet());
+        assertEquals(320 - 40 - 20, lies.left().mm(), 1e-9);
+        assertEquals(210 - 50 - 10, lies.below().mm(), 1e-9);
+        assertEquals(-Math.PI / 2, lies.turned().radians(), 1e-9);
     }
 
     /** 30 to the right of the middle and 10 above it; turned by a quarter to the left, 10 to the left of it and 30 above. */
