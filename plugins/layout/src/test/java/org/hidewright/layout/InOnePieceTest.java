@@ -5,18 +5,14 @@ import static org.hidewright.layout.Cuts.hide;
 import static org.hidewright.layout.Cuts.panel;
 import static org.hidewright.layout.Cuts.rectangle;
 import static org.hidewright.layout.Cuts.upwards;
+import static org.hidewright.layout.Outcomes.answers;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.hidewright.api.calculator.Working;
 import org.hidewright.layout.CuttingLayout.LaidOut;
 import org.junit.jupiter.api.Test;
 
 /** Areas beyond straight cuts, worked by hand. */
 class InOnePieceTest {
-    private static LaidOut answers(Cuts cuts) {
-        return new CuttingLayout().calculate(cuts.cut(), Working.NONE).answers().orElseThrow();
-    }
-
     private static double inOnePiece(Cuts cuts) {
         return answers(cuts).sheets().get(0).inOnePiece().mm2();
     }

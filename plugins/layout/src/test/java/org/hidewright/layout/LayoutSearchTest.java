@@ -7,6 +7,7 @@ import static org.hidewright.layout.Cuts.panel;
 import static org.hidewright.layout.Cuts.priced;
 import static org.hidewright.layout.Cuts.rectangle;
 import static org.hidewright.layout.Cuts.upwards;
+import static org.hidewright.layout.Outcomes.answers;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,8 +17,6 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.hidewright.api.calculator.Budget;
-import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Working;
 import org.hidewright.api.drawing.Path;
 import org.hidewright.api.drawing.Point;
 import org.hidewright.api.drawing.Role;
@@ -50,11 +49,6 @@ class LayoutSearchTest {
     private static Cuts best(Cuts cuts) {
         List<Places> found = search(cuts);
         return cuts.laid(found.get(found.size() - 1).pieces());
-    }
-
-    private static LaidOut answers(Cuts cuts) {
-        Outcome<LaidOut> outcome = new CuttingLayout().calculate(cuts.cut(), Working.NONE);
-        return outcome.answers().orElseThrow(() -> new AssertionError(outcome.toString()));
     }
 
     /** Every cut line of the drawing as a polygon of JTS. */

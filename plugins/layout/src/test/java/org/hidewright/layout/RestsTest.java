@@ -5,24 +5,18 @@ import static org.hidewright.layout.Cuts.hide;
 import static org.hidewright.layout.Cuts.panel;
 import static org.hidewright.layout.Cuts.priced;
 import static org.hidewright.layout.Cuts.rectangle;
+import static org.hidewright.layout.Outcomes.outcome;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.hidewright.api.calculator.Outcome;
-import org.hidewright.api.calculator.Working;
 import org.hidewright.layout.CuttingLayout.Hide;
-import org.hidewright.layout.CuttingLayout.LaidOut;
 import org.hidewright.layout.CuttingLayout.Rest;
 import org.junit.jupiter.api.Test;
 
 /** What is left of leather is the leather with holes where the pieces lay; places are worked out by hand. */
 class RestsTest {
-    private static Outcome<LaidOut> outcome(Cuts cuts) {
-        return new CuttingLayout().calculate(cuts.cut(), Working.NONE);
-    }
-
     private static List<Rest> rests(Cuts cuts) {
         return outcome(cuts).answers().orElseThrow().rest();
     }

@@ -17,7 +17,7 @@ public final class Refusal extends Exception {
     }
 
     /**
-     * @param reasons one at least, stops, in the order in which they are told
+     * @param reasons in the order in which they are told: stops, one at least, and checks that may say more of them
      * @throws IllegalArgumentException when there is none
      */
     public Refusal(List<Notice> reasons) {

@@ -13,7 +13,9 @@ final class Straightening {
     /** An angle off by less, in radians, is straight: no maker cuts to a thousandth of a degree. */
     private static final double STRAIGHT = Math.toRadians(1e-3);
 
+    /** So many rounds without gain end an attempt; few for one part, since there may be many. Tried on straps beside pockets. */
     private static final int STALL_OF_ALL = 60;
+
     private static final int STALL_OF_ONE = 8;
 
     private final Form[] forms;
